@@ -1,0 +1,64 @@
+package batchwright.food;
+
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * A recipe made of parts.
+ *
+ * @param fridgeDays days a container keeps in the fridge, the cooking day being day 1
+ * @param freezes whether a container may be frozen on the cooking day and eaten later
+ * @param reheat how to reheat, in one sentence
+ * @param staples always at home: neither weighed, counted nor bought
+ */
+public record Dish(
+        String id,
+        String name,
+        Kind kind,
+        int fridgeDays,
+        boolean freezes,
+        String reheat,
+        List<Part> parts,
+        List<String> staples,
+        List<Step> steps) {
+    /** When it is mostly eaten. */
+    public enum Kind {
+        BREAKFAST,
+        MAIN
+    }
+
+    public Dish {
+        parts = List.copyOf(parts);
+        staples = List.copyOf(staples);
+        steps = List.copyOf(steps);
+    }
+
+    /** Whether a container may be planned for this day of the plan (1 is the cooking day). */
+    public boolean keepsUntil(int day) {
+        return freezes || day <= fridgeDays;
+    }
+
+    public Set<Food> foods() {
+        var foods = new LinkedHashSet<Food>();
+        parts.forEach(part -> part.mix().forEach(i -> foods.add(i.food())));
+        return foods;
+    }
+
+    public Set<Allergen> allergens() {
+        var all = EnumSet.noneOf(Allergen.class);
+        foods().forEach(food -> all.addAll(food.allergens()));
+        return all;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Dish that && id.equals(that.id);
+    }
+
+    @Override
+    public int hashCode() {
+        return id.hashCode();
+    }
+}

@@ -1,0 +1,17 @@
+package batchwright.food;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+
+/**
+ * One food in a part's mix.
+ *
+ * @param amount raw edible grams as the recipe writes them; only the proportions inside the part count
+ * @param cooked how it is cooked, if that changes its weight
+ */
+public record Ingredient(Food food, BigDecimal amount, Optional<CookedYield> cooked) {
+    /** Cooked weight / raw weight; 1 when nothing is said. */
+    public BigDecimal yieldFactor() {
+        return cooked.map(CookedYield::factor).orElse(BigDecimal.ONE);
+    }
+}

@@ -1,0 +1,18 @@
+package batchwright.person;
+
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * What the eater changes of the targets that would follow from body and goal; empty means the published default.
+ *
+ * @param energyBandPercent tolerance around the energy aim [%], default 3
+ * @param proteinGPerKg protein floor [g per kg body weight a day]
+ * @param fibreG fibre floor [g a day]
+ * @param fruitVegG fruit and vegetables floor [g a day]
+ */
+public record Adjustments(
+        OptionalDouble energyBandPercent, OptionalDouble proteinGPerKg, OptionalInt fibreG, OptionalInt fruitVegG) {
+    public static final Adjustments NONE =
+            new Adjustments(OptionalDouble.empty(), OptionalDouble.empty(), OptionalInt.empty(), OptionalInt.empty());
+}

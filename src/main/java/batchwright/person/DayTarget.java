@@ -1,0 +1,30 @@
+package batchwright.person;
+
+/**
+ * What each day of an eater must hold, and each container. Whole numbers, so that what is printed is what is planned and
+ * audited: floors are rounded up and ceilings down.
+ *
+ * @param energyAimKcal the aim
+ * @param energyLeastKcal lower end of the energy band
+ * @param energyMostKcal upper end of the energy band
+ * @param proteinLeastG protein floor
+ * @param fatLeastG lower end of the fat band
+ * @param fatMostG upper end of the fat band
+ * @param fibreLeastG fibre floor
+ * @param fruitVegLeastG fruit and vegetables floor
+ * @param containerLeastKcal least energy in one container
+ * @param containerMostKcal most energy in one container
+ * @param containerProteinLeastG least protein in one container
+ */
+public record DayTarget(
+        int energyAimKcal,
+        int energyLeastKcal,
+        int energyMostKcal,
+        int proteinLeastG,
+        int fatLeastG,
+        int fatMostG,
+        int fibreLeastG,
+        int fruitVegLeastG,
+        int containerLeastKcal,
+        int containerMostKcal,
+        int containerProteinLeastG) {}

@@ -1,0 +1,7 @@
+package batchwright.person;
+
+/** Sex as the published equations use it. */
+public enum Sex {
+    FEMALE,
+    MALE
+}

@@ -1,0 +1,47 @@
+package batchwright.plan;
+
+import batchwright.food.Dish;
+import batchwright.food.Nutrients;
+import batchwright.person.Eater;
+import batchwright.quantity.Money;
+import java.math.BigDecimal;
+import java.util.List;
+
+/** What to cook, eat and buy. Holds decisions only; every total is worked out from them. */
+public record Plan(List<EaterDays> eaters, List<Batch> batches, List<Purchase> shopping, Proof proof) {
+    public Plan {
+        eaters = List.copyOf(eaters);
+        batches = List.copyOf(batches);
+        shopping = List.copyOf(shopping);
+    }
+
+    public Money cost() {
+        return shopping.stream().map(Purchase::cost).reduce(Money.ZERO, Money::plus);
+    }
+
+    /** The containers of a dish for an eater. */
+    public Fill fill(Dish dish, Eater eater) {
+        return batches.stream()
+                .filter(b -> b.dish().equals(dish))
+                .flatMap(b -> b.fills().stream())
+                .filter(f -> f.eater().equals(eater))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "dish (" + dish.id() + ") is not cooked for eater (" + eater.id() + ")."));
+    }
+
+    /** What the eater's day holds: containers, snacks and what is always eaten. */
+    public Nutrients totals(Eater eater, Day day) {
+        Nutrients sum = Nutrients.NONE;
+        for (Serving serving : day.servings()) {
+            sum = sum.plus(fill(serving.dish(), eater).perContainer().times(BigDecimal.valueOf(serving.count())));
+        }
+        for (Snack snack : day.snacks()) {
+            sum = sum.plus(snack.nutrients());
+        }
+        for (Snack snack : day.always()) {
+            sum = sum.plus(snack.nutrients());
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,41 @@
+package batchwright.plan;
+
+import batchwright.food.Kitchen;
+import batchwright.quantity.Money;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a plan is asked for.
+ *
+ * @param seats eaters who share the batches and one shopping list, at least one
+ * @param days 1 to {@link #MOST_DAYS}
+ * @param budget most to spend at the checkout
+ * @param mostDishes most dishes in the cooking session
+ * @param patience how long to search before answering with the best found so far
+ */
+public record PlanRequest(
+        Kitchen kitchen, List<Seat> seats, int days, Optional<Money> budget, int mostDishes, Duration patience) {
+    public static final int MOST_DAYS = 14;
+    public static final int USUAL_DAYS = 5;
+    public static final int USUAL_MOST_DISHES = 3;
+    /** Cooking a dish for less than this is not batch cooking. */
+    public static final int LEAST_CONTAINERS_OF_A_DISH = 2;
+    /** Most containers of the same dish for one eater on one day. */
+    public static final int MOST_OF_A_DISH_A_DAY = 2;
+
+    public PlanRequest {
+        seats = List.copyOf(seats);
+        if (seats.isEmpty()) {
+            throw new IllegalArgumentException("seats must not be empty.");
+        }
+        if (days < 1 || days > MOST_DAYS) {
+            throw new IllegalArgumentException("days (" + days + ") must be from 1 to " + MOST_DAYS + ".");
+        }
+    }
+
+    public PlanRequest withBudget(Optional<Money> other) {
+        return new PlanRequest(kitchen, seats, days, other, mostDishes, patience);
+    }
+}

@@ -1,0 +1,18 @@
+package batchwright.plan;
+
+import batchwright.quantity.Money;
+import java.time.Duration;
+
+/**
+ * How sure it is that no plan is cheaper.
+ *
+ * @param cost checkout cost of the plan
+ * @param lowerBound no plan that keeps every rule costs less than this
+ * @param nodes how many relaxations were solved
+ * @param took wall time of the search; the only value that may differ between two runs on the same files
+ */
+public record Proof(Money cost, Money lowerBound, long nodes, Duration took) {
+    public boolean provenCheapest() {
+        return lowerBound.compareTo(cost) >= 0;
+    }
+}

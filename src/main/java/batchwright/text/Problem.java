@@ -1,0 +1,61 @@
+package batchwright.text;
+
+import java.util.Optional;
+
+/**
+ * Something wrong in a user's file.
+ *
+ * @param at where
+ * @param severity whether it stops the program
+ * @param wrong what is wrong, one sentence without a full stop
+ * @param expected what was expected; may be empty
+ * @param nearest the nearest valid name, if one is near
+ */
+public record Problem(Span at, Severity severity, String wrong, String expected, Optional<String> nearest) {
+    /** Whether a problem stops the program. */
+    public enum Severity {
+        ERROR,
+        WARNING
+    }
+
+    public static Problem error(Span at, String wrong, String expected) {
+        return new Problem(at, Severity.ERROR, wrong, expected, Optional.empty());
+    }
+
+    public static Problem warning(Span at, String wrong, String expected) {
+        return new Problem(at, Severity.WARNING, wrong, expected, Optional.empty());
+    }
+
+    /** The place, the user's own line with a caret, what was expected and the nearest name. */
+    public String render() {
+        var out = new StringBuilder();
+        out.append(at.file().path());
+        if (at.line() > 0) {
+            out.append(':').append(at.line()).append(':').append(at.column());
+        }
+        out.append(severity == Severity.ERROR ? ": error: " : ": warning: ")
+                .append(wrong)
+                .append('\n');
+        if (at.line() > 0) {
+            excerpt(out);
+        }
+        if (!expected.isEmpty()) {
+            out.append(expected);
+            nearest.ifPresent(name -> out.append("; nearest: \"").append(name).append('"'));
+            out.append('\n');
+        } else {
+            nearest.ifPresent(name -> out.append("nearest: \"").append(name).append("\"\n"));
+        }
+        return out.toString();
+    }
+
+    private void excerpt(StringBuilder out) {
+        String line = at.file().line(at.line()).replace('\t', ' ');
+        String number = Integer.toString(at.line());
+        int before = Math.min(at.column() - 1, line.length());
+        int carets = Math.max(1, Math.min(at.length(), line.length() - before));
+        out.append(number).append(" | ").append(line).append('\n');
+        out.append(" ".repeat(number.length())).append(" | ");
+        out.append(" ".repeat(before)).append("^".repeat(carets)).append('\n');
+    }
+}
