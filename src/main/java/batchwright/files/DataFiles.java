@@ -1,0 +1,14 @@
+package batchwright.files;
+
+import batchwright.text.SourceFile;
+import java.util.List;
+import java.util.Optional;
+
+/** The user's files, wherever they live: in a folder, or the starter files inside the jar. Paths use forward slashes. */
+public interface DataFiles {
+    /** The file at a path such as foods/catalogue.csv; empty when there is none. */
+    Optional<SourceFile> read(String path);
+
+    /** Paths of the files directly in a folder such as foods/dishes, in alphabetical order. */
+    List<String> list(String folder);
+}

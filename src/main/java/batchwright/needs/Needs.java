@@ -1,0 +1,34 @@
+package batchwright.needs;
+
+import batchwright.person.DayTarget;
+import batchwright.person.Eater;
+import batchwright.quantity.Energy;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How much an eater needs, with the source of every number.
+ *
+ * @param resting every published equation that applies, the one in use marked
+ * @param total energy a day that holds body weight: resting energy x PAL
+ * @param secondOpinion the same from an equation that needs no resting energy
+ * @param goalKcal surplus (positive) or deficit (negative) a day
+ * @param goalSays the goal in words, with the weight change a week that it means
+ * @param target what each day must hold; empty when a caution stops planning so early that no target may be shown
+ * @param lines the target line by line with its sources
+ */
+public record Needs(
+        Eater eater,
+        List<RestingEstimate> resting,
+        Energy total,
+        Citation totalSource,
+        Optional<RestingEstimate> secondOpinion,
+        double goalKcal,
+        String goalSays,
+        Optional<DayTarget> target,
+        List<TargetLine> lines,
+        List<Caution> cautions) {
+    public boolean stopsPlanning() {
+        return cautions.stream().anyMatch(Caution::stopsPlanning);
+    }
+}
