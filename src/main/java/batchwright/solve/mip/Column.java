@@ -1,0 +1,11 @@
+package batchwright.solve.mip;
+
+/**
+ * A quantity to be decided.
+ *
+ * @param index place in the model, from 0
+ * @param name for people: letters, digits, underscore, dot and hyphen
+ * @param whole takes whole numbers only
+ * @param rank when branching, columns of a lower rank are decided first
+ */
+public record Column(int index, String name, double lower, double upper, boolean whole, int rank) {}

@@ -1,0 +1,395 @@
+package batchwright.solve.mip;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Bounded dual simplex on a dense tableau, made for models of a few hundred rows and columns that are re-solved thousands of
+ * times. Changing bounds never loses dual feasibility, so that every solve starts from the last basis, wherever in the
+ * search tree that was.
+ *
+ * <p>Each row has a logical variable equal to its activity; the tableau expresses the basic variables by the nonbasic ones:
+ * x_B = T x_N. The ratio test flips boxed variables past their breakpoints (the long-step rule); ties go to the largest
+ * pivot. Rows are scaled to a largest coefficient of 1.
+ */
+final class DualSimplex implements Relaxation {
+    private static final double FEASIBLE = 1e-9;
+    private static final double PIVOT = 1e-9;
+    private static final double DUAL = 1e-9;
+    /** Stands in for an infinite bound that the cost pulls towards; an optimum out there is unbounded. */
+    private static final double FAR = 1e8;
+
+    private static final int PIVOTS_BEFORE_CHECK = 50;
+    private static final double DRIFT = 1e-7;
+
+    private final int n;
+    private final int m;
+    private final double[][] rows;
+    private final double[] scale;
+    private final double[] costs;
+    private final double offset;
+
+    private final double[] lower;
+    private final double[] upper;
+    private final double[][] t;
+    private final double[] d;
+    private final int[] nonbasic;
+    private final int[] basic;
+    private final double[] xN;
+    private final double[] xB;
+    private int sincePivotCheck;
+    private long pivots;
+
+    DualSimplex(MipModel model) {
+        List<Row> given = model.rows();
+        n = model.columns().size();
+        m = given.size();
+        costs = model.costs();
+        offset = model.costOffset();
+        rows = new double[m][n];
+        scale = new double[m];
+        lower = new double[n + m];
+        upper = new double[n + m];
+        for (int i = 0; i < m; i++) {
+            Row row = given.get(i);
+            double largest =
+                    Arrays.stream(row.coefficients()).map(Math::abs).max().orElse(1);
+            scale[i] = 1 / largest;
+            for (int k = 0; k < row.columns().length; k++) {
+                rows[i][row.columns()[k]] += row.coefficients()[k] * scale[i];
+            }
+            lower[n + i] = row.lower() * scale[i];
+            upper[n + i] = row.upper() * scale[i];
+        }
+        t = new double[m][n];
+        d = new double[n];
+        nonbasic = new int[n];
+        basic = new int[m];
+        xN = new double[n];
+        xB = new double[m];
+        slackBasis();
+    }
+
+    private void slackBasis() {
+        for (int i = 0; i < m; i++) {
+            System.arraycopy(rows[i], 0, t[i], 0, n);
+            basic[i] = n + i;
+        }
+        System.arraycopy(costs, 0, d, 0, n);
+        for (int j = 0; j < n; j++) {
+            nonbasic[j] = j;
+        }
+        sincePivotCheck = 0;
+    }
+
+    @Override
+    public Status solve(double[] newLower, double[] newUpper) {
+        System.arraycopy(newLower, 0, lower, 0, n);
+        System.arraycopy(newUpper, 0, upper, 0, n);
+        for (int j = 0; j < n; j++) {
+            if (lower[j] > upper[j]) {
+                return Status.INFEASIBLE;
+            }
+        }
+        placeNonbasic();
+        Status status = iterate();
+        if (status == Status.OPTIMAL && drifted()) {
+            refactor();
+            placeNonbasic();
+            status = iterate();
+        } else if (status == Status.INFEASIBLE && sincePivotCheck > 0) {
+            // An infeasibility cuts off a whole subtree: believe it only of a fresh tableau.
+            refactor();
+            placeNonbasic();
+            status = iterate();
+        }
+        return status == Status.OPTIMAL && farOut() ? Status.UNBOUNDED : status;
+    }
+
+    /** Every nonbasic variable to the bound that its reduced cost wants, and the basic ones to what follows. */
+    private void placeNonbasic() {
+        for (int j = 0; j < n; j++) {
+            int k = nonbasic[j];
+            boolean wantsUpper = d[j] < -DUAL || (d[j] <= DUAL && upper[k] - xN[j] < xN[j] - lower[k]);
+            double value = wantsUpper ? upper[k] : lower[k];
+            if (Double.isInfinite(value) && Math.abs(d[j]) <= DUAL) {
+                value = Double.isInfinite(lower[k]) ? (Double.isInfinite(upper[k]) ? 0 : upper[k]) : lower[k];
+            }
+            xN[j] = Double.isInfinite(value) ? Math.copySign(FAR, value) : value;
+        }
+        computeBasic();
+    }
+
+    private void computeBasic() {
+        for (int i = 0; i < m; i++) {
+            double[] row = t[i];
+            double sum = 0;
+            for (int j = 0; j < n; j++) {
+                sum += row[j] * xN[j];
+            }
+            xB[i] = sum;
+        }
+    }
+
+    private Status iterate() {
+        int limit = 50 * (m + n) + 1000;
+        for (int count = 0; count < limit; count++) {
+            int r = leavingRow(count > 10 * (m + n));
+            if (r < 0) {
+                return Status.OPTIMAL;
+            }
+            int k = basic[r];
+            boolean rises = xB[r] < lower[k];
+            double target = rises ? lower[k] : upper[k];
+            int q = enteringColumn(r, rises, Math.abs(target - xB[r]));
+            if (q < 0) {
+                return Status.INFEASIBLE;
+            }
+            step(r, q, target);
+        }
+        throw new IllegalStateException("dual simplex made " + limit + " pivots without an end.");
+    }
+
+    /** The basic variable furthest outside its bounds; the first one when cycling is feared. */
+    private int leavingRow(boolean first) {
+        int best = -1;
+        double worst = 0;
+        for (int i = 0; i < m; i++) {
+            int k = basic[i];
+            double miss = Math.max(lower[k] - xB[i], xB[i] - upper[k]);
+            double tolerance = FEASIBLE * Math.max(1, Math.abs(xB[i]));
+            if (miss > tolerance && miss > worst) {
+                best = i;
+                if (first) {
+                    return i;
+                }
+                worst = miss;
+            }
+        }
+        return best;
+    }
+
+    /**
+     * The nonbasic variable that takes over row r. Walks the breakpoints in the order of their ratio, flipping boxed
+     * variables as long as the row stays outside its bound.
+     */
+    private int enteringColumn(int r, boolean rises, double missing) {
+        double[] row = t[r];
+        double slope = missing;
+        double sign = rises ? 1 : -1;
+        boolean[] passed = new boolean[n];
+        int[] flips = new int[n];
+        int flipCount = 0;
+        while (true) {
+            int best = breakpoint(row, sign, passed);
+            if (best < 0) {
+                return -1;
+            }
+            int k = nonbasic[best];
+            double drop = Math.abs(row[best]) * (upper[k] - lower[k]);
+            if (slope - drop > FEASIBLE * Math.max(1, missing)) {
+                slope -= drop;
+                passed[best] = true;
+                flips[flipCount++] = best;
+                continue;
+            }
+            for (int f = 0; f < flipCount; f++) {
+                flip(flips[f]);
+            }
+            return best;
+        }
+    }
+
+    /** Next breakpoint of the ratio test: the least |d/alpha|, the largest |alpha| among those about as small. */
+    private int breakpoint(double[] row, double sign, boolean[] passed) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int j = 0; j < n; j++) {
+            if (!passed[j] && canEnter(j, sign * row[j])) {
+                least = Math.min(least, (Math.abs(d[j]) + DUAL) / Math.abs(row[j]));
+            }
+        }
+        int best = -1;
+        double largest = 0;
+        for (int j = 0; j < n; j++) {
+            if (!passed[j]
+                    && canEnter(j, sign * row[j])
+                    && Math.abs(d[j]) / Math.abs(row[j]) <= least
+                    && Math.abs(row[j]) > largest) {
+                best = j;
+                largest = Math.abs(row[j]);
+            }
+        }
+        return best;
+    }
+
+    private boolean canEnter(int j, double alpha) {
+        int k = nonbasic[j];
+        if (alpha > PIVOT) {
+            return xN[j] < upper[k];
+        }
+        return alpha < -PIVOT && xN[j] > lower[k];
+    }
+
+    private void flip(int j) {
+        int k = nonbasic[j];
+        double to = xN[j] == lower[k] ? upper[k] : lower[k];
+        double change = to - xN[j];
+        xN[j] = to;
+        for (int i = 0; i < m; i++) {
+            xB[i] += t[i][j] * change;
+        }
+    }
+
+    /** Moves the leaving variable to its bound and lets column q take over row r. */
+    private void step(int r, int q, double target) {
+        double theta = (target - xB[r]) / t[r][q];
+        for (int i = 0; i < m; i++) {
+            xB[i] += t[i][q] * theta;
+        }
+        double entered = xN[q] + theta;
+        xN[q] = target;
+        pivot(r, q);
+        xB[r] = entered;
+    }
+
+    private void pivot(int r, int q) {
+        double[] pivotRow = t[r];
+        double inverse = 1 / pivotRow[q];
+        for (int j = 0; j < n; j++) {
+            pivotRow[j] *= -inverse;
+        }
+        pivotRow[q] = inverse;
+        for (int i = 0; i < m; i++) {
+            if (i != r) {
+                eliminate(t[i], pivotRow, q);
+            }
+        }
+        eliminate(d, pivotRow, q);
+        int leaving = basic[r];
+        basic[r] = nonbasic[q];
+        nonbasic[q] = leaving;
+        sincePivotCheck++;
+        pivots++;
+    }
+
+    private void eliminate(double[] row, double[] pivotRow, int q) {
+        double factor = row[q];
+        if (factor == 0) {
+            return;
+        }
+        row[q] = 0;
+        for (int j = 0; j < n; j++) {
+            row[j] += factor * pivotRow[j];
+        }
+    }
+
+    /** Whether rounding has let the tableau drift from the rows as given. */
+    private boolean drifted() {
+        if (sincePivotCheck < PIVOTS_BEFORE_CHECK) {
+            return false;
+        }
+        double[] all = new double[n + m];
+        for (int j = 0; j < n; j++) {
+            all[nonbasic[j]] = xN[j];
+        }
+        for (int i = 0; i < m; i++) {
+            all[basic[i]] = xB[i];
+        }
+        for (int i = 0; i < m; i++) {
+            double sum = 0;
+            for (int j = 0; j < n; j++) {
+                sum += rows[i][j] * all[j];
+            }
+            if (Math.abs(sum - all[n + i]) > DRIFT * Math.max(1, Math.abs(sum))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The tableau of the present basis, computed afresh from the rows as given. */
+    private void refactor() {
+        boolean[] wanted = new boolean[n + m];
+        for (int k : basic) {
+            wanted[k] = true;
+        }
+        double[] at = new double[n + m];
+        for (int j = 0; j < n; j++) {
+            at[nonbasic[j]] = xN[j];
+        }
+        slackBasis();
+        for (int j = 0; j < n; j++) {
+            if (wanted[j]) {
+                int r = pivotRowFor(j, wanted);
+                if (r >= 0) {
+                    pivot(r, j);
+                }
+            }
+        }
+        for (int j = 0; j < n; j++) {
+            xN[j] = at[nonbasic[j]];
+        }
+        sincePivotCheck = 0;
+    }
+
+    private int pivotRowFor(int j, boolean[] wanted) {
+        int best = -1;
+        double largest = 1e-8;
+        for (int i = 0; i < m; i++) {
+            if (basic[i] >= n && !wanted[basic[i]] && Math.abs(t[i][j]) > largest) {
+                best = i;
+                largest = Math.abs(t[i][j]);
+            }
+        }
+        return best;
+    }
+
+    private boolean farOut() {
+        for (int j = 0; j < n; j++) {
+            if (Math.abs(xN[j]) >= FAR) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    long pivots() {
+        return pivots;
+    }
+
+    @Override
+    public double cost() {
+        double sum = offset;
+        for (int j = 0; j < n; j++) {
+            sum += d[j] * xN[j];
+        }
+        return sum;
+    }
+
+    @Override
+    public double[] values() {
+        var x = new double[n];
+        for (int j = 0; j < n; j++) {
+            if (nonbasic[j] < n) {
+                x[nonbasic[j]] = xN[j];
+            }
+        }
+        for (int i = 0; i < m; i++) {
+            if (basic[i] < n) {
+                x[basic[i]] = xB[i];
+            }
+        }
+        return x;
+    }
+
+    @Override
+    public double[] reducedCosts() {
+        var reduced = new double[n];
+        for (int j = 0; j < n; j++) {
+            if (nonbasic[j] < n) {
+                reduced[nonbasic[j]] = d[j];
+            }
+        }
+        return reduced;
+    }
+}

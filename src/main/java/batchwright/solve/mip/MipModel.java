@@ -1,0 +1,102 @@
+package batchwright.solve.mip;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** A minimisation: columns with bounds, rows with ranges, a linear cost. Built once, then only read. */
+public final class MipModel {
+    private final List<Column> columns = new ArrayList<>();
+    private final List<Row> rows = new ArrayList<>();
+    private Expression cost = new Expression();
+    private double costStep;
+
+    public Column column(String name, double lower, double upper, boolean whole, int rank) {
+        var column = new Column(columns.size(), name, lower, upper, whole, rank);
+        columns.add(column);
+        return column;
+    }
+
+    /** lower <= expression <= upper; an infinite end is no limit. */
+    public void row(String name, Expression expression, double lower, double upper) {
+        var indices = new ArrayList<Integer>();
+        var coefficients = new ArrayList<Double>();
+        expression.forEach((column, coefficient) -> {
+            indices.add(column.index());
+            coefficients.add(coefficient);
+        });
+        rows.add(new Row(
+                name,
+                indices.stream().mapToInt(Integer::intValue).toArray(),
+                coefficients.stream().mapToDouble(Double::doubleValue).toArray(),
+                lower - expression.constant(),
+                upper - expression.constant()));
+    }
+
+    public void atLeast(String name, Expression expression, double lower) {
+        row(name, expression, lower, Double.POSITIVE_INFINITY);
+    }
+
+    public void atMost(String name, Expression expression, double upper) {
+        row(name, expression, Double.NEGATIVE_INFINITY, upper);
+    }
+
+    /**
+     * What to minimise.
+     *
+     * @param step every reachable cost is a multiple of this (1 for whole cents); 0 when nothing is known. Lets a bound be
+     *     rounded up.
+     */
+    public void minimise(Expression expression, double step) {
+        cost = expression;
+        costStep = step;
+    }
+
+    public List<Column> columns() {
+        return Collections.unmodifiableList(columns);
+    }
+
+    List<Row> rows() {
+        return rows;
+    }
+
+    public int rowCount() {
+        return rows.size();
+    }
+
+    double costStep() {
+        return costStep;
+    }
+
+    double costOffset() {
+        return cost.constant();
+    }
+
+    double[] costs() {
+        var costs = new double[columns.size()];
+        cost.forEach((column, coefficient) -> costs[column.index()] += coefficient);
+        return costs;
+    }
+
+    public double costOf(double[] values) {
+        return cost.value(values);
+    }
+
+    /** Name of the first bound or row that these values break by more than the tolerance; empty when they keep all. */
+    public String brokenBy(double[] values, double tolerance) {
+        for (Column c : columns) {
+            double v = values[c.index()];
+            if (v < c.lower() - tolerance || v > c.upper() + tolerance || (c.whole() && v != Math.rint(v))) {
+                return c.name();
+            }
+        }
+        for (Row row : rows) {
+            double activity = row.activity(values);
+            double slack = tolerance * Math.max(1, Math.abs(activity));
+            if (activity < row.lower() - slack || activity > row.upper() + slack) {
+                return row.name();
+            }
+        }
+        return "";
+    }
+}

@@ -1,0 +1,23 @@
+package batchwright.solve.mip;
+
+/** The linear relaxation of one model, solved again and again under changing column bounds. Not thread-safe. */
+interface Relaxation {
+    /** Whether a point keeps every row within these bounds; if so, the cheapest is held until the next call. */
+    Status solve(double[] lower, double[] upper);
+
+    /** Least cost; only after {@link Status#OPTIMAL}. */
+    double cost();
+
+    /** A cheapest point, by column index; only after {@link Status#OPTIMAL}. */
+    double[] values();
+
+    /** Change of the least cost per unit that a column is moved off its bound, by column index; 0 for basic columns. */
+    double[] reducedCosts();
+
+    /** Outcome of one solve. */
+    enum Status {
+        OPTIMAL,
+        INFEASIBLE,
+        UNBOUNDED
+    }
+}

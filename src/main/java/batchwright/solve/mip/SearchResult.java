@@ -1,0 +1,23 @@
+package batchwright.solve.mip;
+
+import java.util.Optional;
+
+/**
+ * The end of a search.
+ *
+ * @param best the cheapest solution found below the cutoff, if any
+ * @param cost its cost; infinite when there is none
+ * @param bound no solution costs less; equals the cost (or the cutoff) when the search was done
+ * @param nodes relaxations solved
+ */
+public record SearchResult<S>(State state, Optional<S> best, double cost, double bound, long nodes) {
+    /** How a search ended. */
+    public enum State {
+        /** Everything was searched: the best is proven, or there is none. */
+        DONE,
+        /** Told to stop before the end. */
+        STOPPED,
+        /** The cost has no lower end. */
+        UNBOUNDED
+    }
+}
