@@ -1,0 +1,85 @@
+package batchwright.solve.rule;
+
+import batchwright.food.Dish;
+import batchwright.food.Food;
+import batchwright.food.Measure;
+import batchwright.food.Nutrient;
+import batchwright.food.Part;
+import batchwright.person.Wishes.Always;
+import batchwright.plan.Seat;
+import batchwright.solve.mip.Expression;
+import java.math.BigDecimal;
+
+/** Sums that several rules need, as expressions of a draft. */
+public final class Amounts {
+    private static final double PER_100_G = 0.01;
+
+    private Amounts() {}
+
+    /** A nutrient in all containers of a dish for an eater together. */
+    public static Expression inContainers(Draft draft, Seat seat, Dish dish, Nutrient nutrient) {
+        var sum = new Expression();
+        for (Part part : dish.parts()) {
+            double perGram = part.per100g().get(nutrient).doubleValue() * PER_100_G;
+            sum.plus(draft.grams(seat, dish, part), perGram);
+        }
+        return sum;
+    }
+
+    /** A nutrient in one of a household measure. */
+    public static double inMeasure(Measure measure, Nutrient nutrient) {
+        return measure.food().per100g().ofGrams(measure.grams()).get(nutrient).doubleValue();
+    }
+
+    /** A nutrient in what an eater always eats in a day. */
+    public static double inAlways(Seat seat, Nutrient nutrient) {
+        double sum = 0;
+        for (Always always : seat.eater().wishes().always()) {
+            sum += always.count() * inMeasure(always.measure(), nutrient);
+        }
+        return sum;
+    }
+
+    /** Grams of a food as purchased that a dish uses, over all eaters. */
+    public static Expression usedBy(Draft draft, Dish dish, Food food) {
+        var sum = new Expression();
+        double perEdible = 1 / food.edibleShare().doubleValue();
+        for (Seat seat : draft.request().seats()) {
+            if (draft.menu().dishes(seat).contains(dish)) {
+                for (Part part : dish.parts()) {
+                    double share =
+                            part.shares().getOrDefault(food, BigDecimal.ZERO).doubleValue();
+                    sum.plus(draft.grams(seat, dish, part), share * perEdible);
+                }
+            }
+        }
+        return sum;
+    }
+
+    /** Grams of a food as purchased that an eater's snacks use. */
+    public static Expression usedBySnacks(Draft draft, Seat seat, Food food) {
+        var sum = new Expression();
+        double perEdible = 1 / food.edibleShare().doubleValue();
+        for (Measure measure : draft.menu().snacks(seat)) {
+            if (measure.food().equals(food)) {
+                sum.plus(draft.snacks(seat, measure), measure.grams().doubleValue() * perEdible);
+            }
+        }
+        return sum;
+    }
+
+    /** Grams of a food as purchased that are always eaten, over all eaters and days. */
+    public static double usedAlways(Draft draft, Food food) {
+        double edible = 0;
+        for (Seat seat : draft.request().seats()) {
+            for (Always always : seat.eater().wishes().always()) {
+                if (always.measure().food().equals(food)) {
+                    edible += always.count()
+                            * always.measure().grams().doubleValue()
+                            * draft.request().days();
+                }
+            }
+        }
+        return edible / food.edibleShare().doubleValue();
+    }
+}

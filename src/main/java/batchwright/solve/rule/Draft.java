@@ -1,0 +1,60 @@
+package batchwright.solve.rule;
+
+import batchwright.food.Dish;
+import batchwright.food.Measure;
+import batchwright.food.Nutrient;
+import batchwright.food.Pack;
+import batchwright.food.Part;
+import batchwright.plan.PlanRequest;
+import batchwright.plan.Seat;
+import batchwright.solve.mip.Column;
+import batchwright.solve.mip.Expression;
+import batchwright.solve.mip.MipModel;
+import java.util.List;
+import java.util.Optional;
+
+/** A plan in the making, as linear expressions of a model's columns. */
+public interface Draft {
+    PlanRequest request();
+
+    Menu menu();
+
+    MipModel model();
+
+    /** 1 when the dish is cooked, else 0. */
+    Expression cooked(Dish dish);
+
+    /** Containers of a dish for an eater, over all days. */
+    Expression containers(Seat seat, Dish dish);
+
+    /** The most that {@link #containers} can be. */
+    int mostContainers(Seat seat, Dish dish);
+
+    /** Raw edible grams of a part in all containers of a dish for an eater together. */
+    Expression grams(Seat seat, Dish dish, Part part);
+
+    /** 1 when an optional part is in, 0 when it is left out; empty for a part that is always in. */
+    Optional<Column> kept(Seat seat, Dish dish, Part part);
+
+    /** Snack measures over all days. */
+    Expression snacks(Seat seat, Measure measure);
+
+    Column packs(Pack pack);
+
+    /** The stretches of days over which the day rules are kept: all days at once, or each day alone. */
+    List<Span> spans(Seat seat);
+
+    /** A stretch of days of one eater. */
+    interface Span {
+        /** For the names of rows: eater, and day if it is one. */
+        String name();
+
+        /** How many days it has. */
+        int days();
+
+        /** What is eaten in it, from containers, snacks and what is always eaten, in the nutrient's unit. */
+        Expression intake(Nutrient nutrient);
+
+        Expression snacks(Measure measure);
+    }
+}
