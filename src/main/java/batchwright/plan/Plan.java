@@ -19,6 +19,10 @@ public record Plan(List<EaterDays> eaters, List<Batch> batches, List<Purchase> s
         return shopping.stream().map(Purchase::cost).reduce(Money.ZERO, Money::plus);
     }
 
+    public Plan withProof(Proof other) {
+        return new Plan(eaters, batches, shopping, other);
+    }
+
     /** The containers of a dish for an eater. */
     public Fill fill(Dish dish, Eater eater) {
         return batches.stream()

@@ -12,6 +12,9 @@ import java.time.Duration;
  * @param took wall time of the search; the only value that may differ between two runs on the same files
  */
 public record Proof(Money cost, Money lowerBound, long nodes, Duration took) {
+    /** Before anything was searched. */
+    public static final Proof NONE = new Proof(Money.ZERO, Money.ZERO, 0, Duration.ZERO);
+
     public boolean provenCheapest() {
         return lowerBound.compareTo(cost) >= 0;
     }

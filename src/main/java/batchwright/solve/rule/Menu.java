@@ -20,22 +20,17 @@ import java.util.Set;
  * is where the rule "avoid" is kept, and what can never be used leaves the model here.
  */
 public final class Menu {
-    public static final String AVOID = "avoid";
-
     private final Map<Seat, List<Dish>> dishes = new LinkedHashMap<>();
     private final Map<Seat, List<Measure>> snacks = new LinkedHashMap<>();
     private final List<Dish> allDishes;
     private final List<Pack> packs = new ArrayList<>();
-    private final boolean avoiding;
 
-    /** @param avoiding whether the eaters' avoided foods, allergens and dishes are left out (always, but to explain) */
-    public Menu(PlanRequest request, boolean avoiding) {
-        this.avoiding = avoiding;
+    public Menu(PlanRequest request) {
         Kitchen kitchen = request.kitchen();
         Set<Dish> offered = new LinkedHashSet<>();
         for (Seat seat : request.seats()) {
             List<Dish> mine = kitchen.dishes().values().stream()
-                    .filter(d -> !avoiding || seat.eater().wishes().allows(d))
+                    .filter(d -> seat.eater().wishes().allows(d))
                     .filter(d -> d.parts().stream().allMatch(p -> p.optional() || canGet(kitchen, p)))
                     .toList();
             dishes.put(seat, mine);
@@ -51,10 +46,10 @@ public final class Menu {
         });
     }
 
-    private List<Measure> snacksFor(Kitchen kitchen, Seat seat) {
+    private static List<Measure> snacksFor(Kitchen kitchen, Seat seat) {
         var wishes = seat.eater().wishes();
         return kitchen.snackMeasures().stream()
-                .filter(m -> !avoiding || wishes.allows(m.food()))
+                .filter(m -> wishes.allows(m.food()))
                 .filter(m ->
                         wishes.snackFoods().map(only -> only.contains(m.food())).orElse(true))
                 .filter(m -> canGet(kitchen, m.food()))
@@ -102,6 +97,6 @@ public final class Menu {
 
     /** Whether this optional part may be served to this eater. */
     public boolean allows(Seat seat, Part part) {
-        return !avoiding || seat.eater().wishes().allows(part);
+        return seat.eater().wishes().allows(part);
     }
 }

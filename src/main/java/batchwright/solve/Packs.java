@@ -1,0 +1,56 @@
+package batchwright.solve;
+
+import batchwright.food.Food;
+import batchwright.food.Pack;
+import batchwright.plan.PlanRequest;
+import batchwright.plan.Seat;
+import batchwright.solve.mip.Column;
+import batchwright.solve.mip.MipModel;
+import batchwright.solve.rule.Menu;
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** The columns for packs, with the most of each that could ever be used. */
+final class Packs {
+    private final Map<Pack, Column> columns = new LinkedHashMap<>();
+
+    Packs(PlanRequest request, Menu menu, MipModel model, int rank) {
+        Map<Food, Integer> number = new LinkedHashMap<>();
+        for (Pack pack : menu.packs()) {
+            int nth = number.merge(pack.food(), 1, Integer::sum);
+            String name = "buy." + pack.food().id() + "." + nth;
+            double most = Math.ceil(
+                    mostUsed(request, menu, pack.food()) / pack.grams().doubleValue());
+            columns.put(pack, model.column(name, 0, most, true, rank));
+        }
+    }
+
+    Column column(Pack pack) {
+        return Lookup.get(columns, pack);
+    }
+
+    /** Grams as purchased beyond what any plan could use: every container full of it, every snack. */
+    private static double mostUsed(PlanRequest request, Menu menu, Food food) {
+        double edible = 0;
+        for (Seat seat : request.seats()) {
+            var wishes = seat.eater().wishes();
+            double inOne = menu.dishes(seat).stream()
+                    .flatMap(d -> d.parts().stream())
+                    .mapToDouble(p -> p.mostGrams()
+                            * p.shares().getOrDefault(food, BigDecimal.ZERO).doubleValue())
+                    .sum();
+            double aDay = inOne * wishes.containersADay();
+            aDay += menu.snacks(seat).stream()
+                    .filter(m -> m.food().equals(food))
+                    .mapToDouble(m -> m.grams().doubleValue() * wishes.snackMeasuresADay())
+                    .sum();
+            aDay += wishes.always().stream()
+                    .filter(a -> a.measure().food().equals(food))
+                    .mapToDouble(a -> a.count() * a.measure().grams().doubleValue())
+                    .sum();
+            edible += aDay * request.days();
+        }
+        return edible / food.edibleShare().doubleValue();
+    }
+}

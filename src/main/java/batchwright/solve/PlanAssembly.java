@@ -1,0 +1,141 @@
+package batchwright.solve;
+
+import batchwright.food.Dish;
+import batchwright.food.Food;
+import batchwright.food.Measure;
+import batchwright.food.Pack;
+import batchwright.food.Part;
+import batchwright.plan.Batch;
+import batchwright.plan.Day;
+import batchwright.plan.EaterDays;
+import batchwright.plan.Fill;
+import batchwright.plan.Plan;
+import batchwright.plan.PlanRequest;
+import batchwright.plan.Portion;
+import batchwright.plan.Proof;
+import batchwright.plan.Purchase;
+import batchwright.plan.Seat;
+import batchwright.plan.Serving;
+import batchwright.plan.Snack;
+import batchwright.solve.mip.Column;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Turns the columns of a solved model into a plan of whole steps, whole measures and whole packs. */
+final class PlanAssembly {
+    private final DaysDraft draft;
+    private final double[] values;
+
+    private PlanAssembly(DaysSolution solution) {
+        this.draft = solution.draft();
+        this.values = solution.values();
+    }
+
+    static Plan of(DaysSolution solution, Proof proof) {
+        var assembly = new PlanAssembly(solution);
+        List<Batch> batches = assembly.batches();
+        List<EaterDays> eaters = assembly.eaters();
+        return new Plan(eaters, batches, assembly.shopping(batches, eaters), proof);
+    }
+
+    private int whole(Column column) {
+        return (int) Math.rint(values[column.index()]);
+    }
+
+    private List<Batch> batches() {
+        List<Batch> batches = new ArrayList<>();
+        for (Dish dish : draft.menu().dishes()) {
+            List<Fill> fills = new ArrayList<>();
+            for (Seat seat : draft.request().seats()) {
+                int count = Lookup.get(draft.layout().containers(), seat).getOrDefault(dish, 0);
+                if (count > 0) {
+                    fills.add(new Fill(seat.eater(), count, portions(seat, dish)));
+                }
+            }
+            if (!fills.isEmpty()) {
+                batches.add(new Batch(dish, fills));
+            }
+        }
+        return batches;
+    }
+
+    private List<Portion> portions(Seat seat, Dish dish) {
+        List<Portion> portions = new ArrayList<>();
+        for (Part part : dish.parts()) {
+            portions.add(new Portion(part, whole(draft.stepsColumn(seat, dish, part)) * part.stepGrams()));
+        }
+        return portions;
+    }
+
+    private List<EaterDays> eaters() {
+        List<EaterDays> eaters = new ArrayList<>();
+        for (Seat seat : draft.request().seats()) {
+            List<Day> days = new ArrayList<>();
+            for (int day = 1; day <= draft.request().days(); day++) {
+                days.add(new Day(day, servings(seat, day), snacks(seat, day), always(seat)));
+            }
+            eaters.add(new EaterDays(seat, days));
+        }
+        return eaters;
+    }
+
+    private List<Serving> servings(Seat seat, int day) {
+        List<Serving> servings = new ArrayList<>();
+        Lookup.get(draft.layout().days(), seat)
+                .get(day - 1)
+                .forEach((dish, count) -> servings.add(new Serving(
+                        dish, count, day <= dish.fridgeDays() ? Serving.Storage.FRIDGE : Serving.Storage.FREEZER)));
+        return servings;
+    }
+
+    private List<Snack> snacks(Seat seat, int day) {
+        List<Snack> snacks = new ArrayList<>();
+        for (Measure measure : draft.menu().snacks(seat)) {
+            int count = whole(draft.snackColumn(seat, measure, day));
+            if (count > 0) {
+                snacks.add(new Snack(measure, count));
+            }
+        }
+        return snacks;
+    }
+
+    private static List<Snack> always(Seat seat) {
+        return seat.eater().wishes().always().stream()
+                .map(a -> new Snack(a.measure(), a.count()))
+                .toList();
+    }
+
+    private List<Purchase> shopping(List<Batch> batches, List<EaterDays> eaters) {
+        Map<Food, BigDecimal> edible = new LinkedHashMap<>();
+        batches.forEach(b -> b.ingredients().forEach((food, grams) -> edible.merge(food, grams, BigDecimal::add)));
+        for (EaterDays eater : eaters) {
+            for (Day day : eater.days()) {
+                day.snacks().forEach(s -> edible.merge(s.measure().food(), s.grams(), BigDecimal::add));
+                day.always().forEach(s -> edible.merge(s.measure().food(), s.grams(), BigDecimal::add));
+            }
+        }
+        PlanRequest request = draft.request();
+        List<Purchase> shopping = new ArrayList<>();
+        // In the order of the catalogue, so that the list does not depend on which dish comes first.
+        for (Food food : request.kitchen().foods().values()) {
+            BigDecimal grams = edible.get(food);
+            if (grams != null) {
+                BigDecimal used = grams.divide(food.edibleShare(), MathContext.DECIMAL64);
+                Map<Pack, Integer> packs = new LinkedHashMap<>();
+                for (Pack pack : request.kitchen().packsOf(food)) {
+                    int count = whole(draft.packs(pack));
+                    if (count > 0) {
+                        packs.put(pack, count);
+                    }
+                }
+                shopping.add(new Purchase(
+                        food, packs, used, used.min(request.kitchen().pantryGrams(food))));
+            }
+        }
+        return shopping;
+    }
+}

@@ -1,0 +1,174 @@
+package batchwright.solve;
+
+import batchwright.food.Dish;
+import batchwright.food.Measure;
+import batchwright.food.Nutrient;
+import batchwright.food.Pack;
+import batchwright.food.Part;
+import batchwright.plan.PlanRequest;
+import batchwright.plan.Seat;
+import batchwright.solve.mip.Column;
+import batchwright.solve.mip.Expression;
+import batchwright.solve.mip.MipModel;
+import batchwright.solve.rule.Draft;
+import batchwright.solve.rule.Menu;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A plan as totals over all days: containers by dish and eater, grams of each part in all of them together, snacks, packs. The
+ * day rules hold on the average, and grams need not be multiples of the scale's step, so that its optimum is a lower bound
+ * for every plan laid out day by day.
+ */
+final class TotalsDraft implements Draft {
+    private static final int RANK_COOKED = 0;
+    private static final int RANK_CONTAINERS = 1;
+    private static final int RANK_KEPT = 2;
+    private static final int RANK_PACKS = 3;
+    private static final int RANK_SNACKS = 4;
+
+    private final PlanRequest request;
+    private final Menu menu;
+    private final MipModel model = new MipModel();
+    private final Map<Dish, Column> cooked = new LinkedHashMap<>();
+    private final Map<Seat, Map<Dish, Column>> containers = new LinkedHashMap<>();
+    private final Map<Key, Column> grams = new LinkedHashMap<>();
+    private final Map<Key, Column> kept = new LinkedHashMap<>();
+    private final Map<SnackKey, Column> snacks = new LinkedHashMap<>();
+    private final Packs packs;
+
+    private record Key(Seat seat, Dish dish, String part) {}
+
+    private record SnackKey(Seat seat, Measure measure) {}
+
+    TotalsDraft(PlanRequest request, Menu menu) {
+        this.request = request;
+        this.menu = menu;
+        for (Dish dish : menu.dishes()) {
+            cooked.put(dish, model.column("cook." + dish.id(), 0, 1, true, RANK_COOKED));
+        }
+        for (Seat seat : request.seats()) {
+            String eater = seat.eater().id();
+            Map<Dish, Column> mine = new LinkedHashMap<>();
+            containers.put(seat, mine);
+            for (Dish dish : menu.dishes(seat)) {
+                String at = dish.id() + "." + eater;
+                mine.put(dish, model.column("fill." + at, 0, mostContainers(seat, dish), true, RANK_CONTAINERS));
+                dish.parts().forEach(part -> part(seat, dish, part, at));
+            }
+            for (Measure measure : menu.snacks(seat)) {
+                int most = Math.min(measure.snackMost(), seat.eater().wishes().snackMeasuresADay()) * request.days();
+                String name = "snack." + measure.food().id() + "." + measure.name() + "." + eater;
+                snacks.put(new SnackKey(seat, measure), model.column(name, 0, most, true, RANK_SNACKS));
+            }
+        }
+        packs = new Packs(request, menu, model, RANK_PACKS);
+    }
+
+    private void part(Seat seat, Dish dish, Part part, String at) {
+        var key = new Key(seat, dish, part.name());
+        boolean allowed = menu.allows(seat, part);
+        double most = allowed ? (double) part.mostGrams() * mostContainers(seat, dish) : 0;
+        grams.put(key, model.column("grams." + part.name() + "." + at, 0, most, false, 0));
+        if (part.optional()) {
+            kept.put(key, model.column("keep." + part.name() + "." + at, 0, allowed ? 1 : 0, true, RANK_KEPT));
+        }
+    }
+
+    @Override
+    public PlanRequest request() {
+        return request;
+    }
+
+    @Override
+    public Menu menu() {
+        return menu;
+    }
+
+    @Override
+    public MipModel model() {
+        return model;
+    }
+
+    @Override
+    public Expression cooked(Dish dish) {
+        return Expression.of(get(cooked, dish));
+    }
+
+    Column containersColumn(Seat seat, Dish dish) {
+        return get(get(containers, seat), dish);
+    }
+
+    @Override
+    public Expression containers(Seat seat, Dish dish) {
+        return Expression.of(containersColumn(seat, dish));
+    }
+
+    @Override
+    public int mostContainers(Seat seat, Dish dish) {
+        int days = dish.freezes() ? request.days() : Math.min(request.days(), dish.fridgeDays());
+        int aDay =
+                Math.min(PlanRequest.MOST_OF_A_DISH_A_DAY, seat.eater().wishes().containersADay());
+        return days * aDay;
+    }
+
+    @Override
+    public Expression grams(Seat seat, Dish dish, Part part) {
+        return Expression.of(get(grams, new Key(seat, dish, part.name())));
+    }
+
+    @Override
+    public Optional<Column> kept(Seat seat, Dish dish, Part part) {
+        return Optional.ofNullable(kept.get(new Key(seat, dish, part.name())));
+    }
+
+    @Override
+    public Expression snacks(Seat seat, Measure measure) {
+        return Expression.of(get(snacks, new SnackKey(seat, measure)));
+    }
+
+    @Override
+    public Column packs(Pack pack) {
+        return packs.column(pack);
+    }
+
+    @Override
+    public List<Span> spans(Seat seat) {
+        return List.of(new AllDays(seat));
+    }
+
+    private static <K, V> V get(Map<K, V> map, K key) {
+        return Lookup.get(map, key);
+    }
+
+    /** All days at once. */
+    private final class AllDays implements Span {
+        private final Seat seat;
+
+        AllDays(Seat seat) {
+            this.seat = seat;
+        }
+
+        @Override
+        public String name() {
+            return seat.eater().id();
+        }
+
+        @Override
+        public int days() {
+            return request.days();
+        }
+
+        @Override
+        public Expression intake(Nutrient nutrient) {
+            return Intake.of(TotalsDraft.this, seat, nutrient, days(), this::snacks);
+        }
+
+        @Override
+        public Expression snacks(Measure measure) {
+            return TotalsDraft.this.snacks(seat, measure);
+        }
+    }
+}
