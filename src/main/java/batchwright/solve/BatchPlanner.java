@@ -6,38 +6,28 @@ import batchwright.plan.PlanResult;
 import batchwright.plan.Planner;
 import batchwright.plan.Proof;
 import batchwright.quantity.Money;
-import batchwright.solve.mip.BranchAndBound;
-import batchwright.solve.mip.Expression;
 import batchwright.solve.mip.SearchResult;
-import batchwright.solve.rule.Budget;
-import batchwright.solve.rule.Menu;
-import batchwright.solve.rule.Rule;
-import batchwright.solve.rule.Rules;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
 
 /**
- * Finds the cheapest plan and proves it: branches over the totals, whose optimum is a lower bound for every plan, and lays
- * out over days what it finds.
+ * Finds the cheapest plan and proves it, in four nested steps, each exact: which dishes ({@link DishChoice}); how many
+ * containers, packs and snacks over all days ({@link TotalsDraft}), whose optimum is a lower bound for every plan; the grams in
+ * each container for a layout of containers over days ({@link DayByDay}); and which snacks on which day ({@link DealOut}).
  */
 public final class BatchPlanner implements Planner {
     @Override
     public PlanResult plan(PlanRequest request) {
         long start = System.nanoTime();
-        long end = start + request.patience().toNanos();
-        BooleanSupplier stop = () -> System.nanoTime() > end;
-        var search = new Search(request, false, stop);
-        SearchResult<DaysSolution> result = search.run();
-        long nodes = result.nodes() + search.dayByDay.nodes();
-        Optional<Plan> plan = result.best().map(best -> {
-            DaysSolution tidy = new TieBreak(best, stop).settle();
-            return PlanAssembly.of(tidy, Proof.NONE);
-        });
-        boolean done = result.state() == SearchResult.State.DONE && search.dayByDay.complete();
-        Proof proof = proof(plan, result, nodes, Duration.ofNanos(System.nanoTime() - start));
-        if (!done) {
+        Effort effort = effort(request);
+        SearchResult<DaysSolution> result = DishChoice.search(request, Aim.LEAST_COST, effort);
+        boolean proven = proven(result, effort);
+        Optional<Plan> plan = result.best()
+                .map(best -> new TieBreak(best, effort).settle())
+                .map(best -> PlanAssembly.of(best, Proof.NONE));
+        Proof proof = proof(plan, result, effort, Duration.ofNanos(System.nanoTime() - start));
+        if (!proven) {
             return new PlanResult.GaveUp(plan.map(p -> p.withProof(proof)), proof);
         }
         return plan.<PlanResult>map(p -> new PlanResult.Planned(p.withProof(proof)))
@@ -46,39 +36,26 @@ public final class BatchPlanner implements Planner {
 
     @Override
     public Possible possible(PlanRequest request) {
-        long end = System.nanoTime() + request.patience().toNanos();
-        BooleanSupplier stop = () -> System.nanoTime() > end;
-        var search = new Search(request, true, stop);
-        SearchResult<DaysSolution> result = search.run();
+        Effort effort = effort(request);
+        SearchResult<DaysSolution> result = DishChoice.search(request, Aim.ANY_PLAN, effort);
         if (result.best().isPresent()) {
             return Possible.YES;
         }
-        return result.state() == SearchResult.State.DONE && search.dayByDay.complete() ? Possible.NO : Possible.UNKNOWN;
+        return proven(result, effort) ? Possible.NO : Possible.UNKNOWN;
     }
 
-    private static Proof proof(Optional<Plan> plan, SearchResult<?> result, long nodes, Duration took) {
+    private static Effort effort(PlanRequest request) {
+        long end = System.nanoTime() + request.patience().toNanos();
+        return new Effort(() -> System.nanoTime() > end);
+    }
+
+    private static boolean proven(SearchResult<?> result, Effort effort) {
+        return result.state() == SearchResult.State.DONE && effort.everythingSeen();
+    }
+
+    private static Proof proof(Optional<Plan> plan, SearchResult<?> result, Effort effort, Duration took) {
         long bound = Double.isFinite(result.bound()) ? Math.max(0, Math.round(result.bound())) : 0;
         long cost = plan.map(p -> p.cost().minor()).orElse(0L);
-        return new Proof(new Money(cost), new Money(bound), nodes, took);
-    }
-
-    /** One run of the search. */
-    private static final class Search {
-        private final DayByDay dayByDay;
-        private final BranchAndBound<DaysSolution> search;
-
-        Search(PlanRequest request, boolean anyCost, BooleanSupplier stop) {
-            var totals = new TotalsDraft(request, new Menu(request));
-            for (Rule rule : Rules.ALL) {
-                rule.addTo(totals);
-            }
-            totals.model().minimise(anyCost ? new Expression() : Budget.cost(totals), 1);
-            dayByDay = new DayByDay(totals, anyCost, stop);
-            search = new BranchAndBound<>(totals.model(), dayByDay, Double.POSITIVE_INFINITY, stop);
-        }
-
-        SearchResult<DaysSolution> run() {
-            return search.search();
-        }
+        return new Proof(new Money(cost), new Money(bound), effort.nodes(), took);
     }
 }

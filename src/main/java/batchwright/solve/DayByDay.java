@@ -1,65 +1,48 @@
 package batchwright.solve;
 
 import batchwright.food.Dish;
-import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
+import batchwright.solve.Layout.LikeDays;
 import batchwright.solve.mip.BranchAndBound;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.Completion;
-import batchwright.solve.mip.Expression;
 import batchwright.solve.mip.SearchResult;
-import batchwright.solve.rule.Budget;
-import batchwright.solve.rule.Menu;
-import batchwright.solve.rule.Rule;
-import batchwright.solve.rule.Rules;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
 
 /**
- * Lays totals out over days. Given how many containers of each dish an eater gets, it looks for the cheapest plan that keeps
+ * Lays totals out over days. Given how many containers of each dish every eater gets, it looks for the cheapest plan that keeps
  * every rule on every day: first over the most even layout alone; and, when the search has fixed all container counts and
  * that was not enough, over every layout.
  */
 final class DayByDay implements Completion<DaysSolution> {
-    /** Relaxations spent on one even layout before the search goes on; the exact answer is still found later. */
-    private static final long QUICK_NODES = 600;
-
     private static final int MOST_LAYOUTS = 20_000;
-    private static final double CENT = 0.5;
+    /** Enough to find an even one. */
+    private static final int FIRST_LAYOUTS = 50;
+
+    private static final double HALF_A_CENT = 0.5;
 
     private final TotalsDraft totals;
-    private final boolean anyCost;
-    private final BooleanSupplier stop;
+    private final Aim aim;
+    private final Effort effort;
     private final Map<List<Integer>, Attempt> attempts = new HashMap<>();
-    private long nodes;
-    private boolean complete = true;
 
     /**
      * What is known of one vector of container counts.
      *
      * @param found the best plan found for it
-     * @param exact nothing cheaper exists for these counts below {@code below}
+     * @param thorough whether every layout was looked at: nothing but {@code found} is cheaper than the cutoff was
      */
-    private record Attempt(Optional<Found<DaysSolution>> found, boolean exact, double below) {}
+    private record Attempt(Optional<Found<DaysSolution>> found, boolean thorough) {}
 
-    DayByDay(TotalsDraft totals, boolean anyCost, BooleanSupplier stop) {
+    DayByDay(TotalsDraft totals, Aim aim, Effort effort) {
         this.totals = totals;
-        this.anyCost = anyCost;
-        this.stop = stop;
-    }
-
-    long nodes() {
-        return nodes;
-    }
-
-    /** Whether every layout could be looked at where that was needed for the proof. */
-    boolean complete() {
-        return complete;
+        this.aim = aim;
+        this.effort = effort;
     }
 
     @Override
@@ -84,7 +67,7 @@ final class DayByDay implements Completion<DaysSolution> {
             }
         }
         Attempt attempt = attempts.computeIfAbsent(counts, c -> quick(containers, cutoff));
-        if (reached(attempt, bound) || (attempt.exact && attempt.below >= cutoff)) {
+        if (attempt.thorough || reached(attempt, bound)) {
             return Verdict.closed(attempt.found);
         }
         if (free >= 0) {
@@ -96,58 +79,53 @@ final class DayByDay implements Completion<DaysSolution> {
     }
 
     private static boolean reached(Attempt attempt, double bound) {
-        return attempt.found.isPresent() && attempt.found.get().cost() <= bound + CENT;
+        return attempt.found.isPresent() && attempt.found.get().cost() <= bound + HALF_A_CENT;
     }
 
-    /** The cheapest plan over the most even layout, or the best that a few relaxations find. */
+    /** The cheapest plan over the most even layout. */
     private Attempt quick(Map<Seat, Map<Dish, Integer>> containers, double cutoff) {
-        Map<Seat, List<Map<Dish, Integer>>> days = new LinkedHashMap<>();
+        Map<Seat, List<LikeDays>> groups = new LinkedHashMap<>();
         for (Seat seat : totals.request().seats()) {
-            var layouts = layouts(seat, containers, 50);
+            var layouts = layouts(seat, containers, FIRST_LAYOUTS);
             if (layouts.isEmpty()) {
-                return new Attempt(Optional.empty(), true, Double.POSITIVE_INFINITY);
+                return new Attempt(Optional.empty(), true);
             }
-            days.put(seat, layouts.get(0));
+            groups.put(seat, layouts.get(0));
         }
-        long[] left = {QUICK_NODES};
-        var result = solve(new Layout(containers, days), cutoff, () -> left[0]-- <= 0 || stop.getAsBoolean());
-        return new Attempt(found(result), false, cutoff);
+        return new Attempt(cheapest(new Layout(containers, groups), cutoff), false);
     }
 
     /** The cheapest plan over every layout, below the cutoff. */
     private Attempt thorough(Map<Seat, Map<Dish, Integer>> containers, Attempt attempt, double bound, double cutoff) {
-        double below = cutoff;
-        Optional<Found<DaysSolution>> best = Optional.empty();
-        List<Map<Seat, List<Map<Dish, Integer>>>> combinations = List.of(Map.of());
+        Optional<Found<DaysSolution>> best = attempt.found;
+        double below = Math.min(cutoff, best.map(Found::cost).orElse(cutoff));
+        List<Map<Seat, List<LikeDays>>> combinations = List.of(Map.of());
         for (Seat seat : totals.request().seats()) {
             combinations = extended(combinations, seat, layouts(seat, containers, MOST_LAYOUTS));
         }
-        for (Map<Seat, List<Map<Dish, Integer>>> days : combinations) {
-            if (stop.getAsBoolean()) {
-                break;
+        for (Map<Seat, List<LikeDays>> groups : combinations) {
+            var found = cheapest(new Layout(containers, groups), below);
+            if (found.isPresent()) {
+                best = found;
+                below = found.get().cost();
             }
-            var result = solve(new Layout(containers, days), below, stop);
-            if (result.best().isPresent()) {
-                best = found(result);
-                below = result.cost();
-            }
-            if (below <= bound + CENT) {
+            if (below <= bound + HALF_A_CENT) {
                 break;
             }
         }
-        return new Attempt(best.isPresent() ? best : attempt.found, true, cutoff);
+        return new Attempt(best, true);
     }
 
-    private List<Map<Seat, List<Map<Dish, Integer>>>> extended(
-            List<Map<Seat, List<Map<Dish, Integer>>>> combinations, Seat seat, List<List<Map<Dish, Integer>>> layouts) {
-        List<Map<Seat, List<Map<Dish, Integer>>>> longer = new ArrayList<>();
+    private List<Map<Seat, List<LikeDays>>> extended(
+            List<Map<Seat, List<LikeDays>>> combinations, Seat seat, List<List<LikeDays>> layouts) {
+        List<Map<Seat, List<LikeDays>>> longer = new ArrayList<>();
         for (var combination : combinations) {
             for (var days : layouts) {
                 if (longer.size() >= MOST_LAYOUTS) {
-                    complete = false;
+                    effort.leftSomethingOut();
                     return longer;
                 }
-                Map<Seat, List<Map<Dish, Integer>>> next = new LinkedHashMap<>(combination);
+                Map<Seat, List<LikeDays>> next = new LinkedHashMap<>(combination);
                 next.put(seat, days);
                 longer.add(next);
             }
@@ -155,47 +133,25 @@ final class DayByDay implements Completion<DaysSolution> {
         return longer;
     }
 
-    private List<List<Map<Dish, Integer>>> layouts(Seat seat, Map<Seat, Map<Dish, Integer>> containers, int limit) {
-        PlanRequest request = totals.request();
+    private List<List<LikeDays>> layouts(Seat seat, Map<Seat, Map<Dish, Integer>> containers, int limit) {
         var found = DayLayouts.atMost(
                 limit,
                 Lookup.get(containers, seat),
-                request.days(),
+                totals.request().days(),
                 seat.eater().wishes().containersADay());
-        complete &= limit < MOST_LAYOUTS || found.size() <= limit;
-        return found;
-    }
-
-    private SearchResult<double[]> solveDraft(DaysDraft draft, double cutoff, BooleanSupplier halt) {
-        var result = BranchAndBound.plain(draft.model(), cutoff, halt).search();
-        nodes += result.nodes();
-        return result;
-    }
-
-    private SearchResult<DaysSolution> solve(Layout layout, double cutoff, BooleanSupplier halt) {
-        DaysDraft draft = draft(totals.request(), totals.menu(), layout);
-        if (anyCost) {
-            draft.model().minimise(new Expression(), 1);
+        if (limit == MOST_LAYOUTS && found.size() > limit) {
+            effort.leftSomethingOut();
         }
-        var result = solveDraft(draft, cutoff, halt);
-        return new SearchResult<>(
-                result.state(),
-                result.best().map(values -> new DaysSolution(draft, values)),
-                result.cost(),
-                result.bound(),
-                result.nodes());
+        return found.stream().map(Layout::grouped).toList();
     }
 
-    static DaysDraft draft(PlanRequest request, Menu menu, Layout layout) {
-        var draft = new DaysDraft(request, menu, layout);
-        for (Rule rule : Rules.ALL) {
-            rule.addTo(draft);
+    private Optional<Found<DaysSolution>> cheapest(Layout layout, double cutoff) {
+        DaysDraft draft = aim.complete(new DaysDraft(totals.request(), totals.menu(), layout));
+        var result = new BranchAndBound<>(draft.model(), new DealOut(draft), cutoff, effort::mustStop).search();
+        effort.spend(result.nodes());
+        if (result.state() == SearchResult.State.STOPPED) {
+            effort.leftSomethingOut();
         }
-        draft.model().minimise(Budget.cost(draft), 1);
-        return draft;
-    }
-
-    private static Optional<Found<DaysSolution>> found(SearchResult<DaysSolution> result) {
-        return result.best().map(solution -> new Found<>(result.cost(), solution));
+        return result.best().map(best -> new Found<>(result.cost(), best));
     }
 }

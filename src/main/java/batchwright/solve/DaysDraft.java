@@ -7,27 +7,25 @@ import batchwright.food.Pack;
 import batchwright.food.Part;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
+import batchwright.solve.Layout.LikeDays;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.Expression;
 import batchwright.solve.mip.MipModel;
 import batchwright.solve.rule.Amounts;
 import batchwright.solve.rule.Draft;
 import batchwright.solve.rule.Menu;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /**
- * A plan day by day, for one given layout of containers over days: what is left to decide are the grams in each container (in
- * steps of the scale), the snacks of each day and the packs. Everything a finished plan must keep is in here, exactly.
+ * A plan for one given layout of containers over days: what is left to decide are the grams in each container (in steps of the
+ * scale), the snacks and the packs. Like days are taken together, and then only the sum of their snacks is decided here: how
+ * those are dealt out to the single days is for {@link SnackDeal}.
  */
 final class DaysDraft implements Draft {
-    private static final int RANK_KEPT = 0;
-    private static final int RANK_PACKS = 1;
-    private static final int RANK_STEPS = 2;
-    private static final int RANK_SNACKS = 2;
+    private static final int RANK = 0;
 
     private final PlanRequest request;
     private final Menu menu;
@@ -40,7 +38,7 @@ final class DaysDraft implements Draft {
 
     private record Key(Seat seat, Dish dish, String part) {}
 
-    private record SnackKey(Seat seat, Measure measure, int day) {}
+    private record SnackKey(Seat seat, Measure measure, LikeDays group) {}
 
     DaysDraft(PlanRequest request, Menu menu, Layout layout) {
         this.request = request;
@@ -48,18 +46,21 @@ final class DaysDraft implements Draft {
         this.layout = layout;
         for (Seat seat : request.seats()) {
             served(seat).forEach((dish, count) -> dish.parts().forEach(part -> part(seat, dish, part)));
-            for (int day = 1; day <= request.days(); day++) {
+            for (LikeDays group : groups(seat)) {
                 for (Measure measure : menu.snacks(seat)) {
                     int most =
                             Math.min(measure.snackMost(), seat.eater().wishes().snackMeasuresADay());
-                    String name = "snack." + measure.food().id() + "." + measure.name() + "."
-                            + seat.eater().id() + ".day" + day;
-                    snacks.put(new SnackKey(seat, measure, day), model.column(name, 0, most, true, RANK_SNACKS));
+                    String name = "snack." + measure.food().id() + "." + measure.name() + "." + named(seat, group);
+                    double all = (double) most * group.days().size();
+                    snacks.put(new SnackKey(seat, measure, group), model.column(name, 0, all, true, RANK));
                 }
             }
         }
-        packs = new Packs(request, menu, model, RANK_PACKS);
-        request.seats().forEach(this::orderLikeDays);
+        packs = new Packs(request, menu, model, RANK);
+    }
+
+    private static String named(Seat seat, LikeDays group) {
+        return seat.eater().id() + ".day" + group.days().get(0);
     }
 
     private void part(Seat seat, Dish dish, Part part) {
@@ -68,25 +69,9 @@ final class DaysDraft implements Draft {
         int most = allowed ? part.mostGrams() / part.stepGrams() : 0;
         int least = part.optional() ? 0 : part.leastGrams() / part.stepGrams();
         var key = new Key(seat, dish, part.name());
-        steps.put(key, model.column("steps." + at, least, most, true, RANK_STEPS));
+        steps.put(key, model.column("steps." + at, least, most, true, RANK));
         if (part.optional()) {
-            kept.put(key, model.column("keep." + at, 0, allowed ? 1 : 0, true, RANK_KEPT));
-        }
-    }
-
-    /** Days with the same containers differ in their snacks only; the order of such days is free, so fix it. */
-    private void orderLikeDays(Seat seat) {
-        List<Map<Dish, Integer>> days = daysOf(seat);
-        for (int day = 1; day < days.size(); day++) {
-            if (days.get(day).equals(days.get(day - 1))) {
-                var more = new Expression();
-                for (Measure measure : menu.snacks(seat)) {
-                    double kcal = Amounts.inMeasure(measure, Nutrient.ENERGY);
-                    more.plus(snackColumn(seat, measure, day), kcal);
-                    more.plus(snackColumn(seat, measure, day + 1), -kcal);
-                }
-                model.atLeast("order.day" + day + "." + seat.eater().id(), more, 0);
-            }
+            kept.put(key, model.column("keep." + at, 0, allowed ? 1 : 0, true, RANK));
         }
     }
 
@@ -98,12 +83,12 @@ final class DaysDraft implements Draft {
         return Lookup.get(layout.containers(), seat);
     }
 
-    private List<Map<Dish, Integer>> daysOf(Seat seat) {
-        return Lookup.get(layout.days(), seat);
+    List<LikeDays> groups(Seat seat) {
+        return Lookup.get(layout.groups(), seat);
     }
 
-    Column snackColumn(Seat seat, Measure measure, int day) {
-        return Lookup.get(snacks, new SnackKey(seat, measure, day));
+    Column snackColumn(Seat seat, Measure measure, LikeDays group) {
+        return Lookup.get(snacks, new SnackKey(seat, measure, group));
     }
 
     Column stepsColumn(Seat seat, Dish dish, Part part) {
@@ -161,9 +146,7 @@ final class DaysDraft implements Draft {
     @Override
     public Expression snacks(Seat seat, Measure measure) {
         var sum = new Expression();
-        for (int day = 1; day <= request.days(); day++) {
-            sum.plus(snackColumn(seat, measure, day), 1);
-        }
+        groups(seat).forEach(group -> sum.plus(snackColumn(seat, measure, group), 1));
         return sum;
     }
 
@@ -174,47 +157,49 @@ final class DaysDraft implements Draft {
 
     @Override
     public List<Span> spans(Seat seat) {
-        List<Span> spans = new ArrayList<>();
-        for (int day = 1; day <= request.days(); day++) {
-            spans.add(new OneDay(seat, day));
-        }
-        return spans;
+        return groups(seat).stream()
+                .<Span>map(group -> new GroupSpan(seat, group))
+                .toList();
     }
 
-    /** One day. */
-    private final class OneDay implements Span {
-        private final Seat seat;
-        private final int day;
+    /** What one day of the group takes in from containers and from what is always eaten. */
+    Expression withoutSnacks(Seat seat, LikeDays group, Nutrient nutrient) {
+        var sum = Expression.of(Amounts.inAlways(seat, nutrient));
+        group.servings()
+                .forEach((dish, today) ->
+                        sum.plus(Amounts.inContainers(this, seat, dish, nutrient), (double) today / count(seat, dish)));
+        return sum;
+    }
 
-        OneDay(Seat seat, int day) {
+    /** Like days, taken together. */
+    private final class GroupSpan implements Span {
+        private final Seat seat;
+        private final LikeDays group;
+
+        GroupSpan(Seat seat, LikeDays group) {
             this.seat = seat;
-            this.day = day;
+            this.group = group;
         }
 
         @Override
         public String name() {
-            return seat.eater().id() + ".day" + day;
+            return named(seat, group);
         }
 
         @Override
         public int days() {
-            return 1;
+            return group.days().size();
         }
 
         @Override
         public Expression intake(Nutrient nutrient) {
-            var sum = Expression.of(Amounts.inAlways(seat, nutrient));
-            daysOf(seat)
-                    .get(day - 1)
-                    .forEach((dish, today) -> sum.plus(
-                            Amounts.inContainers(DaysDraft.this, seat, dish, nutrient),
-                            (double) today / count(seat, dish)));
+            var sum = new Expression().plus(withoutSnacks(seat, group, nutrient), days());
             return Intake.plusSnacks(sum, DaysDraft.this, seat, nutrient, this::snacks);
         }
 
         @Override
         public Expression snacks(Measure measure) {
-            return Expression.of(snackColumn(seat, measure, day));
+            return Expression.of(snackColumn(seat, measure, group));
         }
     }
 }

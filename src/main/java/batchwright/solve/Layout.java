@@ -2,6 +2,8 @@ package batchwright.solve;
 
 import batchwright.food.Dish;
 import batchwright.plan.Seat;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -9,6 +11,24 @@ import java.util.Map;
  * Which containers each eater has on which day.
  *
  * @param containers for each seat and dish, how many in all; dishes that are not served are absent
- * @param days for each seat, for each day in order, how many containers of each dish
+ * @param groups for each seat, its days, like days together
  */
-record Layout(Map<Seat, Map<Dish, Integer>> containers, Map<Seat, List<Map<Dish, Integer>>> days) {}
+record Layout(Map<Seat, Map<Dish, Integer>> containers, Map<Seat, List<LikeDays>> groups) {
+    /**
+     * Days of one eater with the same containers.
+     *
+     * @param servings containers of each dish on each of these days
+     * @param days their numbers, 1 being the cooking day
+     */
+    record LikeDays(Map<Dish, Integer> servings, List<Integer> days) {}
+
+    static List<LikeDays> grouped(List<Map<Dish, Integer>> days) {
+        Map<Map<Dish, Integer>, List<Integer>> numbers = new LinkedHashMap<>();
+        for (int day = 1; day <= days.size(); day++) {
+            numbers.computeIfAbsent(days.get(day - 1), d -> new ArrayList<>()).add(day);
+        }
+        return numbers.entrySet().stream()
+                .map(e -> new LikeDays(e.getKey(), e.getValue()))
+                .toList();
+    }
+}

@@ -2,7 +2,6 @@ package batchwright.solve;
 
 import batchwright.food.Dish;
 import batchwright.food.Food;
-import batchwright.food.Measure;
 import batchwright.food.Pack;
 import batchwright.food.Part;
 import batchwright.plan.Batch;
@@ -17,6 +16,7 @@ import batchwright.plan.Purchase;
 import batchwright.plan.Seat;
 import batchwright.plan.Serving;
 import batchwright.plan.Snack;
+import batchwright.solve.Layout.LikeDays;
 import batchwright.solve.mip.Column;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -29,10 +29,12 @@ import java.util.Map;
 final class PlanAssembly {
     private final DaysDraft draft;
     private final double[] values;
+    private final Map<Seat, Map<Integer, List<Snack>>> snacks;
 
     private PlanAssembly(DaysSolution solution) {
         this.draft = solution.draft();
         this.values = solution.values();
+        this.snacks = solution.snacks();
     }
 
     static Plan of(DaysSolution solution, Proof proof) {
@@ -76,7 +78,7 @@ final class PlanAssembly {
         for (Seat seat : draft.request().seats()) {
             List<Day> days = new ArrayList<>();
             for (int day = 1; day <= draft.request().days(); day++) {
-                days.add(new Day(day, servings(seat, day), snacks(seat, day), always(seat)));
+                days.add(new Day(day, servings(seat, day), Lookup.get(Lookup.get(snacks, seat), day), always(seat)));
             }
             eaters.add(new EaterDays(seat, days));
         }
@@ -85,22 +87,16 @@ final class PlanAssembly {
 
     private List<Serving> servings(Seat seat, int day) {
         List<Serving> servings = new ArrayList<>();
-        Lookup.get(draft.layout().days(), seat)
-                .get(day - 1)
-                .forEach((dish, count) -> servings.add(new Serving(
-                        dish, count, day <= dish.fridgeDays() ? Serving.Storage.FRIDGE : Serving.Storage.FREEZER)));
-        return servings;
-    }
-
-    private List<Snack> snacks(Seat seat, int day) {
-        List<Snack> snacks = new ArrayList<>();
-        for (Measure measure : draft.menu().snacks(seat)) {
-            int count = whole(draft.snackColumn(seat, measure, day));
-            if (count > 0) {
-                snacks.add(new Snack(measure, count));
+        for (LikeDays group : draft.groups(seat)) {
+            if (group.days().contains(day)) {
+                group.servings()
+                        .forEach((dish, count) -> servings.add(new Serving(
+                                dish,
+                                count,
+                                day <= dish.fridgeDays() ? Serving.Storage.FRIDGE : Serving.Storage.FREEZER)));
             }
         }
-        return snacks;
+        return servings;
     }
 
     private static List<Snack> always(Seat seat) {

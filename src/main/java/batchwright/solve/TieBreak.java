@@ -21,19 +21,19 @@ final class TieBreak {
     private static final double SLACK = 1e-6;
 
     private final DaysSolution found;
-    private final BooleanSupplier stop;
+    private final Effort effort;
 
-    TieBreak(DaysSolution found, BooleanSupplier stop) {
+    TieBreak(DaysSolution found, Effort effort) {
         this.found = found;
-        this.stop = stop;
+        this.effort = effort;
     }
 
     DaysSolution settle() {
         DaysSolution best = found;
         List<Function<DaysDraft, Expression>> aims = List.of(TieBreak::perishableLeftovers, TieBreak::packs);
         for (int aim = 0; aim < aims.size(); aim++) {
-            DaysDraft draft = DayByDay.draft(
-                    found.draft().request(), found.draft().menu(), found.draft().layout());
+            DaysDraft draft = Aim.LEAST_COST.complete(new DaysDraft(
+                    found.draft().request(), found.draft().menu(), found.draft().layout()));
             keep(draft, "cost", Budget.cost(draft), best.values());
             for (int settled = 0; settled < aim; settled++) {
                 keep(draft, "aim" + settled, aims.get(settled).apply(draft), best.values());
@@ -42,11 +42,11 @@ final class TieBreak {
             draft.model().minimise(wanted, 0);
             long[] left = {NODES};
             double now = wanted.value(best.values());
-            var result = BranchAndBound.plain(draft.model(), now - SLACK, () -> left[0]-- <= 0 || stop.getAsBoolean())
-                    .search();
-            if (result.best().isPresent()) {
-                best = new DaysSolution(draft, result.best().get());
-            }
+            BooleanSupplier enough = () -> left[0]-- <= 0 || effort.mustStop();
+            best = new BranchAndBound<>(draft.model(), new DealOut(draft), now - SLACK, enough)
+                    .search()
+                    .best()
+                    .orElse(best);
         }
         return best;
     }

@@ -23,12 +23,6 @@ import java.util.Optional;
  * for every plan laid out day by day.
  */
 final class TotalsDraft implements Draft {
-    private static final int RANK_COOKED = 0;
-    private static final int RANK_CONTAINERS = 1;
-    private static final int RANK_KEPT = 2;
-    private static final int RANK_PACKS = 3;
-    private static final int RANK_SNACKS = 4;
-
     private final PlanRequest request;
     private final Menu menu;
     private final MipModel model = new MipModel();
@@ -43,11 +37,24 @@ final class TotalsDraft implements Draft {
 
     private record SnackKey(Seat seat, Measure measure) {}
 
-    TotalsDraft(PlanRequest request, Menu menu) {
+    private final int rank;
+
+    /** To choose dishes: only whether a dish is cooked is decided by branching on this model. */
+    static TotalsDraft choosingDishes(PlanRequest request, Menu menu) {
+        return new TotalsDraft(request, menu, true);
+    }
+
+    /** With every dish of the menu cooked, and everything decided by branching. */
+    static TotalsDraft cookingAll(PlanRequest request, Menu menu) {
+        return new TotalsDraft(request, menu, false);
+    }
+
+    private TotalsDraft(PlanRequest request, Menu menu, boolean choosing) {
         this.request = request;
         this.menu = menu;
+        rank = choosing ? Column.LATER : 0;
         for (Dish dish : menu.dishes()) {
-            cooked.put(dish, model.column("cook." + dish.id(), 0, 1, true, RANK_COOKED));
+            cooked.put(dish, model.column("cook." + dish.id(), choosing ? 0 : 1, 1, true, 0));
         }
         for (Seat seat : request.seats()) {
             String eater = seat.eater().id();
@@ -55,16 +62,16 @@ final class TotalsDraft implements Draft {
             containers.put(seat, mine);
             for (Dish dish : menu.dishes(seat)) {
                 String at = dish.id() + "." + eater;
-                mine.put(dish, model.column("fill." + at, 0, mostContainers(seat, dish), true, RANK_CONTAINERS));
+                mine.put(dish, model.column("fill." + at, 0, mostContainers(seat, dish), true, rank));
                 dish.parts().forEach(part -> part(seat, dish, part, at));
             }
             for (Measure measure : menu.snacks(seat)) {
                 int most = Math.min(measure.snackMost(), seat.eater().wishes().snackMeasuresADay()) * request.days();
                 String name = "snack." + measure.food().id() + "." + measure.name() + "." + eater;
-                snacks.put(new SnackKey(seat, measure), model.column(name, 0, most, true, RANK_SNACKS));
+                snacks.put(new SnackKey(seat, measure), model.column(name, 0, most, true, rank));
             }
         }
-        packs = new Packs(request, menu, model, RANK_PACKS);
+        packs = new Packs(request, menu, model, rank);
     }
 
     private void part(Seat seat, Dish dish, Part part, String at) {
@@ -73,7 +80,7 @@ final class TotalsDraft implements Draft {
         double most = allowed ? (double) part.mostGrams() * mostContainers(seat, dish) : 0;
         grams.put(key, model.column("grams." + part.name() + "." + at, 0, most, false, 0));
         if (part.optional()) {
-            kept.put(key, model.column("keep." + part.name() + "." + at, 0, allowed ? 1 : 0, true, RANK_KEPT));
+            kept.put(key, model.column("keep." + part.name() + "." + at, 0, allowed ? 1 : 0, true, rank));
         }
     }
 
@@ -95,6 +102,10 @@ final class TotalsDraft implements Draft {
     @Override
     public Expression cooked(Dish dish) {
         return Expression.of(get(cooked, dish));
+    }
+
+    Column cookedColumn(Dish dish) {
+        return get(cooked, dish);
     }
 
     Column containersColumn(Seat seat, Dish dish) {

@@ -1,13 +1,15 @@
 package batchwright.solve.mip;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.function.BooleanSupplier;
 
 /**
- * Exact, deterministic branch and bound. Dives first (an early plan), then takes the open node with the least bound. The
+ * Exact, deterministic branch and bound. Dives first (an early plan), then takes the open node with the least bound. Which
+ * column to branch on is tried out (strong branching) until enough is known of it, then guessed from what it cost before. The
  * clock is asked only whether to stop; it never changes the order of work.
  *
  * @param <S> what a solution is to the caller
@@ -15,9 +17,15 @@ import java.util.function.BooleanSupplier;
 public final class BranchAndBound<S> {
     private static final double WHOLE = 1e-6;
     private static final double COST = 1e-6;
+    /** A column is tried out until both of its sides were seen so often. */
+    private static final int RELIABLE = 4;
+
+    private static final int MOST_TRIALS = 8;
 
     private final MipModel model;
     private final Relaxation relaxation;
+    private final Propagation propagation;
+    private final PseudoCosts pseudoCosts;
     private final Completion<S> completion;
     private final BooleanSupplier stop;
     private final PriorityQueue<Node> open = new PriorityQueue<>(Comparator.comparingDouble(Node::bound)
@@ -38,6 +46,8 @@ public final class BranchAndBound<S> {
     public BranchAndBound(MipModel model, Completion<S> completion, double cutoff, BooleanSupplier stop) {
         this.model = model;
         this.relaxation = new DualSimplex(model);
+        this.propagation = new Propagation(model);
+        this.pseudoCosts = new PseudoCosts(model.columns().size());
         this.completion = completion;
         this.cutoff = cutoff;
         this.stop = stop;
@@ -52,6 +62,9 @@ public final class BranchAndBound<S> {
     public SearchResult<S> search() {
         double[] lower = model.columns().stream().mapToDouble(Column::lower).toArray();
         double[] upper = model.columns().stream().mapToDouble(Column::upper).toArray();
+        if (!propagation.all(lower, upper)) {
+            return result(SearchResult.State.DONE, cutoff);
+        }
         Optional<Node> current = Optional.of(new Node(lower, upper, Double.NEGATIVE_INFINITY, ids++));
         while (true) {
             if (current.isEmpty()) {
@@ -66,13 +79,17 @@ public final class BranchAndBound<S> {
                 double least = open.isEmpty() ? node.bound : Math.min(node.bound, open.peek().bound);
                 return result(SearchResult.State.STOPPED, Math.min(roundedUp(least), cutoff));
             }
-            nodes++;
-            Relaxation.Status status = relaxation.solve(node.lower, node.upper);
+            Relaxation.Status status = relax(node.lower, node.upper);
             if (status == Relaxation.Status.UNBOUNDED) {
                 return result(SearchResult.State.UNBOUNDED, Double.NEGATIVE_INFINITY);
             }
             current = status == Relaxation.Status.INFEASIBLE ? Optional.empty() : expand(node);
         }
+    }
+
+    private Relaxation.Status relax(double[] lower, double[] upper) {
+        nodes++;
+        return relaxation.solve(lower, upper);
     }
 
     private SearchResult<S> result(SearchResult.State state, double bound) {
@@ -81,18 +98,31 @@ public final class BranchAndBound<S> {
 
     /** Cuts off, completes or branches; the child to dive into, if any. */
     private Optional<Node> expand(Node node) {
-        double bound = Math.max(roundedUp(relaxation.cost()), node.bound);
-        if (closed(bound)) {
-            return Optional.empty();
+        while (true) {
+            double bound = Math.max(roundedUp(relaxation.cost()), node.bound);
+            if (closed(bound)) {
+                return Optional.empty();
+            }
+            double[] x = relaxation.values();
+            double cost = relaxation.cost();
+            tightenByReducedCosts(node, cost);
+            List<Integer> fractional = fractional(x);
+            if (fractional.isEmpty()) {
+                return complete(node, bound, x);
+            }
+            Branching branching = choose(node, x, cost, fractional);
+            if (branching.tightened >= 0) {
+                if (!propagation.from(branching.tightened, node.lower, node.upper)
+                        || relax(node.lower, node.upper) != Relaxation.Status.OPTIMAL) {
+                    return Optional.empty();
+                }
+                continue;
+            }
+            return branch(node, bound, branching.column, x[branching.column]);
         }
-        double[] x = relaxation.values();
-        tightenByReducedCosts(node);
-        int column = mostFractional(x);
-        if (column >= 0) {
-            double down = Math.floor(x[column]);
-            boolean upFirst = x[column] - down > 0.5;
-            return branch(node, bound, column, down, upFirst);
-        }
+    }
+
+    private Optional<Node> complete(Node node, double bound, double[] x) {
         Completion.Verdict<S> verdict = completion.complete(x, node.lower, node.upper, bound, cutoff);
         verdict.found().ifPresent(found -> {
             if (found.cost() < cutoff - COST) {
@@ -106,36 +136,95 @@ public final class BranchAndBound<S> {
         return splitAround(node, bound, verdict.splitColumn().getAsInt(), x);
     }
 
-    private Optional<Node> branch(Node node, double bound, int column, double down, boolean upFirst) {
-        Node below = child(node, bound, column, node.lower[column], down);
-        Node above = child(node, bound, column, down + 1, node.upper[column]);
-        open.add(upFirst ? below : above);
-        return Optional.of(upFirst ? above : below);
+    /**
+     * The column to branch on, or one of whose sides turned out to be empty, so that the node became smaller instead.
+     *
+     * @param column to branch on
+     * @param tightened the column whose bound was moved instead; -1 for none
+     */
+    private record Branching(int column, int tightened) {}
+
+    private Branching choose(Node node, double[] x, double cost, List<Integer> fractional) {
+        List<Integer> ranked = new ArrayList<>(fractional);
+        ranked.sort(Comparator.comparingDouble((Integer j) -> -pseudoCosts.score(j, x[j] - Math.floor(x[j])))
+                .thenComparing(j -> j));
+        int best = ranked.get(0);
+        double bestScore = -1;
+        int trials = 0;
+        for (int j : ranked) {
+            double fraction = x[j] - Math.floor(x[j]);
+            double score = pseudoCosts.score(j, fraction);
+            if (pseudoCosts.seen(j) < RELIABLE && trials < MOST_TRIALS) {
+                trials++;
+                double down = trial(node, j, x[j], cost, false);
+                double up = trial(node, j, x[j], cost, true);
+                if (Double.isInfinite(down) || Double.isInfinite(up)) {
+                    if (Double.isInfinite(down)) {
+                        node.lower[j] = Math.floor(x[j]) + 1;
+                    } else {
+                        node.upper[j] = Math.floor(x[j]);
+                    }
+                    return new Branching(-1, j);
+                }
+                score = PseudoCosts.score(down, up);
+            }
+            if (score > bestScore) {
+                bestScore = score;
+                best = j;
+            }
+        }
+        return new Branching(best, -1);
+    }
+
+    /** By how much the bound rises on one side of a column; infinite when nothing of use is left there. */
+    private double trial(Node node, int j, double value, double cost, boolean up) {
+        double[] lower = node.lower.clone();
+        double[] upper = node.upper.clone();
+        if (up) {
+            lower[j] = Math.floor(value) + 1;
+        } else {
+            upper[j] = Math.floor(value);
+        }
+        if (!propagation.from(j, lower, upper) || relax(lower, upper) != Relaxation.Status.OPTIMAL) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double gain = Math.max(0, relaxation.cost() - cost);
+        pseudoCosts.learn(j, up, Math.abs((up ? lower[j] : upper[j]) - value), gain);
+        return closed(roundedUp(relaxation.cost())) ? Double.POSITIVE_INFINITY : gain;
+    }
+
+    private Optional<Node> branch(Node node, double bound, int column, double value) {
+        double down = Math.floor(value);
+        Optional<Node> below = child(node, bound, column, node.lower[column], down);
+        Optional<Node> above = child(node, bound, column, down + 1, node.upper[column]);
+        boolean upFirst = value - down > 0.5;
+        (upFirst ? below : above).ifPresent(open::add);
+        return upFirst ? above : below;
     }
 
     /** Three children: the column fixed at its whole value, below it, above it. */
     private Optional<Node> splitAround(Node node, double bound, int column, double[] x) {
         double at = Math.rint(x[column]);
         if (at > node.lower[column]) {
-            open.add(child(node, bound, column, node.lower[column], at - 1));
+            child(node, bound, column, node.lower[column], at - 1).ifPresent(open::add);
         }
         if (at < node.upper[column]) {
-            open.add(child(node, bound, column, at + 1, node.upper[column]));
+            child(node, bound, column, at + 1, node.upper[column]).ifPresent(open::add);
         }
-        return Optional.of(child(node, bound, column, at, at));
+        return child(node, bound, column, at, at);
     }
 
-    private Node child(Node parent, double bound, int column, double lower, double upper) {
+    private Optional<Node> child(Node parent, double bound, int column, double lower, double upper) {
         double[] lows = parent.lower.clone();
         double[] ups = parent.upper.clone();
         lows[column] = lower;
         ups[column] = upper;
-        return new Node(lows, ups, bound, ids++);
+        return propagation.from(column, lows, ups) ? Optional.of(new Node(lows, ups, bound, ids++)) : Optional.empty();
     }
 
     /** A whole column cannot move further off its bound than its reduced cost allows below the cutoff. */
-    private void tightenByReducedCosts(Node node) {
-        double room = cutoff - COST - relaxation.cost();
+    private void tightenByReducedCosts(Node node, double cost) {
+        double room = cutoff - Math.max(COST, model.costStep() / 2) - cost;
         if (!(room < 1e15)) {
             return;
         }
@@ -153,20 +242,21 @@ public final class BranchAndBound<S> {
         }
     }
 
-    /** The most fractional whole column of the lowest rank that has one; -1 when all are whole. */
-    private int mostFractional(double[] x) {
-        int best = -1;
-        int bestRank = Integer.MAX_VALUE;
-        double most = 0;
+    /** The whole columns that are not whole, of the lowest rank that has one. */
+    private List<Integer> fractional(double[] x) {
+        List<Integer> found = new ArrayList<>();
+        int rank = Integer.MAX_VALUE;
         for (Column c : model.columns()) {
-            double distance = Math.abs(x[c.index()] - Math.rint(x[c.index()]));
-            if (c.whole() && distance > WHOLE && (c.rank() < bestRank || (c.rank() == bestRank && distance > most))) {
-                best = c.index();
-                bestRank = c.rank();
-                most = distance;
+            double v = x[c.index()];
+            if (c.whole() && c.rank() < Column.LATER && c.rank() <= rank && Math.abs(v - Math.rint(v)) > WHOLE) {
+                if (c.rank() < rank) {
+                    found.clear();
+                    rank = c.rank();
+                }
+                found.add(c.index());
             }
         }
-        return best;
+        return found;
     }
 
     private boolean closed(double bound) {
@@ -176,30 +266,5 @@ public final class BranchAndBound<S> {
     private double roundedUp(double bound) {
         double step = model.costStep();
         return step > 0 && Double.isFinite(bound) ? Math.ceil(bound / step - COST) * step : bound;
-    }
-
-    private static final class PlainCompletion implements Completion<double[]> {
-        private static final double TOLERANCE = 1e-6;
-        private final MipModel model;
-
-        PlainCompletion(MipModel model) {
-            this.model = model;
-        }
-
-        @Override
-        public Verdict<double[]> complete(
-                double[] values, double[] lower, double[] upper, double bound, double cutoff) {
-            double[] x = Arrays.copyOf(values, values.length);
-            for (Column c : model.columns()) {
-                if (c.whole()) {
-                    x[c.index()] = Math.rint(x[c.index()]);
-                }
-            }
-            String broken = model.brokenBy(x, TOLERANCE);
-            if (!broken.isEmpty()) {
-                throw new IllegalStateException("rounded solution breaks " + broken + ".");
-            }
-            return Verdict.closed(model.costOf(x), x);
-        }
     }
 }

@@ -2,6 +2,8 @@ package batchwright.solve.mip;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.random.RandomGeneratorFactory;
 
 /**
  * Bounded dual simplex on a dense tableau, made for models of a few hundred rows and columns that are re-solved thousands of
@@ -11,6 +13,10 @@ import java.util.List;
  * <p>Each row has a logical variable equal to its activity; the tableau expresses the basic variables by the nonbasic ones:
  * x_B = T x_N. The ratio test flips boxed variables past their breakpoints (the long-step rule); ties go to the largest
  * pivot. Rows are scaled to a largest coefficient of 1.
+ *
+ * <p>Most columns of a plan cost nothing, and then the dual simplex can go round in circles. So it walks on costs that are
+ * perturbed a little, always in the same way; the true reduced costs are carried along, and {@link #cost()} is the bound that
+ * they prove, whatever the perturbation did. Where costs are not counted in steps the perturbation is taken out at the end.
  */
 final class DualSimplex implements Relaxation {
     private static final double FEASIBLE = 1e-9;
@@ -18,6 +24,9 @@ final class DualSimplex implements Relaxation {
     private static final double DUAL = 1e-9;
     /** Stands in for an infinite bound that the cost pulls towards; an optimum out there is unbounded. */
     private static final double FAR = 1e8;
+
+    /** All columns moved over their whole range would cost about this much more each, in units of the cost. */
+    private static final double PERTURBATION = 1e-4;
 
     private static final int PIVOTS_BEFORE_CHECK = 50;
     private static final double DRIFT = 1e-7;
@@ -27,12 +36,15 @@ final class DualSimplex implements Relaxation {
     private final double[][] rows;
     private final double[] scale;
     private final double[] costs;
+    private final double[] perturbed;
     private final double offset;
+    private final boolean exactCost;
 
     private final double[] lower;
     private final double[] upper;
     private final double[][] t;
     private final double[] d;
+    private final double[] trueD;
     private final int[] nonbasic;
     private final int[] basic;
     private final double[] xN;
@@ -46,6 +58,8 @@ final class DualSimplex implements Relaxation {
         m = given.size();
         costs = model.costs();
         offset = model.costOffset();
+        exactCost = model.costStep() == 0;
+        perturbed = perturbed(model);
         rows = new double[m][n];
         scale = new double[m];
         lower = new double[n + m];
@@ -63,6 +77,7 @@ final class DualSimplex implements Relaxation {
         }
         t = new double[m][n];
         d = new double[n];
+        trueD = new double[n];
         nonbasic = new int[n];
         basic = new int[m];
         xN = new double[n];
@@ -70,12 +85,25 @@ final class DualSimplex implements Relaxation {
         slackBasis();
     }
 
+    /** Costs with a small amount added in the direction they have, different for each column, smaller for wider ranges. */
+    private double[] perturbed(MipModel model) {
+        var random = RandomGeneratorFactory.of("L64X128MixRandom").create(n);
+        double[] moved = costs.clone();
+        for (Column c : model.columns()) {
+            double range = Math.min(c.upper() - c.lower(), FAR);
+            double amount = PERTURBATION * (0.5 + random.nextDouble()) / Math.max(1, range);
+            moved[c.index()] += Math.copySign(amount, costs[c.index()] == 0 ? 1 : costs[c.index()]);
+        }
+        return moved;
+    }
+
     private void slackBasis() {
         for (int i = 0; i < m; i++) {
             System.arraycopy(rows[i], 0, t[i], 0, n);
             basic[i] = n + i;
         }
-        System.arraycopy(costs, 0, d, 0, n);
+        System.arraycopy(perturbed, 0, d, 0, n);
+        System.arraycopy(costs, 0, trueD, 0, n);
         for (int j = 0; j < n; j++) {
             nonbasic[j] = j;
         }
@@ -91,19 +119,49 @@ final class DualSimplex implements Relaxation {
                 return Status.INFEASIBLE;
             }
         }
-        placeNonbasic();
-        Status status = iterate();
-        if (status == Status.OPTIMAL && drifted()) {
-            refactor();
-            placeNonbasic();
-            status = iterate();
-        } else if (status == Status.INFEASIBLE && sincePivotCheck > 0) {
+        Status status = settle();
+        if ((status == Status.OPTIMAL && drifted()) || (status == Status.INFEASIBLE && sincePivotCheck > 0)) {
             // An infeasibility cuts off a whole subtree: believe it only of a fresh tableau.
             refactor();
-            placeNonbasic();
-            status = iterate();
+            status = settle();
+        }
+        if (status == Status.OPTIMAL && exactCost) {
+            status = withoutPerturbation();
         }
         return status == Status.OPTIMAL && farOut() ? Status.UNBOUNDED : status;
+    }
+
+    private Status settle() {
+        placeNonbasic();
+        return iterate(50 * (m + n) + 1000).orElseThrow(() -> new IllegalStateException("dual simplex found no end."));
+    }
+
+    /** Goes on with the true costs, for a while: if that goes round in circles, the perturbed optimum has to do. */
+    private Status withoutPerturbation() {
+        System.arraycopy(trueD, 0, d, 0, n);
+        placeNonbasic();
+        Optional<Status> status = iterate(2 * (m + n));
+        restorePerturbation();
+        return status.orElseGet(this::settle);
+    }
+
+    /** The reduced costs of the perturbed costs in the present basis. */
+    private void restorePerturbation() {
+        double[] basicExtra = new double[m];
+        double[] extra = new double[n];
+        for (int j = 0; j < n; j++) {
+            extra[j] = perturbed[j] - costs[j];
+        }
+        for (int i = 0; i < m; i++) {
+            basicExtra[i] = basic[i] < n ? extra[basic[i]] : 0;
+        }
+        for (int j = 0; j < n; j++) {
+            double sum = nonbasic[j] < n ? extra[nonbasic[j]] : 0;
+            for (int i = 0; i < m; i++) {
+                sum += basicExtra[i] * t[i][j];
+            }
+            d[j] = trueD[j] + sum;
+        }
     }
 
     /** Every nonbasic variable to the bound that its reduced cost wants, and the basic ones to what follows. */
@@ -131,27 +189,27 @@ final class DualSimplex implements Relaxation {
         }
     }
 
-    private Status iterate() {
-        int limit = 50 * (m + n) + 1000;
+    /** Pivots until the point keeps all bounds, or none can; empty when the limit comes first. */
+    private Optional<Status> iterate(int limit) {
         for (int count = 0; count < limit; count++) {
-            int r = leavingRow(count > 10 * (m + n));
+            int r = leavingRow();
             if (r < 0) {
-                return Status.OPTIMAL;
+                return Optional.of(Status.OPTIMAL);
             }
             int k = basic[r];
             boolean rises = xB[r] < lower[k];
             double target = rises ? lower[k] : upper[k];
             int q = enteringColumn(r, rises, Math.abs(target - xB[r]));
             if (q < 0) {
-                return Status.INFEASIBLE;
+                return Optional.of(Status.INFEASIBLE);
             }
             step(r, q, target);
         }
-        throw new IllegalStateException("dual simplex made " + limit + " pivots without an end.");
+        return Optional.empty();
     }
 
-    /** The basic variable furthest outside its bounds; the first one when cycling is feared. */
-    private int leavingRow(boolean first) {
+    /** The basic variable furthest outside its bounds; -1 when none is. */
+    private int leavingRow() {
         int best = -1;
         double worst = 0;
         for (int i = 0; i < m; i++) {
@@ -160,9 +218,6 @@ final class DualSimplex implements Relaxation {
             double tolerance = FEASIBLE * Math.max(1, Math.abs(xB[i]));
             if (miss > tolerance && miss > worst) {
                 best = i;
-                if (first) {
-                    return i;
-                }
                 worst = miss;
             }
         }
@@ -265,6 +320,7 @@ final class DualSimplex implements Relaxation {
             }
         }
         eliminate(d, pivotRow, q);
+        eliminate(trueD, pivotRow, q);
         int leaving = basic[r];
         basic[r] = nonbasic[q];
         nonbasic[q] = leaving;
@@ -357,11 +413,35 @@ final class DualSimplex implements Relaxation {
         return pivots;
     }
 
+    /** Least value of the Lagrangian that the true reduced costs make: a lower bound by weak duality. */
     @Override
     public double cost() {
         double sum = offset;
         for (int j = 0; j < n; j++) {
-            sum += d[j] * xN[j];
+            if (Math.abs(trueD[j]) > DUAL) {
+                int k = nonbasic[j];
+                sum += trueD[j] * (trueD[j] > 0 ? leastOf(k) : mostOf(k));
+            }
+        }
+        return sum;
+    }
+
+    private double leastOf(int k) {
+        return Double.isInfinite(lower[k]) && k >= n ? activity(k - n, -1) : lower[k];
+    }
+
+    private double mostOf(int k) {
+        return Double.isInfinite(upper[k]) && k >= n ? activity(k - n, 1) : upper[k];
+    }
+
+    /** The least (sign -1) or largest (sign +1) activity of a row within the bounds of its columns. */
+    private double activity(int i, int sign) {
+        double sum = 0;
+        for (int j = 0; j < n; j++) {
+            double a = rows[i][j];
+            if (a != 0) {
+                sum += a * (a * sign > 0 ? upper[j] : lower[j]);
+            }
         }
         return sum;
     }
@@ -387,7 +467,7 @@ final class DualSimplex implements Relaxation {
         var reduced = new double[n];
         for (int j = 0; j < n; j++) {
             if (nonbasic[j] < n) {
-                reduced[nonbasic[j]] = d[j];
+                reduced[nonbasic[j]] = trueD[j];
             }
         }
         return reduced;

@@ -92,8 +92,7 @@ public final class MipModel {
         }
         for (Row row : rows) {
             double activity = row.activity(values);
-            double slack = tolerance * Math.max(1, Math.abs(activity));
-            if (activity < row.lower() - slack || activity > row.upper() + slack) {
+            if (activity < row.lower() - tolerance || activity > row.upper() + tolerance) {
                 return row.name();
             }
         }

@@ -3,6 +3,7 @@ package batchwright.solve.rule;
 import batchwright.food.Nutrient;
 import batchwright.person.DayTarget;
 import batchwright.plan.Seat;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 
@@ -10,16 +11,20 @@ import java.util.function.ToDoubleFunction;
 public record DayRule(
         String name, Nutrient nutrient, ToDoubleFunction<DayTarget> least, ToDoubleFunction<DayTarget> most)
         implements Rule {
-    public static final Rule ENERGY_BAND =
+    public static final DayRule ENERGY_BAND =
             new DayRule("energy band", Nutrient.ENERGY, DayTarget::energyLeastKcal, DayTarget::energyMostKcal);
-    public static final Rule PROTEIN_FLOOR =
+    public static final DayRule PROTEIN_FLOOR =
             new DayRule("protein floor", Nutrient.PROTEIN, DayTarget::proteinLeastG, t -> Double.POSITIVE_INFINITY);
-    public static final Rule FAT_BAND =
+    public static final DayRule FAT_BAND =
             new DayRule("fat band", Nutrient.FAT, DayTarget::fatLeastG, DayTarget::fatMostG);
-    public static final Rule FIBRE_FLOOR =
+    public static final DayRule FIBRE_FLOOR =
             new DayRule("fibre floor", Nutrient.FIBRE, DayTarget::fibreLeastG, t -> Double.POSITIVE_INFINITY);
-    public static final Rule FRUIT_AND_VEGETABLES = new DayRule(
+    public static final DayRule FRUIT_AND_VEGETABLES = new DayRule(
             "fruit and vegetables", Nutrient.FRUIT_VEG, DayTarget::fruitVegLeastG, t -> Double.POSITIVE_INFINITY);
+
+    /** All of them. */
+    public static final List<DayRule> ALL =
+            List.of(ENERGY_BAND, PROTEIN_FLOOR, FAT_BAND, FIBRE_FLOOR, FRUIT_AND_VEGETABLES);
 
     @Override
     public void addTo(Draft draft) {

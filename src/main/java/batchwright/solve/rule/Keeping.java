@@ -6,7 +6,7 @@ import batchwright.solve.mip.Expression;
 
 /**
  * What does not freeze is eaten within its fridge days. Over totals: the containers of such dishes fit into the first days.
- * Which day gets which container is settled when days are laid out; see {@code DayLayouts}.
+ * Which day gets which container is settled when days are laid out.
  */
 public record Keeping() implements Rule {
     @Override

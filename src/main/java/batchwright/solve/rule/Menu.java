@@ -26,10 +26,16 @@ public final class Menu {
     private final List<Pack> packs = new ArrayList<>();
 
     public Menu(PlanRequest request) {
+        this(request, Set.copyOf(request.kitchen().dishes().values()));
+    }
+
+    /** Only these dishes, as far as the eaters allow them. */
+    public Menu(PlanRequest request, Set<Dish> only) {
         Kitchen kitchen = request.kitchen();
         Set<Dish> offered = new LinkedHashSet<>();
         for (Seat seat : request.seats()) {
             List<Dish> mine = kitchen.dishes().values().stream()
+                    .filter(only::contains)
                     .filter(d -> seat.eater().wishes().allows(d))
                     .filter(d -> d.parts().stream().allMatch(p -> p.optional() || canGet(kitchen, p)))
                     .toList();

@@ -10,6 +10,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -50,7 +51,7 @@ class SnackCasesPublishedTest {
     @ParameterizedTest(name = "{0} {1}")
     @MethodSource("cases")
     void matches_the_enumerated_answer(String id, String reading, JsonNode node) {
-        SnackResult result = SnackSearch.search(items(node), ask(node, READINGS.get(reading)));
+        SnackResult result = SnackSearch.search(items(node), ask(node, Objects.requireNonNull(READINGS.get(reading))));
 
         JsonNode expected = node.get("expected").get(reading);
         assertThat(node.get("status").textValue()).isEqualTo(expected.isNull() ? "infeasible" : "optimal");

@@ -1,0 +1,107 @@
+package batchwright.solve;
+
+import batchwright.food.Measure;
+import batchwright.plan.Seat;
+import batchwright.plan.Snack;
+import batchwright.solve.Layout.LikeDays;
+import batchwright.solve.mip.Completion;
+import batchwright.solve.mip.PlainCompletion;
+import batchwright.solve.rule.Amounts;
+import batchwright.solve.rule.DayRule;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** Completes a layout whose portions, packs and snack sums are decided: deals the snacks out to the single days. */
+final class DealOut implements Completion<DaysSolution> {
+    /** Snacks that make up exactly what a day lacks must not fail for rounding. */
+    private static final double TOLERANCE = 1e-7;
+
+    private final DaysDraft draft;
+    private final PlainCompletion plain;
+
+    DealOut(DaysDraft draft) {
+        this.draft = draft;
+        this.plain = new PlainCompletion(draft.model());
+    }
+
+    @Override
+    public Verdict<DaysSolution> complete(
+            double[] values, double[] lower, double[] upper, double bound, double cutoff) {
+        double[] x = plain.rounded(values);
+        if (plain.keepsAll(x)) {
+            Optional<Map<Seat, Map<Integer, List<Snack>>>> snacks = deal(x);
+            if (snacks.isPresent()) {
+                return Verdict.closed(draft.model().costOf(x), new DaysSolution(draft, x, snacks.get()));
+            }
+        }
+        OptionalInt free = plain.free(lower, upper, values);
+        return free.isPresent() ? Verdict.split(Optional.empty(), free.getAsInt()) : Verdict.closed(Optional.empty());
+    }
+
+    /** The snacks of each day of each eater; empty when they cannot be dealt out. */
+    private Optional<Map<Seat, Map<Integer, List<Snack>>>> deal(double[] x) {
+        Map<Seat, Map<Integer, List<Snack>>> all = new LinkedHashMap<>();
+        for (Seat seat : draft.request().seats()) {
+            Map<Integer, List<Snack>> days = new LinkedHashMap<>();
+            all.put(seat, days);
+            for (LikeDays group : draft.groups(seat)) {
+                if (!deal(seat, group, x, days)) {
+                    return Optional.empty();
+                }
+            }
+        }
+        return Optional.of(all);
+    }
+
+    private boolean deal(Seat seat, LikeDays group, double[] x, Map<Integer, List<Snack>> days) {
+        List<Measure> measures = draft.menu().snacks(seat).stream()
+                .filter(m -> x[draft.snackColumn(seat, m, group).index()] > 0)
+                .toList();
+        int[] total = measures.stream()
+                .mapToInt(m -> (int) x[draft.snackColumn(seat, m, group).index()])
+                .toArray();
+        var wishes = seat.eater().wishes();
+        List<DayRule> rules = DayRule.ALL;
+        double[] least = new double[rules.size()];
+        double[] most = new double[rules.size()];
+        double[][] amounts = new double[measures.size()][rules.size()];
+        for (int r = 0; r < rules.size(); r++) {
+            DayRule rule = rules.get(r);
+            double base = draft.withoutSnacks(seat, group, rule.nutrient()).value(x);
+            least[r] = rule.least().applyAsDouble(seat.target()) - base - TOLERANCE;
+            most[r] = rule.most().applyAsDouble(seat.target()) - base + TOLERANCE;
+            for (int m = 0; m < measures.size(); m++) {
+                amounts[m][r] = Amounts.inMeasure(measures.get(m), rule.nutrient());
+            }
+        }
+        var deal = new SnackDeal(
+                total,
+                measures.stream().mapToInt(Measure::snackMost).toArray(),
+                amounts,
+                least,
+                most,
+                wishes.snackMeasuresADay(),
+                wishes.snackKindsADay());
+        Optional<List<int[]>> dealt = deal.deal(group.days().size());
+        dealt.ifPresent(list -> {
+            for (int d = 0; d < list.size(); d++) {
+                days.put(group.days().get(d), snacks(measures, list.get(d)));
+            }
+        });
+        return dealt.isPresent();
+    }
+
+    private static List<Snack> snacks(List<Measure> measures, int[] counts) {
+        List<Snack> snacks = new ArrayList<>();
+        for (int m = 0; m < counts.length; m++) {
+            if (counts[m] > 0) {
+                snacks.add(new Snack(measures.get(m), counts[m]));
+            }
+        }
+        return snacks;
+    }
+}
