@@ -1,0 +1,34 @@
+package batchwright.needs;
+
+import batchwright.person.Body;
+import batchwright.quantity.Energy;
+import java.util.Optional;
+
+/** A published equation for resting energy. It answers for any body it can, and says when that body is not one it was made for. */
+public interface RestingEnergyEquation {
+    /** Authors and year, with the form where a paper has several. */
+    String name();
+
+    Citation source();
+
+    /** The people it was derived on. */
+    StudiedPeople studied();
+
+    /** Resting energy a day; empty when it cannot be worked out: body fat is not known, or the equation is for the other sex. */
+    Optional<Energy> perDay(Body body);
+
+    /** Error for one person, as published where a figure is known. */
+    default UsualError error(Body body, Energy perDay) {
+        return UsualError.tenPercentOf(perDay);
+    }
+
+    /** The answer with its error, source and caveats; empty when {@link #perDay} is. */
+    default Optional<RestingEstimate> estimate(Body body, boolean used) {
+        return perDay(body).map(perDay -> {
+            UsualError error = error(body, perDay);
+            Citation citation = new Citation(source().text() + "; error: " + error.says());
+            return new RestingEstimate(
+                    name(), perDay, error.kcal(), used, citation, studied().caveats(body));
+        });
+    }
+}
