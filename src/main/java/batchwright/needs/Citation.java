@@ -2,6 +2,16 @@ package batchwright.needs;
 
 /** Where a number comes from, short enough to print beside it. */
 public record Citation(String text) {
+    /** Widely used, without one scientific source. */
+    static Citation commonPractice(String what) {
+        return new Citation("common practice: " + what);
+    }
+
+    /** A limit set by this program, and what it was set by. */
+    static Citation designChoice(String why) {
+        return new Citation("choice of this program: " + why);
+    }
+
     @Override
     public String toString() {
         return text;

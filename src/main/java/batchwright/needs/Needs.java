@@ -9,13 +9,13 @@ import java.util.Optional;
 /**
  * How much an eater needs, with the source of every number.
  *
- * @param resting every published equation that applies, the one in use marked
+ * @param resting every published equation that can be worked out, the one in use first and marked
  * @param total energy a day that holds body weight: resting energy x PAL
  * @param secondOpinion the same from an equation that needs no resting energy
- * @param goalKcal surplus (positive) or deficit (negative) a day
+ * @param goalKcal surplus (positive) or deficit (negative) a day; 0 when a caution stops planning
  * @param goalSays the goal in words, with the weight change a week that it means
- * @param target what each day must hold; empty when a caution stops planning so early that no target may be shown
- * @param lines the target line by line with its sources
+ * @param target what each day must hold; empty exactly when a caution stops planning
+ * @param lines the target line by line with its sources; empty when the target is
  */
 public record Needs(
         Eater eater,

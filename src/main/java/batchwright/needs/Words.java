@@ -21,6 +21,11 @@ final class Words {
         return String.format(Locale.ROOT, "%.2f", value);
     }
 
+    /** To the nearest ten, for what is known no better. */
+    static String tens(double value) {
+        return whole(Math.round(value / 10) * 10.0);
+    }
+
     /** At most two decimals, none that are zero: 3, 1.6, 1.62. */
     static String plain(double value) {
         String text = twoDecimals(value);

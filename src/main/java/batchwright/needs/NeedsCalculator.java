@@ -1,0 +1,55 @@
+package batchwright.needs;
+
+import batchwright.person.Body;
+import batchwright.person.Eater;
+import batchwright.quantity.Energy;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * From an eater to needs. When a caution stops planning, only what holds the weight is worked out: no goal, no target.
+ */
+public final class NeedsCalculator {
+    private static final Caution ESTIMATE_ONLY = Caution.warn(
+            "estimate_only",
+            "These are estimates and no medical advice. For one person they are right to about 10 %, and 20-30 people in 100 are"
+                    + " further off. Weight moves by water at first, and a body gets used to a change. Weigh yourself for some weeks and"
+                    + " correct; if you are ill or take medicine, ask a doctor or dietitian first.",
+            new Citation("Mifflin et al. 1990, St Jeor et al. 2004; Hall 2008"));
+
+    private NeedsCalculator() {}
+
+    public static Needs needsOf(Eater eater) {
+        Body body = eater.body();
+        double pal = eater.activity().pal();
+        List<RestingEstimate> resting = RestingEnergyEquations.estimates(body);
+        RestingEstimate inUse = resting.get(0);
+        Energy total = inUse.perDay().times(pal);
+        WeeklyChange change = WeeklyChange.of(eater.goal(), body);
+        Targets targets = Targets.of(eater, total, change);
+
+        List<Caution> cautions = new ArrayList<>(HealthCautions.of(eater));
+        if (!stops(cautions)) {
+            cautions.addAll(GoalCautions.of(eater, total, change, targets));
+        }
+        cautions.add(ESTIMATE_ONLY);
+        boolean stops = stops(cautions);
+        return new Needs(
+                eater,
+                resting,
+                total,
+                new Citation(inUse.equation() + " x PAL " + Words.plain(pal)
+                        + "; method: FAO/WHO/UNU, Human energy requirements, 2004"),
+                NasemEer2023.total(body, pal),
+                stops ? 0 : change.kcalADay(),
+                stops ? "not worked out, because planning stops here; the total holds the weight" : change.says(body),
+                stops ? Optional.empty() : Optional.of(targets.day()),
+                stops ? List.of() : targets.lines(),
+                List.copyOf(cautions));
+    }
+
+    private static boolean stops(List<Caution> cautions) {
+        return cautions.stream().anyMatch(Caution::stopsPlanning);
+    }
+}

@@ -1,0 +1,107 @@
+package batchwright.needs;
+
+import batchwright.person.Activity;
+import batchwright.person.Adjustments;
+import batchwright.person.Body;
+import batchwright.person.Eater;
+import batchwright.person.Goal;
+import batchwright.person.Health;
+import batchwright.person.Health.Answer;
+import batchwright.person.Sex;
+import batchwright.person.Wishes;
+import batchwright.quantity.Length;
+import batchwright.quantity.Mass;
+import batchwright.quantity.Share;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/** Eaters for tests: healthy adults who hold their weight, until told otherwise. */
+final class TestEater {
+    static final Health HEALTHY = new Health(Answer.NO, Answer.NO, Answer.NO, Answer.NO);
+
+    private final Body body;
+    private final double pal;
+    private final Goal goal;
+    private final Health health;
+    private final Adjustments adjustments;
+
+    private TestEater(Body body, double pal, Goal goal, Health health, Adjustments adjustments) {
+        this.body = body;
+        this.pal = pal;
+        this.goal = goal;
+        this.health = health;
+        this.adjustments = adjustments;
+    }
+
+    static Body body(Sex sex, double kg, double cm, double years) {
+        return new Body(sex, years, new Mass(kg), new Length(cm), Optional.empty());
+    }
+
+    static Body body(Sex sex, double kg, double cm, double years, Double fatPercent) {
+        return new Body(
+                sex,
+                years,
+                new Mass(kg),
+                new Length(cm),
+                Optional.ofNullable(fatPercent).map(Share::ofPercent));
+    }
+
+    static TestEater of(Body body) {
+        return new TestEater(body, 1.53, Goal.HOLD, HEALTHY, Adjustments.NONE);
+    }
+
+    TestEater pal(double pal) {
+        return new TestEater(body, pal, goal, health, adjustments);
+    }
+
+    TestEater percentAWeek(double percent) {
+        return goal(new Goal.PercentAWeek(percent));
+    }
+
+    TestEater kcalADay(double kcal) {
+        return goal(new Goal.EnergyADay(kcal));
+    }
+
+    TestEater goal(Goal goal) {
+        return new TestEater(body, pal, goal, health, adjustments);
+    }
+
+    TestEater health(Answer pregnant, Answer eatingDisorder, Answer kidneys, Answer diabetes) {
+        return new TestEater(body, pal, goal, new Health(pregnant, eatingDisorder, kidneys, diabetes), adjustments);
+    }
+
+    TestEater adjusted(double bandPercent, double proteinGPerKg, int fibreG, int fruitVegG) {
+        return new TestEater(
+                body,
+                pal,
+                goal,
+                health,
+                new Adjustments(
+                        OptionalDouble.of(bandPercent),
+                        OptionalDouble.of(proteinGPerKg),
+                        OptionalInt.of(fibreG),
+                        OptionalInt.of(fruitVegG)));
+    }
+
+    TestEater protein(double gPerKg) {
+        return new TestEater(
+                body,
+                pal,
+                goal,
+                health,
+                new Adjustments(
+                        OptionalDouble.empty(), OptionalDouble.of(gPerKg), OptionalInt.empty(), OptionalInt.empty()));
+    }
+
+    Eater eater() {
+        Wishes wishes = new Wishes(3, Set.of(), Set.of(), Set.of(), List.of(), Optional.empty(), 3, 2);
+        return new Eater("somebody", "Somebody", body, new Activity(pal, "PAL"), goal, health, adjustments, wishes);
+    }
+
+    Needs needs() {
+        return NeedsCalculator.needsOf(eater());
+    }
+}
