@@ -74,13 +74,14 @@ final class GoalCautions {
         double most = DoubleStream.of(byRate, DEFICIT_MOST_KCAL, DEFICIT_MOST_OF_TOTAL * total.kcal())
                 .min()
                 .getAsDouble();
+        double kgAWeek = most * DAYS_A_WEEK / EnergyPerKg.RULE_KCAL;
         if (Words.above(-change.kcalADay(), most)) {
             cautions.add(Caution.stop(
                     "loss_too_fast",
                     "This goal eats " + Words.whole(-change.kcalADay())
                             + " kcal a day less than the total. The most planned here"
                             + " is " + Words.down(most) + " kcal, about "
-                            + Words.down(most * DAYS_A_WEEK / EnergyPerKg.RULE_KCAL * PER_CENT) / PER_CENT
+                            + Words.twoDecimals(Words.down(kgAWeek * PER_CENT) / PER_CENT)
                             + " kg a week: 1 % of body weight a week, 1000 kcal a day or 25 % of the total, whichever is least."
                             + " Slower keeps more muscle; faster belongs in the hands of a clinician.",
                     Citation.designChoice(
@@ -157,7 +158,8 @@ final class GoalCautions {
         if (Words.above(asked, PROTEIN_MOST_G_PER_KG)) {
             cautions.add(Caution.warn(
                     "protein_very_high",
-                    "The profile asks for " + Words.plain(asked) + " g of protein per kg. The highest range among the sources used"
+                    "The profile asks for " + Words.plain(asked)
+                            + " g of protein per kg. The highest range among the sources used"
                             + " here is 2.3-3.1 g per kg of fat-free mass; ask a doctor or dietitian before eating more.",
                     Citation.designChoice("above every range of ISSN 2017 and Helms et al. 2014")));
         }

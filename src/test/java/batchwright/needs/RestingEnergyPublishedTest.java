@@ -31,9 +31,7 @@ class RestingEnergyPublishedTest {
      * decimal and slopes of three, the MJ constants three and three: at 80 kg they agree to 0.1 kcal.
      */
     @ParameterizedTest(name = "{0} from {1}")
-    @CsvSource(
-            textBlock =
-                    """
+    @CsvSource(textBlock = """
                     # sex, from age, kcal per kg, kcal
                     MALE,   18, 15.057, 692.2
                     MALE,   30, 11.472, 873.1
@@ -82,7 +80,11 @@ class RestingEnergyPublishedTest {
     @CsvSource({"FEMALE, 55, 25, 1.85, 2410", "MALE, 70, 22, 2.25, 3925"})
     void resting_times_pal_matches_the_worked_totals(Sex sex, double kg, double years, double pal, double kcal) {
         Body body = TestEater.body(sex, kg, 170, years);
-        assertThat(new Schofield1985Weight().perDay(body).orElseThrow().times(pal).kcal())
+        assertThat(new Schofield1985Weight()
+                        .perDay(body)
+                        .orElseThrow()
+                        .times(pal)
+                        .kcal())
                 .isCloseTo(kcal, within(5.0));
     }
 }
