@@ -68,7 +68,7 @@ public final class NasemEer2023 {
                 + c.kcalPerYear * body.ageYears()
                 + c.kcalPerCm * body.height().cm()
                 + c.kcalPerKg * body.weight().kg());
-        UsualError error = UsualError.tenPercentOf(perDay);
+        UsualError error = UsualError.uncheckedTenPercentOf(perDay);
         return new RestingEstimate(
                 "NASEM 2023 EER, " + category.label,
                 perDay,

@@ -62,8 +62,13 @@ record ProteinFloor(double grams, String says, Citation source) {
     }
 
     private static ProteinFloor perKg(double gPerKg, Body body, Citation source) {
+        return new ProteinFloor(gPerKg * countedKg(body), saysPerKg(gPerKg, body), source);
+    }
+
+    /** A figure per kg of the weight that protein is counted by. */
+    static String saysPerKg(double gPerKg, Body body) {
         String of = isScaled(body) ? " of the weight at BMI 25 (common practice from BMI 30 on)" : "";
-        return new ProteinFloor(gPerKg * countedKg(body), Words.plain(gPerKg) + " g per kg" + of, source);
+        return Words.plain(gPerKg) + " g per kg" + of;
     }
 
     /** The weight that protein is counted by [kg]. */

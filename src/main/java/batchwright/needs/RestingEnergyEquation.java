@@ -4,7 +4,7 @@ import batchwright.person.Body;
 import batchwright.quantity.Energy;
 import java.util.Optional;
 
-/** A published equation for resting energy. It answers for any body it can, and says when that body is not one it was made for. */
+/** A published equation for resting energy. It answers for any body it can, and says when it was made for others. */
 public interface RestingEnergyEquation {
     /** Authors and year, with the form where a paper has several. */
     String name();
@@ -14,7 +14,7 @@ public interface RestingEnergyEquation {
     /** The people it was derived on. */
     StudiedPeople studied();
 
-    /** Resting energy a day; empty when it cannot be worked out: body fat is not known, or the equation is for the other sex. */
+    /** Resting energy a day; empty without the body fat it needs, or for a sex or a BMI that it has no coefficients for. */
     Optional<Energy> perDay(Body body);
 
     /** Error for one person, as published where a figure is known. */

@@ -43,10 +43,11 @@ record Targets(DayTarget day, List<TargetLine> lines) {
                 Words.up(aim * CONTAINER_LEAST),
                 Words.down(aim * CONTAINER_MOST),
                 Words.up(CONTAINER_PROTEIN_G_PER_KG * ProteinFloor.countedKg(eater.body())));
-        return new Targets(day, lines(day, band, protein, own));
+        return new Targets(day, lines(eater, day, band, protein));
     }
 
-    private static List<TargetLine> lines(DayTarget day, double band, ProteinFloor protein, Adjustments own) {
+    private static List<TargetLine> lines(Eater eater, DayTarget day, double band, ProteinFloor protein) {
+        Adjustments own = eater.adjustments();
         return List.of(
                 new TargetLine(
                         "energy",
@@ -76,7 +77,8 @@ record Targets(DayTarget day, List<TargetLine> lines) {
                         Citation.designChoice("a container is a meal")),
                 new TargetLine(
                         "protein in a container",
-                        "at least " + day.containerProteinLeastG() + " g: 0.25 g per kg",
+                        "at least " + day.containerProteinLeastG() + " g: "
+                                + ProteinFloor.saysPerKg(CONTAINER_PROTEIN_G_PER_KG, eater.body()),
                         new Citation("ISSN position, J Int Soc Sports Nutr 2017;14:20")));
     }
 }

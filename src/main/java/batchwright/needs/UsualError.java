@@ -18,4 +18,9 @@ public record UsualError(double kcal, String says) {
     static UsualError tenPercentOf(Energy perDay) {
         return new UsualError(perDay.kcal() * TEN_PERCENT, "10 % taken; about 20-30 people in 100 fall outside");
     }
+
+    /** For a total, where no error figure could be checked. */
+    static UsualError uncheckedTenPercentOf(Energy perDay) {
+        return new UsualError(perDay.kcal() * TEN_PERCENT, "10 % taken, for want of a checked figure");
+    }
 }
