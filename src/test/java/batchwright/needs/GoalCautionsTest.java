@@ -85,7 +85,7 @@ class GoalCautionsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.5, false", "0.51, true"})
+    @CsvSource({"0.5, false", "0.501, true"})
     void warns_of_a_gain_faster_than_half_a_per_cent(double percent, boolean warns) {
         Needs needs = MAN.percentAWeek(percent).needs();
         assertThat(find(needs, "gain_fast").isPresent()).isEqualTo(warns);
@@ -119,7 +119,7 @@ class GoalCautionsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"3.5, false", "3.6, true"})
+    @CsvSource({"3.5, false", "3.51, true"})
     void warns_of_very_much_protein(double gPerKg, boolean warns) {
         Needs needs = MAN.protein(gPerKg).needs();
         assertThat(find(needs, "protein_very_high").isPresent()).isEqualTo(warns);
