@@ -26,6 +26,15 @@ public record Problem(Span at, Severity severity, String wrong, String expected,
         return new Problem(at, Severity.WARNING, wrong, expected, Optional.empty());
     }
 
+    public boolean isError() {
+        return severity == Severity.ERROR;
+    }
+
+    /** The same problem with the name that was most likely meant. */
+    public Problem near(Optional<String> name) {
+        return new Problem(at, severity, wrong, expected, name);
+    }
+
     /** The place, the user's own line with a caret, what was expected and the nearest name. */
     public String render() {
         var out = new StringBuilder();
@@ -33,11 +42,9 @@ public record Problem(Span at, Severity severity, String wrong, String expected,
         if (at.line() > 0) {
             out.append(':').append(at.line()).append(':').append(at.column());
         }
-        out.append(severity == Severity.ERROR ? ": error: " : ": warning: ")
-                .append(wrong)
-                .append('\n');
+        out.append(isError() ? ": error: " : ": warning: ").append(wrong).append('\n');
         if (at.line() > 0) {
-            excerpt(out);
+            new Excerpt(at).appendTo(out);
         }
         if (!expected.isEmpty()) {
             out.append(expected);
@@ -47,15 +54,5 @@ public record Problem(Span at, Severity severity, String wrong, String expected,
             nearest.ifPresent(name -> out.append("nearest: \"").append(name).append("\"\n"));
         }
         return out.toString();
-    }
-
-    private void excerpt(StringBuilder out) {
-        String line = at.file().line(at.line()).replace('\t', ' ');
-        String number = Integer.toString(at.line());
-        int before = Math.min(at.column() - 1, line.length());
-        int carets = Math.max(1, Math.min(at.length(), line.length() - before));
-        out.append(number).append(" | ").append(line).append('\n');
-        out.append(" ".repeat(number.length())).append(" | ");
-        out.append(" ".repeat(before)).append("^".repeat(carets)).append('\n');
     }
 }

@@ -13,8 +13,15 @@ public record SourceFile(String path, List<String> lines) {
         lines = List.copyOf(lines);
     }
 
+    /** From text with any of the usual line ends. */
     public static SourceFile of(String path, String content) {
         return new SourceFile(path, content.lines().toList());
+    }
+
+    /** A place in this file; one that lies beyond the end of its line is moved to that end. */
+    public Span span(int line, int column, int length) {
+        int inside = Math.max(1, Math.min(column, line(line).length() + 1));
+        return new Span(this, line, inside, Math.max(1, length));
     }
 
     /** Line by its number, starting at 1; empty beyond the end. */
