@@ -6,9 +6,14 @@ import java.util.Optional;
 
 /** The user's files, wherever they live: in a folder, or the starter files inside the jar. Paths use forward slashes. */
 public interface DataFiles {
-    /** The file at a path such as foods/catalogue.csv; empty when there is none. */
-    Optional<SourceFile> read(String path);
+    /** The file at a path such as foods/catalogue.csv, or why it cannot be read as text; empty when there is none. */
+    Optional<Read<SourceFile>> read(String path);
 
     /** Paths of the files directly in a folder such as foods/dishes, in alphabetical order. */
     List<String> list(String folder);
+
+    /** A path as the user should see it, also when there is no such file. */
+    default String shown(String path) {
+        return path;
+    }
 }

@@ -1,0 +1,68 @@
+package batchwright.files;
+
+import batchwright.food.Food;
+import batchwright.food.Kitchen;
+import batchwright.food.Measure;
+import batchwright.person.Wishes;
+import batchwright.text.Written;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Something eaten every day, in household measures: {@code 1 cup whole_milk}, {@code 2 slice rye_bread}. */
+final class AlwaysGrammar {
+    private static final Pattern FORM = Pattern.compile("(\\S+)\\s+(\\S.*)\\s(\\S+)");
+    private static final Range COUNT = Range.of("count", "1", "20", "", "");
+
+    private final Kitchen kitchen;
+    private final Problems problems;
+
+    AlwaysGrammar(Kitchen kitchen, Problems problems) {
+        this.kitchen = kitchen;
+        this.problems = problems;
+    }
+
+    Optional<Wishes.Always> read(Written written) {
+        Matcher form = FORM.matcher(written.text());
+        if (!form.matches()) {
+            problems.error(
+                    written,
+                    written.quoted() + " is not a count, a measure and a food",
+                    "expected these three: 1 cup whole_milk");
+            return Optional.empty();
+        }
+        Optional<Integer> count = new Numbers(problems).whole(new Written(form.group(1), written.at()), COUNT);
+        Optional<Food> food = food(new Written(form.group(3), written.at()));
+        Optional<Measure> measure = food.flatMap(f -> measure(f, new Written(form.group(2), written.at())));
+        return count.flatMap(c -> measure.map(m -> new Wishes.Always(m, c)));
+    }
+
+    private Optional<Food> food(Written name) {
+        Food food = kitchen.foods().get(name.text());
+        if (food == null) {
+            problems.unknown(
+                    name,
+                    "there is no food called " + name.quoted(),
+                    "expected a food named in foods/catalogue.csv",
+                    kitchen.foods().keySet());
+        }
+        return Optional.ofNullable(food);
+    }
+
+    private Optional<Measure> measure(Food food, Written name) {
+        Optional<Measure> measure = kitchen.measure(food, name.text());
+        if (measure.isEmpty()) {
+            List<String> known =
+                    kitchen.measuresOf(food).stream().map(Measure::name).toList();
+            problems.unknown(
+                    name,
+                    "there is no measure of %s called %s".formatted(food, name.quoted()),
+                    known.isEmpty()
+                            ? "foods/measures.csv has no line for %s: add one".formatted(food)
+                            : "expected " + String.join(" or ", known),
+                    known);
+        }
+        return measure;
+    }
+}

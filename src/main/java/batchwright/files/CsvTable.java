@@ -1,0 +1,104 @@
+package batchwright.files;
+
+import batchwright.text.SourceFile;
+import batchwright.text.Span;
+import batchwright.text.Written;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A table whose first line names the columns, in any order. */
+final class CsvTable {
+    private final SourceFile file;
+    private final Problems problems;
+    private final Map<String, Integer> columns = new HashMap<>();
+
+    private CsvTable(SourceFile file, Problems problems) {
+        this.file = file;
+        this.problems = problems;
+    }
+
+    /** The rows below the header; empty when the header is not usable, so that nothing can be said about the rows. */
+    static Optional<List<Row>> rows(SourceFile file, List<String> names, Problems problems) {
+        var table = new CsvTable(file, problems);
+        List<CsvLines.Line> lines = CsvLines.of(file, problems);
+        if (lines.isEmpty()) {
+            problems.error(Span.whole(file), "the table is empty", "expected the header " + String.join(",", names));
+            return Optional.empty();
+        }
+        if (table.wrongSeparator(lines.get(0)) || !table.header(lines.get(0), names)) {
+            return Optional.empty();
+        }
+        return Optional.of(lines.stream().skip(1).map(table::row).toList());
+    }
+
+    private boolean wrongSeparator(CsvLines.Line header) {
+        String line = file.line(header.number());
+        int at = Math.max(line.indexOf(';'), line.indexOf('\t'));
+        if (line.indexOf(',') >= 0 || at < 0) {
+            return false;
+        }
+        String what = line.charAt(at) == ';' ? "semicolons" : "tabs";
+        problems.error(
+                file.span(header.number(), at + 1, 1),
+                "the cells are separated by " + what,
+                "expected commas between cells and points in numbers: save the table as CSV, comma separated");
+        return true;
+    }
+
+    private boolean header(CsvLines.Line header, List<String> names) {
+        int before = problems.errors();
+        List<Written> cells = withoutEmptyEnd(header.cells(), 0);
+        for (int i = 0; i < cells.size(); i++) {
+            Written cell = cells.get(i);
+            if (!names.contains(cell.text())) {
+                problems.unknown(
+                        cell,
+                        "there is no column called " + cell.quoted(),
+                        "expected one of " + String.join(", ", names),
+                        names);
+            } else if (columns.putIfAbsent(cell.text(), i) != null) {
+                problems.error(cell, "the column %s is there twice".formatted(cell.text()), "expected it once");
+            }
+        }
+        List<String> missing =
+                names.stream().filter(n -> !columns.containsKey(n)).toList();
+        if (header.sound() && problems.errors() == before && !missing.isEmpty()) {
+            problems.error(
+                    file.span(header.number(), 1, file.line(header.number()).length()),
+                    "the header lacks " + String.join(", ", missing),
+                    "expected " + String.join(",", names));
+        }
+        return header.sound() && problems.errors() == before;
+    }
+
+    private Row row(CsvLines.Line line) {
+        List<Written> cells = withoutEmptyEnd(line.cells(), columns.size());
+        int width = file.line(line.number()).length();
+        var whole = file.span(line.number(), 1, width);
+        boolean fits = cells.size() == columns.size();
+        if (line.sound() && cells.size() > columns.size()) {
+            problems.error(
+                    cells.get(columns.size()),
+                    "%s cells, but the header names %s columns".formatted(cells.size(), columns.size()),
+                    "expected numbers with a point (1.5), and text that holds a comma in double quotes");
+        } else if (line.sound() && !fits) {
+            problems.error(
+                    file.span(line.number(), width + 1, 1),
+                    "%s cells, but the header names %s columns".formatted(cells.size(), columns.size()),
+                    "expected a comma for every cell, also for an empty one");
+        }
+        return new Row(columns, cells, whole, line.sound() && fits, problems);
+    }
+
+    /** Without the empty cells that a spreadsheet adds beyond the last column. */
+    private static List<Written> withoutEmptyEnd(List<Written> cells, int keep) {
+        var kept = new ArrayList<>(cells);
+        while (kept.size() > keep && kept.get(kept.size() - 1).isEmpty()) {
+            kept.remove(kept.size() - 1);
+        }
+        return kept;
+    }
+}

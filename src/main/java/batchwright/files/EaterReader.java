@@ -1,0 +1,138 @@
+package batchwright.files;
+
+import batchwright.food.Kitchen;
+import batchwright.person.Activity;
+import batchwright.person.Adjustments;
+import batchwright.person.Body;
+import batchwright.person.Eater;
+import batchwright.person.Goal;
+import batchwright.person.Health;
+import batchwright.person.Health.Answer;
+import batchwright.person.Wishes;
+import batchwright.text.SourceFile;
+import batchwright.text.Written;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/** profiles/ID.yaml: one eater. */
+public final class EaterReader {
+    private static final List<String> KEYS = List.of(
+            "eater",
+            "name",
+            "sex",
+            "age",
+            "weight",
+            "height",
+            "body_fat",
+            "activity",
+            "goal",
+            "health",
+            "target",
+            "containers_a_day",
+            "avoid",
+            "always",
+            "snacks");
+    private static final List<String> HEALTH =
+            List.of("pregnant_or_breastfeeding", "eating_disorder", "kidney_disease", "diabetes_medicine");
+    private static final List<String> TARGET = List.of("energy_band", "protein", "fibre", "fruit_and_vegetables");
+    private static final Range BAND =
+            Range.of("energy_band", "1", "15", "%", "the part of the aim that a day may miss");
+    private static final Range PROTEIN =
+            Range.of("protein", "0.5", "3.5", "g per kg", "of body weight a day; more has no known use");
+    private static final Range FIBRE = Range.of("fibre", "0", "80", "g", "a day");
+    private static final Range FRUIT_VEG = Range.of("fruit_and_vegetables", "0", "1500", "g", "a day");
+
+    private final Problems problems = new Problems();
+    private final Optional<Kitchen> kitchen;
+
+    private EaterReader(Optional<Kitchen> kitchen) {
+        this.kitchen = kitchen;
+    }
+
+    /**
+     * Reads one eater.
+     *
+     * @param path relative to the data files, or absolute
+     * @param kitchen to look up foods, dishes and measures; without it (because it has errors itself) the rest of the file
+     *     is still checked, but there is no eater
+     */
+    public static Read<Eater> read(DataFiles files, String path, Optional<Kitchen> kitchen) {
+        var reader = new EaterReader(kitchen);
+        Optional<SourceFile> file = new Sources(files, reader.problems)
+                .need(path, "expected the profile of an eater; the command init writes starter profiles");
+        Optional<Eater> eater = file.flatMap(reader::eater);
+        return new Read<>(reader.problems.errors() == 0 ? eater : Optional.empty(), reader.problems.list());
+    }
+
+    private Optional<Eater> eater(SourceFile file) {
+        Optional<Yaml.Group> page = YamlPage.read(file, problems);
+        if (page.isEmpty()) {
+            return Optional.empty();
+        }
+        var fields = Fields.ofPage(page.get(), KEYS, problems);
+        Optional<Written> id = fields.need("eater", "Enter the short name of the eater, the same as the file's name");
+        id.flatMap(written -> Ids.eater(written, problems))
+                .ifPresent(known -> Ids.sameAsFile(id.orElseThrow(), problems));
+        Optional<Written> name = fields.need("name", "Enter what people call this eater: name: Lifter, gaining");
+        Optional<Body> body = new BodyReader(problems).read(fields);
+        Optional<Activity> activity = fields.need(
+                        "activity", "Enter how active you are: sedentary, active, vigorous, or a number such as 1.65")
+                .flatMap(written -> ActivityGrammar.read(written, problems));
+        Optional<Goal> goal = fields.need("goal", "Enter hold, or gain or lose with a rate: goal: gain 0.25 % a week")
+                .flatMap(written -> GoalGrammar.read(written, problems));
+        Health health = fields.group("health").map(this::health).orElse(Health.NOT_SAID);
+        Adjustments target = fields.group("target").map(this::target).orElse(Adjustments.NONE);
+        Optional<Wishes> wishes = kitchen.map(k -> new WishesReader(k, problems).read(fields));
+        if (problems.errors() > 0 || wishes.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Eater(
+                id.orElseThrow().text(),
+                name.orElseThrow().text(),
+                body.orElseThrow(),
+                activity.orElseThrow(),
+                goal.orElseThrow(),
+                health,
+                target,
+                wishes.get()));
+    }
+
+    private Health health(Yaml.Group group) {
+        var fields = Fields.of(group, HEALTH, problems);
+        return new Health(
+                answer(fields, "pregnant_or_breastfeeding"),
+                answer(fields, "eating_disorder"),
+                answer(fields, "kidney_disease"),
+                answer(fields, "diabetes_medicine"));
+    }
+
+    private static Answer answer(Fields fields, String key) {
+        return fields.yesNo(key).map(yes -> yes ? Answer.YES : Answer.NO).orElse(Answer.NOT_SAID);
+    }
+
+    private Adjustments target(Yaml.Group group) {
+        var fields = Fields.of(group, TARGET, problems);
+        return new Adjustments(
+                decimal(fields, "energy_band", BAND, "a share such as 3 %"),
+                decimal(fields, "protein", PROTEIN, "grams per kg of body weight, such as 1.8 g per kg"),
+                grams(fields, "fibre", FIBRE, "grams a day, such as 38 g"),
+                grams(fields, "fruit_and_vegetables", FRUIT_VEG, "grams a day, such as 400 g"));
+    }
+
+    private OptionalDouble decimal(Fields fields, String key, Range range, String example) {
+        return fields.text(key)
+                .flatMap(written -> Measured.in(written, range, example, problems))
+                .map(number -> OptionalDouble.of(number.doubleValue()))
+                .orElse(OptionalDouble.empty());
+    }
+
+    private OptionalInt grams(Fields fields, String key, Range range, String example) {
+        return fields.text(key)
+                .flatMap(written -> Measured.read(written, List.of(range.unit()), example, problems))
+                .flatMap(measured -> new Numbers(problems).whole(measured.number(), range))
+                .map(OptionalInt::of)
+                .orElse(OptionalInt.empty());
+    }
+}

@@ -1,0 +1,54 @@
+package batchwright.files;
+
+import batchwright.food.Food;
+import batchwright.text.Written;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Finds foods by their id. A food whose row has an error is known by name but has no value: the error was already told, and
+ * is not told again wherever the food is used.
+ */
+final class FoodNames {
+    private final Problems problems;
+    private final Map<String, Food> foods = new LinkedHashMap<>();
+    private final Set<String> names = new HashSet<>();
+    private boolean complete = true;
+
+    FoodNames(Problems problems) {
+        this.problems = problems;
+    }
+
+    void add(Food food) {
+        names.add(food.id());
+        foods.put(food.id(), food);
+    }
+
+    void addBroken(String id) {
+        names.add(id);
+    }
+
+    /** The catalogue could not be read: no name can be called unknown. */
+    void unknown() {
+        complete = false;
+    }
+
+    Map<String, Food> foods() {
+        return Collections.unmodifiableMap(foods);
+    }
+
+    Optional<Food> find(Written name) {
+        if (complete && !names.contains(name.text())) {
+            problems.unknown(
+                    name,
+                    "there is no food called " + name.quoted(),
+                    "expected a food named in foods/catalogue.csv",
+                    names);
+        }
+        return Optional.ofNullable(foods.get(name.text()));
+    }
+}

@@ -1,0 +1,50 @@
+package batchwright.files;
+
+import batchwright.person.Goal;
+import batchwright.text.Written;
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What the body weight is to do: {@code hold}; or {@code gain} or {@code lose}, then {@code 0.25 % a week},
+ * {@code 0.5 kg a week} or {@code 300 kcal a day}. Rates are written without a sign.
+ */
+final class GoalGrammar {
+    private static final Pattern RATE =
+            Pattern.compile("(gain|lose)\\s+(\\S+?)\\s*(%\\s+a\\s+week|kg\\s+a\\s+week|kcal\\s+a\\s+day)");
+    private static final String EXPECTED = "expected hold, or gain or lose with a rate: "
+            + "gain 0.25 % a week, lose 0.4 kg a week, lose 400 kcal a day";
+    private static final String WHY = "faster change is for a clinician to guide; to stay as you are write hold";
+    private static final Range PERCENT = Range.of("rate", "0.01", "2", "% a week", WHY);
+    private static final Range KG = Range.of("rate", "0.01", "2", "kg a week", WHY);
+    private static final Range KCAL = Range.of("rate", "1", "1500", "kcal a day", WHY);
+
+    private GoalGrammar() {}
+
+    static Optional<Goal> read(Written written, Problems problems) {
+        if (written.text().equals("hold")) {
+            return Optional.of(Goal.HOLD);
+        }
+        Matcher rate = RATE.matcher(written.text());
+        if (!rate.matches()) {
+            problems.error(written, "this is not a goal: " + written.quoted(), EXPECTED);
+            return Optional.empty();
+        }
+        int sign = rate.group(1).equals("gain") ? 1 : -1;
+        var number = new Written(rate.group(2), written.at());
+        String unit = rate.group(3);
+        var numbers = new Numbers(problems);
+        if (unit.startsWith("%")) {
+            return numbers.decimal(number, PERCENT).map(n -> new Goal.PercentAWeek(signed(n, sign)));
+        }
+        return unit.startsWith("kg")
+                ? numbers.decimal(number, KG).map(n -> new Goal.KgAWeek(signed(n, sign)))
+                : numbers.decimal(number, KCAL).map(n -> new Goal.EnergyADay(signed(n, sign)));
+    }
+
+    private static double signed(BigDecimal rate, int sign) {
+        return sign * rate.doubleValue();
+    }
+}

@@ -1,0 +1,86 @@
+package batchwright.files;
+
+import batchwright.food.Dish;
+import batchwright.food.Food;
+import batchwright.food.Kitchen;
+import batchwright.food.Measure;
+import batchwright.text.Problem;
+import batchwright.text.SourceFile;
+import batchwright.text.Span;
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Everything in foods/ and the pantry: all files are read in one run and all their problems named. */
+public final class KitchenReader {
+    private static final String DISHES = "foods/dishes";
+    private static final String INIT = "; the command init writes a starter file";
+
+    private final DataFiles files;
+    private final Problems problems = new Problems();
+    private final Sources sources;
+    private final Map<Food, Span> cooked = new LinkedHashMap<>();
+
+    private KitchenReader(DataFiles files) {
+        this.files = files;
+        this.sources = new Sources(files, problems);
+    }
+
+    public static Read<Kitchen> read(DataFiles files) {
+        return new KitchenReader(files).kitchen();
+    }
+
+    private Read<Kitchen> kitchen() {
+        FoodNames foods = CatalogueTable.read(
+                sources.need("foods/catalogue.csv", "expected the table of foods" + INIT), problems);
+        Map<Food, List<Measure>> measures = MeasuresTable.read(
+                sources.need("foods/measures.csv", "expected the table of household measures" + INIT), foods, problems);
+        Yields yields = Yields.read(
+                sources.need("foods/yields.csv", "expected the table of cooked yields" + INIT), foods, problems);
+        ShopTable shop = ShopTable.read(
+                sources.need("foods/shop.csv", "expected the table of packs and prices" + INIT), foods, problems);
+        Map<String, Dish> dishes = dishes(foods, yields);
+        Map<Food, BigDecimal> pantry = PantryTable.read(sources.find("profiles/pantry.csv"), foods, problems);
+        warnAboutFoodsNotToBeHad(shop, pantry);
+        return problems.result(() ->
+                new Kitchen(foods.foods(), measures, yields.byFood(), shop.packs(), dishes, pantry, shop.currency()));
+    }
+
+    private Map<String, Dish> dishes(FoodNames foods, Yields yields) {
+        var reader = new DishReader(new MixReader(foods, yields, cooked::putIfAbsent, problems), problems);
+        var dishes = new LinkedHashMap<String, Dish>();
+        List<String> paths = files.list(DISHES);
+        for (String path : paths) {
+            if (path.endsWith(".yaml")) {
+                Optional<SourceFile> file = sources.find(path);
+                file.flatMap(reader::read).ifPresent(dish -> dishes.put(dish.id(), dish));
+            } else if (path.endsWith(".yml")) {
+                var skipped = new SourceFile(files.shown(path), List.of());
+                problems.warning(Span.whole(skipped), "files ending in .yml are not read", "expected the ending .yaml");
+            }
+        }
+        if (paths.stream().noneMatch(path -> path.endsWith(".yaml"))) {
+            var folder = new SourceFile(files.shown(DISHES), List.of());
+            problems.add(Problem.warning(
+                    Span.whole(folder), "there is no dish in this folder", "without one there is no plan"));
+        }
+        return dishes;
+    }
+
+    /** Told once a food, where a dish first uses it; and only when the shop's table was read as a whole. */
+    private void warnAboutFoodsNotToBeHad(ShopTable shop, Map<Food, BigDecimal> pantry) {
+        if (!shop.isComplete()) {
+            return;
+        }
+        cooked.forEach((food, place) -> {
+            if (!shop.packs().containsKey(food) && !pantry.containsKey(food)) {
+                problems.warning(
+                        place,
+                        "%s is neither sold nor at home, so this dish cannot be cooked".formatted(food),
+                        "add a line for it to foods/shop.csv or profiles/pantry.csv");
+            }
+        });
+    }
+}

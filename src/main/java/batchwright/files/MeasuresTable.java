@@ -1,0 +1,75 @@
+package batchwright.files;
+
+import batchwright.food.Food;
+import batchwright.food.Measure;
+import batchwright.text.SourceFile;
+import batchwright.text.Written;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** foods/measures.csv: household measures. An empty snack_max: not offered as a snack. */
+final class MeasuresTable {
+    static final List<String> COLUMNS = List.of("food", "measure", "grams", "snack_max", "source");
+    private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9 _-]{0,39}");
+    private static final Range GRAMS = Range.of("weight of one measure", "0.1", "5000", "g", "");
+    private static final Range SNACKS = Range.of("snack_max", "1", "3", "", "leave it empty when it is no snack");
+
+    private final FoodNames foods;
+    private final Problems problems;
+    private final Once once;
+    private final Map<Food, List<Measure>> measures = new LinkedHashMap<>();
+
+    private MeasuresTable(FoodNames foods, Problems problems) {
+        this.foods = foods;
+        this.problems = problems;
+        this.once = new Once(problems);
+    }
+
+    static Map<Food, List<Measure>> read(Optional<SourceFile> file, FoodNames foods, Problems problems) {
+        var table = new MeasuresTable(foods, problems);
+        file.flatMap(f -> CsvTable.rows(f, COLUMNS, problems)).stream()
+                .flatMap(List::stream)
+                .filter(Row::isSound)
+                .forEach(table::row);
+        return table.measures;
+    }
+
+    private void row(Row row) {
+        Optional<Food> food = row.need("food", "Enter a food of the catalogue").flatMap(foods::find);
+        Optional<String> name =
+                row.need("measure", "Enter a measure such as cup or medium").flatMap(this::name);
+        Optional<BigDecimal> grams = row.decimal("grams", GRAMS);
+        Optional<Integer> snacks = snacks(row.cell("snack_max"));
+        if (food.isPresent()
+                && name.isPresent()
+                && grams.isPresent()
+                && snacks.isPresent()
+                && once.isNew(name.get() + " of " + food.get(), row.cell("measure"))) {
+            var measure = new Measure(
+                    food.get(),
+                    name.get(),
+                    grams.get(),
+                    snacks.get(),
+                    row.cell("source").text());
+            measures.computeIfAbsent(food.get(), f -> new ArrayList<>()).add(measure);
+        }
+    }
+
+    private Optional<String> name(Written written) {
+        if (NAME.matcher(written.text()).matches()) {
+            return Optional.of(written.text());
+        }
+        problems.error(
+                written, written.quoted() + " cannot be a measure", "expected small letters: cup, slice, medium");
+        return Optional.empty();
+    }
+
+    private Optional<Integer> snacks(Written cell) {
+        return cell.isEmpty() ? Optional.of(0) : new Numbers(problems).whole(cell, SNACKS);
+    }
+}

@@ -1,0 +1,83 @@
+package batchwright.files;
+
+import batchwright.text.NearestName;
+import batchwright.text.Problem;
+import batchwright.text.SourceFile;
+import batchwright.text.Span;
+import batchwright.text.Written;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** Collects what is wrong in all files, so that one run names it all; of each file only the first ten are shown. */
+final class Problems {
+    static final int MOST_A_FILE = 10;
+
+    private final List<Problem> found = new ArrayList<>();
+    private int errors;
+
+    void add(Problem problem) {
+        found.add(problem);
+        errors += problem.isError() ? 1 : 0;
+    }
+
+    void error(Span at, String wrong, String expected) {
+        add(Problem.error(at, wrong, expected));
+    }
+
+    void error(Written what, String wrong, String expected) {
+        error(what.at(), wrong, expected);
+    }
+
+    void warning(Span at, String wrong, String expected) {
+        add(Problem.warning(at, wrong, expected));
+    }
+
+    /** A name that is not among the valid ones: an error that names the nearest. */
+    void unknown(Written name, String wrong, String expected, Collection<String> valid) {
+        // The nearest name takes time, and beyond so many errors nobody sees it.
+        Optional<String> nearest = errors > 10 * MOST_A_FILE ? Optional.empty() : NearestName.of(name.text(), valid);
+        add(Problem.error(name.at(), wrong, expected).near(nearest));
+    }
+
+    int errors() {
+        return errors;
+    }
+
+    /** Problems file by file in the order the files were read, and inside a file from top to bottom. */
+    List<Problem> list() {
+        Map<String, List<Problem>> byFile = new LinkedHashMap<>();
+        found.forEach(p -> byFile.computeIfAbsent(p.at().file().path(), path -> new ArrayList<>())
+                .add(p));
+        return byFile.values().stream().flatMap(file -> firstTen(file).stream()).toList();
+    }
+
+    /** What was read, unless there was an error. */
+    <T> Read<T> result(Supplier<T> value) {
+        return new Read<>(errors == 0 ? Optional.of(value.get()) : Optional.empty(), list());
+    }
+
+    private static List<Problem> firstTen(List<Problem> ofFile) {
+        var byPlace = Comparator.comparingInt((Problem p) -> p.at().line()).thenComparingInt(p -> p.at().column());
+        var errorsFirst = Comparator.comparing((Problem p) -> !p.isError()).thenComparing(byPlace);
+        var shown = new ArrayList<>(ofFile.stream()
+                .sorted(errorsFirst)
+                .limit(MOST_A_FILE)
+                .sorted(byPlace)
+                .toList());
+        int more = ofFile.size() - shown.size();
+        if (more > 0) {
+            SourceFile file = ofFile.get(0).at().file();
+            String wrong = more == 1 ? "1 more problem in this file" : more + " more problems in this file";
+            boolean error = ofFile.stream().anyMatch(Problem::isError);
+            shown.add(
+                    error ? Problem.error(Span.whole(file), wrong, "") : Problem.warning(Span.whole(file), wrong, ""));
+        }
+        return shown;
+    }
+}

@@ -1,0 +1,124 @@
+package batchwright.files;
+
+import batchwright.food.Food;
+import batchwright.food.Pack;
+import batchwright.quantity.Money;
+import batchwright.text.SourceFile;
+import batchwright.text.Written;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** foods/shop.csv: packs with price, all in one currency. */
+final class ShopTable {
+    static final List<String> COLUMNS = List.of("food", "shop", "pack", "grams", "price", "currency", "seen", "note");
+    private static final Range GRAMS = Range.of("weight of a pack", "1", "50000", "g", "as bought, with peel and bone");
+    private static final Range PRICE =
+            Range.of("price", "0.01", "10000", "", "what is free at home belongs in the pantry");
+    private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
+    private static final int MINOR_DIGITS = 2;
+
+    private final FoodNames foods;
+    private final Problems problems;
+    private final Once once;
+    private final Map<Food, List<Pack>> packs = new LinkedHashMap<>();
+    private Optional<Written> currency = Optional.empty();
+    private boolean complete = true;
+
+    private ShopTable(FoodNames foods, Problems problems) {
+        this.foods = foods;
+        this.problems = problems;
+        this.once = new Once(problems);
+    }
+
+    static ShopTable read(Optional<SourceFile> file, FoodNames foods, Problems problems) {
+        var table = new ShopTable(foods, problems);
+        int before = problems.errors();
+        Optional<List<Row>> rows = file.flatMap(f -> CsvTable.rows(f, COLUMNS, problems));
+        rows.ifPresent(all -> all.stream().filter(Row::isSound).forEach(table::row));
+        table.complete = rows.isPresent() && problems.errors() == before;
+        return table;
+    }
+
+    Map<Food, List<Pack>> packs() {
+        return packs;
+    }
+
+    /** ISO 4217 code of all prices; US dollars when nothing is sold. */
+    String currency() {
+        return currency.map(Written::text).orElse("USD");
+    }
+
+    /** Whether every row was read, so that a food without a pack is truly not sold. */
+    boolean isComplete() {
+        return complete;
+    }
+
+    private void row(Row row) {
+        int before = problems.errors();
+        Optional<Food> food = row.need("food", "Enter a food of the catalogue").flatMap(foods::find);
+        Optional<Written> shop = row.need("shop", "Enter the name of the shop");
+        Optional<Written> label = row.need("pack", "Enter what the shelf says: bag, can, dozen");
+        Optional<BigDecimal> grams = row.decimal("grams", GRAMS);
+        Optional<Money> price = price(row);
+        row.need("currency", "Enter a currency such as USD").ifPresent(this::sameCurrency);
+        Optional<LocalDate> seen =
+                row.need("seen", "Enter the day you saw the price: 2026-10-15").flatMap(this::date);
+        if (problems.errors() == before && food.isPresent()) {
+            String what = "%s of %s in %s"
+                    .formatted(
+                            label.orElseThrow().text(),
+                            food.get(),
+                            shop.orElseThrow().text());
+            once.isNew(what, row.cell("pack"));
+            packs.computeIfAbsent(food.get(), f -> new ArrayList<>())
+                    .add(new Pack(
+                            food.get(),
+                            shop.orElseThrow().text(),
+                            label.orElseThrow().text(),
+                            grams.orElseThrow(),
+                            price.orElseThrow(),
+                            seen.orElseThrow(),
+                            row.cell("note").text()));
+        }
+    }
+
+    private Optional<Money> price(Row row) {
+        Optional<BigDecimal> price = row.decimal("price", PRICE);
+        if (price.isPresent() && price.get().stripTrailingZeros().scale() > MINOR_DIGITS) {
+            problems.error(row.cell("price"), "the price has more than two decimals", "expected a price such as 2.49");
+            return Optional.empty();
+        }
+        return price.map(Money::of);
+    }
+
+    private void sameCurrency(Written code) {
+        if (!CURRENCY.matcher(code.text()).matches()) {
+            problems.error(code, code.quoted() + " is not a currency", "expected its three letters: USD, EUR");
+        } else if (currency.isEmpty()) {
+            currency = Optional.of(code);
+        } else if (!currency.get().text().equals(code.text())) {
+            problems.error(
+                    code,
+                    "the price is in %s, others are in %s"
+                            .formatted(code.text(), currency.get().text()),
+                    "expected one currency; the first is on line %s"
+                            .formatted(currency.get().at().line()));
+        }
+    }
+
+    private Optional<LocalDate> date(Written written) {
+        try {
+            return Optional.of(LocalDate.parse(written.text()));
+        } catch (DateTimeParseException notADate) {
+            problems.error(written, written.quoted() + " is not a date", "expected year-month-day: 2026-10-15");
+            return Optional.empty();
+        }
+    }
+}
