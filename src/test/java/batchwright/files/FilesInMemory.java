@@ -1,0 +1,98 @@
+package batchwright.files;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import batchwright.food.Kitchen;
+import batchwright.text.Problem;
+import batchwright.text.SourceFile;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** Files of a test: a folder, with single files replaced or taken away. */
+final class FilesInMemory implements DataFiles {
+    static final Path GALLERY = Path.of("src/test/resources/errors");
+
+    private final Map<String, byte[]> files = new TreeMap<>();
+
+    /** The small valid workspace that the examples of errors are laid over. */
+    static FilesInMemory base() {
+        return new FilesInMemory().withFolder(GALLERY.resolve("_base"));
+    }
+
+    static FilesInMemory starter() {
+        var starter = new StarterFiles();
+        var files = new FilesInMemory();
+        starter.paths().forEach(path -> files.with(path, starter.bytes(path).orElseThrow()));
+        return files;
+    }
+
+    FilesInMemory with(String path, byte[] bytes) {
+        files.put(path, bytes);
+        return this;
+    }
+
+    FilesInMemory with(String path, String text) {
+        return with(path, text.getBytes(UTF_8));
+    }
+
+    FilesInMemory without(String path) {
+        files.remove(path);
+        return this;
+    }
+
+    FilesInMemory withFolder(Path folder) {
+        try (Stream<Path> found = Files.walk(folder)) {
+            for (Path file : found.filter(Files::isRegularFile).toList()) {
+                with(folder.relativize(file).toString().replace('\\', '/'), Files.readAllBytes(file));
+            }
+            return this;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    List<String> paths() {
+        return List.copyOf(files.keySet());
+    }
+
+    byte[] bytes(String path) {
+        return Objects.requireNonNull(files.get(path)).clone();
+    }
+
+    String text(String path) {
+        return new String(bytes(path), UTF_8);
+    }
+
+    /** All problems of all files. */
+    List<Problem> problems() {
+        Read<Kitchen> kitchen = KitchenReader.read(this);
+        var problems = new ArrayList<>(kitchen.problems());
+        list("profiles").stream()
+                .filter(path -> path.endsWith(".yaml"))
+                .forEach(path -> problems.addAll(
+                        EaterReader.read(this, path, kitchen.value()).problems()));
+        return problems;
+    }
+
+    @Override
+    public Optional<Read<SourceFile>> read(String path) {
+        return Optional.ofNullable(files.get(path)).map(bytes -> Decoder.decode(path, bytes));
+    }
+
+    @Override
+    public List<String> list(String folder) {
+        String prefix = folder + "/";
+        return files.keySet().stream()
+                .filter(path -> path.startsWith(prefix) && path.indexOf('/', prefix.length()) < 0)
+                .toList();
+    }
+}

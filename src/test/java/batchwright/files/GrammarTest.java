@@ -1,0 +1,163 @@
+package batchwright.files;
+
+import static batchwright.files.Lines.written;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import batchwright.person.Body;
+import batchwright.person.Goal;
+import batchwright.quantity.Length;
+import batchwright.text.SourceFile;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Units, rates, portions and numbers as people write them. */
+class GrammarTest {
+    private final Problems problems = new Problems();
+
+    /** The inch is 2.54 cm and the pound 0.45359237 kg by definition (international yard and pound agreement, 1959). */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"181 cm, 181", "181cm, 181", "1.81 m, 181", "5 ft 11 in, 180.34", "5 ft, 152.4", "5ft 11.5in, 181.61"})
+    void heights(String text, double cm) {
+        Optional<Length> height = new BodyReader(problems).height(written(text));
+        assertThat(height).hasValueSatisfying(h -> assertThat(h.cm()).isCloseTo(cm, within(1e-9)));
+        assertThat(problems.list()).isEmpty();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(
+            strings = {"181", "5'11\"", "1,81 m", "18.1 m", "181 mm", "5 ft 12 in", "tall", "NaN cm", "-5 cm", "1e2 cm"
+            })
+    void heights_that_are_refused(String text) {
+        assertThat(new BodyReader(problems).height(written(text))).isEmpty();
+        assertThat(problems.errors()).isEqualTo(1);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"74 kg, 74", "163 lb, 73.93555631", "74.5kg, 74.5", "'74\u00a0kg', 74"})
+    void weights(String text, double kg) {
+        assertThat(body("weight: " + text).map(b -> b.weight().kg()))
+                .hasValueSatisfying(found -> assertThat(found).isCloseTo(kg, within(1e-8)));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(
+            strings = {"24.9 kg", "301 kg", "20 lb", "700 lb", "74", "74 g", "74,5 kg", "kg", "seventy kg", "∞ kg"})
+    void weights_that_are_refused(String text) {
+        assertThat(body("weight: " + text)).isEmpty();
+        assertThat(problems.errors()).isEqualTo(1);
+    }
+
+    private Optional<Body> body(String weight) {
+        var file = SourceFile.of("a.yaml", "sex: male\nage: 27\nheight: 181 cm\n" + weight + "\n");
+        Yaml.Group page = YamlPage.read(file, problems).orElseThrow();
+        return new BodyReader(problems).read(Fields.ofPage(page, List.of("sex", "age", "height", "weight"), problems));
+    }
+
+    @Test
+    void goals() {
+        assertThat(goal("hold")).contains(Goal.HOLD);
+        assertThat(goal("gain 0.25 % a week")).contains(new Goal.PercentAWeek(0.25));
+        assertThat(goal("lose 0.6% a week")).contains(new Goal.PercentAWeek(-0.6));
+        assertThat(goal("lose 0.5 kg a week")).contains(new Goal.KgAWeek(-0.5));
+        assertThat(goal("gain  300  kcal a  day")).contains(new Goal.EnergyADay(300));
+        assertThat(problems.list()).isEmpty();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(
+            strings = {
+                "gain",
+                "lose weight",
+                "Hold",
+                "gain -0.5 % a week",
+                "lose 0 kg a week",
+                "lose 3 kg a week",
+                "gain 5000 kcal a day",
+                "gain 0,25 % a week",
+                "gain 0.25 % a day",
+                "lose 1 lb a week",
+                "gain 300 kcal a week",
+                "lose NaN kg a week"
+            })
+    void goals_that_are_refused(String text) {
+        assertThat(goal(text)).isEmpty();
+        assertThat(problems.errors()).isEqualTo(1);
+    }
+
+    private Optional<Goal> goal(String text) {
+        return GoalGrammar.read(written(text), problems);
+    }
+
+    /** Levels: FAO/WHO/UNU, Human energy requirements (2004), Table 5.1. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"sedentary, 1.53", "active, 1.76", "vigorous, 2.25", "1.65, 1.65", "1, 1", "2.5, 2.5"})
+    void activities(String text, double pal) {
+        assertThat(ActivityGrammar.read(written(text), problems)).hasValueSatisfying(a -> {
+            assertThat(a.pal()).isEqualTo(pal);
+            assertThat(a.label()).isEqualTo(text);
+        });
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"Active", "lazy", "0.9", "2.51", "1,65", "165"})
+    void activities_that_are_refused(String text) {
+        assertThat(ActivityGrammar.read(written(text), problems)).isEmpty();
+        assertThat(problems.errors()).isEqualTo(1);
+    }
+
+    @Test
+    void portions_are_multiples_of_five_grams_or_whole_pieces() {
+        var scale = PortionGrammar.onTheScale(problems);
+        assertThat(scale.read(written("60 g"))).contains(60);
+        assertThat(scale.read(written("60g"))).contains(60);
+        var pieces = PortionGrammar.inPieces(written("50 g"), problems).orElseThrow();
+        assertThat(pieces.read(written("1 piece"))).contains(50);
+        assertThat(pieces.read(written("3 pieces"))).contains(150);
+        assertThat(problems.list()).isEmpty();
+        assertThat(scale.read(written("62 g"))).isEmpty();
+        assertThat(scale.read(written("0 g"))).isEmpty();
+        assertThat(scale.read(written("2 pieces"))).isEmpty();
+        assertThat(pieces.read(written("100 g"))).isEmpty();
+        assertThat(pieces.read(written("1.5 pieces"))).isEmpty();
+        assertThat(problems.errors()).isEqualTo(5);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"12, 12", "0.25, 0.25", ".5, 0.5", "012, 12", "7.130, 7.130"})
+    void numbers_are_exact_decimals(String text, BigDecimal number) {
+        var range = Range.of("amount", "0", "100", "g", "");
+        assertThat(new Numbers(problems).decimal(written(text), range))
+                .hasValueSatisfying(n -> assertThat(n).isEqualByComparingTo(number));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(
+            strings = {
+                "1,5",
+                "1e1",
+                "NaN",
+                "Infinity",
+                "0x1F",
+                "1_0",
+                "1 0",
+                "+5",
+                "-1",
+                "101",
+                "5.",
+                "٣",
+                "1.2.3",
+                "--1",
+                "5f"
+            })
+    void what_is_no_plain_number_in_range_is_refused(String text) {
+        var range = Range.of("amount", "0", "100", "g", "");
+        assertThat(new Numbers(problems).decimal(written(text), range)).isEmpty();
+        assertThat(problems.errors()).isEqualTo(1);
+    }
+}
