@@ -19,8 +19,7 @@ final class ActivityGrammar {
         LEVELS.put("vigorous", 2.25);
     }
 
-    private static final Range PAL =
-            Range.of("activity", "1.0", "2.5", "", "more than 2.4 is not kept up for long (FAO/WHO/UNU 2004)");
+    private static final Range PAL = Range.of("activity", "1.0", "2.5", "", "more is hard to keep up for long");
 
     private ActivityGrammar() {}
 

@@ -17,7 +17,7 @@ final class DishReader {
     private static final List<String> KINDS = List.of("breakfast", "main");
     private static final Range FRIDGE_DAYS =
             Range.of("fridge time", "1", "7", "days", "the cooking day is day 1; published home advice is 3 to 4 days");
-    /** USDA FSIS, leftovers and food safety: 3 to 4 days in the refrigerator. */
+    /** Cooked leftovers in the fridge: 3 to 4 days (advice of USDA FSIS, read in a secondary source). */
     private static final int ADVISED_DAYS = 4;
 
     private static final List<String> COLD = List.of("cold", "do not heat", "not heated");
