@@ -1,9 +1,31 @@
 package batchwright.cli;
 
+import batchwright.app.MakePlan;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+
+/** Starts the program: command line in, text out, exit code. */
 public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.exit(0);
+        // Always UTF-8, so that the same files give the same bytes whatever the locale.
+        var out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
+        var err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
+        int code = run(args, out, err);
+        out.flush();
+        System.exit(code);
+    }
+
+    /** Runs one command in the current folder; never ends the process. */
+    public static int run(String[] args, PrintStream out, PrintStream err) {
+        return run(args, new Terminal(out, err), new MakePlan(), Path.of(""));
+    }
+
+    static int run(String[] args, Terminal terminal, MakePlan plans, Path here) {
+        return new CommandRunner(terminal, plans, here).run(args);
     }
 }

@@ -3,10 +3,9 @@ package batchwright.solve;
 import batchwright.food.Dish;
 import batchwright.plan.Seat;
 import batchwright.solve.Layout.LikeDays;
-import batchwright.solve.mip.BranchAndBound;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.Completion;
-import batchwright.solve.mip.SearchResult;
+import batchwright.solve.mip.Parts;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -24,12 +23,15 @@ final class DayByDay implements Completion<DaysSolution> {
     /** Enough to find an even one. */
     private static final int FIRST_LAYOUTS = 50;
 
+    /** Spent on the most even layout before the search goes on. */
+    private static final long QUICK_STEPS = 60;
+
     private static final double HALF_A_CENT = 0.5;
 
     private final TotalsDraft totals;
     private final Aim aim;
     private final Effort effort;
-    private final Map<List<Integer>, Attempt> attempts = new HashMap<>();
+    private final Map<Map<Seat, Map<Dish, Integer>>, Attempt> attempts = new HashMap<>();
 
     /**
      * What is known of one vector of container counts.
@@ -39,7 +41,11 @@ final class DayByDay implements Completion<DaysSolution> {
      */
     private record Attempt(Optional<Found<DaysSolution>> found, boolean thorough) {}
 
-    DayByDay(TotalsDraft totals, Aim aim, Effort effort) {
+    private final boolean hasty;
+
+    /** @param hasty content with a quick look at each vector of counts: good for a first plan, not for a proof */
+    DayByDay(TotalsDraft totals, Aim aim, Effort effort, boolean hasty) {
+        this.hasty = hasty;
         this.totals = totals;
         this.aim = aim;
         this.effort = effort;
@@ -48,34 +54,35 @@ final class DayByDay implements Completion<DaysSolution> {
     @Override
     public Verdict<DaysSolution> complete(
             double[] values, double[] lower, double[] upper, double bound, double cutoff) {
-        List<Integer> counts = new ArrayList<>();
         Map<Seat, Map<Dish, Integer>> containers = new LinkedHashMap<>();
-        int free = -1;
+        List<Column> columns = new ArrayList<>();
         for (Seat seat : totals.request().seats()) {
             Map<Dish, Integer> mine = new LinkedHashMap<>();
             containers.put(seat, mine);
             for (Dish dish : totals.menu().dishes(seat)) {
                 Column column = totals.containersColumn(seat, dish);
-                int count = (int) Math.rint(values[column.index()]);
-                counts.add(count);
+                columns.add(column);
+                int count = (int) Math.rint(totals.containers(seat, dish).value(values));
                 if (count > 0) {
                     mine.put(dish, count);
                 }
-                if (lower[column.index()] < upper[column.index()] && free < 0) {
-                    free = column.index();
-                }
             }
         }
-        Attempt attempt = attempts.computeIfAbsent(counts, c -> quick(containers, cutoff));
-        if (attempt.thorough || reached(attempt, bound)) {
+        Attempt attempt = attempts.computeIfAbsent(containers, c -> quick(c, cutoff));
+        if (!attempt.thorough && reached(attempt, bound)) {
             return Verdict.closed(attempt.found);
         }
-        if (free >= 0) {
-            return Verdict.split(attempt.found, free);
+        boolean fixed = columns.stream().allMatch(c -> lower[c.index()] == upper[c.index()]);
+        if (!attempt.thorough && !hasty && fixed) {
+            attempt = thorough(containers, attempt, bound, cutoff);
+            attempts.put(containers, attempt);
         }
-        attempt = thorough(containers, attempt, bound, cutoff);
-        attempts.put(counts, attempt);
-        return Verdict.closed(attempt.found);
+        List<Part> parts = new ArrayList<>(Parts.allBut(columns, values, lower, upper));
+        if (!attempt.thorough && !hasty) {
+            // These counts must wait for a thorough look; meanwhile the search goes on with all others.
+            parts.add(Parts.only(columns, values));
+        }
+        return new Verdict<>(attempt.found, parts);
     }
 
     private static boolean reached(Attempt attempt, double bound) {
@@ -92,7 +99,7 @@ final class DayByDay implements Completion<DaysSolution> {
             }
             groups.put(seat, layouts.get(0));
         }
-        return new Attempt(cheapest(new Layout(containers, groups), cutoff), false);
+        return new Attempt(cheapest(new Layout(containers, groups), cutoff, effort.limited(QUICK_STEPS)), false);
     }
 
     /** The cheapest plan over every layout, below the cutoff. */
@@ -104,7 +111,7 @@ final class DayByDay implements Completion<DaysSolution> {
             combinations = extended(combinations, seat, layouts(seat, containers, MOST_LAYOUTS));
         }
         for (Map<Seat, List<LikeDays>> groups : combinations) {
-            var found = cheapest(new Layout(containers, groups), below);
+            var found = cheapest(new Layout(containers, groups), below, effort);
             if (found.isPresent()) {
                 best = found;
                 below = found.get().cost();
@@ -145,13 +152,8 @@ final class DayByDay implements Completion<DaysSolution> {
         return found.stream().map(Layout::grouped).toList();
     }
 
-    private Optional<Found<DaysSolution>> cheapest(Layout layout, double cutoff) {
-        DaysDraft draft = aim.complete(new DaysDraft(totals.request(), totals.menu(), layout));
-        var result = new BranchAndBound<>(draft.model(), new DealOut(draft), cutoff, effort::mustStop).search();
-        effort.spend(result.nodes());
-        if (result.state() == SearchResult.State.STOPPED) {
-            effort.leftSomethingOut();
-        }
-        return result.best().map(best -> new Found<>(result.cost(), best));
+    private Optional<Found<DaysSolution>> cheapest(Layout layout, double cutoff, Effort spend) {
+        LayoutSearch.DraftMaker maker = l -> aim.complete(new DaysDraft(totals.request(), totals.menu(), l));
+        return new LayoutSearch(layout, maker, spend).cheapest(cutoff);
     }
 }

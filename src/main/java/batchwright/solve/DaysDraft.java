@@ -57,6 +57,23 @@ final class DaysDraft implements Draft {
             }
         }
         packs = new Packs(request, menu, model, RANK);
+        request.seats().forEach(this::orderLikeDays);
+    }
+
+    /** Groups with the same containers differ in their snacks only; the order of such days is free, so fix it. */
+    private void orderLikeDays(Seat seat) {
+        List<LikeDays> groups = groups(seat);
+        for (int g = 1; g < groups.size(); g++) {
+            if (groups.get(g).servings().equals(groups.get(g - 1).servings())) {
+                var more = new Expression();
+                for (Measure measure : menu.snacks(seat)) {
+                    double kcal = Amounts.inMeasure(measure, Nutrient.ENERGY);
+                    more.plus(snackColumn(seat, measure, groups.get(g - 1)), kcal);
+                    more.plus(snackColumn(seat, measure, groups.get(g)), -kcal);
+                }
+                model.atLeast("order." + named(seat, groups.get(g)), more, 0);
+            }
+        }
     }
 
     private static String named(Seat seat, LikeDays group) {

@@ -4,7 +4,6 @@ import batchwright.food.Measure;
 import batchwright.plan.Seat;
 import batchwright.plan.Snack;
 import batchwright.solve.Layout.LikeDays;
-import batchwright.solve.mip.Completion;
 import batchwright.solve.mip.PlainCompletion;
 import batchwright.solve.rule.Amounts;
 import batchwright.solve.rule.DayRule;
@@ -13,10 +12,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /** Completes a layout whose portions, packs and snack sums are decided: deals the snacks out to the single days. */
-final class DealOut implements Completion<DaysSolution> {
+final class DealOut {
     /** Snacks that make up exactly what a day lacks must not fail for rounding. */
     private static final double TOLERANCE = 1e-7;
 
@@ -28,22 +26,17 @@ final class DealOut implements Completion<DaysSolution> {
         this.plain = new PlainCompletion(draft.model());
     }
 
-    @Override
-    public Verdict<DaysSolution> complete(
-            double[] values, double[] lower, double[] upper, double bound, double cutoff) {
-        double[] x = plain.rounded(values);
-        if (plain.keepsAll(x)) {
-            Optional<Map<Seat, Map<Integer, List<Snack>>>> snacks = deal(x);
-            if (snacks.isPresent()) {
-                return Verdict.closed(draft.model().costOf(x), new DaysSolution(draft, x, snacks.get()));
-            }
-        }
-        OptionalInt free = plain.free(lower, upper, values);
-        return free.isPresent() ? Verdict.split(Optional.empty(), free.getAsInt()) : Verdict.closed(Optional.empty());
+    /**
+     * The plan that these columns make.
+     *
+     * @param x column values, whole columns rounded
+     */
+    Optional<DaysSolution> deal(double[] x) {
+        return plain.keepsAll(x) ? snacks(x).map(snacks -> new DaysSolution(draft, x, snacks)) : Optional.empty();
     }
 
     /** The snacks of each day of each eater; empty when they cannot be dealt out. */
-    private Optional<Map<Seat, Map<Integer, List<Snack>>>> deal(double[] x) {
+    private Optional<Map<Seat, Map<Integer, List<Snack>>>> snacks(double[] x) {
         Map<Seat, Map<Integer, List<Snack>>> all = new LinkedHashMap<>();
         for (Seat seat : draft.request().seats()) {
             Map<Integer, List<Snack>> days = new LinkedHashMap<>();

@@ -5,11 +5,11 @@ import batchwright.plan.PlanRequest;
 import batchwright.solve.mip.BranchAndBound;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.Completion;
+import batchwright.solve.mip.Parts;
 import batchwright.solve.mip.SearchResult;
 import batchwright.solve.rule.Menu;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -18,30 +18,41 @@ import java.util.Set;
  * decided in a small model of these dishes only.
  */
 final class DishChoice implements Completion<DaysSolution> {
+    /** Steps of the hasty search over sets of dishes, and within each. */
+    private static final long HASTY_SETS = 40;
+
+    private static final long HASTY_STEPS = 30;
+
     private final TotalsDraft draft;
     private final Aim aim;
     private final Effort effort;
-    private final Map<Set<Dish>, Settled> settled = new HashMap<>();
+    private final List<Column> choices;
 
-    /**
-     * What is known of a set of dishes.
-     *
-     * @param found the cheapest plan below the cutoff of that time, if there was one
-     * @param below nothing but {@code found} costs less than this
-     */
-    private record Settled(Optional<Found<DaysSolution>> found, double below) {}
+    private final boolean hasty;
 
-    private DishChoice(TotalsDraft draft, Aim aim, Effort effort) {
+    private DishChoice(TotalsDraft draft, Aim aim, Effort effort, boolean hasty) {
         this.draft = draft;
         this.aim = aim;
         this.effort = effort;
+        this.hasty = hasty;
+        this.choices = draft.menu().dishes().stream().map(draft::cookedColumn).toList();
     }
 
+    /** The whole search: first in haste, for a good plan to measure others by; then to the end. */
     static SearchResult<DaysSolution> search(PlanRequest request, Aim aim, Effort effort) {
         TotalsDraft draft = aim.complete(TotalsDraft.choosingDishes(request, new Menu(request)));
-        var choice = new DishChoice(draft, aim, effort);
-        var result = new BranchAndBound<>(draft.model(), choice, Double.POSITIVE_INFINITY, effort::mustStop).search();
-        effort.spend(result.nodes());
+        Effort haste = effort.limited(HASTY_SETS);
+        var hasty = new BranchAndBound<>(
+                        draft.model(),
+                        new DishChoice(draft, aim, effort, true),
+                        Double.POSITIVE_INFINITY,
+                        haste::mustStop)
+                .search();
+        var search = new BranchAndBound<>(
+                draft.model(), new DishChoice(draft, aim, effort, false), hasty.cost(), effort::mustStop);
+        hasty.best().ifPresent(search::startWith);
+        var result = search.search();
+        effort.finished(result);
         return result;
     }
 
@@ -49,29 +60,27 @@ final class DishChoice implements Completion<DaysSolution> {
     public Verdict<DaysSolution> complete(
             double[] values, double[] lower, double[] upper, double bound, double cutoff) {
         Set<Dish> cooked = new LinkedHashSet<>();
-        int free = -1;
         for (Dish dish : draft.menu().dishes()) {
-            Column column = draft.cookedColumn(dish);
-            if (values[column.index()] > 0.5) {
+            if (values[draft.cookedColumn(dish).index()] > 0.5) {
                 cooked.add(dish);
             }
-            if (free < 0 && lower[column.index()] < upper[column.index()]) {
-                free = column.index();
-            }
         }
-        Settled known = settled.computeIfAbsent(cooked, dishes -> settle(dishes, cutoff));
-        return free < 0 ? Verdict.closed(known.found) : Verdict.split(known.found, free);
+        Optional<Found<DaysSolution>> cheapest = cheapest(cooked, cutoff);
+        return new Verdict<>(cheapest, Parts.allBut(choices, values, lower, upper));
     }
 
-    private Settled settle(Set<Dish> dishes, double cutoff) {
+    /** The cheapest plan that cooks just these dishes, below the cutoff. */
+    private Optional<Found<DaysSolution>> cheapest(Set<Dish> dishes, double cutoff) {
         Menu menu = new Menu(draft.request(), dishes);
-        TotalsDraft totals = aim.complete(TotalsDraft.cookingAll(draft.request(), menu));
-        var result = new BranchAndBound<>(totals.model(), new DayByDay(totals, aim, effort), cutoff, effort::mustStop)
+        TotalsDraft totals = aim.complete(
+                hasty
+                        ? TotalsDraft.everyDayAlike(draft.request(), menu)
+                        : TotalsDraft.cookingAll(draft.request(), menu));
+        Effort mine = hasty ? effort.limited(HASTY_STEPS) : effort;
+        var result = new BranchAndBound<>(
+                        totals.model(), new DayByDay(totals, aim, mine, hasty), cutoff, mine::mustStop)
                 .search();
-        effort.spend(result.nodes());
-        if (result.state() == SearchResult.State.STOPPED) {
-            effort.leftSomethingOut();
-        }
-        return new Settled(result.best().map(best -> new Found<>(result.cost(), best)), cutoff);
+        mine.finished(result);
+        return result.best().map(best -> new Found<>(result.cost(), best));
     }
 }

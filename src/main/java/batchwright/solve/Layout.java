@@ -22,6 +22,24 @@ record Layout(Map<Seat, Map<Dish, Integer>> containers, Map<Seat, List<LikeDays>
      */
     record LikeDays(Map<Dish, Integer> servings, List<Integer> days) {}
 
+    /** The same with every day on its own. */
+    Layout singly() {
+        Map<Seat, List<LikeDays>> single = new LinkedHashMap<>();
+        groups.forEach((seat, days) -> single.put(
+                seat,
+                days.stream()
+                        .flatMap(
+                                group -> group.days().stream().map(day -> new LikeDays(group.servings(), List.of(day))))
+                        .toList()));
+        return new Layout(containers, single);
+    }
+
+    boolean isSingly() {
+        return groups.values().stream()
+                .flatMap(List::stream)
+                .allMatch(group -> group.days().size() == 1);
+    }
+
     static List<LikeDays> grouped(List<Map<Dish, Integer>> days) {
         Map<Map<Dish, Integer>, List<Integer>> numbers = new LinkedHashMap<>();
         for (int day = 1; day <= days.size(); day++) {

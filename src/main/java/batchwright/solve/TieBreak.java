@@ -4,12 +4,11 @@ import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Pack;
 import batchwright.plan.Seat;
-import batchwright.solve.mip.BranchAndBound;
+import batchwright.solve.mip.Completion;
 import batchwright.solve.mip.Expression;
 import batchwright.solve.rule.Amounts;
 import batchwright.solve.rule.Budget;
 import java.util.List;
-import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 
 /**
@@ -17,7 +16,7 @@ import java.util.function.Function;
  * then with the fewest packs. A fixed number of relaxations is spent on each, so that the choice depends on the files only.
  */
 final class TieBreak {
-    private static final long NODES = 1500;
+    private static final long STEPS = 400;
     private static final double SLACK = 1e-6;
 
     private final DaysSolution found;
@@ -32,27 +31,35 @@ final class TieBreak {
         DaysSolution best = found;
         List<Function<DaysDraft, Expression>> aims = List.of(TieBreak::perishableLeftovers, TieBreak::packs);
         for (int aim = 0; aim < aims.size(); aim++) {
-            DaysDraft draft = Aim.LEAST_COST.complete(new DaysDraft(
-                    found.draft().request(), found.draft().menu(), found.draft().layout()));
-            keep(draft, "cost", Budget.cost(draft), best.values());
-            for (int settled = 0; settled < aim; settled++) {
-                keep(draft, "aim" + settled, aims.get(settled).apply(draft), best.values());
-            }
-            Expression wanted = aims.get(aim).apply(draft);
-            draft.model().minimise(wanted, 0);
-            long[] left = {NODES};
-            double now = wanted.value(best.values());
-            BooleanSupplier enough = () -> left[0]-- <= 0 || effort.mustStop();
-            best = new BranchAndBound<>(draft.model(), new DealOut(draft), now - SLACK, enough)
-                    .search()
-                    .best()
+            DaysSolution sofar = best;
+            List<Function<DaysDraft, Expression>> settled = aims.subList(0, aim);
+            Function<DaysDraft, Expression> wanted = aims.get(aim);
+            double now = wanted.apply(sofar.draft()).value(sofar.values());
+            best = new LayoutSearch(
+                            found.draft().layout(), l -> draft(l, sofar, settled, wanted), effort.limited(STEPS))
+                    .cheapest(now - SLACK)
+                    .map(Completion.Found::solution)
                     .orElse(best);
         }
         return best;
     }
 
-    private static void keep(DaysDraft draft, String name, Expression expression, double[] values) {
-        draft.model().atMost("keep." + name, expression, expression.value(values) + SLACK);
+    /** All rules; cost and settled aims no worse than so far; the next aim wanted. */
+    private static DaysDraft draft(
+            Layout layout,
+            DaysSolution sofar,
+            List<Function<DaysDraft, Expression>> settled,
+            Function<DaysDraft, Expression> wanted) {
+        DaysDraft draft = Aim.LEAST_COST.complete(
+                new DaysDraft(sofar.draft().request(), sofar.draft().menu(), layout));
+        double cost = Budget.cost(sofar.draft()).value(sofar.values());
+        draft.model().atMost("keep.cost", Budget.cost(draft), cost + SLACK);
+        for (int k = 0; k < settled.size(); k++) {
+            double reached = settled.get(k).apply(sofar.draft()).value(sofar.values());
+            draft.model().atMost("keep.aim" + k, settled.get(k).apply(draft), reached + SLACK);
+        }
+        draft.model().minimise(wanted.apply(draft), 0);
+        return draft;
     }
 
     /** What the perishable part of all leftovers has cost [minor units]. */

@@ -39,20 +39,36 @@ final class TotalsDraft implements Draft {
 
     private final int rank;
 
+    /** What is decided by branching on the model, and what is left to a later step. */
+    private enum Decides {
+        DISHES,
+        EVERY_DAY_ALIKE,
+        EVERYTHING
+    }
+
+    private final Decides decides;
+
     /** To choose dishes: only whether a dish is cooked is decided by branching on this model. */
     static TotalsDraft choosingDishes(PlanRequest request, Menu menu) {
-        return new TotalsDraft(request, menu, true);
+        return new TotalsDraft(request, menu, Decides.DISHES);
+    }
+
+    /** With every dish of the menu cooked and the same containers on every day, which is decided by branching. */
+    static TotalsDraft everyDayAlike(PlanRequest request, Menu menu) {
+        return new TotalsDraft(request, menu, Decides.EVERY_DAY_ALIKE);
     }
 
     /** With every dish of the menu cooked, and everything decided by branching. */
     static TotalsDraft cookingAll(PlanRequest request, Menu menu) {
-        return new TotalsDraft(request, menu, false);
+        return new TotalsDraft(request, menu, Decides.EVERYTHING);
     }
 
-    private TotalsDraft(PlanRequest request, Menu menu, boolean choosing) {
+    private TotalsDraft(PlanRequest request, Menu menu, Decides decides) {
+        this.decides = decides;
+        this.rank = decides == Decides.EVERYTHING ? 0 : Column.LATER;
+        boolean choosing = decides == Decides.DISHES;
         this.request = request;
         this.menu = menu;
-        rank = choosing ? Column.LATER : 0;
         for (Dish dish : menu.dishes()) {
             cooked.put(dish, model.column("cook." + dish.id(), choosing ? 0 : 1, 1, true, 0));
         }
@@ -62,7 +78,7 @@ final class TotalsDraft implements Draft {
             containers.put(seat, mine);
             for (Dish dish : menu.dishes(seat)) {
                 String at = dish.id() + "." + eater;
-                mine.put(dish, model.column("fill." + at, 0, mostContainers(seat, dish), true, rank));
+                mine.put(dish, fill(seat, dish, at));
                 dish.parts().forEach(part -> part(seat, dish, part, at));
             }
             for (Measure measure : menu.snacks(seat)) {
@@ -72,6 +88,17 @@ final class TotalsDraft implements Draft {
             }
         }
         packs = new Packs(request, menu, model, rank);
+    }
+
+    private Column fill(Seat seat, Dish dish, String at) {
+        int most = mostContainers(seat, dish) / containersAColumnStep();
+        boolean possible = decides != Decides.EVERY_DAY_ALIKE || dish.keepsUntil(request.days());
+        int fillRank = decides == Decides.DISHES ? Column.LATER : 0;
+        return model.column("fill." + at, 0, possible ? most : 0, true, fillRank);
+    }
+
+    private int containersAColumnStep() {
+        return decides == Decides.EVERY_DAY_ALIKE ? request.days() : 1;
     }
 
     private void part(Seat seat, Dish dish, Part part, String at) {
@@ -114,7 +141,7 @@ final class TotalsDraft implements Draft {
 
     @Override
     public Expression containers(Seat seat, Dish dish) {
-        return Expression.of(containersColumn(seat, dish));
+        return new Expression().plus(containersColumn(seat, dish), containersAColumnStep());
     }
 
     @Override

@@ -69,7 +69,7 @@ public final class NearestName {
     }
 
     /** Letters left out, put in, mistaken or swapped with their neighbour (optimal string alignment distance). */
-    static int slips(String a, String b) {
+    public static int slips(String a, String b) {
         int[] beforeLast = new int[b.length() + 1];
         int[] last = new int[b.length() + 1];
         for (int j = 0; j <= b.length(); j++) {

@@ -21,11 +21,14 @@ public final class BranchAndBound<S> {
     private static final int RELIABLE = 4;
 
     private static final int MOST_TRIALS = 8;
+    private static final int TRIAL_PIVOTS = 25;
+    private static final int DIVE_EVERY = 100;
 
     private final MipModel model;
     private final Relaxation relaxation;
     private final Propagation propagation;
     private final PseudoCosts pseudoCosts;
+    private final boolean[] mayRise;
     private final Completion<S> completion;
     private final BooleanSupplier stop;
     private final PriorityQueue<Node> open = new PriorityQueue<>(Comparator.comparingDouble(Node::bound)
@@ -34,6 +37,7 @@ public final class BranchAndBound<S> {
     private double cutoff;
     private Optional<S> best = Optional.empty();
     private long nodes;
+    private long expanded;
     private long ids;
 
     private record Node(double[] lower, double[] upper, double bound, long id) {}
@@ -48,6 +52,7 @@ public final class BranchAndBound<S> {
         this.relaxation = new DualSimplex(model);
         this.propagation = new Propagation(model);
         this.pseudoCosts = new PseudoCosts(model.columns().size());
+        this.mayRise = model.mayRise();
         this.completion = completion;
         this.cutoff = cutoff;
         this.stop = stop;
@@ -56,6 +61,11 @@ public final class BranchAndBound<S> {
     /** For a model that says everything: a solution is the vector of column values, whole columns rounded. */
     public static BranchAndBound<double[]> plain(MipModel model, double cutoff, BooleanSupplier stop) {
         return new BranchAndBound<>(model, new PlainCompletion(model), cutoff, stop);
+    }
+
+    /** The solution that the cutoff stands for: the answer if nothing cheaper exists. */
+    public void startWith(S solution) {
+        best = Optional.of(solution);
     }
 
     /** Searches to the end, or until told to stop. */
@@ -87,6 +97,75 @@ public final class BranchAndBound<S> {
         }
     }
 
+    /**
+     * Looks for a solution near a relaxed point: fixes columns one by one at the nearest whole number, and last rounds up those
+     * that break nothing when raised (more packs than needed, say).
+     */
+    private void dive(Node node, double[] start) {
+        double[] lower = node.lower.clone();
+        double[] upper = node.upper.clone();
+        double[] x = start;
+        int next = nearestToWhole(x);
+        while (next >= 0) {
+            if (!fix(next, Math.rint(x[next]), x[next], lower, upper)) {
+                return;
+            }
+            x = relaxation.values();
+            next = nearestToWhole(x);
+        }
+        double cost = relaxation.cost();
+        for (Column c : model.columns()) {
+            if (mayRise[c.index()] && c.rank() < Column.LATER) {
+                x[c.index()] = Math.ceil(x[c.index()] - WHOLE);
+            }
+        }
+        Completion.Verdict<S> verdict = completion.complete(x, lower, upper, cost, cutoff);
+        verdict.found().ifPresent(this::take);
+    }
+
+    /** Moves a bound to the target and solves again; tries the other side when that fails. */
+    private boolean fix(int j, double target, double value, double[] lower, double[] upper) {
+        double[] lows = lower.clone();
+        double[] ups = upper.clone();
+        for (int attempt = 0; attempt < 2; attempt++) {
+            boolean up = (target > value) == (attempt == 0);
+            if (up) {
+                lower[j] = Math.floor(value) + 1;
+            } else {
+                upper[j] = Math.floor(value);
+            }
+            if (propagation.from(j, lower, upper)
+                    && relax(lower, upper) == Relaxation.Status.OPTIMAL
+                    && !closed(roundedUp(relaxation.cost()))) {
+                return true;
+            }
+            System.arraycopy(lows, 0, lower, 0, lows.length);
+            System.arraycopy(ups, 0, upper, 0, ups.length);
+        }
+        return false;
+    }
+
+    /** The fractional column nearest to a whole number, among those that cannot simply be rounded up; -1 for none. */
+    private int nearestToWhole(double[] x) {
+        int best = -1;
+        double nearest = 1;
+        for (Column c : model.columns()) {
+            double distance = Math.abs(x[c.index()] - Math.rint(x[c.index()]));
+            if (c.whole() && c.rank() < Column.LATER && !mayRise[c.index()] && distance > WHOLE && distance < nearest) {
+                best = c.index();
+                nearest = distance;
+            }
+        }
+        return best;
+    }
+
+    private void take(Completion.Found<S> found) {
+        if (found.cost() < cutoff - COST) {
+            cutoff = found.cost();
+            best = Optional.of(found.solution());
+        }
+    }
+
     private Relaxation.Status relax(double[] lower, double[] upper) {
         nodes++;
         return relaxation.solve(lower, upper);
@@ -110,6 +189,9 @@ public final class BranchAndBound<S> {
             if (fractional.isEmpty()) {
                 return complete(node, bound, x);
             }
+            if (expanded++ % DIVE_EVERY == 0) {
+                dive(node, x.clone());
+            }
             Branching branching = choose(node, x, cost, fractional);
             if (branching.tightened >= 0) {
                 if (!propagation.from(branching.tightened, node.lower, node.upper)
@@ -124,16 +206,25 @@ public final class BranchAndBound<S> {
 
     private Optional<Node> complete(Node node, double bound, double[] x) {
         Completion.Verdict<S> verdict = completion.complete(x, node.lower, node.upper, bound, cutoff);
-        verdict.found().ifPresent(found -> {
-            if (found.cost() < cutoff - COST) {
-                cutoff = found.cost();
-                best = Optional.of(found.solution());
-            }
-        });
-        if (verdict.splitColumn().isEmpty() || closed(bound)) {
-            return Optional.empty();
+        verdict.found().ifPresent(this::take);
+        if (!closed(bound)) {
+            verdict.parts().forEach(part -> part(node, bound, part).ifPresent(open::add));
         }
-        return splitAround(node, bound, verdict.splitColumn().getAsInt(), x);
+        return Optional.empty();
+    }
+
+    private Optional<Node> part(Node parent, double bound, Completion.Part part) {
+        double[] lows = parent.lower.clone();
+        double[] ups = parent.upper.clone();
+        for (Completion.Confined c : part.columns()) {
+            int j = c.column().index();
+            lows[j] = Math.max(lows[j], c.lower());
+            ups[j] = Math.min(ups[j], c.upper());
+            if (lows[j] > ups[j] || !propagation.from(j, lows, ups)) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(new Node(lows, ups, bound, ids++));
     }
 
     /**
@@ -185,7 +276,11 @@ public final class BranchAndBound<S> {
         } else {
             upper[j] = Math.floor(value);
         }
-        if (!propagation.from(j, lower, upper) || relax(lower, upper) != Relaxation.Status.OPTIMAL) {
+        if (!propagation.from(j, lower, upper)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        nodes++;
+        if (relaxation.glance(lower, upper, TRIAL_PIVOTS) != Relaxation.Status.OPTIMAL) {
             return Double.POSITIVE_INFINITY;
         }
         double gain = Math.max(0, relaxation.cost() - cost);
@@ -200,18 +295,6 @@ public final class BranchAndBound<S> {
         boolean upFirst = value - down > 0.5;
         (upFirst ? below : above).ifPresent(open::add);
         return upFirst ? above : below;
-    }
-
-    /** Three children: the column fixed at its whole value, below it, above it. */
-    private Optional<Node> splitAround(Node node, double bound, int column, double[] x) {
-        double at = Math.rint(x[column]);
-        if (at > node.lower[column]) {
-            child(node, bound, column, node.lower[column], at - 1).ifPresent(open::add);
-        }
-        if (at < node.upper[column]) {
-            child(node, bound, column, at + 1, node.upper[column]).ifPresent(open::add);
-        }
-        return child(node, bound, column, at, at);
     }
 
     private Optional<Node> child(Node parent, double bound, int column, double lower, double upper) {

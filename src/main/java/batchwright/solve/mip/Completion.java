@@ -1,7 +1,7 @@
 package batchwright.solve.mip;
 
+import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /**
  * Turns a whole-numbered point of the model into a solution. A model may say less than everything (days left out of
@@ -20,23 +20,25 @@ public interface Completion<S> {
     /** A solution with its cost. */
     record Found<S>(double cost, S solution) {}
 
+    /** A part of a node: some columns confined. */
+    record Part(List<Confined> columns) {}
+
+    /** A column confined to a range. */
+    record Confined(Column column, double lower, double upper) {}
+
     /**
      * What became of a node.
      *
      * @param found the best solution found in it, if any
-     * @param splitColumn empty when nothing better is left in the node; otherwise the whole column to split it on
+     * @param parts where something better than {@code found} may still be; empty when nowhere
      */
-    record Verdict<S>(Optional<Found<S>> found, OptionalInt splitColumn) {
+    record Verdict<S>(Optional<Found<S>> found, List<Part> parts) {
         public static <S> Verdict<S> closed(double cost, S solution) {
-            return new Verdict<>(Optional.of(new Found<>(cost, solution)), OptionalInt.empty());
+            return new Verdict<>(Optional.of(new Found<>(cost, solution)), List.of());
         }
 
         public static <S> Verdict<S> closed(Optional<Found<S>> found) {
-            return new Verdict<>(found, OptionalInt.empty());
-        }
-
-        public static <S> Verdict<S> split(Optional<Found<S>> found, int column) {
-            return new Verdict<>(found, OptionalInt.of(column));
+            return new Verdict<>(found, List.of());
         }
     }
 }

@@ -28,6 +28,10 @@ final class DualSimplex implements Relaxation {
     /** All columns moved over their whole range would cost about this much more each, in units of the cost. */
     private static final double PERTURBATION = 1e-4;
 
+    /** Smaller entries of the tableau are rounding. */
+    private static final double DUST = 1e-13;
+
+    private static final double MOST_WEIGHT = 1e7;
     private static final int PIVOTS_BEFORE_CHECK = 50;
     private static final double DRIFT = 1e-7;
 
@@ -49,6 +53,9 @@ final class DualSimplex implements Relaxation {
     private final int[] basic;
     private final double[] xN;
     private final double[] xB;
+    private final double[] weight;
+    private final int[] pattern;
+    private int filled;
     private int sincePivotCheck;
     private long pivots;
 
@@ -82,6 +89,8 @@ final class DualSimplex implements Relaxation {
         basic = new int[m];
         xN = new double[n];
         xB = new double[m];
+        weight = new double[m];
+        pattern = new int[n];
         slackBasis();
     }
 
@@ -107,17 +116,14 @@ final class DualSimplex implements Relaxation {
         for (int j = 0; j < n; j++) {
             nonbasic[j] = j;
         }
+        Arrays.fill(weight, 1);
         sincePivotCheck = 0;
     }
 
     @Override
     public Status solve(double[] newLower, double[] newUpper) {
-        System.arraycopy(newLower, 0, lower, 0, n);
-        System.arraycopy(newUpper, 0, upper, 0, n);
-        for (int j = 0; j < n; j++) {
-            if (lower[j] > upper[j]) {
-                return Status.INFEASIBLE;
-            }
+        if (!takeBounds(newLower, newUpper)) {
+            return Status.INFEASIBLE;
         }
         Status status = settle();
         if ((status == Status.OPTIMAL && drifted()) || (status == Status.INFEASIBLE && sincePivotCheck > 0)) {
@@ -129,6 +135,28 @@ final class DualSimplex implements Relaxation {
             status = withoutPerturbation();
         }
         return status == Status.OPTIMAL && farOut() ? Status.UNBOUNDED : status;
+    }
+
+    @Override
+    public Status glance(double[] newLower, double[] newUpper, int mostPivots) {
+        if (!takeBounds(newLower, newUpper)) {
+            return Status.INFEASIBLE;
+        }
+        placeNonbasic();
+        Status status = iterate(mostPivots).orElse(Status.OPTIMAL);
+        // A glance decides nothing for good: what looks infeasible is confirmed by solving.
+        return status == Status.INFEASIBLE ? solve(newLower, newUpper) : status;
+    }
+
+    private boolean takeBounds(double[] newLower, double[] newUpper) {
+        System.arraycopy(newLower, 0, lower, 0, n);
+        System.arraycopy(newUpper, 0, upper, 0, n);
+        for (int j = 0; j < n; j++) {
+            if (lower[j] > upper[j]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private Status settle() {
@@ -208,7 +236,7 @@ final class DualSimplex implements Relaxation {
         return Optional.empty();
     }
 
-    /** The basic variable furthest outside its bounds; -1 when none is. */
+    /** The basic variable furthest outside its bounds, measured by its weight; -1 when none is. */
     private int leavingRow() {
         int best = -1;
         double worst = 0;
@@ -216,9 +244,9 @@ final class DualSimplex implements Relaxation {
             int k = basic[i];
             double miss = Math.max(lower[k] - xB[i], xB[i] - upper[k]);
             double tolerance = FEASIBLE * Math.max(1, Math.abs(xB[i]));
-            if (miss > tolerance && miss > worst) {
+            if (miss > tolerance && miss * miss > worst * weight[i]) {
                 best = i;
-                worst = miss;
+                worst = miss * miss / weight[i];
             }
         }
         return best;
@@ -310,10 +338,17 @@ final class DualSimplex implements Relaxation {
     private void pivot(int r, int q) {
         double[] pivotRow = t[r];
         double inverse = 1 / pivotRow[q];
+        filled = 0;
         for (int j = 0; j < n; j++) {
-            pivotRow[j] *= -inverse;
+            if (Math.abs(pivotRow[j]) > DUST) {
+                pivotRow[j] *= -inverse;
+                pattern[filled++] = j;
+            } else {
+                pivotRow[j] = 0;
+            }
         }
         pivotRow[q] = inverse;
+        weigh(r, q, inverse);
         for (int i = 0; i < m; i++) {
             if (i != r) {
                 eliminate(t[i], pivotRow, q);
@@ -328,13 +363,29 @@ final class DualSimplex implements Relaxation {
         pivots++;
     }
 
+    /** Devex weights: about how fast each basic variable moves against the others, so that misses can be compared. */
+    private void weigh(int r, int q, double inverse) {
+        double leavingWeight = weight[r];
+        for (int i = 0; i < m; i++) {
+            double ratio = t[i][q] * inverse;
+            if (i != r && ratio != 0) {
+                weight[i] = Math.max(weight[i], ratio * ratio * leavingWeight);
+            }
+        }
+        weight[r] = Math.max(leavingWeight * inverse * inverse, 1);
+        if (weight[r] > MOST_WEIGHT) {
+            Arrays.fill(weight, 1);
+        }
+    }
+
     private void eliminate(double[] row, double[] pivotRow, int q) {
         double factor = row[q];
         if (factor == 0) {
             return;
         }
         row[q] = 0;
-        for (int j = 0; j < n; j++) {
+        for (int k = 0; k < filled; k++) {
+            int j = pattern[k];
             row[j] += factor * pivotRow[j];
         }
     }

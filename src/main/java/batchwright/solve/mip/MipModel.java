@@ -78,6 +78,22 @@ public final class MipModel {
         return costs;
     }
 
+    /** For each column, whether raising it can never break a row. */
+    boolean[] mayRise() {
+        var may = new boolean[columns.size()];
+        java.util.Arrays.fill(may, true);
+        for (Row row : rows) {
+            for (int k = 0; k < row.columns().length; k++) {
+                double a = row.coefficients()[k];
+                if ((a > 0 && row.upper() < Double.POSITIVE_INFINITY)
+                        || (a < 0 && row.lower() > Double.NEGATIVE_INFINITY)) {
+                    may[row.columns()[k]] = false;
+                }
+            }
+        }
+        return may;
+    }
+
     public double costOf(double[] values) {
         return cost.value(values);
     }

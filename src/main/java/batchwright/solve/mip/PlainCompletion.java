@@ -1,7 +1,7 @@
 package batchwright.solve.mip;
 
+import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /** For a model that says everything: its whole columns rounded are the solution, if they still keep every row. */
 public final class PlainCompletion implements Completion<double[]> {
@@ -9,9 +9,11 @@ public final class PlainCompletion implements Completion<double[]> {
     private static final double TOLERANCE = 1e-7;
 
     private final MipModel model;
+    private final List<Column> wholeColumns;
 
     public PlainCompletion(MipModel model) {
         this.model = model;
+        this.wholeColumns = model.columns().stream().filter(Column::whole).toList();
     }
 
     @Override
@@ -20,17 +22,14 @@ public final class PlainCompletion implements Completion<double[]> {
         if (model.brokenBy(x, TOLERANCE).isEmpty()) {
             return Verdict.closed(model.costOf(x), x);
         }
-        OptionalInt free = free(lower, upper, values);
-        return free.isPresent() ? Verdict.split(Optional.empty(), free.getAsInt()) : Verdict.closed(Optional.empty());
+        return new Verdict<>(Optional.empty(), othersThan(values, lower, upper));
     }
 
     /** The values with every whole column at its whole number. */
     public double[] rounded(double[] values) {
         double[] x = values.clone();
-        for (Column c : model.columns()) {
-            if (c.whole()) {
-                x[c.index()] = Math.rint(x[c.index()]);
-            }
+        for (Column c : wholeColumns) {
+            x[c.index()] = Math.rint(x[c.index()]);
         }
         return x;
     }
@@ -40,18 +39,8 @@ public final class PlainCompletion implements Completion<double[]> {
         return model.brokenBy(rounded, TOLERANCE).isEmpty();
     }
 
-    /** The whole column that is not fixed yet and was furthest from whole; empty when all are fixed. */
-    public OptionalInt free(double[] lower, double[] upper, double[] values) {
-        int best = -1;
-        double furthest = -1;
-        for (Column c : model.columns()) {
-            int j = c.index();
-            double distance = Math.abs(values[j] - Math.rint(values[j]));
-            if (c.whole() && lower[j] < upper[j] && distance > furthest) {
-                best = j;
-                furthest = distance;
-            }
-        }
-        return best < 0 ? OptionalInt.empty() : OptionalInt.of(best);
+    /** Everything but this point. */
+    public List<Part> othersThan(double[] values, double[] lower, double[] upper) {
+        return Parts.allBut(wholeColumns, values, lower, upper);
     }
 }

@@ -5,6 +5,12 @@ interface Relaxation {
     /** Whether a point keeps every row within these bounds; if so, the cheapest is held until the next call. */
     Status solve(double[] lower, double[] upper);
 
+    /**
+     * As {@link #solve}, but stops after so many pivots: then {@link #cost} is a lower bound of the least cost, and the values
+     * mean nothing.
+     */
+    Status glance(double[] lower, double[] upper, int mostPivots);
+
     /** Least cost; only after {@link Status#OPTIMAL}. */
     double cost();
 

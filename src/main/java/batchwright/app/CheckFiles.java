@@ -1,0 +1,27 @@
+package batchwright.app;
+
+import batchwright.files.EaterReader;
+import batchwright.files.KitchenReader;
+import batchwright.files.Read;
+import batchwright.food.Kitchen;
+import batchwright.text.Problem;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Are the files right? Reads every file of the workspace and names every problem. */
+public final class CheckFiles {
+    private CheckFiles() {}
+
+    /** Errors and warnings, file by file; empty when all is right. */
+    public static List<Problem> answer(Workspace workspace) {
+        Read<Kitchen> kitchen = KitchenReader.read(workspace.files());
+        List<Problem> problems = new ArrayList<>(kitchen.problems());
+        for (String path : workspace.files().list("profiles")) {
+            if (path.endsWith(".yaml")) {
+                problems.addAll(EaterReader.read(workspace.files(), path, kitchen.value())
+                        .problems());
+            }
+        }
+        return problems;
+    }
+}

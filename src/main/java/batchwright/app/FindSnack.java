@@ -1,0 +1,127 @@
+package batchwright.app;
+
+import batchwright.food.Kitchen;
+import batchwright.food.Measure;
+import batchwright.food.Nutrient;
+import batchwright.food.Nutrients;
+import batchwright.food.UnitPrice;
+import batchwright.plan.Snack;
+import batchwright.quantity.Money;
+import batchwright.report.SnackAnswers;
+import batchwright.solve.snack.Smallest;
+import batchwright.solve.snack.SnackAnswer;
+import batchwright.solve.snack.SnackAsk;
+import batchwright.solve.snack.SnackItem;
+import batchwright.solve.snack.SnackResult;
+import batchwright.solve.snack.SnackSearch;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The smallest snack that closes a calorie gap, out of every measure that the files offer as a snack and a shop sells.
+ *
+ * <p>Energy and protein of one measure are rounded to 0.1 before the search, so that the sums that are shown are the sums that
+ * were compared. A measure costs its share of the cheapest pack, not rounded, also when it is at home already: what is eaten
+ * has to be bought again.
+ */
+public final class FindSnack {
+    private static final int MOST_ANSWERS = 5;
+    private static final int DECIMALS = 1;
+    private final Kitchen kitchen;
+    private final Map<String, Measure> byCode = new LinkedHashMap<>();
+    private final List<SnackItem> items = new ArrayList<>();
+
+    private FindSnack(Kitchen kitchen) {
+        this.kitchen = kitchen;
+        kitchen.snackMeasures().forEach(this::offer);
+    }
+
+    /** @throws Refused when a file has an error, or no snack is on offer */
+    public static SnackAnswers answer(Workspace workspace, SnackAnswers.Ask ask) {
+        var find = new FindSnack(workspace.kitchen());
+        if (find.items.isEmpty()) {
+            throw Refused.because(
+                    "no snack is on offer",
+                    "Give some measures a snack_max in foods/measures.csv and a price in foods/shop.csv.");
+        }
+        return find.search(ask);
+    }
+
+    private void offer(Measure measure) {
+        Optional<UnitPrice> price = UnitPrice.of(kitchen, measure.food());
+        if (price.isEmpty()) {
+            return;
+        }
+        String code = measure.food().id() + "." + measure.name();
+        Nutrients one = measure.food().per100g().ofGrams(measure.grams());
+        BigDecimal asPurchased = measure.grams().divide(measure.food().edibleShare(), MathContext.DECIMAL64);
+        byCode.put(code, measure);
+        items.add(new SnackItem(
+                code,
+                one.get(Nutrient.ENERGY).setScale(DECIMALS, RoundingMode.HALF_UP),
+                one.get(Nutrient.PROTEIN).setScale(DECIMALS, RoundingMode.HALF_UP),
+                measure.grams(),
+                major(price.get().minorOf(measure.grams())),
+                measure.snackMost(),
+                kitchen.pantryGrams(measure.food()).compareTo(asPurchased) >= 0));
+    }
+
+    private static BigDecimal major(BigDecimal minor) {
+        return minor.movePointLeft(2);
+    }
+
+    private SnackAnswers search(SnackAnswers.Ask ask) {
+        SnackResult result = SnackSearch.search(
+                items,
+                new SnackAsk(
+                        ask.kcal(),
+                        ask.proteinG(),
+                        ask.budget().map(Money::major),
+                        ask.mostKcal(),
+                        ask.kinds(),
+                        Smallest.valueOf(ask.by().toUpperCase(Locale.ROOT)),
+                        MOST_ANSWERS));
+        return result.match(new SnackResult.Cases<>() {
+            @Override
+            public SnackAnswers found(SnackResult.Found found) {
+                List<SnackAnswers.Offer> offers =
+                        found.answers().stream().map(FindSnack.this::offer).toList();
+                return new SnackAnswers(ask, kitchen.currency(), offers, Optional.empty());
+            }
+
+            @Override
+            public SnackAnswers notReachable(SnackResult.NotReachable none) {
+                var shortfall = new SnackAnswers.Shortfall(
+                        SnackAnswers.Missing.valueOf(none.missing().name()),
+                        offer(none.closest()),
+                        none.kcalShort(),
+                        none.proteinShortG(),
+                        none.over().map(FindSnack.this::offer));
+                return new SnackAnswers(ask, kitchen.currency(), List.of(), Optional.of(shortfall));
+            }
+        });
+    }
+
+    private SnackAnswers.Offer offer(SnackAnswer answer) {
+        List<Snack> snacks = new ArrayList<>();
+        byCode.forEach((code, measure) -> {
+            int count = answer.counts().getOrDefault(code, 0);
+            if (count > 0) {
+                snacks.add(new Snack(measure, count));
+            }
+        });
+        return new SnackAnswers.Offer(
+                snacks,
+                answer.energyKcal(),
+                answer.proteinG(),
+                answer.overKcal(),
+                answer.cost().movePointRight(2));
+    }
+}

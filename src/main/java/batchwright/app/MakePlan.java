@@ -1,0 +1,109 @@
+package batchwright.app;
+
+import batchwright.audit.Audit;
+import batchwright.audit.AuditReport;
+import batchwright.food.Kitchen;
+import batchwright.needs.Needs;
+import batchwright.needs.NeedsCalculator;
+import batchwright.plan.Clash;
+import batchwright.plan.Plan;
+import batchwright.plan.PlanRequest;
+import batchwright.plan.PlanResult;
+import batchwright.plan.Planner;
+import batchwright.plan.Proof;
+import batchwright.plan.Seat;
+import batchwright.report.PlanAnswer;
+import batchwright.report.PlanAnswer.Status;
+import batchwright.solve.BatchPlanner;
+import java.util.List;
+import java.util.Optional;
+
+/** What to cook, eat and buy. A plan is shown only when the audit has worked out all of it again. */
+public final class MakePlan {
+    private final Planner planner;
+
+    public MakePlan() {
+        this(new BatchPlanner());
+    }
+
+    public MakePlan(Planner planner) {
+        this.planner = planner;
+    }
+
+    /**
+     * @throws Refused when there is no such eater, or a file has an error
+     * @throws FailedAudit when the planner's plan is wrong
+     */
+    public PlanAnswer answer(Workspace workspace, PlanQuestion question) {
+        Kitchen kitchen = workspace.kitchen();
+        List<Needs> needs = new Eaters(workspace, kitchen)
+                .all(question.eaters()).stream().map(NeedsCalculator::needsOf).toList();
+        if (needs.stream().anyMatch(n -> n.stopsPlanning() || n.target().isEmpty())) {
+            return answer(kitchen, needs, question, Status.NO_PLAN, Proof.NONE, Optional.empty(), List.of());
+        }
+        var request = new PlanRequest(
+                kitchen,
+                needs.stream()
+                        .map(n -> new Seat(n.eater(), n.target().orElseThrow()))
+                        .toList(),
+                question.days(),
+                question.budget(),
+                question.mostDishes(),
+                question.patience());
+        return planner.plan(request).match(new PlanResult.Cases<>() {
+            @Override
+            public PlanAnswer planned(PlanResult.Planned planned) {
+                Plan plan = planned.plan();
+                return answer(
+                        kitchen,
+                        needs,
+                        question,
+                        Status.PLANNED,
+                        plan.proof(),
+                        Optional.of(new Audited(plan, audit(request, plan))),
+                        List.of());
+            }
+
+            @Override
+            public PlanAnswer noPlan(PlanResult.NoPlan none) {
+                return answer(kitchen, needs, question, Status.NO_PLAN, none.proof(), Optional.empty(), none.clashes());
+            }
+
+            @Override
+            public PlanAnswer gaveUp(PlanResult.GaveUp gaveUp) {
+                Optional<Audited> best = gaveUp.best().map(plan -> new Audited(plan, audit(request, plan)));
+                return answer(kitchen, needs, question, Status.NOT_PROVEN, gaveUp.proof(), best, List.of());
+            }
+        });
+    }
+
+    private record Audited(Plan plan, AuditReport audit) {}
+
+    private static AuditReport audit(PlanRequest request, Plan plan) {
+        AuditReport report = Audit.of(request, plan);
+        if (!report.passed()) {
+            throw new FailedAudit(report);
+        }
+        return report;
+    }
+
+    private static PlanAnswer answer(
+            Kitchen kitchen,
+            List<Needs> needs,
+            PlanQuestion question,
+            Status status,
+            Proof proof,
+            Optional<Audited> plan,
+            List<Clash> clashes) {
+        return new PlanAnswer(
+                kitchen,
+                needs,
+                question.days(),
+                question.budget(),
+                status,
+                proof,
+                plan.map(Audited::plan),
+                plan.map(Audited::audit),
+                clashes);
+    }
+}

@@ -1,0 +1,21 @@
+package batchwright.app;
+
+import batchwright.quantity.Money;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a plan is asked for, as the user says it.
+ *
+ * @param eaters paths or short ids of profiles, at least one
+ * @param days 1 to 14
+ * @param budget most to spend
+ * @param mostDishes most dishes in the cooking session, at least 1
+ * @param patience how long to search
+ */
+public record PlanQuestion(List<String> eaters, int days, Optional<Money> budget, int mostDishes, Duration patience) {
+    public PlanQuestion {
+        eaters = List.copyOf(eaters);
+    }
+}

@@ -1,0 +1,28 @@
+package batchwright.app;
+
+import batchwright.report.Fault;
+import batchwright.text.Problem;
+import java.util.List;
+
+/** Thrown when what was asked, or a file, has to be put right first. */
+public final class Refused extends RuntimeException {
+    private final transient List<Fault> faults;
+
+    private Refused(List<Fault> faults) {
+        super(faults.get(0).wrong());
+        this.faults = List.copyOf(faults);
+    }
+
+    public static Refused because(String wrong, String cure) {
+        return new Refused(List.of(Fault.of(wrong, cure)));
+    }
+
+    /** @param problems at least one error */
+    static Refused by(List<Problem> problems) {
+        return new Refused(problems.stream().map(Fault::of).toList());
+    }
+
+    public List<Fault> faults() {
+        return faults;
+    }
+}

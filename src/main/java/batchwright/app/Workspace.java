@@ -1,0 +1,67 @@
+package batchwright.app;
+
+import batchwright.files.DataFiles;
+import batchwright.files.FolderFiles;
+import batchwright.files.KitchenReader;
+import batchwright.files.Read;
+import batchwright.files.StarterFiles;
+import batchwright.food.Kitchen;
+import batchwright.text.Problem;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * Where foods/ and profiles/ are read from: the folder that was named, else the current folder if it has foods/, else the
+ * starter files that travel with the program.
+ *
+ * @param here the current folder: paths of single files start there
+ * @param notes takes what the user should know besides the answer, a line or a few
+ */
+public record Workspace(DataFiles files, Path here, Consumer<String> notes) {
+    private static final String FOODS = "foods";
+    private static final String PROFILES = "profiles";
+
+    public static Workspace open(Optional<Path> data, Path here, Consumer<String> notes) {
+        if (data.isPresent()) {
+            return new Workspace(new FolderFiles(checked(here.resolve(data.get()))), here, notes);
+        }
+        if (Files.isDirectory(here.resolve(FOODS))) {
+            return new Workspace(new FolderFiles(here), here, notes);
+        }
+        if (Files.isDirectory(here.resolve(PROFILES))) {
+            notes.accept("note: there is no foods/ here, so foods, dishes and profiles are the starter files\n");
+        }
+        return new Workspace(new StarterFiles(), here, notes);
+    }
+
+    private static Path checked(Path folder) {
+        if (!Files.exists(folder)) {
+            throw Refused.because("there is no folder " + folder, "Name the folder that holds foods/ and profiles/.");
+        }
+        if (!Files.isDirectory(folder)) {
+            throw Refused.because(folder + " is a file", "Name the folder that holds foods/ and profiles/.");
+        }
+        if (!Files.isDirectory(folder.resolve(FOODS))) {
+            throw Refused.because(
+                    "there is no foods/ in " + folder,
+                    "Name the folder that holds foods/ and profiles/; \"init " + folder + "\" writes starter files.");
+        }
+        return folder;
+    }
+
+    /** @throws Refused when a file has an error */
+    public Kitchen kitchen() {
+        return value(KitchenReader.read(files));
+    }
+
+    /** The value, after telling the warnings. */
+    <T> T value(Read<T> read) {
+        if (read.value().isEmpty()) {
+            throw Refused.by(read.problems());
+        }
+        read.problems().stream().map(Problem::render).forEach(notes);
+        return read.value().get();
+    }
+}

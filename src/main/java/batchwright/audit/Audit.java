@@ -1,0 +1,54 @@
+package batchwright.audit;
+
+import batchwright.plan.Plan;
+import batchwright.plan.PlanRequest;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Recomputes a plan from the files. It takes from the plan only what was decided (containers, raw grams, counts, packs) and
+ * works out everything else again, from the files' own foods, recipes, measures, prices and pantry; then it looks whether
+ * every rule holds and whether every number that gets printed is the recomputed one. It shares no arithmetic with the
+ * planner nor with the plan's own sums, so that one slip cannot hide another.
+ */
+public final class Audit {
+    private static final List<Inspection> INSPECTIONS = Stream.of(
+                    DayLimits.ALL,
+                    ContainerLimits.ALL,
+                    List.<Inspection>of(
+                            new ContainersADay(),
+                            new PartRange(),
+                            new DishCount(),
+                            new SnackLimits(),
+                            new Keeping(),
+                            new Avoid(),
+                            new Stock(),
+                            new Budget(),
+                            new AlwaysEaten(),
+                            new EatersAndDays(),
+                            new NamesInTheFiles(),
+                            new DayTotals(),
+                            new ContainerContents(),
+                            new BatchIngredients(),
+                            new CookedWeights(),
+                            new ShoppingList(),
+                            new Cost()))
+            .flatMap(List::stream)
+            .toList();
+
+    private Audit() {}
+
+    /** One check for each rule, under the name it has in clashes, and then one for each kind of printed number. */
+    public static AuditReport of(PlanRequest request, Plan plan) {
+        Evidence evidence = Evidence.of(request, plan);
+        return new AuditReport(INSPECTIONS.stream()
+                .map(inspection -> check(inspection, evidence))
+                .toList());
+    }
+
+    private static AuditReport.Check check(Inspection inspection, Evidence evidence) {
+        var findings = new Findings();
+        inspection.inspect(evidence, findings);
+        return findings.asCheck(inspection.name());
+    }
+}

@@ -1,0 +1,37 @@
+package batchwright.audit;
+
+import batchwright.plan.Plan;
+import batchwright.plan.Purchase;
+import batchwright.quantity.Money;
+
+/** The cost of each line and of the whole is packs times the files' prices, and the proof speaks of that cost. */
+record Cost() implements Inspection {
+    @Override
+    public String name() {
+        return "cost";
+    }
+
+    @Override
+    public void inspect(Evidence evidence, Findings findings) {
+        Plan plan = evidence.plan();
+        if (plan.shopping().stream().anyMatch(p -> p.packs().values().stream().anyMatch(count -> count < 0))) {
+            findings.add("less than no packs have no price");
+            return;
+        }
+        for (Purchase purchase : plan.shopping()) {
+            compare(purchase.food().id(), purchase.cost(), evidence.costMinor(purchase), findings);
+        }
+        compare("the whole list", plan.cost(), evidence.costMinor(), findings);
+        compare("the proof's cost", plan.proof().cost(), evidence.costMinor(), findings);
+        if (plan.proof().lowerBound().minor() > evidence.costMinor()) {
+            findings.add("no plan is said to cost less than " + plan.proof().lowerBound() + ", but this one costs "
+                    + new Money(evidence.costMinor()));
+        }
+    }
+
+    private static void compare(String what, Money stated, long minor, Findings findings) {
+        if (stated.minor() != minor) {
+            findings.add(what + ": stated " + stated + ", recomputed " + new Money(minor));
+        }
+    }
+}

@@ -1,0 +1,37 @@
+package batchwright.audit;
+
+import batchwright.plan.Batch;
+import batchwright.plan.Fill;
+import batchwright.plan.PlanRequest;
+import java.util.HashSet;
+import java.util.Set;
+
+/** No more dishes than asked for, each cooked once, each for at least two containers. */
+record DishCount() implements Inspection {
+    @Override
+    public String name() {
+        return "dish count";
+    }
+
+    @Override
+    public void inspect(Evidence evidence, Findings findings) {
+        Set<String> dishes = new HashSet<>();
+        for (Batch batch : evidence.plan().batches()) {
+            if (!dishes.add(batch.dish().id())) {
+                findings.add(batch.dish().id() + " is cooked in two batches");
+            }
+            int containers = 0;
+            for (Fill fill : batch.fills()) {
+                containers += fill.containers();
+            }
+            if (containers < PlanRequest.LEAST_CONTAINERS_OF_A_DISH) {
+                findings.add(batch.dish().id() + " fills " + containers + ", at least "
+                        + PlanRequest.LEAST_CONTAINERS_OF_A_DISH + " containers make a batch");
+            }
+        }
+        int most = evidence.request().mostDishes();
+        if (dishes.size() > most) {
+            findings.add(dishes.size() + " dishes are cooked, at most " + most);
+        }
+    }
+}

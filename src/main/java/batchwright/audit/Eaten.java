@@ -1,0 +1,110 @@
+package batchwright.audit;
+
+import batchwright.food.Dish;
+import batchwright.food.Ingredient;
+import batchwright.food.Part;
+import batchwright.person.Eater;
+import batchwright.plan.Batch;
+import batchwright.plan.Day;
+import batchwright.plan.EaterDays;
+import batchwright.plan.Fill;
+import batchwright.plan.Plan;
+import batchwright.plan.Portion;
+import batchwright.plan.Serving;
+import batchwright.plan.Snack;
+import java.math.BigDecimal;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The foods a plan puts into containers, days and batches, recomputed from the files' recipes and measures. */
+final class Eaten {
+    private final Plan plan;
+    private final Known known;
+    private final Map<Key, Grams> containers = new HashMap<>();
+
+    private record Key(Dish dish, Fill fill) {}
+
+    Eaten(Plan plan, Known known) {
+        this.plan = plan;
+        this.known = known;
+    }
+
+    /** How the plan fills this dish for this eater, if it cooks it for them. */
+    Optional<Fill> fill(Dish dish, Eater eater) {
+        return plan.batches().stream()
+                .filter(batch -> batch.dish().id().equals(dish.id()))
+                .flatMap(batch -> batch.fills().stream())
+                .filter(fill -> fill.eater().id().equals(eater.id()))
+                .findFirst();
+    }
+
+    /** One container. */
+    Grams inContainer(Dish dish, Fill fill) {
+        return containers.computeIfAbsent(new Key(dish, fill), key -> {
+            var grams = new Grams();
+            for (Portion portion : fill.portions()) {
+                known.part(dish, portion.part()).ifPresent(part -> addPortion(grams, part, portion.rawGrams()));
+            }
+            return grams;
+        });
+    }
+
+    private void addPortion(Grams grams, Part part, int rawGrams) {
+        BigDecimal raw = BigDecimal.valueOf(rawGrams);
+        BigDecimal whole = whole(part);
+        for (Ingredient ingredient : part.mix()) {
+            BigDecimal edible = raw.multiply(ingredient.amount()).divide(whole, Tolerance.DIGITS);
+            known.food(ingredient.food()).ifPresent(food -> grams.add(food, edible));
+        }
+    }
+
+    /** All amounts of a part's recipe together. */
+    static BigDecimal whole(Part part) {
+        BigDecimal whole = BigDecimal.ZERO;
+        for (Ingredient ingredient : part.mix()) {
+            whole = whole.add(ingredient.amount());
+        }
+        return whole;
+    }
+
+    /** Everything an eater eats on a day. */
+    Grams onDay(Eater eater, Day day) {
+        var grams = new Grams();
+        for (Serving serving : day.servings()) {
+            fill(serving.dish(), eater)
+                    .ifPresent(fill -> grams.add(inContainer(serving.dish(), fill), serving.count()));
+        }
+        addSnacks(grams, day);
+        return grams;
+    }
+
+    private void addSnacks(Grams grams, Day day) {
+        for (List<Snack> snacks : List.of(day.snacks(), day.always())) {
+            for (Snack snack : snacks) {
+                known.measure(snack.measure())
+                        .ifPresent(measure -> known.food(measure.food())
+                                .ifPresent(food ->
+                                        grams.add(food, measure.grams().multiply(BigDecimal.valueOf(snack.count())))));
+            }
+        }
+    }
+
+    /** What is weighed out for a whole batch. */
+    Grams inBatch(Batch batch) {
+        var grams = new Grams();
+        batch.fills().forEach(fill -> grams.add(inContainer(batch.dish(), fill), fill.containers()));
+        return grams;
+    }
+
+    /** All batches, snacks and what is always eaten. */
+    Grams all() {
+        var grams = new Grams();
+        plan.batches().forEach(batch -> grams.add(inBatch(batch), 1));
+        for (EaterDays eater : plan.eaters()) {
+            eater.days().forEach(day -> addSnacks(grams, day));
+        }
+        return grams;
+    }
+}

@@ -1,0 +1,55 @@
+package batchwright.audit;
+
+import batchwright.food.Dish;
+import batchwright.food.Food;
+import batchwright.food.Kitchen;
+import batchwright.food.Measure;
+import batchwright.food.Pack;
+import batchwright.food.Part;
+import batchwright.person.Eater;
+import batchwright.plan.PlanRequest;
+import batchwright.plan.Seat;
+import java.util.Optional;
+
+/** What the files say of the things a plan names. A plan's own copy of a dish, food or price is never believed. */
+record Known(PlanRequest request) {
+    private Kitchen kitchen() {
+        return request.kitchen();
+    }
+
+    Optional<Seat> seat(Eater named) {
+        return request.seats().stream()
+                .filter(seat -> seat.eater().id().equals(named.id()))
+                .findFirst();
+    }
+
+    Optional<Food> food(Food named) {
+        return Optional.ofNullable(kitchen().foods().get(named.id()));
+    }
+
+    Optional<Dish> dish(Dish named) {
+        return Optional.ofNullable(kitchen().dishes().get(named.id()));
+    }
+
+    /** The part of that name in the files' dish. */
+    Optional<Part> part(Dish dish, Part named) {
+        return dish(dish)
+                .flatMap(filed -> filed.parts().stream()
+                        .filter(part -> part.name().equals(named.name()))
+                        .findFirst());
+    }
+
+    Optional<Measure> measure(Measure named) {
+        return kitchen().measure(named.food(), named.name());
+    }
+
+    /** The same line of the shop's file, with the price that stands there. */
+    Optional<Pack> pack(Pack named) {
+        return kitchen().packsOf(named.food()).stream()
+                .filter(pack -> pack.shop().equals(named.shop())
+                        && pack.label().equals(named.label())
+                        && pack.grams().compareTo(named.grams()) == 0
+                        && pack.seen().equals(named.seen()))
+                .findFirst();
+    }
+}

@@ -1,0 +1,62 @@
+package batchwright.audit;
+
+import batchwright.food.Food;
+import batchwright.food.Pack;
+import batchwright.plan.Purchase;
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** What is used is at home or bought in whole packs, and no pack is bought that could stay in the shop. */
+record Stock() implements Inspection {
+    @Override
+    public String name() {
+        return "stock";
+    }
+
+    @Override
+    public void inspect(Evidence evidence, Findings findings) {
+        Grams eaten = evidence.eaten().all();
+        Map<Food, BigDecimal> bought = bought(evidence, findings);
+        eaten.byFood().forEach((food, edible) -> {
+            BigDecimal used = evidence.asPurchased(food, edible);
+            BigDecimal has =
+                    evidence.request().kitchen().pantryGrams(food).add(bought.getOrDefault(food, BigDecimal.ZERO));
+            if (Tolerance.less(has, used)) {
+                findings.add(food.id() + ": used " + Say.against(used, "at home and bought", has, "g"));
+            }
+        });
+        for (Purchase purchase : evidence.plan().shopping()) {
+            noNeedlessPack(evidence, purchase, eaten, findings);
+        }
+    }
+
+    private static Map<Food, BigDecimal> bought(Evidence evidence, Findings findings) {
+        Map<Food, BigDecimal> bought = new LinkedHashMap<>();
+        for (Purchase purchase : evidence.plan().shopping()) {
+            bought.merge(purchase.food(), Evidence.bought(purchase), BigDecimal::add);
+            purchase.packs().forEach((pack, count) -> {
+                if (count < 1) {
+                    findings.add(purchase.food().id() + ": " + count + " packs is no count");
+                }
+                if (!pack.food().equals(purchase.food())) {
+                    findings.add(
+                            purchase.food().id() + ": a pack of " + pack.food().id());
+                }
+            });
+        }
+        return bought;
+    }
+
+    private static void noNeedlessPack(Evidence evidence, Purchase purchase, Grams eaten, Findings findings) {
+        Food food = evidence.known().food(purchase.food()).orElse(purchase.food());
+        BigDecimal used = evidence.asPurchased(food, eaten.of(food));
+        BigDecimal has = evidence.request().kitchen().pantryGrams(food).add(Evidence.bought(purchase));
+        for (Pack pack : purchase.packs().keySet()) {
+            if (!Tolerance.less(has.subtract(pack.grams()), used)) {
+                findings.add(food.id() + ": one pack of "
+                        + pack.grams().stripTrailingZeros().toPlainString() + " g less would do");
+            }
+        }
+    }
+}

@@ -1,0 +1,102 @@
+package batchwright.cli;
+
+import batchwright.app.MakePlan;
+import batchwright.app.Refused;
+import batchwright.app.Workspace;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
+
+/** The program itself: the options that every command has. */
+@Command(
+        name = "batchwright",
+        header = "Batchwright: from a body and a goal to a fridge of labelled containers.",
+        customSynopsis = "java -jar target/batchwright.jar COMMAND [OPTIONS]",
+        subcommands = {
+            NeedsCommand.class,
+            PlanCommand.class,
+            SnackCommand.class,
+            DishesCommand.class,
+            FoodsCommand.class,
+            CheckCommand.class,
+            InitCommand.class
+        },
+        footer = {
+            "  java -jar target/batchwright.jar needs lifter-gaining",
+            "  java -jar target/batchwright.jar plan lifter-gaining --budget 60"
+        })
+final class Batchwright implements Runnable {
+    @Option(
+            names = "--data",
+            scope = ScopeType.INHERIT,
+            paramLabel = "DIR",
+            description =
+                    "Folder that holds foods/ and profiles/. Without it: the current folder if it has foods/, else the"
+                            + " starter files.")
+    @Nullable
+    String data;
+
+    @Option(names = "--json", scope = ScopeType.INHERIT, description = "Answer in JSON, for scripts.")
+    boolean json;
+
+    @Option(names = "--debug", scope = ScopeType.INHERIT, description = "Show where in the program an error arose.")
+    boolean debug;
+
+    @Option(
+            names = {"-h", "--help"},
+            scope = ScopeType.INHERIT,
+            usageHelp = true,
+            description = "Show this help.")
+    boolean help;
+
+    private final Terminal terminal;
+    private final MakePlan plans;
+    private final Path here;
+
+    Batchwright(Terminal terminal, MakePlan plans, Path here) {
+        this.terminal = terminal;
+        this.plans = plans;
+        this.here = here;
+    }
+
+    /** Options without a command. */
+    @Override
+    public void run() {
+        throw Refused.because("no command is named", "Name one of needs, plan, snack, dishes, foods, check, init.");
+    }
+
+    MakePlan plans() {
+        return plans;
+    }
+
+    /** A folder as named on the command line. */
+    Path folder(String name) {
+        try {
+            return here.resolve(name);
+        } catch (InvalidPathException notAPath) {
+            throw Refused.because("\"" + name + "\" cannot be the name of a folder", "Name a folder.");
+        }
+    }
+
+    Workspace workspace() {
+        Optional<Path> folder = Optional.ofNullable(data).map(this::folder);
+        return Workspace.open(folder, here, terminal.err()::print);
+    }
+
+    int answer(String answer) {
+        return answer(answer, ExitCode.DONE);
+    }
+
+    int answer(String answer, ExitCode exit) {
+        terminal.out().print(answer);
+        return exit.code();
+    }
+
+    void complain(String text) {
+        terminal.err().print(text);
+    }
+}

@@ -1,0 +1,93 @@
+package batchwright.cli;
+
+import batchwright.app.FailedAudit;
+import batchwright.app.MakePlan;
+import batchwright.app.Refused;
+import batchwright.report.Fault;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import picocli.CommandLine;
+
+/** Runs one command line and turns whatever happens into an exit code and, where needed, a short message. */
+final class CommandRunner {
+    private static final String HELP = "help";
+    private final Terminal terminal;
+    private final MakePlan plans;
+    private final Path here;
+
+    CommandRunner(Terminal terminal, MakePlan plans, Path here) {
+        this.terminal = terminal;
+        this.plans = plans;
+        this.here = here;
+    }
+
+    int run(String[] args) {
+        CommandLine line = CommandLines.of(new Batchwright(terminal, plans, here));
+        if (args.length == 0) {
+            terminal.out().print(CommandLines.shortHelp(line));
+            return ExitCode.DONE.code();
+        }
+        List<String> given = List.of(args);
+        line.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
+        line.setParameterExceptionHandler(
+                (wrong, ignored) -> fail(wrong, List.of(BadCommandLine.fault(wrong)), ExitCode.NOT_RIGHT, given));
+        line.setExecutionExceptionHandler((thrown, command, parsed) -> failed(thrown, given));
+        try {
+            return line.execute(helpLast(args));
+        } catch (StackOverflowError | OutOfMemoryError tooLarge) {
+            return failed(tooLarge, given);
+        }
+    }
+
+    /** "help plan" means "plan --help". */
+    private static String[] helpLast(String[] args) {
+        return args[0].equals(HELP)
+                ? Stream.concat(Arrays.stream(args).skip(1), Stream.of("--help"))
+                        .toArray(String[]::new)
+                : args;
+    }
+
+    private int failed(Throwable thrown, List<String> args) {
+        if (thrown instanceof Refused refused) {
+            return fail(thrown, refused.faults(), ExitCode.NOT_RIGHT, args);
+        }
+        if (thrown instanceof FailedAudit audit) {
+            String checks = audit.failed().stream()
+                    .map(c -> c.rule() + ": " + c.detail())
+                    .collect(Collectors.joining("; "));
+            return fail(
+                    thrown,
+                    List.of(Fault.of(
+                            "a fault of ours: the plan did not pass its audit, so it is not shown",
+                            "Failed checks: " + checks)),
+                    ExitCode.OUR_FAULT,
+                    args);
+        }
+        return fail(
+                thrown,
+                List.of(Fault.of(
+                        "a fault of ours: the program met something it cannot handle",
+                        "Your files are unchanged. --debug shows where it happened.")),
+                ExitCode.OUR_FAULT,
+                args);
+    }
+
+    private int fail(Throwable thrown, List<Fault> faults, ExitCode exit, List<String> args) {
+        if (args.contains("--debug")) {
+            var trace = new StringWriter();
+            thrown.printStackTrace(new PrintWriter(trace));
+            terminal.err().print(trace);
+        }
+        faults.forEach(fault -> terminal.err().print(fault.text()));
+        if (args.contains("--json")) {
+            terminal.out().print(Fault.json(faults));
+        }
+        return exit.code();
+    }
+}

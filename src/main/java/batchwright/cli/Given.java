@@ -1,0 +1,58 @@
+package batchwright.cli;
+
+import batchwright.app.Refused;
+import batchwright.quantity.Money;
+import java.math.BigDecimal;
+
+/**
+ * A number as typed on the command line. Decimals have a point; nothing else is understood.
+ *
+ * @param name of the option or argument
+ * @param text what was typed
+ */
+record Given(String name, String text) {
+    private static final String WHOLE = "\\d{1,9}";
+    private static final String ONE_DECIMAL = "\\d{1,9}(\\.\\d)?";
+    private static final String TWO_DECIMALS = "\\d{1,7}(\\.\\d{1,2})?";
+    private static final BigDecimal MOST_MONEY = BigDecimal.valueOf(1_000_000);
+
+    /** @throws Refused when it is no whole number in the range */
+    int whole(int least, int most, String unit) {
+        String range = "a whole number of " + unit + " from " + least + " to " + most;
+        if (!text.matches(WHOLE)) {
+            throw refused(range);
+        }
+        int value = Integer.parseInt(text);
+        if (value < least || value > most) {
+            throw refused(range);
+        }
+        return value;
+    }
+
+    /** @throws Refused when it is no number with at most one decimal in the range */
+    BigDecimal oneDecimal(int most, String unit) {
+        String range = "a number of " + unit + " from 0 to " + most + " with at most one decimal";
+        if (!text.matches(ONE_DECIMAL)) {
+            throw refused(range);
+        }
+        var value = new BigDecimal(text);
+        if (value.compareTo(BigDecimal.valueOf(most)) > 0) {
+            throw refused(range);
+        }
+        return value;
+    }
+
+    /** @throws Refused when it is no amount such as 75 or 75.50 */
+    Money money() {
+        String range = "an amount such as 75 or 75.50, without a currency";
+        if (!text.matches(TWO_DECIMALS) || new BigDecimal(text).compareTo(MOST_MONEY) > 0) {
+            throw refused(range);
+        }
+        return Money.of(new BigDecimal(text));
+    }
+
+    private Refused refused(String range) {
+        String point = text.matches("\\d+,\\d+") ? "; write decimals with a point" : "";
+        return Refused.because(name + " cannot be \"" + text + "\"", "Enter " + range + point + ".");
+    }
+}

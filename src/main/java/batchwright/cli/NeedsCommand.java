@@ -1,0 +1,47 @@
+package batchwright.cli;
+
+import batchwright.app.NeedsOfEater;
+import batchwright.app.Refused;
+import batchwright.needs.Needs;
+import batchwright.report.NeedsJson;
+import batchwright.report.NeedsText;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+
+/** needs EATER */
+@Command(
+        name = "needs",
+        header = "How much should I eat: energy and protein a day, with every source.",
+        customSynopsis = "needs EATER [OPTIONS]",
+        footer = {
+            "  java -jar target/batchwright.jar needs lifter-gaining",
+            "  java -jar target/batchwright.jar needs desk-cutting --json"
+        })
+final class NeedsCommand implements Callable<Integer> {
+    /** Set by the command line's parser before {@link #call()}. */
+    @ParentCommand
+    @SuppressWarnings("NullAway.Init")
+    private Batchwright program;
+
+    @Parameters(
+            arity = "0..*",
+            hideParamSyntax = true,
+            paramLabel = "EATER",
+            description = "A profile: its file, or its short name in profiles/.")
+    private List<String> eaters = new ArrayList<>();
+
+    @Override
+    public Integer call() {
+        if (eaters.size() != 1) {
+            throw Refused.because(
+                    eaters.isEmpty() ? "no eater is named" : "needs answers for one eater at a time",
+                    "Name one profile: needs lifter-gaining.");
+        }
+        Needs needs = NeedsOfEater.answer(program.workspace(), eaters.get(0));
+        return program.answer(program.json ? NeedsJson.of(needs) : NeedsText.of(needs));
+    }
+}

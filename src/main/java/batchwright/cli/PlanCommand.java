@@ -1,0 +1,102 @@
+package batchwright.cli;
+
+import batchwright.app.PlanQuestion;
+import batchwright.app.Refused;
+import batchwright.plan.PlanRequest;
+import batchwright.report.PlanAnswer;
+import batchwright.report.PlanJson;
+import batchwright.report.PlanText;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+
+/** plan EATER... */
+@Command(
+        name = "plan",
+        header = "What to cook, eat and buy, at the lowest cost in whole packs.",
+        customSynopsis = "plan EATER... [--days N] [--budget M] [OPTIONS]",
+        footer = {
+            "  java -jar target/batchwright.jar plan lifter-gaining --budget 60",
+            "  java -jar target/batchwright.jar plan desk-cutting parent-holding --days 4"
+        })
+final class PlanCommand implements Callable<Integer> {
+    private static final int MOST_DISHES = 10;
+    private static final int MOST_SECONDS = 3600;
+    private static final int MOST_EATERS = 6;
+
+    /** Set by the command line's parser before {@link #call()}. */
+    @ParentCommand
+    @SuppressWarnings("NullAway.Init")
+    private Batchwright program;
+
+    @Parameters(
+            arity = "0..*",
+            hideParamSyntax = true,
+            paramLabel = "EATER",
+            description = "Profiles of those who share the batches: files, or short names in profiles/.")
+    private List<String> eaters = new ArrayList<>();
+
+    @Option(
+            names = "--days",
+            paramLabel = "N",
+            defaultValue = "" + PlanRequest.USUAL_DAYS,
+            description = "Days to plan, 1 to 14; default ${DEFAULT-VALUE}.")
+    private String days = "";
+
+    @Option(
+            names = "--budget",
+            paramLabel = "M",
+            description = "Most to spend at the checkout, such as 75 or 75.50; default no limit.")
+    private @Nullable String budget;
+
+    @Option(
+            names = "--dishes",
+            paramLabel = "N",
+            defaultValue = "" + PlanRequest.USUAL_MOST_DISHES,
+            description = "Most dishes in the cooking session, 1 to 10; default ${DEFAULT-VALUE}.")
+    private String dishes = "";
+
+    @Option(
+            names = "--seconds",
+            paramLabel = "S",
+            defaultValue = "30",
+            description = "How long to search, 1 to 3600; default ${DEFAULT-VALUE}.")
+    private String seconds = "";
+
+    @Override
+    public Integer call() {
+        if (eaters.isEmpty()) {
+            throw Refused.because("no eater is named", "Name one or more profiles: plan lifter-gaining.");
+        }
+        if (eaters.size() > MOST_EATERS) {
+            throw Refused.because(eaters.size() + " eaters are named", "Name at most " + MOST_EATERS + ".");
+        }
+        PlanQuestion question = question();
+        PlanAnswer answer = program.plans().answer(program.workspace(), question);
+        return program.answer(program.json ? PlanJson.of(answer) : PlanText.of(answer), exit(answer.status()));
+    }
+
+    private PlanQuestion question() {
+        return new PlanQuestion(
+                eaters,
+                new Given("--days", days).whole(1, PlanRequest.MOST_DAYS, "days"),
+                Optional.ofNullable(budget).map(text -> new Given("--budget", text).money()),
+                new Given("--dishes", dishes).whole(1, MOST_DISHES, "dishes"),
+                Duration.ofSeconds(new Given("--seconds", seconds).whole(1, MOST_SECONDS, "seconds")));
+    }
+
+    private static ExitCode exit(PlanAnswer.Status status) {
+        return switch (status) {
+            case PLANNED -> ExitCode.DONE;
+            case NO_PLAN -> ExitCode.NO_PLAN;
+            case NOT_PROVEN -> ExitCode.NOT_PROVEN;
+        };
+    }
+}

@@ -1,0 +1,151 @@
+package batchwright.report;
+
+import batchwright.food.Pack;
+import batchwright.plan.Plan;
+import batchwright.quantity.Money;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** The shopping list: shop by shop, section by section, in whole packs. */
+final class BuyText {
+    private static final String INVENTED = "invented";
+    private final PlanAnswer answer;
+    private final Plan plan;
+    private final Page page;
+    private final List<BuyLine> bought;
+
+    BuyText(PlanAnswer answer, Plan plan, Page page) {
+        this.answer = answer;
+        this.plan = plan;
+        this.page = page;
+        this.bought =
+                BuyLine.of(plan).stream().filter(l -> l.pack().isPresent()).toList();
+    }
+
+    void write() {
+        int packs = bought.stream().mapToInt(BuyLine::packs).sum();
+        page.heading("BUY: " + Show.count(packs, "pack", "packs") + ", " + Show.money(plan.cost(), currency()));
+        for (String shop : shops()) {
+            List<BuyLine> here =
+                    bought.stream().filter(l -> shop(l).equals(shop)).toList();
+            page.gap();
+            page.line("  " + Show.capital(shop) + ": " + Show.money(sum(here), currency()));
+            page.table(table(here));
+        }
+        pantry();
+        total();
+        prices();
+    }
+
+    private String currency() {
+        return answer.kitchen().currency();
+    }
+
+    private static String shop(BuyLine line) {
+        return line.pack().map(Pack::shop).orElse("");
+    }
+
+    private Set<String> shops() {
+        return bought.stream().map(BuyText::shop).collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private static Money sum(List<BuyLine> lines) {
+        return lines.stream().map(BuyLine::cost).reduce(Money.ZERO, Money::plus);
+    }
+
+    private TextTable table(List<BuyLine> lines) {
+        var table = new TextTable("  ")
+                .left("food")
+                .left("packs")
+                .right("cost")
+                .right("home g")
+                .right("used g")
+                .right("left g");
+        for (String group : groups(lines)) {
+            table.row(group.replace('_', ' ') + ":", "", "", "", "", "");
+            lines.stream().filter(l -> l.food().group().equals(group)).forEach(l -> row(table, l));
+        }
+        return table;
+    }
+
+    private static Set<String> groups(List<BuyLine> lines) {
+        return lines.stream().map(l -> l.food().group()).collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private static void row(TextTable table, BuyLine line) {
+        String pack = line.pack().map(BuyText::says).orElse("");
+        table.row(
+                line.food().name(),
+                line.packs() + " x " + pack,
+                line.cost().toString(),
+                line.fromPantryGrams().signum() == 0 ? "" : Show.whole(line.fromPantryGrams()),
+                Show.whole(line.usedGrams()),
+                Show.whole(line.leftGrams()));
+    }
+
+    /** What the shelf says, with the grams unless it already says them. */
+    private static String says(Pack pack) {
+        String grams = Show.plainText(pack.grams(), 0) + " g";
+        return pack.label().contains(grams) ? pack.label() : pack.label() + " " + grams;
+    }
+
+    private void pantry() {
+        List<BuyLine> home =
+                BuyLine.of(plan).stream().filter(l -> l.pack().isEmpty()).toList();
+        if (!home.isEmpty()) {
+            page.gap();
+            page.paragraph(
+                    "  ",
+                    "    ",
+                    "From the pantry alone: "
+                            + home.stream()
+                                    .map(l -> l.food().name() + " " + Show.whole(l.usedGrams()) + " g")
+                                    .collect(Collectors.joining("; "))
+                            + ".");
+        }
+    }
+
+    private void total() {
+        page.gap();
+        Money cost = plan.cost();
+        String against = answer.budget()
+                .map(budget -> ", " + Show.money(new Money(budget.minor() - cost.minor()), currency())
+                        + " under the budget of " + budget)
+                .orElse("");
+        BigDecimal aDay = cost.shareOf(
+                        BigDecimal.ONE,
+                        BigDecimal.valueOf((long) answer.days() * plan.eaters().size()))
+                .movePointLeft(2);
+        page.paragraph(
+                "  ",
+                "    ",
+                "Total " + Show.money(cost, currency()) + against + "; " + Show.money(aDay, currency())
+                        + (plan.eaters().size() == 1 ? " a day." : " a day and eater."));
+        page.paragraph(
+                "  ",
+                "    ",
+                "Grams are as bought, with peel, bone or shell. left: what remains of packs and pantry taken.");
+    }
+
+    private void prices() {
+        long invented = bought.stream()
+                .flatMap(l -> l.pack().stream())
+                .filter(p -> p.note().startsWith(INVENTED))
+                .count();
+        Optional<LocalDate> oldest =
+                bought.stream().flatMap(l -> l.pack().stream()).map(Pack::seen).min(LocalDate::compareTo);
+        oldest.ifPresent(date -> page.paragraph(
+                "  ",
+                "    ",
+                "Prices from " + date + " or later"
+                        + (invented == 0
+                                ? "."
+                                : "; " + (invented == bought.size() ? "all" : Long.toString(invented))
+                                        + " of them are invented for the demo: put yours into foods/shop.csv.")));
+    }
+}

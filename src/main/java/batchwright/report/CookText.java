@@ -1,0 +1,80 @@
+package batchwright.report;
+
+import batchwright.food.Dish;
+import batchwright.food.Nutrient;
+import batchwright.food.Nutrients;
+import batchwright.plan.Batch;
+import batchwright.plan.Fill;
+import batchwright.plan.Plan;
+import batchwright.plan.Portion;
+import java.math.BigDecimal;
+
+/** What to cook and how to fill the containers. */
+final class CookText {
+    private final Plan plan;
+    private final Page page;
+
+    CookText(Plan plan, Page page) {
+        this.plan = plan;
+        this.page = page;
+    }
+
+    void write() {
+        int containers = plan.batches().stream().mapToInt(Batch::containers).sum();
+        page.heading("COOK: " + Show.count(plan.batches().size(), "dish", "dishes") + ", "
+                + Show.count(containers, "container", "containers"));
+        plan.batches().forEach(this::batch);
+    }
+
+    private void batch(Batch batch) {
+        Dish dish = batch.dish();
+        page.gap();
+        page.paragraph(
+                "",
+                "  ",
+                dish.name() + " (" + dish.id() + "): " + Show.count(batch.containers(), "container", "containers"));
+        page.paragraph("  ", "  ", keeps(dish));
+        page.line("  Raw, for the whole batch (edible weight):");
+        var raw = new TextTable("    ").right("g").left("food");
+        batch.ingredients().forEach((food, grams) -> raw.row(amount(grams), food.name()));
+        page.table(raw);
+        batch.fills().forEach(this::fill);
+    }
+
+    private String keeps(Dish dish) {
+        String freeze = Freezing.of(plan, dish).says();
+        return "Keeps " + Show.count(dish.fridgeDays(), "day", "days") + " in the fridge, the cooking day being day 1"
+                + (freeze.isEmpty() ? "." : "; " + freeze + ".");
+    }
+
+    private static String amount(BigDecimal grams) {
+        return grams.compareTo(BigDecimal.TEN) < 0 ? Show.oneDecimal(grams) : Show.whole(grams);
+    }
+
+    private void fill(Fill fill) {
+        Nutrients holds = fill.perContainer();
+        String which = fill.containers() == 1 ? "The container" : "Each of the " + fill.containers() + " containers";
+        page.paragraph(
+                "  ",
+                "    ",
+                which + " for " + fill.eater().name() + ": " + Show.amount(holds, Nutrient.ENERGY) + " kcal, "
+                        + Show.amount(holds, Nutrient.PROTEIN) + " g protein");
+        var parts = new TextTable("    ")
+                .left("part")
+                .right("raw g")
+                .right("cooked g")
+                .left("");
+        for (Portion portion : fill.portions()) {
+            if (portion.rawGrams() == 0) {
+                parts.row(portion.part().name(), "-", "-", "left out");
+            } else {
+                parts.row(
+                        portion.part().name(),
+                        Integer.toString(portion.rawGrams()),
+                        Integer.toString(portion.cookedGrams()),
+                        portion.part().pieces() ? Show.count(portion.pieces(), "piece", "pieces") : "");
+            }
+        }
+        page.table(parts);
+    }
+}

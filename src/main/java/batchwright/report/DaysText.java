@@ -1,0 +1,111 @@
+package batchwright.report;
+
+import batchwright.food.Nutrient;
+import batchwright.food.Nutrients;
+import batchwright.person.DayTarget;
+import batchwright.plan.Day;
+import batchwright.plan.EaterDays;
+import batchwright.plan.Plan;
+import batchwright.plan.Serving;
+import batchwright.plan.Snack;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What each eater eats on each day, and how it compares with the target. */
+final class DaysText {
+    private final Plan plan;
+    private final Page page;
+
+    DaysText(Plan plan, Page page) {
+        this.plan = plan;
+        this.page = page;
+    }
+
+    void write() {
+        plan.eaters().forEach(this::eater);
+    }
+
+    private void eater(EaterDays eater) {
+        page.heading("DAYS: " + eater.seat().eater().name());
+        page.gap();
+        eats(eater.days());
+        page.gap();
+        DayTarget target = eater.seat().target();
+        var table = new TextTable("  ")
+                .left("")
+                .right("kcal")
+                .right("+-")
+                .right("protein\ng")
+                .right("+-")
+                .right("fat\ng")
+                .right("fibre\ng")
+                .right("+-")
+                .right("fruit+veg\ng")
+                .right("+-");
+        table.row(
+                "target",
+                Integer.toString(target.energyAimKcal()),
+                "",
+                Integer.toString(target.proteinLeastG()),
+                "",
+                target.fatLeastG() + "-" + target.fatMostG(),
+                Integer.toString(target.fibreLeastG()),
+                "",
+                Integer.toString(target.fruitVegLeastG()),
+                "");
+        eater.days()
+                .forEach(day -> row(table, target, day, plan.totals(eater.seat().eater(), day)));
+        page.table(table);
+        page.paragraph(
+                "  ",
+                "  ",
+                "Energy may be " + target.energyLeastKcal() + " to " + target.energyMostKcal()
+                        + " kcal; protein, fibre, fruit and vegetables are floors. +- is the difference from the target.");
+    }
+
+    /** Days in a row that are alike share a line. */
+    private void eats(List<Day> days) {
+        int from = 0;
+        for (int i = 1; i <= days.size(); i++) {
+            if (i == days.size() || !eats(days.get(i)).equals(eats(days.get(from)))) {
+                String which = i - from == 1
+                        ? "Day " + days.get(from).day()
+                        : "Days " + days.get(from).day() + "-" + days.get(i - 1).day();
+                page.paragraph("  %-10s".formatted(which), " ".repeat(12), eats(days.get(from)));
+                from = i;
+            }
+        }
+    }
+
+    private static void row(TextTable table, DayTarget target, Day day, Nutrients holds) {
+        table.row(
+                "day " + day.day(),
+                Show.amount(holds, Nutrient.ENERGY),
+                over(holds, Nutrient.ENERGY, target.energyAimKcal()),
+                Show.amount(holds, Nutrient.PROTEIN),
+                over(holds, Nutrient.PROTEIN, target.proteinLeastG()),
+                Show.amount(holds, Nutrient.FAT),
+                Show.amount(holds, Nutrient.FIBRE),
+                over(holds, Nutrient.FIBRE, target.fibreLeastG()),
+                Show.amount(holds, Nutrient.FRUIT_VEG),
+                over(holds, Nutrient.FRUIT_VEG, target.fruitVegLeastG()));
+    }
+
+    /** Of the rounded figure, so that a reader can check the sum. */
+    private static String over(Nutrients holds, Nutrient nutrient, int target) {
+        return Show.signed(Show.rounded(holds.get(nutrient), 0).intValueExact() - target);
+    }
+
+    private static String eats(Day day) {
+        List<String> eats = new ArrayList<>();
+        for (Serving serving : day.servings()) {
+            String frozen = serving.from() == Serving.Storage.FREEZER ? " (frozen)" : "";
+            eats.add(serving.count() + " x " + serving.dish().id() + frozen);
+        }
+        for (Snack snack : day.snacks()) {
+            eats.add(Show.snack(snack));
+        }
+        String always = day.always().isEmpty() ? "" : "; as always " + Show.snacks(day.always());
+        return String.join(" + ", eats) + always;
+    }
+}

@@ -1,0 +1,75 @@
+package batchwright.report;
+
+import batchwright.food.Dish;
+import batchwright.food.Kitchen;
+import batchwright.food.Part;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Collection;
+import java.util.Locale;
+
+/** Dishes for scripts: schema batchwright.dishes/1. */
+public final class DishesJson {
+    private DishesJson() {}
+
+    public static String of(Kitchen kitchen, Collection<Dish> dishes) {
+        ObjectNode root = Json.schema("dishes/1").put("currency", kitchen.currency());
+        ArrayNode list = root.putArray("dishes");
+        dishes.forEach(dish -> dish(list.addObject(), kitchen, dish));
+        return Json.text(root);
+    }
+
+    private static void dish(ObjectNode node, Kitchen kitchen, Dish dish) {
+        node.put("dish", dish.id())
+                .put("name", dish.name())
+                .put("kind", dish.kind().name().toLowerCase(Locale.ROOT))
+                .put("fridge_days", dish.fridgeDays())
+                .put("freezes", dish.freezes())
+                .put("reheat", dish.reheat());
+        ArrayNode parts = node.putArray("parts");
+        dish.parts().forEach(part -> part(parts.addObject(), part));
+        ArrayNode staples = node.putArray("staples");
+        dish.staples().forEach(staples::add);
+        ArrayNode allergens = node.putArray("allergens");
+        dish.allergens().forEach(a -> allergens.add(a.id()));
+        steps(node.putArray("steps"), dish);
+        ArrayNode containers = node.putArray("containers");
+        for (OneContainer.Size size : OneContainer.Size.values()) {
+            container(containers.addObject(), kitchen, OneContainer.of(dish, size, false));
+            container(containers.addObject(), kitchen, OneContainer.of(dish, size, true));
+        }
+    }
+
+    private static void part(ObjectNode node, Part part) {
+        node.put("part", part.name())
+                .put("optional", part.optional())
+                .put("least_g", part.leastGrams())
+                .put("most_g", part.mostGrams())
+                .put("step_g", part.stepGrams())
+                .put("pieces", part.pieces());
+        ArrayNode mix = node.putArray("mix");
+        part.mix().forEach(i -> {
+            ObjectNode ingredient = mix.addObject().put("food", i.food().id()).put("grams", Show.plain(i.amount(), 2));
+            i.cooked().ifPresentOrElse(c -> ingredient.put("cooked", c.method()), () -> ingredient.putNull("cooked"));
+        });
+    }
+
+    private static void steps(ArrayNode steps, Dish dish) {
+        dish.steps().forEach(step -> {
+            ObjectNode node = steps.addObject()
+                    .put("do", step.text())
+                    .put("minutes", step.minutes())
+                    .put("hands_on", step.handsOn());
+            step.appliance()
+                    .ifPresentOrElse(
+                            a -> node.put("uses", a.name().toLowerCase(Locale.ROOT)), () -> node.putNull("uses"));
+            step.celsius().ifPresentOrElse(c -> node.put("celsius", c), () -> node.putNull("celsius"));
+        });
+    }
+
+    private static void container(ObjectNode node, Kitchen kitchen, OneContainer one) {
+        node.put("size", one.size().name().toLowerCase(Locale.ROOT)).put("optional_parts", one.optional());
+        Json.money(node, "cost_minor", one.cost(kitchen));
+        node.set("totals", Json.totals(one.nutrients()));
+    }
+}

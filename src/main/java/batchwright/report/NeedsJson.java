@@ -1,0 +1,61 @@
+package batchwright.report;
+
+import batchwright.needs.Caution;
+import batchwright.needs.Needs;
+import batchwright.needs.RestingEstimate;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+
+/** Needs for scripts: schema batchwright.needs/1. */
+public final class NeedsJson {
+    private NeedsJson() {}
+
+    public static String of(Needs needs) {
+        ObjectNode root = Json.schema("needs/1");
+        root.put("eater", needs.eater().id()).put("name", needs.eater().name());
+        ArrayNode resting = root.putArray("resting");
+        needs.resting()
+                .forEach(estimate -> estimate(resting.addObject(), estimate).put("used", estimate.used()));
+        root.put("pal", Json.hundredth(needs.eater().activity().pal()));
+        root.put("total_kcal", tenth(needs.total().kcal()));
+        root.put("total_source", needs.totalSource().text());
+        needs.secondOpinion()
+                .ifPresentOrElse(
+                        second -> estimate(root.putObject("second_opinion"), second),
+                        () -> root.putNull("second_opinion"));
+        root.putObject("goal").put("kcal_per_day", tenth(needs.goalKcal())).put("says", needs.goalSays());
+        needs.target()
+                .ifPresentOrElse(target -> root.set("targets", TargetJson.of(target)), () -> root.putNull("targets"));
+        ArrayNode lines = root.putArray("target_lines");
+        needs.lines()
+                .forEach(line -> lines.addObject()
+                        .put("name", line.name())
+                        .put("says", line.says())
+                        .put("source", line.source().text()));
+        ArrayNode cautions = root.putArray("cautions");
+        needs.cautions().forEach(caution -> caution(cautions.addObject(), caution));
+        return Json.text(root);
+    }
+
+    private static BigDecimal tenth(double value) {
+        return Json.tenth(BigDecimal.valueOf(value));
+    }
+
+    private static ObjectNode estimate(ObjectNode node, RestingEstimate estimate) {
+        node.put("equation", estimate.equation())
+                .put("kcal_per_day", tenth(estimate.perDay().kcal()))
+                .put("error_kcal", tenth(estimate.errorKcal()))
+                .put("source", estimate.source().text());
+        ArrayNode caveats = node.putArray("caveats");
+        estimate.caveats().forEach(caveats::add);
+        return node;
+    }
+
+    static void caution(ObjectNode node, Caution caution) {
+        node.put("code", caution.code())
+                .put("text", caution.text())
+                .put("stops_planning", caution.stopsPlanning())
+                .put("source", caution.source().text());
+    }
+}

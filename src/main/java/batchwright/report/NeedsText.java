@@ -1,0 +1,124 @@
+package batchwright.report;
+
+import batchwright.needs.Caution;
+import batchwright.needs.Needs;
+import batchwright.needs.RestingEstimate;
+import batchwright.needs.TargetLine;
+import batchwright.person.DayTarget;
+import java.math.BigDecimal;
+import java.util.List;
+
+/** Needs for people: the answer, then where it comes from. Cautions that stop planning stand first. */
+public final class NeedsText {
+    private final Needs needs;
+    private final Page page = new Page();
+
+    private NeedsText(Needs needs) {
+        this.needs = needs;
+    }
+
+    public static String of(Needs needs) {
+        return new NeedsText(needs).text();
+    }
+
+    private String text() {
+        needs.target().ifPresentOrElse(this::answer, this::noTarget);
+        resting();
+        total();
+        target();
+        cautions(
+                "Cautions",
+                needs.cautions().stream().filter(c -> !c.stopsPlanning()).toList());
+        return page.toString();
+    }
+
+    private void answer(DayTarget target) {
+        page.paragraph(needs.eater().name() + ": " + target.energyAimKcal() + " kcal a day (" + target.energyLeastKcal()
+                + " to " + target.energyMostKcal() + "), at least " + target.proteinLeastG() + " g of protein.");
+        page.paragraph("By " + inUse().equation() + " and PAL " + pal() + "; goal: " + needs.goalSays() + ".");
+    }
+
+    private void noTarget() {
+        page.paragraph(needs.eater().name() + ": no target and no plan here, for this reason:");
+        cautions("", needs.cautions().stream().filter(Caution::stopsPlanning).toList());
+    }
+
+    private RestingEstimate inUse() {
+        return needs.resting().get(0);
+    }
+
+    private String pal() {
+        String pal = Show.plainText(BigDecimal.valueOf(needs.eater().activity().pal()), 2);
+        String label = needs.eater().activity().label();
+        return label.equals(pal) ? pal : pal + " (" + label + ")";
+    }
+
+    private void resting() {
+        page.heading("Resting energy by published equations, kcal a day");
+        var table = new TextTable("  ")
+                .left("")
+                .left("equation")
+                .right("kcal")
+                .right("+-")
+                .left("note");
+        for (RestingEstimate e : needs.resting()) {
+            table.row(
+                    e.used() ? "used" : "",
+                    e.equation(),
+                    Show.whole(e.perDay().kcal()),
+                    Show.whole(e.errorKcal()),
+                    String.join("; ", e.caveats()));
+        }
+        page.table(table);
+        page.paragraph("  ", "  ", "+- is the usual error for one person. A note says why an equation may not fit.");
+    }
+
+    private void total() {
+        page.heading("Total energy, kcal a day");
+        page.paragraph(
+                "  ",
+                "    ",
+                Show.whole(needs.total().kcal()) + " holds the weight: "
+                        + needs.totalSource().text() + ".");
+        needs.secondOpinion()
+                .ifPresent(second -> page.paragraph(
+                        "  ",
+                        "    ",
+                        "Second opinion: " + Show.whole(second.perDay().kcal()) + " +- "
+                                + Show.whole(second.errorKcal()) + " by " + second.equation() + "."
+                                + (second.caveats().isEmpty()
+                                        ? ""
+                                        : " " + Show.capital(String.join("; ", second.caveats())) + ".")));
+        page.paragraph("  ", "    ", "Goal: " + needs.goalSays() + ".");
+    }
+
+    private void target() {
+        if (needs.lines().isEmpty()) {
+            sources();
+            return;
+        }
+        page.heading("Target, each day");
+        for (TargetLine line : needs.lines()) {
+            page.paragraph("  ", "    ", Show.capital(line.name()) + ": " + line.says() + ". [" + line.source() + "]");
+        }
+        sources();
+    }
+
+    private void sources() {
+        page.heading("Sources of the equations");
+        for (RestingEstimate e : needs.resting()) {
+            page.paragraph("  ", "    ", e.equation() + ": " + e.source() + ".");
+        }
+        needs.secondOpinion().ifPresent(e -> page.paragraph("  ", "    ", e.equation() + ": " + e.source() + "."));
+    }
+
+    private void cautions(String heading, List<Caution> cautions) {
+        if (cautions.isEmpty()) {
+            return;
+        }
+        if (!heading.isEmpty()) {
+            page.heading(heading);
+        }
+        cautions.forEach(c -> page.item(c.text() + " [" + c.source() + "]"));
+    }
+}

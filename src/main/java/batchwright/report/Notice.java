@@ -1,0 +1,71 @@
+package batchwright.report;
+
+import batchwright.food.Allergen;
+import batchwright.food.Dish;
+import batchwright.food.Food;
+import batchwright.needs.Caution;
+import batchwright.needs.Citation;
+import batchwright.needs.Needs;
+import batchwright.plan.Batch;
+import batchwright.plan.Plan;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A caution that goes with a plan.
+ *
+ * @param eater whom it is about; empty when it is about the food
+ */
+record Notice(Optional<Needs> eater, Caution caution) {
+    private static final Citation LABELS = new Citation("FALCPA 2004, FASTER Act 2021; Regulation (EU) 1169/2011");
+
+    /** Health, then allergens, then food safety. */
+    static List<Notice> of(PlanAnswer answer) {
+        List<Notice> notices = new ArrayList<>();
+        for (Needs needs : answer.needs()) {
+            needs.cautions().forEach(c -> notices.add(new Notice(Optional.of(needs), c)));
+        }
+        answer.plan().ifPresent(plan -> {
+            plan.batches().forEach(b -> notices.add(food(allergens(b.dish()))));
+            notices.add(food(snackAllergens(plan)));
+            FoodSafety.of(plan).forEach(c -> notices.add(food(c)));
+        });
+        return notices;
+    }
+
+    private static Notice food(Caution caution) {
+        return new Notice(Optional.empty(), caution);
+    }
+
+    private static Caution allergens(Dish dish) {
+        return new Caution(
+                "allergens." + dish.id(),
+                dish.name() + ": " + Show.allergens(dish.allergens()) + ". Labels decide: read them.",
+                false,
+                LABELS);
+    }
+
+    private static Caution snackAllergens(Plan plan) {
+        var all = EnumSet.noneOf(Allergen.class);
+        plan.eaters().stream()
+                .flatMap(e -> e.days().stream())
+                .flatMap(d -> Stream.concat(d.snacks().stream(), d.always().stream()))
+                .forEach(s -> all.addAll(s.measure().food().allergens()));
+        return new Caution(
+                "allergens.snacks",
+                "Snacks and what is always eaten: " + Show.allergens(all) + ". Labels decide: read them.",
+                false,
+                LABELS);
+    }
+
+    static boolean holdsRice(Batch batch) {
+        return batch.ingredients().keySet().stream().anyMatch(Notice::isRice);
+    }
+
+    private static boolean isRice(Food food) {
+        return List.of(food.id().split("_")).contains("rice");
+    }
+}

@@ -1,0 +1,62 @@
+package batchwright.report;
+
+import batchwright.audit.AuditReport;
+import batchwright.food.Kitchen;
+import batchwright.needs.Needs;
+import batchwright.plan.Clash;
+import batchwright.plan.Plan;
+import batchwright.plan.Proof;
+import batchwright.quantity.Money;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a request for a plan came to.
+ *
+ * @param needs of each eater, in the order of the command
+ * @param budget most to spend, if there is a limit
+ * @param proof how the search ended; of no meaning when a caution stopped it
+ * @param plan the plan, if there is one; it has passed the audit
+ * @param audit what the audit checked; there exactly when a plan is
+ * @param clashes rules that cannot all hold, when there is no plan
+ */
+public record PlanAnswer(
+        Kitchen kitchen,
+        List<Needs> needs,
+        int days,
+        Optional<Money> budget,
+        Status status,
+        Proof proof,
+        Optional<Plan> plan,
+        Optional<AuditReport> audit,
+        List<Clash> clashes) {
+    /** How the search ended. */
+    public enum Status {
+        /** A plan, proven cheapest. */
+        PLANNED("planned"),
+        /** Nothing keeps every rule, or a caution stops planning. */
+        NO_PLAN("no_plan"),
+        /** Time ended before the proof; there may be a plan. */
+        NOT_PROVEN("not_proven");
+
+        private final String id;
+
+        Status(String id) {
+            this.id = id;
+        }
+
+        public String id() {
+            return id;
+        }
+    }
+
+    public PlanAnswer {
+        needs = List.copyOf(needs);
+        clashes = List.copyOf(clashes);
+    }
+
+    /** Whether health cautions, not the search, are why there is no plan. */
+    public boolean stoppedByCaution() {
+        return needs.stream().anyMatch(Needs::stopsPlanning);
+    }
+}

@@ -1,0 +1,165 @@
+package batchwright.report;
+
+import batchwright.audit.AuditReport;
+import batchwright.needs.Needs;
+import batchwright.plan.Batch;
+import batchwright.plan.Clash;
+import batchwright.plan.Day;
+import batchwright.plan.EaterDays;
+import batchwright.plan.Fill;
+import batchwright.plan.Plan;
+import batchwright.plan.Portion;
+import batchwright.plan.Proof;
+import batchwright.plan.Serving;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * A plan for scripts: schema batchwright.plan/1. Money in minor units. Grams of foods are edible raw grams; in shopping they
+ * are as purchased. Nutrients are rounded to 0.1 of their unit. {@code proof.seconds} is the only value that may differ
+ * between two runs on the same files.
+ */
+public final class PlanJson {
+    private static final BigDecimal MILLIS = BigDecimal.valueOf(1000);
+    private final PlanAnswer answer;
+    private final ObjectNode root = Json.schema("plan/1");
+
+    private PlanJson(PlanAnswer answer) {
+        this.answer = answer;
+    }
+
+    public static String of(PlanAnswer answer) {
+        return new PlanJson(answer).text();
+    }
+
+    private String text() {
+        Optional<Plan> plan = answer.plan();
+        root.put("status", answer.status().id());
+        proof();
+        root.put("currency", answer.kitchen().currency());
+        Json.money(root, "cost_minor", plan.map(Plan::cost));
+        Json.money(root, "budget_minor", answer.budget());
+        root.put("days", answer.days());
+        ArrayNode eaters = root.putArray("eaters");
+        answer.needs().forEach(needs -> eater(eaters.addObject(), needs));
+        ArrayNode batches = root.putArray("batches");
+        ArrayNode shopping = root.putArray("shopping");
+        plan.ifPresent(p -> {
+            p.batches().forEach(batch -> batch(batches.addObject(), batch));
+            BuyLine.of(p).forEach(line -> buy(shopping.addObject(), line));
+        });
+        answer.audit().ifPresentOrElse(this::audit, () -> root.putNull("audit"));
+        ArrayNode clashes = root.putArray("clashes");
+        answer.clashes().forEach(clash -> clash(clashes.addObject(), clash));
+        ArrayNode cautions = root.putArray("cautions");
+        Notice.of(answer).forEach(notice -> notice(cautions.addObject(), notice));
+        return Json.text(root);
+    }
+
+    private void proof() {
+        Proof proof = answer.proof();
+        boolean plan = answer.plan().isPresent();
+        ObjectNode node = root.putObject("proof");
+        node.put("proven_cheapest", answer.status() == PlanAnswer.Status.PLANNED);
+        Json.money(node, "cost_minor", plan ? Optional.of(proof.cost()) : Optional.empty());
+        Json.money(
+                node,
+                "lower_bound_minor",
+                answer.status() == PlanAnswer.Status.NO_PLAN ? Optional.empty() : Optional.of(proof.lowerBound()));
+        node.put("nodes", proof.nodes());
+        node.put("seconds", BigDecimal.valueOf(proof.took().toMillis()).divide(MILLIS, 2, RoundingMode.HALF_UP));
+    }
+
+    private void eater(ObjectNode node, Needs needs) {
+        node.put("eater", needs.eater().id()).put("name", needs.eater().name());
+        needs.target()
+                .ifPresentOrElse(target -> node.set("targets", TargetJson.of(target)), () -> node.putNull("targets"));
+        ArrayNode days = node.putArray("days");
+        answer.plan()
+                .ifPresent(plan -> plan.eaters().stream()
+                        .filter(e -> e.seat().eater().equals(needs.eater()))
+                        .forEach(e -> e.days().forEach(day -> day(days.addObject(), plan, e, day))));
+    }
+
+    private static void day(ObjectNode node, Plan plan, EaterDays eater, Day day) {
+        node.put("day", day.day());
+        ArrayNode containers = node.putArray("containers");
+        for (Serving serving : day.servings()) {
+            containers
+                    .addObject()
+                    .put("dish", serving.dish().id())
+                    .put("count", serving.count())
+                    .put("from", serving.from().name().toLowerCase(Locale.ROOT));
+        }
+        ArrayNode snacks = node.putArray("snacks");
+        day.snacks().forEach(snack -> Json.snack(snacks, snack));
+        ArrayNode always = node.putArray("always");
+        day.always().forEach(snack -> Json.snack(always, snack));
+        node.set("totals", Json.totals(plan.totals(eater.seat().eater(), day)));
+    }
+
+    private static void batch(ObjectNode node, Batch batch) {
+        node.put("dish", batch.dish().id()).put("name", batch.dish().name()).put("containers", batch.containers());
+        ArrayNode ingredients = node.putArray("ingredients");
+        batch.ingredients()
+                .forEach((food, grams) ->
+                        ingredients.addObject().put("food", food.id()).put("grams", Json.tenth(grams)));
+        ArrayNode fills = node.putArray("fills");
+        batch.fills().forEach(fill -> fill(fills.addObject(), fill));
+    }
+
+    private static void fill(ObjectNode node, Fill fill) {
+        node.put("eater", fill.eater().id()).put("containers", fill.containers());
+        ArrayNode parts = node.putArray("parts");
+        for (Portion portion : fill.portions()) {
+            ObjectNode part = parts.addObject()
+                    .put("part", portion.part().name())
+                    .put("raw_g", portion.rawGrams())
+                    .put("cooked_g", portion.cookedGrams());
+            if (portion.part().pieces()) {
+                part.put("pieces", portion.pieces());
+            } else {
+                part.putNull("pieces");
+            }
+        }
+        node.set("per_container", Json.totals(fill.perContainer()));
+    }
+
+    private static void buy(ObjectNode node, BuyLine line) {
+        node.put("food", line.food().id());
+        node.put("pack_g", line.pack().map(p -> Show.plain(p.grams(), 2)).orElse(BigDecimal.ZERO));
+        node.put("packs", line.packs());
+        node.put("price_minor", line.pack().map(p -> p.price().minor()).orElse(0L));
+        node.put("cost_minor", line.cost().minor());
+        node.put("from_pantry_g", Show.plain(line.fromPantryGrams(), 1));
+        node.put("used_g", Show.plain(line.usedGrams(), 1));
+        node.put("left_g", Show.plain(line.leftGrams(), 1));
+        line.pack()
+                .ifPresentOrElse(
+                        p -> node.put("shop", p.shop()).put("pack", p.label()),
+                        () -> node.putNull("shop").putNull("pack"));
+    }
+
+    private void audit(AuditReport audit) {
+        ObjectNode node = root.putObject("audit").put("passed", audit.passed());
+        ArrayNode checks = node.putArray("checks");
+        audit.checks()
+                .forEach(check -> checks.addObject().put("rule", check.rule()).put("passed", check.passed()));
+    }
+
+    static void clash(ObjectNode node, Clash clash) {
+        node.put("rule", clash.rule())
+                .put("says", clash.says())
+                .put("cure", clash.cure())
+                .put("try", clash.tryThis());
+    }
+
+    private static void notice(ObjectNode node, Notice notice) {
+        notice.eater().ifPresent(needs -> node.put("eater", needs.eater().id()));
+        NeedsJson.caution(node, notice.caution());
+    }
+}

@@ -1,0 +1,143 @@
+package batchwright.report;
+
+import batchwright.needs.Needs;
+import batchwright.plan.Clash;
+import batchwright.plan.Plan;
+import batchwright.plan.Proof;
+import batchwright.quantity.Money;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** A plan for people: the answer in one sentence, then what to cook, eat and buy, how sure it is, and the cautions. */
+public final class PlanText {
+    private static final BigDecimal PER_CENT = BigDecimal.valueOf(100);
+    private final PlanAnswer answer;
+    private final Page page = new Page();
+
+    private PlanText(PlanAnswer answer) {
+        this.answer = answer;
+    }
+
+    public static String of(PlanAnswer answer) {
+        return new PlanText(answer).text();
+    }
+
+    private String text() {
+        answer.plan().ifPresentOrElse(this::plan, this::noPlan);
+        return page.toString();
+    }
+
+    private void plan(Plan plan) {
+        page.paragraph(forWhom() + ": " + Show.money(plan.cost(), currency())
+                + answer.budget().map(b -> " (budget " + b + ")").orElse("") + ", " + proven() + ".");
+        new CookText(plan, page).write();
+        new DaysText(plan, page).write();
+        new BuyText(answer, plan, page).write();
+        proof(plan);
+        cautions(Notice.of(answer));
+        page.gap().line("Next: dishes " + plan.batches().get(0).dish().id() + " shows how to cook it.");
+    }
+
+    private String currency() {
+        return answer.kitchen().currency();
+    }
+
+    private String forWhom() {
+        return Show.count(answer.days(), "day", "days") + " for "
+                + answer.needs().stream().map(n -> n.eater().name()).collect(Collectors.joining(" and "));
+    }
+
+    private String proven() {
+        return answer.status() == PlanAnswer.Status.PLANNED ? "proven cheapest" : "not proven cheapest";
+    }
+
+    private void proof(Plan plan) {
+        page.heading("PROOF");
+        Proof proof = answer.proof();
+        if (answer.status() == PlanAnswer.Status.PLANNED) {
+            page.paragraph("  ", "  ", "No plan that keeps every rule costs less: " + searched(proof) + ".");
+        } else {
+            Money bound = proof.lowerBound();
+            page.paragraph(
+                    "  ",
+                    "  ",
+                    "Time ended before the proof: no plan costs less than " + Show.money(bound, currency())
+                            + ", this one "
+                            + percentAbove(plan.cost(), bound) + " % more; " + searched(proof)
+                            + ". Try more time with --seconds.");
+        }
+        answer.audit()
+                .ifPresent(audit -> page.paragraph(
+                        "  ",
+                        "  ",
+                        "Every number above was worked out again from the files: "
+                                + Show.count(audit.checks().size(), "check", "checks") + " passed."));
+    }
+
+    /** Not the seconds: the same files give the same text. */
+    private static String searched(Proof proof) {
+        return Show.count((int) Math.min(proof.nodes(), Integer.MAX_VALUE), "relaxation", "relaxations") + " solved";
+    }
+
+    private static String percentAbove(Money cost, Money bound) {
+        if (bound.minor() == 0) {
+            return "an unknown number of";
+        }
+        return BigDecimal.valueOf(cost.minor() - bound.minor())
+                .multiply(PER_CENT)
+                .divide(BigDecimal.valueOf(bound.minor()), 1, RoundingMode.HALF_UP)
+                .toPlainString();
+    }
+
+    private void cautions(List<Notice> notices) {
+        page.heading("CAUTIONS");
+        notices.forEach(n ->
+                page.item(n.eater().map(this::about).orElse("") + n.caution().text()));
+    }
+
+    private String about(Needs needs) {
+        return answer.needs().size() > 1 ? needs.eater().name() + ": " : "";
+    }
+
+    private void noPlan() {
+        if (answer.stoppedByCaution()) {
+            page.paragraph("No plan for " + stopped() + ": a caution stops it.");
+            cautions(Notice.of(answer));
+        } else if (answer.status() == PlanAnswer.Status.NOT_PROVEN) {
+            page.paragraph(forWhom() + ": no plan found in the time given, and no proof that there is none.");
+            page.line("Try more time with --seconds, or fewer days.");
+        } else {
+            page.paragraph(forWhom() + ": no plan keeps every rule"
+                    + answer.budget()
+                            .map(b -> " within " + Show.money(b, currency()))
+                            .orElse("") + ".");
+            clashes();
+        }
+    }
+
+    private String stopped() {
+        return answer.needs().stream()
+                .filter(Needs::stopsPlanning)
+                .map(n -> n.eater().name())
+                .collect(Collectors.joining(" and "));
+    }
+
+    private void clashes() {
+        if (answer.clashes().isEmpty()) {
+            page.paragraph("Try a larger --budget or more --dishes, or loosen a wish in the profile.");
+            return;
+        }
+        page.heading("These rules cannot all hold; changing one of them as shown makes a plan possible:");
+        for (Clash clash : answer.clashes()) {
+            page.item(Show.capital(clash.rule()) + ": " + clash.says() + ".");
+            if (!clash.cure().isEmpty()) {
+                page.paragraph("    ", "    ", "Cure: " + clash.cure() + ".");
+            }
+            if (!clash.tryThis().isEmpty()) {
+                page.paragraph("    ", "    ", "Try: " + clash.tryThis());
+            }
+        }
+    }
+}

@@ -1,0 +1,91 @@
+package batchwright.report;
+
+import batchwright.food.Allergen;
+import batchwright.food.Measure;
+import batchwright.food.Nutrient;
+import batchwright.food.Nutrients;
+import batchwright.plan.Snack;
+import batchwright.quantity.Money;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Collection;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Amounts as people read them: rounded half up, a point before decimals, the same in every locale. */
+final class Show {
+    private static final Set<String> ABBREVIATIONS = Set.of("tbsp", "tsp", "oz", "g");
+
+    private Show() {}
+
+    static BigDecimal rounded(BigDecimal value, int decimals) {
+        return value.setScale(decimals, RoundingMode.HALF_UP);
+    }
+
+    static String whole(BigDecimal value) {
+        return rounded(value, 0).toPlainString();
+    }
+
+    static String whole(double value) {
+        return whole(BigDecimal.valueOf(value));
+    }
+
+    static String oneDecimal(BigDecimal value) {
+        return rounded(value, 1).toPlainString();
+    }
+
+    /** At most this many decimals, none of them a closing zero. */
+    static BigDecimal plain(BigDecimal value, int decimals) {
+        BigDecimal stripped = rounded(value, decimals).stripTrailingZeros();
+        return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
+    }
+
+    static String plainText(BigDecimal value, int decimals) {
+        return plain(value, decimals).toPlainString();
+    }
+
+    static String amount(Nutrients nutrients, Nutrient nutrient) {
+        return whole(nutrients.get(nutrient));
+    }
+
+    /** A difference with its sign: +12, -3, 0. */
+    static String signed(int difference) {
+        return difference > 0 ? "+" + difference : Integer.toString(difference);
+    }
+
+    static String money(Money money, String currency) {
+        return money + " " + currency;
+    }
+
+    /** From units of the currency, to the cent. */
+    static String money(BigDecimal major, String currency) {
+        return rounded(major, 2).toPlainString() + " " + currency;
+    }
+
+    static String count(int count, String one, String many) {
+        return count + " " + (count == 1 ? one : many);
+    }
+
+    /** 1 medium banana (118 g); 2 tbsp peanut butter, smooth (32 g); 2 x handful almonds (56.7 g). */
+    static String snack(Snack snack) {
+        Measure measure = snack.measure();
+        String times = snack.count() == 1 || ABBREVIATIONS.contains(measure.name()) ? " " : " x ";
+        return snack.count() + times + measure.name() + " " + measure.food().name() + " (" + plainText(snack.grams(), 1)
+                + " g)";
+    }
+
+    static String snacks(Collection<Snack> snacks) {
+        return snacks.stream().map(Show::snack).collect(Collectors.joining(" + "));
+    }
+
+    static String allergens(Collection<Allergen> allergens) {
+        return allergens.isEmpty()
+                ? "none known"
+                : allergens.stream().map(Allergen::label).collect(Collectors.joining(", "));
+    }
+
+    /** The first letter large, for the start of a sentence or a heading. */
+    static String capital(String text) {
+        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+}

@@ -1,0 +1,74 @@
+package batchwright.report;
+
+import batchwright.plan.Snack;
+import batchwright.quantity.Money;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a search for the smallest snack came to.
+ *
+ * @param ask what was asked
+ * @param currency ISO 4217 code
+ * @param found best first; empty when no snack does what was asked
+ * @param shortfall why none does; there exactly when none is found
+ */
+public record SnackAnswers(Ask ask, String currency, List<Offer> found, Optional<Shortfall> shortfall) {
+    public SnackAnswers {
+        found = List.copyOf(found);
+    }
+
+    /**
+     * What was asked.
+     *
+     * @param kcal the calorie gap
+     * @param proteinG least protein [g]
+     * @param by what smallest means: energy, pieces, cost or grams
+     * @param kinds most kinds of snack
+     * @param budget most to spend
+     * @param mostKcal most energy
+     */
+    public record Ask(
+            BigDecimal kcal,
+            BigDecimal proteinG,
+            String by,
+            int kinds,
+            Optional<Money> budget,
+            Optional<BigDecimal> mostKcal) {}
+
+    /**
+     * One snack.
+     *
+     * @param kcal energy
+     * @param overKcal energy above the calorie gap; negative when short of it
+     * @param costMinor by unit price of the cheapest packs [minor units], not rounded
+     */
+    public record Offer(
+            List<Snack> items, BigDecimal kcal, BigDecimal proteinG, BigDecimal overKcal, BigDecimal costMinor) {
+        public Offer {
+            items = List.copyOf(items);
+        }
+
+        BigDecimal grams() {
+            return items.stream().map(Snack::grams).reduce(BigDecimal.ZERO, BigDecimal::add);
+        }
+    }
+
+    /**
+     * Why no snack does what was asked.
+     *
+     * @param missing energy, window (none lands between least and most energy) or protein
+     * @param closest what comes closest
+     * @param over the smallest that does all but goes beyond the most energy
+     */
+    public record Shortfall(
+            Missing missing, Offer closest, BigDecimal kcalShort, BigDecimal proteinShortG, Optional<Offer> over) {}
+
+    /** The side that fails. */
+    public enum Missing {
+        ENERGY,
+        WINDOW,
+        PROTEIN
+    }
+}

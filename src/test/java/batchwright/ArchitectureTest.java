@@ -1,0 +1,140 @@
+package batchwright;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.library.GeneralCodingRules;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The arrows between packages, and which library is used where. */
+class ArchitectureTest {
+    private static final String ROOT = "batchwright";
+    private static final JavaClasses CLASSES = new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .importPackages(ROOT);
+
+    /** What each package may use of the others. */
+    private static final Map<String, Set<String>> MAY_USE = mayUse();
+
+    private static Map<String, Set<String>> mayUse() {
+        var may = new TreeMap<String, Set<String>>();
+        may.put("quantity", Set.of());
+        may.put("text", Set.of());
+        may.put("food", Set.of("quantity"));
+        may.put("person", Set.of("quantity", "food"));
+        may.put("needs", Set.of("quantity", "food", "person"));
+        may.put("files", Set.of("quantity", "text", "food", "person"));
+        may.put("plan", Set.of("quantity", "food", "person"));
+        may.put("solve", Set.of("quantity", "food", "person", "plan"));
+        may.put("audit", Set.of("quantity", "food", "person", "plan"));
+        may.put("explain", Set.of("quantity", "food", "person", "plan", "audit"));
+        may.put("report", Set.of("quantity", "text", "food", "person", "needs", "plan", "audit", "explain"));
+        may.put(
+                "app",
+                Set.of(
+                        "quantity",
+                        "text",
+                        "food",
+                        "person",
+                        "needs",
+                        "files",
+                        "plan",
+                        "solve",
+                        "audit",
+                        "explain",
+                        "report"));
+        may.put("cli", Set.of("quantity", "text", "food", "person", "needs", "plan", "audit", "report", "app"));
+        return may;
+    }
+
+    static List<String> packages() {
+        return List.copyOf(MAY_USE.keySet());
+    }
+
+    @ParameterizedTest
+    @MethodSource("packages")
+    void arrows_between_packages_point_up_only(String name) {
+        List<String> forbidden = new ArrayList<>();
+        for (String other : MAY_USE.keySet()) {
+            if (!other.equals(name) && !MAY_USE.getOrDefault(name, Set.of()).contains(other)) {
+                forbidden.add(ROOT + "." + other + "..");
+            }
+        }
+        noClasses()
+                .that()
+                .resideInAPackage(ROOT + "." + name + "..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(forbidden.toArray(new String[0]))
+                .allowEmptyShould(true)
+                .check(CLASSES);
+    }
+
+    @Test
+    void every_package_has_its_arrows_named() {
+        var found = new TreeSet<String>();
+        CLASSES.forEach(
+                c -> found.add(c.getPackageName().replace(ROOT + ".", "").split("\\.", 2)[0]));
+
+        assertThat(MAY_USE.keySet()).containsAll(found);
+    }
+
+    @Test
+    void there_are_no_cycles() {
+        slices().matching(ROOT + ".(*)..").should().beFreeOfCycles().check(CLASSES);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "org.ojalgo, solve",
+        "picocli, cli",
+        "com.fasterxml.jackson, report",
+        "org.snakeyaml, files",
+        "org.apache.commons.csv, files"
+    })
+    void each_library_is_used_in_one_package(String library, String home) {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(ROOT + "." + home + "..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage(library + "..")
+                .check(CLASSES);
+    }
+
+    @Test
+    void only_the_command_line_writes_to_the_console_and_ends_the_process() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(ROOT + ".cli..")
+                .should(GeneralCodingRules.ACCESS_STANDARD_STREAMS)
+                .orShould()
+                .callMethod(System.class, "exit", int.class)
+                .check(CLASSES);
+    }
+
+    @Test
+    void nothing_reaches_for_the_network() {
+        noClasses()
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("java.net.http..")
+                .orShould()
+                .dependOnClassesThat()
+                .haveFullyQualifiedName("java.net.Socket")
+                .check(CLASSES);
+    }
+}

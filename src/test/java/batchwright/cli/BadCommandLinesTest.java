@@ -1,0 +1,144 @@
+package batchwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Command lines that are not right: exit code 2, what is wrong and what to do, no insides, no file changed. */
+class BadCommandLinesTest {
+    @TempDir
+    Path here;
+
+    @BeforeEach
+    void files() throws IOException {
+        Folders.starter(here);
+        Files.createDirectories(here.resolve("empty"));
+        Files.writeString(here.resolve("notes.txt"), "nothing to see\n");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+        paln lifter-gaining                       | there is no command "paln"               | Nearest: plan.
+        budget                                    | there is no command "budget"             | Commands: needs,
+        --budgte 60 plan lifter-gaining           | there is no option "--budgte"            | Nearest: --budget.
+        --budget 60 plan lifter-gaining           | --budget stands before the command       | plan ... --budget
+        --json                                    | no command is named                      | needs, plan, snack
+        plan                                      | no eater is named                        | plan lifter-gaining
+        plan lifter-gaining --budgte 60           | there is no option "--budgte"            | Nearest: --budget.
+        plan lifter-gaining --budget              | --budget has no value                    | --budget M
+        plan lifter-gaining --budget abc          | --budget cannot be "abc"                 | 75 or 75.50
+        plan lifter-gaining --budget 75,50        | --budget cannot be "75,50"               | decimals with a point
+        plan lifter-gaining --budget 75.505       | --budget cannot be "75.505"              | 75 or 75.50
+        plan lifter-gaining --budget -3           | --budget cannot be "-3"                  | 75 or 75.50
+        plan lifter-gaining --budget 1e3          | --budget cannot be "1e3"                 | 75 or 75.50
+        plan lifter-gaining --budget 60 --budget 70 | --budget is given twice                | Give it once.
+        plan lifter-gaining --days 99             | --days cannot be "99"                    | from 1 to 14
+        plan lifter-gaining --days 0              | --days cannot be "0"                     | from 1 to 14
+        plan lifter-gaining --days 2.5            | --days cannot be "2.5"                   | a whole number of days
+        plan lifter-gaining --days five           | --days cannot be "five"                  | from 1 to 14
+        plan lifter-gaining --days 99999999999    | --days cannot be "99999999999"           | from 1 to 14
+        plan lifter-gaining --dishes 11           | --dishes cannot be "11"                  | from 1 to 10
+        plan lifter-gaining --seconds 0           | --seconds cannot be "0"                  | from 1 to 3600
+        plan lifter-gainin                        | there is no eater called "lifter-gainin" | Nearest: lifter-gaining.
+        plan lifter-gaining lifter-gaining        | the eater lifter-gaining is named twice  | each eater once
+        plan profiles                             | there is no eater called "profiles"      | Known: desk-cutting
+        plan profiles/                            | profiles/ is a folder                    | profiles/desk-cutting.yaml
+        plan profiles/lifter.yaml                 | there is no file profiles/lifter.yaml    | Nearest: lifter-gaining.
+        plan nowhere/lifter-gaining.yaml          | there is no file nowhere/lifter          | Nearest: lifter-gaining.
+        needs                                     | no eater is named                        | needs lifter-gaining
+        needs lifter-gaining desk-cutting         | one eater at a time                      | Name one profile
+        needs notes.txt                           | there is no eater called "notes.txt"     | Known: desk-cutting
+        needs ../lifter-gaining.yaml              | there is no file ../lifter-gaining.yaml  | Nearest: lifter-gaining.
+        needs lifter-gaining --data nowhere       | there is no folder                       | foods/ and profiles/
+        needs lifter-gaining --data notes.txt     | is a file                                | foods/ and profiles/
+        needs lifter-gaining --data empty         | there is no foods/ in                    | writes starter files
+        snack                                     | no calorie gap is given                  | snack 430
+        snack lots                                | KCAL cannot be "lots"                    | from 0 to 5000
+        snack -5                                  | KCAL cannot be "-5"                      | from 0 to 5000
+        snack 430 20                              | more than one calorie gap                | snack 430
+        snack 430.55                              | KCAL cannot be "430.55"                  | at most one decimal
+        snack 430 --most 400                      | --most 400 is less than                  | at least 430
+        snack 430 --by weight                     | --by cannot be "weight"                  | energy, pieces, cost, grams
+        snack 430 --by enrgy                      | --by cannot be "enrgy"                   | Nearest: energy.
+        snack 430 --kinds 0                       | --kinds cannot be "0"                    | from 1 to 4
+        snack 430 --protein much                  | --protein cannot be "much"               | from 0 to 300
+        dishes lentil_raguu                       | there is no dish called "lentil_raguu"   | Nearest: lentil_ragu.
+        dishes lentil_ragu egg_muffins            | more than one dish is named              | Name one dish
+        foods --json=maybe                        | --json cannot have this value            | Write it as --json.
+        check lifter-gaining                      | more than check can use                  | check --help
+        init                                      | no folder is named                       | init my-kitchen
+        init .                                    | these files are there already            | Nothing was written
+        init notes.txt                            | notes.txt is a file                      | Nothing was written
+        init one two                              | more than one folder is named            | init my-kitchen
+        """)
+    void says_what_is_wrong_and_what_to_do(String line, String wrong, String cure) throws IOException {
+        Map<String, String> before = Folders.content(here);
+        List<String> args = new ArrayList<>(List.of(line.strip().split("\\s+")));
+
+        Cli.Result text = Cli.in(here).run(args.toArray(new String[0]));
+
+        assertThat(text.code()).as(text.both()).isEqualTo(2);
+        assertThat(text.err())
+                .startsWith("error: ")
+                .contains(wrong)
+                .contains(cure)
+                .doesNotContain("Invalid");
+        if (!args.contains("--json")) {
+            assertThat(text.out()).isEmpty();
+        }
+        assertNoInsides(text);
+        args.add("--json");
+        if (!line.contains("--json") && !line.endsWith("--budget")) {
+            Cli.Result json = Cli.in(here).run(args.toArray(new String[0]));
+            assertThat(json.code()).isEqualTo(2);
+            assertThat(json.err()).isEqualTo(text.err());
+            JsonNode errors = Shape.parse(json.out());
+            Shape.check(
+                    errors,
+                    "{\"schema\": \"=batchwright.error/1\", \"errors\": [{\"wrong\": \"text\", \"cure\": \"text\"}]}");
+            assertThat(errors.at("/errors/0/wrong").textValue()).contains(wrong);
+        }
+        assertThat(Folders.content(here)).isEqualTo(before);
+    }
+
+    static void assertNoInsides(Cli.Result result) {
+        assertThat(result.both()).doesNotContain("Exception", "at batchwright", "batchwright.cli", "picocli", "java.");
+    }
+
+    @Test
+    void a_file_that_may_not_be_read() throws IOException {
+        Path profile = here.resolve("profiles/lifter-gaining.yaml");
+        org.junit.jupiter.api.Assumptions.assumeTrue(
+                profile.toFile().setReadable(false) && !Files.isReadable(profile), "runs as a user who may read all");
+
+        Cli.Result result = Cli.in(here).run("needs", "lifter-gaining");
+
+        assertThat(result.code()).isEqualTo(2);
+        assertThat(result.err()).contains("profiles/lifter-gaining.yaml: error: ");
+        assertNoInsides(result);
+    }
+
+    @Test
+    void debug_shows_where_it_happened() {
+        Cli.Result result = Cli.in(here).run("plan", "lifter-gainin", "--debug");
+
+        assertThat(result.code()).isEqualTo(2);
+        assertThat(result.err()).contains("at batchwright.").contains("error: there is no eater called");
+    }
+
+    @Test
+    void a_word_that_begins_with_an_at_sign_is_a_word() {
+        assertThat(Cli.in(here).run("foods", "@notes.txt").out()).startsWith("No food has the words \"@notes.txt\".");
+    }
+}

@@ -1,0 +1,46 @@
+package batchwright.cli;
+
+import batchwright.app.MakePlan;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+
+/** Runs command lines in a folder, as a shell would. */
+final class Cli {
+    private final Path here;
+    private final MakePlan plans;
+
+    private Cli(Path here, MakePlan plans) {
+        this.here = here;
+        this.plans = plans;
+    }
+
+    static Cli in(Path here) {
+        return new Cli(here, new MakePlan());
+    }
+
+    static Cli in(Path here, MakePlan plans) {
+        return new Cli(here, plans);
+    }
+
+    record Result(int code, String out, String err) {
+        /** The answer with all blanks and line ends as one blank: where lines break does not matter. */
+        String flat() {
+            return out.replaceAll("\\s+", " ");
+        }
+
+        String both() {
+            return out + err;
+        }
+    }
+
+    Result run(String... args) {
+        var out = new ByteArrayOutputStream();
+        var err = new ByteArrayOutputStream();
+        var terminal = new Terminal(
+                new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8));
+        int code = Main.run(args, terminal, plans, here);
+        return new Result(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+}

@@ -1,0 +1,169 @@
+package batchwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** plan on the starter files: two days for one eater, which is quickly proven. */
+class PlanCommandTest {
+    /** The contract of plan --json, field by field. */
+    private static final String CONTRACT = """
+            {"schema": "=batchwright.plan/1", "status": "=planned",
+             "proof": {"proven_cheapest": "yes/no", "cost_minor": "whole", "lower_bound_minor": "whole",
+                       "nodes": "whole", "seconds": "number"},
+             "currency": "=USD", "cost_minor": "whole", "budget_minor": "whole", "days": "whole",
+             "eaters": [{"eater": "text",
+               "targets": {"energy_kcal": {"min": "whole", "aim": "whole", "max": "whole"}, "protein_g": {"min": "whole"},
+                           "fat_g": {"min": "whole", "max": "whole"}, "fibre_g": {"min": "whole"},
+                           "fruit_veg_g": {"min": "whole"}},
+               "days": [{"day": "whole",
+                 "containers": [{"dish": "text", "count": "whole", "from": "text"}],
+                 "snacks": [{"food": "text", "measure": "text", "count": "whole", "grams": "number"}],
+                 "always": [{"food": "text", "measure": "text", "count": "whole", "grams": "number"}],
+                 "totals": {"energy_kcal": "number", "protein_g": "number", "fat_g": "number", "carb_g": "number",
+                            "fibre_g": "number", "fruit_veg_g": "number", "sodium_mg": "number"}}]}],
+             "batches": [{"dish": "text", "containers": "whole",
+               "ingredients": [{"food": "text", "grams": "number"}],
+               "fills": [{"eater": "text", "containers": "whole",
+                 "parts": [{"part": "text", "raw_g": "whole", "cooked_g": "whole", "pieces": "whole?"}],
+                 "per_container": {"energy_kcal": "number", "protein_g": "number", "fat_g": "number", "carb_g": "number",
+                                   "fibre_g": "number", "fruit_veg_g": "number", "sodium_mg": "number"}}]}],
+             "shopping": [{"food": "text", "pack_g": "number", "packs": "whole", "price_minor": "whole",
+                           "cost_minor": "whole", "from_pantry_g": "number", "used_g": "number", "left_g": "number"}],
+             "audit": {"passed": "yes/no", "checks": [{"rule": "text", "passed": "yes/no"}]},
+             "clashes": [], "cautions": [{"code": "text", "text": "text", "stops_planning": "yes/no"}]}
+            """;
+
+    @TempDir
+    Path here;
+
+    private Cli.Result plan(String... more) {
+        String[] args = new String[4 + more.length];
+        System.arraycopy(new String[] {"plan", "parent-holding", "--days", "2"}, 0, args, 0, 4);
+        System.arraycopy(more, 0, args, 4, more.length);
+        return Cli.in(here).run(args);
+    }
+
+    @Test
+    void the_first_sentence_answers_and_every_section_is_there() {
+        Cli.Result result = plan("--budget", "75.50");
+
+        assertThat(result.code()).isZero();
+        assertThat(result.err()).isEmpty();
+        assertThat(result.out())
+                .startsWith("2 days for Parent, holding: ")
+                .containsPattern("^.* USD \\(budget 75\\.50\\), proven cheapest\\.\n")
+                .contains("\nCOOK: ", "\nDAYS: ", "\nBUY: ", "\nPROOF\n", "\nCAUTIONS\n");
+        assertThat(result.flat())
+                .contains("Labels decide", "within 2 hours", "4 C (40 F)", "74 C (165 F)", "invented")
+                .contains("no medical advice", "milk, wheat, gluten");
+        assertThat(result.out().lines()).allMatch(line -> line.length() <= 80);
+    }
+
+    @Test
+    void json_keeps_its_contract() {
+        JsonNode plan = Shape.parse(plan("--budget", "75.50", "--json").out());
+
+        Shape.check(plan, CONTRACT);
+        assertThat(plan.get("budget_minor").intValue()).isEqualTo(7550);
+        assertThat(plan.at("/proof/proven_cheapest").booleanValue()).isTrue();
+        assertThat(plan.at("/audit/passed").booleanValue()).isTrue();
+        assertThat(plan.get("eaters")).hasSize(1);
+        assertThat(plan.at("/eaters/0/days")).hasSize(2);
+    }
+
+    @Test
+    void the_lines_of_the_shopping_list_add_up() {
+        JsonNode plan = Shape.parse(plan("--json").out());
+
+        long cost = 0;
+        for (JsonNode line : plan.get("shopping")) {
+            long packs = line.get("packs").longValue();
+            cost += line.get("cost_minor").longValue();
+            assertThat(line.get("cost_minor").longValue())
+                    .isEqualTo(packs * line.get("price_minor").longValue());
+            BigDecimal bought = decimal(line, "pack_g").multiply(BigDecimal.valueOf(packs));
+            assertThat(bought.add(decimal(line, "from_pantry_g")).subtract(decimal(line, "used_g")))
+                    .isEqualByComparingTo(decimal(line, "left_g"))
+                    .isNotNegative();
+        }
+        assertThat(plan.get("cost_minor").longValue()).isEqualTo(cost);
+        assertThat(plan.at("/proof/cost_minor").longValue()).isEqualTo(cost);
+        assertThat(plan.get("budget_minor").isNull()).isTrue();
+    }
+
+    @Test
+    void containers_eaten_are_the_containers_cooked() {
+        JsonNode plan = Shape.parse(plan("--json").out());
+
+        for (JsonNode batch : plan.get("batches")) {
+            int eaten = 0;
+            for (JsonNode day : plan.at("/eaters/0/days")) {
+                for (JsonNode container : day.get("containers")) {
+                    eaten += container.get("dish").equals(batch.get("dish"))
+                            ? container.get("count").intValue()
+                            : 0;
+                }
+            }
+            assertThat(batch.get("containers").intValue()).isEqualTo(eaten);
+        }
+    }
+
+    @Test
+    void text_and_json_tell_the_same_cost() {
+        long cost = Shape.parse(plan("--json").out()).get("cost_minor").longValue();
+
+        assertThat(plan().out())
+                .contains(": " + BigDecimal.valueOf(cost, 2).toPlainString() + " USD, proven cheapest.");
+    }
+
+    @Test
+    void two_runs_differ_in_nothing_but_seconds() {
+        String seconds = "\"seconds\" : [0-9.]+";
+
+        assertThat(plan("--json").out().replaceAll(seconds, ""))
+                .isEqualTo(plan("--json").out().replaceAll(seconds, ""));
+        assertThat(plan().out()).isEqualTo(plan().out());
+    }
+
+    @Test
+    void two_eaters_share_a_batch() throws IOException {
+        Path profiles = Folders.starter(here).resolve("profiles");
+        Files.writeString(
+                profiles.resolve("parent-holding.yaml"),
+                "\nsnacks:\n  only: [egg, avocado, banana]\n",
+                StandardOpenOption.APPEND);
+        Files.copy(profiles.resolve("parent-holding.yaml"), profiles.resolve("partner-holding.yaml"));
+        Folders.replace(profiles.resolve("partner-holding.yaml"), "eater: parent-holding", "eater: partner-holding");
+        Folders.keepDishes(here, "lentil_ragu"); // so that it is quickly proven
+
+        Cli.Result result = Cli.in(here)
+                .run(
+                        "plan",
+                        "partner-holding",
+                        "profiles/parent-holding.yaml",
+                        "--days",
+                        "2",
+                        "--dishes",
+                        "1",
+                        "--json");
+
+        JsonNode plan = Shape.parse(result.out());
+        Shape.check(plan, CONTRACT.replace("\"budget_minor\": \"whole\"", "\"budget_minor\": \"whole?\""));
+        assertThat(result.code()).isZero();
+        assertThat(plan.at("/eaters/0/eater").textValue()).isEqualTo("partner-holding");
+        assertThat(plan.at("/eaters/1/eater").textValue()).isEqualTo("parent-holding");
+        assertThat(plan.at("/batches/0/fills")).hasSize(2);
+    }
+
+    private static BigDecimal decimal(JsonNode node, String field) {
+        return new BigDecimal(node.get(field).asText());
+    }
+}

@@ -1,0 +1,212 @@
+package batchwright.solve;
+
+import batchwright.food.Dish;
+import batchwright.food.Food;
+import batchwright.food.Measure;
+import batchwright.person.Wishes;
+import batchwright.plan.PlanRequest;
+import batchwright.plan.Seat;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Every way for one eater to fill containers and to eat them and snacks, day by day, within the rules. */
+final class EveryMenu {
+    private static final int MOST_OF_A_DISH_A_DAY = 2;
+
+    private final PlanRequest request;
+    private final Wishes wishes;
+    private final List<Dish> dishes;
+    private final EveryFill fills;
+    private final Amounts always;
+    private final List<Amounts> snackDays = new ArrayList<>();
+    private final Map<List<Integer>, List<long[]>> found = new HashMap<>();
+
+    /**
+     * Everything of an eater over all days.
+     *
+     * @param containers of each dish
+     * @param used edible grams of each food, in parts
+     */
+    record Menu(int[] containers, long[] used) {}
+
+    /**
+     * Something eaten.
+     *
+     * @param holds of each counted nutrient, in parts of its unit
+     * @param used edible grams of each food, in parts
+     */
+    record Amounts(long[] holds, long[] used) {
+        Amounts plus(Amounts other, long times) {
+            return new Amounts(sum(holds, other.holds, times), sum(used, other.used, times));
+        }
+
+        private static long[] sum(long[] a, long[] b, long times) {
+            long[] sum = a.clone();
+            for (int i = 0; i < sum.length; i++) {
+                sum[i] += b[i] * times;
+            }
+            return sum;
+        }
+    }
+
+    EveryMenu(PlanRequest request, Seat seat, List<Food> foods, List<Dish> dishes) {
+        this.request = request;
+        this.wishes = seat.eater().wishes();
+        this.dishes = dishes;
+        this.fills = new EveryFill(seat, foods);
+        Amounts eaten = fills.nothing();
+        for (Wishes.Always one : wishes.always()) {
+            eaten = eaten.plus(grams(one.measure()), one.count());
+        }
+        this.always = eaten;
+        snackDays(
+                request.kitchen().measures().values().stream()
+                        .flatMap(List::stream)
+                        .toList(),
+                0,
+                0,
+                0,
+                always);
+    }
+
+    private Amounts grams(Measure measure) {
+        return fills.ofFood(measure.food(), measure.grams(), BigDecimal.ONE);
+    }
+
+    /** What is always eaten with every allowed choice of snacks. */
+    private void snackDays(List<Measure> measures, int from, int taken, int kinds, Amounts eaten) {
+        if (from == measures.size()) {
+            snackDays.add(eaten);
+            return;
+        }
+        Measure measure = measures.get(from);
+        snackDays(measures, from + 1, taken, kinds, eaten);
+        boolean offered = fills.reaches(measure.food())
+                && (wishes.snackFoods().isEmpty() || wishes.snackFoods().get().contains(measure.food()));
+        for (int count = 1; offered && count <= measure.snackMost(); count++) {
+            if (taken + count <= wishes.snackMeasuresADay() && kinds + 1 <= wishes.snackKindsADay()) {
+                snackDays(measures, from + 1, taken + count, kinds + 1, eaten.plus(grams(measure), count));
+            }
+        }
+    }
+
+    List<Menu> menus() {
+        List<List<Amounts>> ways = dishes.stream().map(fills::of).toList();
+        choose(ways, 0, 0, new Amounts[dishes.size()]);
+        List<Menu> menus = new ArrayList<>();
+        found.forEach((containers, useds) -> useds.forEach(used -> menus.add(
+                new Menu(containers.stream().mapToInt(Integer::intValue).toArray(), used))));
+        return menus;
+    }
+
+    /** Decides for each dish whether it is eaten and how its containers are filled. */
+    private void choose(List<List<Amounts>> ways, int dish, int cooked, Amounts[] chosen) {
+        if (dish == ways.size()) {
+            layOut(chosen);
+            return;
+        }
+        chosen[dish] = null;
+        choose(ways, dish + 1, cooked, chosen);
+        if (cooked < request.mostDishes()) {
+            for (Amounts way : ways.get(dish)) {
+                chosen[dish] = way;
+                choose(ways, dish + 1, cooked + 1, chosen);
+            }
+            chosen[dish] = null;
+        }
+    }
+
+    private void layOut(Amounts[] chosen) {
+        List<Menu> soFar =
+                List.of(new Menu(new int[dishes.size()], fills.nothing().used()));
+        for (int day = 1; day <= request.days() && !soFar.isEmpty(); day++) {
+            List<Menu> today = new ArrayList<>();
+            servings(chosen, day, 0, wishes.containersADay(), new int[dishes.size()], fills.nothing(), today);
+            soFar = sums(soFar, today);
+        }
+        for (Menu menu : soFar) {
+            if (everyChosenIsEaten(chosen, menu)) {
+                keep(found, menu);
+            }
+        }
+    }
+
+    private static boolean everyChosenIsEaten(Amounts[] chosen, Menu menu) {
+        for (int d = 0; d < chosen.length; d++) {
+            if (chosen[d] != null && menu.containers()[d] == 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void servings(
+            Amounts[] chosen, int day, int dish, int left, int[] containers, Amounts eaten, List<Menu> today) {
+        if (dish == chosen.length) {
+            if (left == 0) {
+                addSnacks(containers, eaten, today);
+            }
+            return;
+        }
+        servings(chosen, day, dish + 1, left, containers, eaten, today);
+        Amounts way = chosen[dish];
+        Dish served = dishes.get(dish);
+        boolean keeps = day <= served.fridgeDays() || served.freezes();
+        for (int count = 1; way != null && keeps && count <= Math.min(left, MOST_OF_A_DISH_A_DAY); count++) {
+            int[] more = containers.clone();
+            more[dish] = count;
+            servings(chosen, day, dish + 1, left - count, more, eaten.plus(way, count), today);
+        }
+    }
+
+    private void addSnacks(int[] containers, Amounts eaten, List<Menu> today) {
+        for (Amounts snacks : snackDays) {
+            if (fills.dayIsRight(eaten.holds(), snacks.holds())) {
+                today.add(new Menu(containers, eaten.plus(snacks, 1).used()));
+            }
+        }
+    }
+
+    private static List<Menu> sums(List<Menu> before, List<Menu> today) {
+        Map<List<Integer>, List<long[]>> sums = new HashMap<>();
+        for (Menu past : before) {
+            for (Menu now : today) {
+                int[] containers = past.containers().clone();
+                for (int d = 0; d < containers.length; d++) {
+                    containers[d] += now.containers()[d];
+                }
+                keep(sums, new Menu(containers, Amounts.sum(past.used(), now.used(), 1)));
+            }
+        }
+        List<Menu> menus = new ArrayList<>();
+        sums.forEach((containers, useds) -> useds.forEach(used -> menus.add(
+                new Menu(containers.stream().mapToInt(Integer::intValue).toArray(), used))));
+        return menus;
+    }
+
+    /** Keeps a menu unless another with the same containers needs no more of any food; drops those it makes needless. */
+    private static void keep(Map<List<Integer>, List<long[]>> kept, Menu menu) {
+        List<Integer> key = Arrays.stream(menu.containers()).boxed().toList();
+        List<long[]> useds = kept.computeIfAbsent(key, k -> new ArrayList<>());
+        for (long[] other : useds) {
+            if (noMore(other, menu.used())) {
+                return;
+            }
+        }
+        useds.removeIf(other -> noMore(menu.used(), other));
+        useds.add(menu.used());
+    }
+
+    private static boolean noMore(long[] a, long[] b) {
+        for (int i = 0; i < a.length; i++) {
+            if (a[i] > b[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

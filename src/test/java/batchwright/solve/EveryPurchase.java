@@ -1,0 +1,73 @@
+package batchwright.solve;
+
+import batchwright.food.Food;
+import batchwright.food.Kitchen;
+import batchwright.food.Pack;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/** The cheapest way to have enough of each food: the pantry, and every number of each pack. */
+final class EveryPurchase {
+    static final long IMPOSSIBLE = Long.MAX_VALUE;
+
+    private final Kitchen kitchen;
+    private final List<Food> foods;
+    private final List<Map<Long, Long>> known = new ArrayList<>();
+
+    EveryPurchase(Kitchen kitchen, List<Food> foods) {
+        this.kitchen = kitchen;
+        this.foods = foods;
+        foods.forEach(food -> known.add(new HashMap<>()));
+    }
+
+    /** @param used edible grams of each food, in parts */
+    long leastCost(long[] used) {
+        long cost = 0;
+        for (int f = 0; f < used.length; f++) {
+            long here = known.get(f).computeIfAbsent(used[f], leastFor(foods.get(f)));
+            if (here == IMPOSSIBLE) {
+                return IMPOSSIBLE;
+            }
+            cost += here;
+        }
+        return cost;
+    }
+
+    /** Edible = as purchased x (100 - refuse) / 100; both sides are taken times 100. */
+    private Function<Long, Long> leastFor(Food food) {
+        long edibleOfHundred =
+                BigDecimal.valueOf(100).subtract(food.refusePercent()).longValueExact();
+        List<Pack> packs = kitchen.packs().getOrDefault(food, List.of());
+        long home = kitchen.pantry().getOrDefault(food, BigDecimal.ZERO).longValueExact();
+        return used -> {
+            long missing = used * 100 - home * edibleOfHundred * BruteForce.PARTS;
+            return cheapest(packs, 0, missing, edibleOfHundred * BruteForce.PARTS);
+        };
+    }
+
+    private static long cheapest(List<Pack> packs, int from, long missing, long perGram) {
+        if (missing <= 0) {
+            return 0;
+        }
+        if (from == packs.size()) {
+            return IMPOSSIBLE;
+        }
+        long best = IMPOSSIBLE;
+        long cost = 0;
+        long holds = packs.get(from).grams().longValueExact() * perGram;
+        for (long left = missing; ; left -= holds) {
+            long rest = cheapest(packs, from + 1, left, perGram);
+            if (rest != IMPOSSIBLE) {
+                best = Math.min(best, cost + rest);
+            }
+            if (left <= 0) {
+                return best;
+            }
+            cost += packs.get(from).price().minor();
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package batchwright.solve;
+
+import batchwright.plan.Plan;
+import batchwright.plan.PlanResult;
+import java.util.Optional;
+import java.util.OptionalLong;
+
+/** What came out of planning, in few words: the least cost, no plan, or not proven. */
+final class Outcome {
+    private Outcome() {}
+
+    static String of(PlanResult result) {
+        return result.match(new PlanResult.Cases<>() {
+            @Override
+            public String planned(PlanResult.Planned planned) {
+                return cost(planned.plan().cost().minor());
+            }
+
+            @Override
+            public String noPlan(PlanResult.NoPlan noPlan) {
+                return "no plan";
+            }
+
+            @Override
+            public String gaveUp(PlanResult.GaveUp gaveUp) {
+                return "not proven";
+            }
+        });
+    }
+
+    static String of(OptionalLong leastMinor) {
+        return leastMinor.isPresent() ? cost(leastMinor.getAsLong()) : "no plan";
+    }
+
+    private static String cost(long minor) {
+        return "costs " + minor;
+    }
+
+    static Optional<Plan> plan(PlanResult result) {
+        return result.match(new PlanResult.Cases<>() {
+            @Override
+            public Optional<Plan> planned(PlanResult.Planned planned) {
+                return Optional.of(planned.plan());
+            }
+
+            @Override
+            public Optional<Plan> noPlan(PlanResult.NoPlan noPlan) {
+                return Optional.empty();
+            }
+
+            @Override
+            public Optional<Plan> gaveUp(PlanResult.GaveUp gaveUp) {
+                return gaveUp.best();
+            }
+        });
+    }
+}

@@ -1,0 +1,54 @@
+package batchwright.solve;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import batchwright.audit.Audit;
+import batchwright.audit.AuditReport;
+import batchwright.plan.PlanRequest;
+import batchwright.plan.PlanResult;
+import java.util.OptionalLong;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The planner's answer to small random requests is what plain enumeration finds, to the cent; and its plan passes audit. */
+class PlannerBruteForceTest {
+    /** -Dbatchwright.seeds=3000 looks at more. */
+    private static final long SEEDS = Long.getLong("batchwright.seeds", 200);
+
+    static LongStream seeds() {
+        return LongStream.range(0, SEEDS);
+    }
+
+    /** Those that were once answered wrongly come first. */
+    static LongStream knownAndOtherSeeds() {
+        return LongStream.concat(
+                LongStream.of(209, 558, 799, 996, 1237, 1336, 1669, 1724, 1856, 2069, 2323, 2420, 2923), seeds());
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("knownAndOtherSeeds")
+    void costs_what_enumeration_finds(long seed) {
+        PlanRequest request = RandomProblems.of(seed);
+
+        PlanResult result = new BatchPlanner().plan(request);
+
+        assertThat(Outcome.of(result)).isEqualTo(Outcome.of(BruteForce.leastCost(request)));
+        Outcome.plan(result).ifPresent(plan -> {
+            assertThat(Audit.of(request, plan).checks()).allMatch(AuditReport.Check::passed);
+            assertThat(plan.proof().provenCheapest()).isTrue();
+        });
+    }
+
+    /** Requests without a plan say little; most of them must have one. */
+    @Test
+    void most_of_the_requests_have_a_plan() {
+        long planned = seeds().mapToObj(RandomProblems::of)
+                .map(BruteForce::leastCost)
+                .filter(OptionalLong::isPresent)
+                .count();
+
+        assertThat(planned).isBetween(SEEDS / 2, SEEDS - SEEDS / 10);
+    }
+}
