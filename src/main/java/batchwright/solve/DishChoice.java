@@ -43,10 +43,7 @@ final class DishChoice implements Completion<DaysSolution> {
         TotalsDraft draft = aim.complete(TotalsDraft.choosingDishes(request, new Menu(request)));
         Effort haste = effort.limited(HASTY_SETS);
         var hasty = new BranchAndBound<>(
-                        draft.model(),
-                        new DishChoice(draft, aim, effort, true),
-                        Double.POSITIVE_INFINITY,
-                        haste::mustStop)
+                        draft.model(), new DishChoice(draft, aim, effort, true), Double.POSITIVE_INFINITY, haste::mustStop)
                 .search();
         var search = new BranchAndBound<>(
                 draft.model(), new DishChoice(draft, aim, effort, false), hasty.cost(), effort::mustStop);
@@ -73,9 +70,7 @@ final class DishChoice implements Completion<DaysSolution> {
     private Optional<Found<DaysSolution>> cheapest(Set<Dish> dishes, double cutoff) {
         Menu menu = new Menu(draft.request(), dishes);
         TotalsDraft totals = aim.complete(
-                hasty
-                        ? TotalsDraft.everyDayAlike(draft.request(), menu)
-                        : TotalsDraft.cookingAll(draft.request(), menu));
+                hasty ? TotalsDraft.everyDayAlike(draft.request(), menu) : TotalsDraft.cookingAll(draft.request(), menu));
         Effort mine = hasty ? effort.limited(HASTY_STEPS) : effort;
         var result = new BranchAndBound<>(
                         totals.model(), new DayByDay(totals, aim, mine, hasty), cutoff, mine::mustStop)

@@ -20,7 +20,10 @@ import java.util.random.RandomGeneratorFactory;
  */
 final class DualSimplex implements Relaxation {
     private static final double FEASIBLE = 1e-9;
-    private static final double PIVOT = 1e-9;
+    /** A row that misses by less, and that nothing can mend, misses by rounding. */
+    private static final double HOPELESS = 1e-6;
+
+    private static final double PIVOT = 1e-8;
     private static final double DUAL = 1e-9;
     /** Stands in for an infinite bound that the cost pulls towards; an optimum out there is unbounded. */
     private static final double FAR = 1e8;
@@ -33,12 +36,14 @@ final class DualSimplex implements Relaxation {
 
     private static final double MOST_WEIGHT = 1e7;
     private static final int PIVOTS_BEFORE_CHECK = 50;
+    private static final int MOST_PIVOTS_UNCHECKED = 2000;
     private static final double DRIFT = 1e-7;
 
     private final int n;
     private final int m;
     private final double[][] rows;
-    private final double[] scale;
+    private final int[][] rowColumns;
+    private final double[][] rowValues;
     private final double[] costs;
     private final double[] perturbed;
     private final double offset;
@@ -54,8 +59,11 @@ final class DualSimplex implements Relaxation {
     private final double[] xN;
     private final double[] xB;
     private final double[] weight;
+    private final boolean[] tolerated;
     private final int[] pattern;
+    private final double[] reduced;
     private int filled;
+    private int hopelessRow;
     private int sincePivotCheck;
     private long pivots;
 
@@ -68,19 +76,22 @@ final class DualSimplex implements Relaxation {
         exactCost = model.costStep() == 0;
         perturbed = perturbed(model);
         rows = new double[m][n];
-        scale = new double[m];
+        rowColumns = new int[m][];
+        rowValues = new double[m][];
         lower = new double[n + m];
         upper = new double[n + m];
         for (int i = 0; i < m; i++) {
             Row row = given.get(i);
             double largest =
                     Arrays.stream(row.coefficients()).map(Math::abs).max().orElse(1);
-            scale[i] = 1 / largest;
+            double scale = 1 / largest;
+            rowColumns[i] = row.columns();
+            rowValues[i] = Arrays.stream(row.coefficients()).map(a -> a * scale).toArray();
             for (int k = 0; k < row.columns().length; k++) {
-                rows[i][row.columns()[k]] += row.coefficients()[k] * scale[i];
+                rows[i][row.columns()[k]] = rowValues[i][k];
             }
-            lower[n + i] = row.lower() * scale[i];
-            upper[n + i] = row.upper() * scale[i];
+            lower[n + i] = row.lower() * scale;
+            upper[n + i] = row.upper() * scale;
         }
         t = new double[m][n];
         d = new double[n];
@@ -90,7 +101,9 @@ final class DualSimplex implements Relaxation {
         xN = new double[n];
         xB = new double[m];
         weight = new double[m];
+        tolerated = new boolean[m];
         pattern = new int[n];
+        reduced = new double[n];
         slackBasis();
     }
 
@@ -126,9 +139,12 @@ final class DualSimplex implements Relaxation {
             return Status.INFEASIBLE;
         }
         Status status = settle();
-        if ((status == Status.OPTIMAL && drifted()) || (status == Status.INFEASIBLE && sincePivotCheck > 0)) {
-            // An infeasibility cuts off a whole subtree: believe it only of a fresh tableau.
+        if (status == Status.OPTIMAL && drifted()) {
             refactor();
+            status = settle();
+        }
+        if (status == Status.INFEASIBLE && !proofOfInfeasibility()) {
+            slackBasis();
             status = settle();
         }
         if (status == Status.OPTIMAL && exactCost) {
@@ -144,8 +160,11 @@ final class DualSimplex implements Relaxation {
         }
         placeNonbasic();
         Status status = iterate(mostPivots).orElse(Status.OPTIMAL);
-        // A glance decides nothing for good: what looks infeasible is confirmed by solving.
-        return status == Status.INFEASIBLE ? solve(newLower, newUpper) : status;
+        if (status == Status.INFEASIBLE || drifted()) {
+            // A glance decides nothing for good.
+            return solve(newLower, newUpper);
+        }
+        return status;
     }
 
     private boolean takeBounds(double[] newLower, double[] newUpper) {
@@ -219,6 +238,7 @@ final class DualSimplex implements Relaxation {
 
     /** Pivots until the point keeps all bounds, or none can; empty when the limit comes first. */
     private Optional<Status> iterate(int limit) {
+        Arrays.fill(tolerated, false);
         for (int count = 0; count < limit; count++) {
             int r = leavingRow();
             if (r < 0) {
@@ -229,7 +249,12 @@ final class DualSimplex implements Relaxation {
             double target = rises ? lower[k] : upper[k];
             int q = enteringColumn(r, rises, Math.abs(target - xB[r]));
             if (q < 0) {
-                return Optional.of(Status.INFEASIBLE);
+                if (Math.abs(target - xB[r]) > HOPELESS * Math.max(1, Math.abs(target))) {
+                    hopelessRow = r;
+                    return Optional.of(Status.INFEASIBLE);
+                }
+                tolerated[r] = true;
+                continue;
             }
             step(r, q, target);
         }
@@ -244,7 +269,7 @@ final class DualSimplex implements Relaxation {
             int k = basic[i];
             double miss = Math.max(lower[k] - xB[i], xB[i] - upper[k]);
             double tolerance = FEASIBLE * Math.max(1, Math.abs(xB[i]));
-            if (miss > tolerance && miss * miss > worst * weight[i]) {
+            if (miss > tolerance && miss * miss > worst * weight[i] && !tolerated[i]) {
                 best = i;
                 worst = miss * miss / weight[i];
             }
@@ -270,7 +295,7 @@ final class DualSimplex implements Relaxation {
             }
             int k = nonbasic[best];
             double drop = Math.abs(row[best]) * (upper[k] - lower[k]);
-            if (slope - drop > FEASIBLE * Math.max(1, missing)) {
+            if (slope - drop > HOPELESS * Math.max(1, missing)) {
                 slope -= drop;
                 passed[best] = true;
                 flips[flipCount++] = best;
@@ -390,10 +415,13 @@ final class DualSimplex implements Relaxation {
         }
     }
 
-    /** Whether rounding has let the tableau drift from the rows as given. */
+    /** Whether rounding has let the tableau or the reduced costs drift from the rows and costs as given. */
     private boolean drifted() {
         if (sincePivotCheck < PIVOTS_BEFORE_CHECK) {
             return false;
+        }
+        if (sincePivotCheck > MOST_PIVOTS_UNCHECKED) {
+            return true;
         }
         double[] all = new double[n + m];
         for (int j = 0; j < n; j++) {
@@ -411,7 +439,15 @@ final class DualSimplex implements Relaxation {
                 return true;
             }
         }
-        return false;
+        double asGiven = 0;
+        for (int j = 0; j < n; j++) {
+            asGiven += costs[j] * all[j];
+        }
+        double asReduced = 0;
+        for (int j = 0; j < n; j++) {
+            asReduced += trueD[j] * xN[j];
+        }
+        return Math.abs(asGiven - asReduced) > DRIFT * Math.max(1, Math.abs(asGiven));
     }
 
     /** The tableau of the present basis, computed afresh from the rows as given. */
@@ -464,17 +500,82 @@ final class DualSimplex implements Relaxation {
         return pivots;
     }
 
-    /** Least value of the Lagrangian that the true reduced costs make: a lower bound by weak duality. */
+    /**
+     * The bound that the row multipliers of this basis prove by weak duality: least cost of the Lagrangian within all bounds.
+     * Worked out from the rows as given, so that it holds whatever rounding did to the tableau.
+     */
     @Override
     public double cost() {
-        double sum = offset;
+        double[] multipliers = new double[m];
         for (int j = 0; j < n; j++) {
-            if (Math.abs(trueD[j]) > DUAL) {
-                int k = nonbasic[j];
-                sum += trueD[j] * (trueD[j] > 0 ? leastOf(k) : mostOf(k));
+            if (nonbasic[j] >= n) {
+                multipliers[nonbasic[j] - n] = trueD[j];
             }
         }
+        double sum = offset;
+        System.arraycopy(costs, 0, reduced, 0, n);
+        for (int i = 0; i < m; i++) {
+            if (multipliers[i] != 0) {
+                addRow(reduced, i, -multipliers[i]);
+                sum += least(n + i, multipliers[i]);
+            }
+        }
+        for (int j = 0; j < n; j++) {
+            sum += least(j, reduced[j]);
+        }
         return sum;
+    }
+
+    private void addRow(double[] to, int i, double factor) {
+        int[] columns = rowColumns[i];
+        double[] values = rowValues[i];
+        for (int k = 0; k < columns.length; k++) {
+            to[columns[k]] += factor * values[k];
+        }
+    }
+
+    /** Least value of factor x variable within the variable's bounds. */
+    private double least(int k, double factor) {
+        if (factor == 0) {
+            return 0;
+        }
+        double at = factor > 0 ? leastOf(k) : mostOf(k);
+        // A free column with a reduced cost that is only rounding must not make the bound worthless.
+        return Double.isInfinite(at) && Math.abs(factor) <= DUAL ? 0 : factor * at;
+    }
+
+    /**
+     * Whether the row that could not be mended proves that nothing keeps all bounds: its combination of the rows as given has
+     * no value in common with what the columns allow.
+     */
+    private boolean proofOfInfeasibility() {
+        double[] row = t[hopelessRow];
+        double[] multipliers = new double[m];
+        for (int j = 0; j < n; j++) {
+            if (nonbasic[j] >= n) {
+                multipliers[nonbasic[j] - n] = -row[j];
+            }
+        }
+        if (basic[hopelessRow] >= n) {
+            multipliers[basic[hopelessRow] - n] += 1;
+        }
+        double[] combined = new double[n];
+        double least = 0;
+        double most = 0;
+        for (int i = 0; i < m; i++) {
+            if (multipliers[i] != 0) {
+                addRow(combined, i, -multipliers[i]);
+                least += least(n + i, multipliers[i]);
+                most -= least(n + i, -multipliers[i]);
+            }
+        }
+        for (int j = 0; j < n; j++) {
+            least += least(j, combined[j]);
+            most -= least(j, -combined[j]);
+        }
+        // The combination is zero for every point, so zero must be within reach.
+        double size = HOPELESS / 10;
+        return least > size || most < -size;
     }
 
     private double leastOf(int k) {
@@ -488,11 +589,10 @@ final class DualSimplex implements Relaxation {
     /** The least (sign -1) or largest (sign +1) activity of a row within the bounds of its columns. */
     private double activity(int i, int sign) {
         double sum = 0;
-        for (int j = 0; j < n; j++) {
-            double a = rows[i][j];
-            if (a != 0) {
-                sum += a * (a * sign > 0 ? upper[j] : lower[j]);
-            }
+        for (int k = 0; k < rowColumns[i].length; k++) {
+            int j = rowColumns[i][k];
+            double a = rowValues[i][k];
+            sum += a * (a * sign > 0 ? upper[j] : lower[j]);
         }
         return sum;
     }
@@ -515,12 +615,6 @@ final class DualSimplex implements Relaxation {
 
     @Override
     public double[] reducedCosts() {
-        var reduced = new double[n];
-        for (int j = 0; j < n; j++) {
-            if (nonbasic[j] < n) {
-                reduced[nonbasic[j]] = trueD[j];
-            }
-        }
-        return reduced;
+        return reduced.clone();
     }
 }

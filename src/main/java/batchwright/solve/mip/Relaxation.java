@@ -17,7 +17,7 @@ interface Relaxation {
     /** A cheapest point, by column index; only after {@link Status#OPTIMAL}. */
     double[] values();
 
-    /** Change of the least cost per unit that a column is moved off its bound, by column index; 0 for basic columns. */
+    /** By how much the bound {@link #cost} rises per unit that a column moves off its bound, by column index; after cost. */
     double[] reducedCosts();
 
     /** Outcome of one solve. */
