@@ -21,7 +21,7 @@ final class WishesReader {
     private static final Range KINDS = Range.of("kinds_a_day", "0", "6", "", "");
     private static final int USUAL_CONTAINERS = 3;
     private static final int USUAL_MEASURES = 3;
-    private static final int USUAL_KINDS = 2;
+    private static final int USUAL_KINDS = 3;
 
     private final Kitchen kitchen;
     private final Problems problems;

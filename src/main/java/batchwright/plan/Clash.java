@@ -1,5 +1,7 @@
 package batchwright.plan;
 
+import batchwright.quantity.Money;
+
 /**
  * One of a smallest set of rules that cannot all hold.
  *
@@ -8,4 +10,13 @@ package batchwright.plan;
  * @param cure the smallest change of this rule alone that makes a plan possible; empty when it alone cannot
  * @param tryThis a command or an edit to try; empty when there is none
  */
-public record Clash(String rule, String says, String cure, String tryThis) {}
+public record Clash(String rule, String says, String cure, String tryThis) {
+    /** The cheapest plan that keeps every other rule costs more than the budget. */
+    public static Clash budget(Money budget, Money cheapest) {
+        return new Clash(
+                "budget",
+                "the checkout cost stays within " + budget,
+                "raise the budget to " + cheapest + ", the cost of the cheapest plan",
+                "--budget " + cheapest);
+    }
+}

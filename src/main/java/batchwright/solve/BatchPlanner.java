@@ -1,5 +1,6 @@
 package batchwright.solve;
 
+import batchwright.plan.Clash;
 import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
@@ -17,21 +18,31 @@ import java.util.Optional;
  * each container for a layout of containers over days ({@link DayByDay}); and which snacks on which day ({@link DealOut}).
  */
 public final class BatchPlanner implements Planner {
+    /** The search never knows the budget: it finds the cheapest plan, and that either fits the budget or tells what would. */
     @Override
     public PlanResult plan(PlanRequest request) {
         long start = System.nanoTime();
+        PlanRequest unlimited = request.withBudget(Optional.empty());
         Effort effort = effort(request);
-        SearchResult<DaysSolution> result = DishChoice.search(request, Aim.LEAST_COST, effort);
+        SearchResult<DaysSolution> result = DishChoice.search(unlimited, Aim.LEAST_COST, effort);
         boolean proven = proven(result, effort);
         Optional<Plan> plan = result.best()
                 .map(best -> new TieBreak(best, effort).settle())
                 .map(best -> PlanAssembly.of(best, Proof.NONE));
-        Proof proof = proof(plan, result, effort, Duration.ofNanos(System.nanoTime() - start));
-        if (!proven) {
-            return new PlanResult.GaveUp(plan.map(p -> p.withProof(proof)), proof);
+        Proof proof = proof(plan, result, proven, effort, Duration.ofNanos(System.nanoTime() - start));
+        Optional<Money> tooDear = request.budget()
+                .filter(budget -> plan.isPresent() && proof.cost().compareTo(budget) > 0);
+        if (tooDear.isPresent()) {
+            return proof.lowerBound().compareTo(tooDear.get()) > 0
+                    ? new PlanResult.NoPlan(
+                            proven ? List.of(Clash.budget(tooDear.get(), proof.cost())) : List.of(), proof)
+                    : new PlanResult.GaveUp(Optional.empty(), proof);
         }
-        return plan.<PlanResult>map(p -> new PlanResult.Planned(p.withProof(proof)))
-                .orElseGet(() -> new PlanResult.NoPlan(List.of(), proof));
+        Optional<Plan> answer = plan.map(p -> p.withProof(proof));
+        if (!proven) {
+            return new PlanResult.GaveUp(answer, proof);
+        }
+        return answer.<PlanResult>map(PlanResult.Planned::new).orElseGet(() -> new PlanResult.NoPlan(List.of(), proof));
     }
 
     @Override
@@ -50,12 +61,14 @@ public final class BatchPlanner implements Planner {
     }
 
     private static boolean proven(SearchResult<?> result, Effort effort) {
-        return result.state() == SearchResult.State.DONE && effort.everythingSeen();
+        return result.state() == SearchResult.State.DONE && Double.isInfinite(effort.leastLeftOut());
     }
 
-    private static Proof proof(Optional<Plan> plan, SearchResult<?> result, Effort effort, Duration took) {
-        long bound = Double.isFinite(result.bound()) ? Math.max(0, Math.round(result.bound())) : 0;
-        long cost = plan.map(p -> p.cost().minor()).orElse(0L);
-        return new Proof(new Money(cost), new Money(bound), effort.nodes(), took);
+    private static Proof proof(
+            Optional<Plan> plan, SearchResult<?> result, boolean proven, Effort effort, Duration took) {
+        Money cost = plan.map(Plan::cost).orElse(Money.ZERO);
+        double proved = Math.min(result.bound(), effort.leastLeftOut());
+        long bound = Double.isFinite(proved) ? Math.max(0, Math.round(proved)) : 0;
+        return new Proof(cost, proven && plan.isPresent() ? cost : new Money(bound), effort.nodes(), took);
     }
 }

@@ -24,7 +24,7 @@ final class DayByDay implements Completion<DaysSolution> {
     private static final int FIRST_LAYOUTS = 50;
 
     /** Spent on the most even layout before the search goes on. */
-    private static final long QUICK_STEPS = 60;
+    private static final long QUICK_STEPS = 300;
 
     private static final double HALF_A_CENT = 0.5;
 
@@ -99,7 +99,10 @@ final class DayByDay implements Completion<DaysSolution> {
             }
             groups.put(seat, layouts.get(0));
         }
-        return new Attempt(cheapest(new Layout(containers, groups), cutoff, effort.limited(QUICK_STEPS)), false);
+        Layout layout = new Layout(containers, groups);
+        Effort little = effort.limited(QUICK_STEPS);
+        var look = new LayoutSearch(layout, hasty ? this::sameSnacks : this::days, little).glimpse(cutoff);
+        return new Attempt(look.found(), false);
     }
 
     /** The cheapest plan over every layout, below the cutoff. */
@@ -110,26 +113,34 @@ final class DayByDay implements Completion<DaysSolution> {
         for (Seat seat : totals.request().seats()) {
             combinations = extended(combinations, seat, layouts(seat, containers, MOST_LAYOUTS));
         }
+        if (combinations.size() > MOST_LAYOUTS) {
+            effort.leaveOut(bound);
+            combinations = combinations.subList(0, MOST_LAYOUTS);
+        }
         for (Map<Seat, List<LikeDays>> groups : combinations) {
-            var found = cheapest(new Layout(containers, groups), below, effort);
-            if (found.isPresent()) {
-                best = found;
-                below = found.get().cost();
+            var look = new LayoutSearch(new Layout(containers, groups), this::days, effort).cheapest(below);
+            if (look.found().isPresent()) {
+                best = look.found();
+                below = best.get().cost();
             }
             if (below <= bound + HALF_A_CENT) {
+                break;
+            }
+            if (!look.done()) {
+                effort.leaveOut(bound);
                 break;
             }
         }
         return new Attempt(best, true);
     }
 
-    private List<Map<Seat, List<LikeDays>>> extended(
+    /** Every combination with every layout of one more eater; one too many where there would be more. */
+    private static List<Map<Seat, List<LikeDays>>> extended(
             List<Map<Seat, List<LikeDays>>> combinations, Seat seat, List<List<LikeDays>> layouts) {
         List<Map<Seat, List<LikeDays>>> longer = new ArrayList<>();
         for (var combination : combinations) {
             for (var days : layouts) {
-                if (longer.size() >= MOST_LAYOUTS) {
-                    effort.leftSomethingOut();
+                if (longer.size() > MOST_LAYOUTS) {
                     return longer;
                 }
                 Map<Seat, List<LikeDays>> next = new LinkedHashMap<>(combination);
@@ -141,19 +152,21 @@ final class DayByDay implements Completion<DaysSolution> {
     }
 
     private List<List<LikeDays>> layouts(Seat seat, Map<Seat, Map<Dish, Integer>> containers, int limit) {
-        var found = DayLayouts.atMost(
-                limit,
-                Lookup.get(containers, seat),
-                totals.request().days(),
-                seat.eater().wishes().containersADay());
-        if (limit == MOST_LAYOUTS && found.size() > limit) {
-            effort.leftSomethingOut();
-        }
-        return found.stream().map(Layout::grouped).toList();
+        return DayLayouts.atMost(
+                        limit,
+                        Lookup.get(containers, seat),
+                        totals.request().days(),
+                        seat.eater().wishes().containersADay())
+                .stream()
+                .map(Layout::grouped)
+                .toList();
     }
 
-    private Optional<Found<DaysSolution>> cheapest(Layout layout, double cutoff, Effort spend) {
-        LayoutSearch.DraftMaker maker = l -> aim.complete(new DaysDraft(totals.request(), totals.menu(), l));
-        return new LayoutSearch(layout, maker, spend).cheapest(cutoff);
+    private DaysDraft days(Layout layout) {
+        return aim.complete(new DaysDraft(totals.request(), totals.menu(), layout));
+    }
+
+    private DaysDraft sameSnacks(Layout layout) {
+        return aim.complete(DaysDraft.sameSnacks(totals.request(), totals.menu(), layout));
     }
 }

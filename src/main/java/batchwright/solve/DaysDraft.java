@@ -40,7 +40,19 @@ final class DaysDraft implements Draft {
 
     private record SnackKey(Seat seat, Measure measure, LikeDays group) {}
 
+    private final boolean alike;
+
     DaysDraft(PlanRequest request, Menu menu, Layout layout) {
+        this(request, menu, layout, false);
+    }
+
+    /** Like days get the same snacks too: quickly solved, not always the cheapest. */
+    static DaysDraft sameSnacks(PlanRequest request, Menu menu, Layout layout) {
+        return new DaysDraft(request, menu, layout, true);
+    }
+
+    private DaysDraft(PlanRequest request, Menu menu, Layout layout, boolean alike) {
+        this.alike = alike;
         this.request = request;
         this.menu = menu;
         this.layout = layout;
@@ -51,7 +63,7 @@ final class DaysDraft implements Draft {
                     int most =
                             Math.min(measure.snackMost(), seat.eater().wishes().snackMeasuresADay());
                     String name = "snack." + measure.food().id() + "." + measure.name() + "." + named(seat, group);
-                    double all = (double) most * group.days().size();
+                    double all = (double) most * group.days().size() / daysOfOne(group);
                     snacks.put(new SnackKey(seat, measure, group), model.column(name, 0, all, true, RANK));
                 }
             }
@@ -64,7 +76,7 @@ final class DaysDraft implements Draft {
     private void orderLikeDays(Seat seat) {
         List<LikeDays> groups = groups(seat);
         for (int g = 1; g < groups.size(); g++) {
-            if (groups.get(g).servings().equals(groups.get(g - 1).servings())) {
+            if (groups.get(g).isLike(groups.get(g - 1))) {
                 var more = new Expression();
                 for (Measure measure : menu.snacks(seat)) {
                     double kcal = Amounts.inMeasure(measure, Nutrient.ENERGY);
@@ -104,7 +116,17 @@ final class DaysDraft implements Draft {
         return Lookup.get(layout.groups(), seat);
     }
 
-    Column snackColumn(Seat seat, Measure measure, LikeDays group) {
+    /** How many days one in a snack's column stands for. */
+    private int daysOfOne(LikeDays group) {
+        return alike ? group.days().size() : 1;
+    }
+
+    /** How many of a measure the days of a group have together. */
+    int snackCount(Seat seat, Measure measure, LikeDays group, double[] x) {
+        return (int) Math.rint(x[snackColumn(seat, measure, group).index()]) * daysOfOne(group);
+    }
+
+    private Column snackColumn(Seat seat, Measure measure, LikeDays group) {
         return Lookup.get(snacks, new SnackKey(seat, measure, group));
     }
 
@@ -163,7 +185,7 @@ final class DaysDraft implements Draft {
     @Override
     public Expression snacks(Seat seat, Measure measure) {
         var sum = new Expression();
-        groups(seat).forEach(group -> sum.plus(snackColumn(seat, measure, group), 1));
+        groups(seat).forEach(group -> sum.plus(snackColumn(seat, measure, group), daysOfOne(group)));
         return sum;
     }
 
@@ -205,7 +227,7 @@ final class DaysDraft implements Draft {
 
         @Override
         public int days() {
-            return group.days().size();
+            return group.days().size() / daysOfOne(group);
         }
 
         @Override

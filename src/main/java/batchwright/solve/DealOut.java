@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 
 /** Completes a layout whose portions, packs and snack sums are decided: deals the snacks out to the single days. */
 final class DealOut {
@@ -20,9 +21,12 @@ final class DealOut {
 
     private final DaysDraft draft;
     private final PlainCompletion plain;
+    private final BiConsumer<Seat, LikeDays> failed;
 
-    DealOut(DaysDraft draft) {
+    /** @param failed told of the days that snacks could not be dealt out to */
+    DealOut(DaysDraft draft, BiConsumer<Seat, LikeDays> failed) {
         this.draft = draft;
+        this.failed = failed;
         this.plain = new PlainCompletion(draft.model());
     }
 
@@ -43,6 +47,7 @@ final class DealOut {
             all.put(seat, days);
             for (LikeDays group : draft.groups(seat)) {
                 if (!deal(seat, group, x, days)) {
+                    failed.accept(seat, group);
                     return Optional.empty();
                 }
             }
@@ -52,10 +57,10 @@ final class DealOut {
 
     private boolean deal(Seat seat, LikeDays group, double[] x, Map<Integer, List<Snack>> days) {
         List<Measure> measures = draft.menu().snacks(seat).stream()
-                .filter(m -> x[draft.snackColumn(seat, m, group).index()] > 0)
+                .filter(m -> draft.snackCount(seat, m, group, x) > 0)
                 .toList();
         int[] total = measures.stream()
-                .mapToInt(m -> (int) x[draft.snackColumn(seat, m, group).index()])
+                .mapToInt(m -> draft.snackCount(seat, m, group, x))
                 .toArray();
         var wishes = seat.eater().wishes();
         List<DayRule> rules = DayRule.ALL;

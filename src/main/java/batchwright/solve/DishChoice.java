@@ -21,7 +21,7 @@ final class DishChoice implements Completion<DaysSolution> {
     /** Steps of the hasty search over sets of dishes, and within each. */
     private static final long HASTY_SETS = 40;
 
-    private static final long HASTY_STEPS = 30;
+    private static final long HASTY_STEPS = 800;
 
     private final TotalsDraft draft;
     private final Aim aim;
@@ -43,13 +43,17 @@ final class DishChoice implements Completion<DaysSolution> {
         TotalsDraft draft = aim.complete(TotalsDraft.choosingDishes(request, new Menu(request)));
         Effort haste = effort.limited(HASTY_SETS);
         var hasty = new BranchAndBound<>(
-                        draft.model(), new DishChoice(draft, aim, effort, true), Double.POSITIVE_INFINITY, haste::mustStop)
+                        draft.model(),
+                        new DishChoice(draft, aim, effort, true),
+                        Double.POSITIVE_INFINITY,
+                        haste::mustStop)
                 .search();
         var search = new BranchAndBound<>(
                 draft.model(), new DishChoice(draft, aim, effort, false), hasty.cost(), effort::mustStop);
+        effort.count(hasty);
         hasty.best().ifPresent(search::startWith);
         var result = search.search();
-        effort.finished(result);
+        effort.count(result);
         return result;
     }
 
@@ -62,20 +66,25 @@ final class DishChoice implements Completion<DaysSolution> {
                 cooked.add(dish);
             }
         }
-        Optional<Found<DaysSolution>> cheapest = cheapest(cooked, cutoff);
+        Optional<Found<DaysSolution>> cheapest = cheapest(cooked, bound, cutoff);
         return new Verdict<>(cheapest, Parts.allBut(choices, values, lower, upper));
     }
 
     /** The cheapest plan that cooks just these dishes, below the cutoff. */
-    private Optional<Found<DaysSolution>> cheapest(Set<Dish> dishes, double cutoff) {
+    private Optional<Found<DaysSolution>> cheapest(Set<Dish> dishes, double bound, double cutoff) {
         Menu menu = new Menu(draft.request(), dishes);
         TotalsDraft totals = aim.complete(
-                hasty ? TotalsDraft.everyDayAlike(draft.request(), menu) : TotalsDraft.cookingAll(draft.request(), menu));
+                hasty
+                        ? TotalsDraft.everyDayAlike(draft.request(), menu)
+                        : TotalsDraft.cookingAll(draft.request(), menu));
         Effort mine = hasty ? effort.limited(HASTY_STEPS) : effort;
         var result = new BranchAndBound<>(
                         totals.model(), new DayByDay(totals, aim, mine, hasty), cutoff, mine::mustStop)
                 .search();
-        mine.finished(result);
+        effort.count(result);
+        if (result.state() == SearchResult.State.STOPPED && !hasty) {
+            effort.leaveOut(Math.max(bound, result.bound()));
+        }
         return result.best().map(best -> new Found<>(result.cost(), best));
     }
 }

@@ -4,11 +4,11 @@ import batchwright.solve.mip.SearchResult;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
 
-/** What a search has spent, over all its levels, and when it must stop. */
+/** What a search has spent, over all its levels, when it must stop, and what it had to leave out. */
 final class Effort {
     private final BooleanSupplier stop;
     private final AtomicLong nodes;
-    private boolean everythingSeen = true;
+    private double leastLeftOut = Double.POSITIVE_INFINITY;
 
     Effort(BooleanSupplier stop) {
         this(stop, new AtomicLong());
@@ -29,21 +29,19 @@ final class Effort {
         return stop.getAsBoolean();
     }
 
-    /** Takes account of a search that has ended. */
-    void finished(SearchResult<?> search) {
+    /** Takes account of what a search has spent. */
+    void count(SearchResult<?> search) {
         nodes.addAndGet(search.nodes());
-        if (search.state() != SearchResult.State.DONE) {
-            everythingSeen = false;
-        }
     }
 
-    /** Something was left out that a proof would have needed. */
-    void leftSomethingOut() {
-        everythingSeen = false;
+    /** Something that a proof would have needed was left out; nothing in it costs less than the bound. */
+    void leaveOut(double bound) {
+        leastLeftOut = Math.min(leastLeftOut, bound);
     }
 
-    boolean everythingSeen() {
-        return everythingSeen;
+    /** Nothing that was left out costs less than this; infinite when everything was seen. */
+    double leastLeftOut() {
+        return leastLeftOut;
     }
 
     /** Relaxations solved. */

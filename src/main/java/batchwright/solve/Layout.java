@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * Which containers each eater has on which day.
@@ -20,24 +21,29 @@ record Layout(Map<Seat, Map<Dish, Integer>> containers, Map<Seat, List<LikeDays>
      * @param servings containers of each dish on each of these days
      * @param days their numbers, 1 being the cooking day
      */
-    record LikeDays(Map<Dish, Integer> servings, List<Integer> days) {}
-
-    /** The same with every day on its own. */
-    Layout singly() {
-        Map<Seat, List<LikeDays>> single = new LinkedHashMap<>();
-        groups.forEach((seat, days) -> single.put(
-                seat,
-                days.stream()
-                        .flatMap(
-                                group -> group.days().stream().map(day -> new LikeDays(group.servings(), List.of(day))))
-                        .toList()));
-        return new Layout(containers, single);
+    record LikeDays(Map<Dish, Integer> servings, List<Integer> days) {
+        /** Whether the two could change places. */
+        boolean isLike(LikeDays other) {
+            return servings.equals(other.servings) && days.size() == other.days.size();
+        }
     }
 
-    boolean isSingly() {
-        return groups.values().stream()
-                .flatMap(List::stream)
-                .allMatch(group -> group.days().size() == 1);
+    /** The same with one group of like days taken apart into two halves. */
+    Layout halved(Seat whose, LikeDays group) {
+        int half = group.days().size() / 2;
+        Map<Seat, List<LikeDays>> finer = new LinkedHashMap<>(groups);
+        finer.computeIfPresent(
+                whose,
+                (seat, mine) -> mine.stream()
+                        .flatMap(g -> g.equals(group)
+                                ? Stream.of(
+                                        new LikeDays(g.servings(), g.days().subList(0, half)),
+                                        new LikeDays(
+                                                g.servings(),
+                                                g.days().subList(half, g.days().size())))
+                                : Stream.of(g))
+                        .toList());
+        return new Layout(containers, finer);
     }
 
     static List<LikeDays> grouped(List<Map<Dish, Integer>> days) {

@@ -1,19 +1,25 @@
 package batchwright.solve;
 
+import batchwright.plan.Seat;
+import batchwright.solve.Layout.LikeDays;
 import batchwright.solve.mip.BranchAndBound;
 import batchwright.solve.mip.Completion;
 import batchwright.solve.mip.Completion.Found;
 import batchwright.solve.mip.PlainCompletion;
 import batchwright.solve.mip.SearchResult;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 
 /**
- * The cheapest plan for one layout of containers over days. First with like days taken together, which is a small model: when
- * nothing is cheap enough there, nothing is; and when its cheapest snacks can be dealt out to the single days, that is the
- * answer. Otherwise with each day on its own.
+ * The cheapest plan for one layout of containers over days. Like days are taken together, which makes the model small: when
+ * nothing is cheap enough there, nothing is; and when the snacks can be dealt out to the single days, that is the answer. Where
+ * the days of a group cannot be served too often, that group is taken apart, and the search starts anew with a finer model; at
+ * the finest, each day stands on its own.
  */
 final class LayoutSearch {
-    private final DaysDraft together;
+    private final Layout layout;
     private final DraftMaker maker;
     private final Effort effort;
 
@@ -23,43 +29,84 @@ final class LayoutSearch {
     }
 
     LayoutSearch(Layout layout, DraftMaker maker, Effort effort) {
-        this.together = maker.make(layout);
+        this.layout = layout;
         this.maker = maker;
         this.effort = effort;
     }
 
-    /** The cheapest plan below the cutoff, if there is one. */
-    Optional<Found<DaysSolution>> cheapest(double cutoff) {
-        var dealOut = new DealOut(together);
-        var like = search(together, new PlainCompletion(together.model()), cutoff);
-        if (like.best().isEmpty() && like.state() == SearchResult.State.DONE) {
-            return Optional.empty();
-        }
-        Optional<DaysSolution> dealt = like.best().flatMap(dealOut::deal);
-        if (dealt.isPresent()) {
-            return Optional.of(new Found<>(like.cost(), dealt.get()));
-        }
-        DaysDraft singly = maker.make(together.layout().singly());
-        var single = search(singly, new DealtSingly(singly), cutoff);
-        return single.best().map(best -> new Found<>(single.cost(), best));
+    /** A plan below the cutoff, if one is found soon. */
+    Look glimpse(double cutoff) {
+        return search(layout, cutoff);
     }
 
-    private <S> SearchResult<S> search(DaysDraft draft, Completion<S> completion, double cutoff) {
-        var result = new BranchAndBound<>(draft.model(), completion, cutoff, effort::mustStop).search();
-        effort.finished(result);
-        return result;
+    /** The cheapest plan below the cutoff, if there is one; done unless it was told to stop. */
+    Look cheapest(double cutoff) {
+        Layout finer = layout;
+        Optional<Found<DaysSolution>> best = Optional.empty();
+        double below = cutoff;
+        while (true) {
+            Look look = search(finer, below);
+            if (look.found().isPresent()) {
+                best = look.found();
+                below = best.get().cost();
+            }
+            Optional<Failure> worst = look.worst();
+            if (look.done() || worst.isEmpty()) {
+                return new Look(best, look.done(), Optional.empty());
+            }
+            finer = finer.halved(worst.get().seat(), worst.get().group());
+        }
     }
 
-    /** Completion of a model in which every day stands on its own. */
-    private static final class DealtSingly implements Completion<DaysSolution> {
+    /**
+     * What one model led to.
+     *
+     * @param done nothing but {@code found} costs less than the cutoff
+     * @param worst the days that could not be served most often, if that was why the search stopped
+     */
+    record Look(Optional<Found<DaysSolution>> found, boolean done, Optional<Failure> worst) {}
+
+    record Failure(Seat seat, LikeDays group) {}
+
+    private Look search(Layout finer, double cutoff) {
+        DaysDraft draft = maker.make(finer);
+        var dealing = new Dealing(draft);
+        var result = new BranchAndBound<>(
+                        draft.model(), dealing, cutoff, () -> dealing.failedEnough() || effort.mustStop())
+                .search();
+        effort.count(result);
+        return new Look(
+                result.best().map(best -> new Found<>(result.cost(), best)),
+                result.state() == SearchResult.State.DONE,
+                dealing.failedEnough() ? dealing.worst() : Optional.empty());
+    }
+
+    /** Completion: deals the snacks out to the single days, and looks elsewhere when they cannot be. */
+    private static final class Dealing implements Completion<DaysSolution> {
+        private static final int MOST_FAILURES = 10;
+
         private final DaysDraft draft;
         private final DealOut dealOut;
         private final PlainCompletion plain;
+        private final Map<Failure, Integer> failures = new LinkedHashMap<>();
 
-        DealtSingly(DaysDraft draft) {
+        Dealing(DaysDraft draft) {
             this.draft = draft;
-            this.dealOut = new DealOut(draft);
+            this.dealOut =
+                    new DealOut(draft, (seat, group) -> failures.merge(new Failure(seat, group), 1, Integer::sum));
             this.plain = new PlainCompletion(draft.model());
+        }
+
+        /** So many sums could not be dealt out that some days had better be taken apart. Single days never count. */
+        boolean failedEnough() {
+            return worst().map(f -> failures.getOrDefault(f, 0) > MOST_FAILURES).orElse(false);
+        }
+
+        Optional<Failure> worst() {
+            return failures.entrySet().stream()
+                    .filter(e -> e.getKey().group().days().size() > 1)
+                    .max(Comparator.comparingInt(Map.Entry::getValue))
+                    .map(Map.Entry::getKey);
         }
 
         @Override

@@ -38,6 +38,7 @@ final class TieBreak {
             best = new LayoutSearch(
                             found.draft().layout(), l -> draft(l, sofar, settled, wanted), effort.limited(STEPS))
                     .cheapest(now - SLACK)
+                    .found()
                     .map(Completion.Found::solution)
                     .orElse(best);
         }

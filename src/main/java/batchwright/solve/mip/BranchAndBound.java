@@ -151,11 +151,7 @@ public final class BranchAndBound<S> {
         double nearest = 1;
         for (Column c : model.columns()) {
             double distance = Math.abs(x[c.index()] - Math.rint(x[c.index()]));
-            if (c.whole()
-                    && c.rank() < Column.LATER
-                    && !mayRise[c.index()]
-                    && distance > WHOLE
-                    && distance < nearest) {
+            if (c.whole() && c.rank() < Column.LATER && !mayRise[c.index()] && distance > WHOLE && distance < nearest) {
                 best = c.index();
                 nearest = distance;
             }
