@@ -41,11 +41,10 @@ final class DayByDay implements Completion<DaysSolution> {
      */
     private record Attempt(Optional<Found<DaysSolution>> found, boolean thorough) {}
 
-    private final boolean hasty;
+    private final Depth depth;
 
-    /** @param hasty content with a quick look at each vector of counts: good for a first plan, not for a proof */
-    DayByDay(TotalsDraft totals, Aim aim, Effort effort, boolean hasty) {
-        this.hasty = hasty;
+    DayByDay(TotalsDraft totals, Aim aim, Effort effort, Depth depth) {
+        this.depth = depth;
         this.totals = totals;
         this.aim = aim;
         this.effort = effort;
@@ -54,35 +53,53 @@ final class DayByDay implements Completion<DaysSolution> {
     @Override
     public Verdict<DaysSolution> complete(
             double[] values, double[] lower, double[] upper, double bound, double cutoff) {
-        Map<Seat, Map<Dish, Integer>> containers = new LinkedHashMap<>();
+        Map<Seat, Map<Dish, Integer>> containers = containers(values);
         List<Column> columns = new ArrayList<>();
+        containers
+                .keySet()
+                .forEach(seat ->
+                        totals.menu().dishes(seat).forEach(dish -> columns.add(totals.containersColumn(seat, dish))));
+        Attempt attempt = attempts.computeIfAbsent(containers, c -> quick(c, cutoff));
+        if (!attempt.thorough && reached(attempt, bound)) {
+            return Verdict.closed(attempt.found);
+        }
+        List<Part> parts = new ArrayList<>(Parts.allBut(columns, values, lower, upper));
+        if (!attempt.thorough && depth == Depth.THOROUGH) {
+            boolean fixed = columns.stream().allMatch(c -> lower[c.index()] == upper[c.index()]);
+            if (fixed) {
+                attempt = thorough(containers, attempt, bound, cutoff);
+                attempts.put(containers, attempt);
+                if (!attempt.thorough) {
+                    // Good enough for this node, or time is up; another node may need another look.
+                    return Verdict.closed(attempt.found);
+                }
+            } else {
+                // These counts must wait until all others have had a quick look.
+                parts.add(Parts.only(columns, values).putOff());
+            }
+        }
+        return new Verdict<>(attempt.found, parts);
+    }
+
+    @Override
+    public Optional<Found<DaysSolution>> tryOut(double[] values, double[] lower, double[] upper, double cutoff) {
+        return attempts.computeIfAbsent(containers(values), c -> quick(c, cutoff)).found;
+    }
+
+    /** How many containers of each dish every eater gets; dishes not served are left out. */
+    private Map<Seat, Map<Dish, Integer>> containers(double[] values) {
+        Map<Seat, Map<Dish, Integer>> containers = new LinkedHashMap<>();
         for (Seat seat : totals.request().seats()) {
             Map<Dish, Integer> mine = new LinkedHashMap<>();
             containers.put(seat, mine);
             for (Dish dish : totals.menu().dishes(seat)) {
-                Column column = totals.containersColumn(seat, dish);
-                columns.add(column);
                 int count = (int) Math.rint(totals.containers(seat, dish).value(values));
                 if (count > 0) {
                     mine.put(dish, count);
                 }
             }
         }
-        Attempt attempt = attempts.computeIfAbsent(containers, c -> quick(c, cutoff));
-        if (!attempt.thorough && reached(attempt, bound)) {
-            return Verdict.closed(attempt.found);
-        }
-        boolean fixed = columns.stream().allMatch(c -> lower[c.index()] == upper[c.index()]);
-        if (!attempt.thorough && !hasty && fixed) {
-            attempt = thorough(containers, attempt, bound, cutoff);
-            attempts.put(containers, attempt);
-        }
-        List<Part> parts = new ArrayList<>(Parts.allBut(columns, values, lower, upper));
-        if (!attempt.thorough && !hasty) {
-            // These counts must wait for a thorough look; meanwhile the search goes on with all others.
-            parts.add(Parts.only(columns, values));
-        }
-        return new Verdict<>(attempt.found, parts);
+        return containers;
     }
 
     private static boolean reached(Attempt attempt, double bound) {
@@ -101,11 +118,11 @@ final class DayByDay implements Completion<DaysSolution> {
         }
         Layout layout = new Layout(containers, groups);
         Effort little = effort.limited(QUICK_STEPS);
-        var look = new LayoutSearch(layout, hasty ? this::sameSnacks : this::days, little).glimpse(cutoff);
+        var look = new LayoutSearch(layout, new Maker(depth == Depth.EVERY_DAY_ALIKE), little).glimpse(cutoff);
         return new Attempt(look.found(), false);
     }
 
-    /** The cheapest plan over every layout, below the cutoff. */
+    /** The cheapest plan over every layout, below the cutoff; stops at a plan that costs no more than the bound. */
     private Attempt thorough(Map<Seat, Map<Dish, Integer>> containers, Attempt attempt, double bound, double cutoff) {
         Optional<Found<DaysSolution>> best = attempt.found;
         double below = Math.min(cutoff, best.map(Found::cost).orElse(cutoff));
@@ -113,22 +130,19 @@ final class DayByDay implements Completion<DaysSolution> {
         for (Seat seat : totals.request().seats()) {
             combinations = extended(combinations, seat, layouts(seat, containers, MOST_LAYOUTS));
         }
-        if (combinations.size() > MOST_LAYOUTS) {
-            effort.leaveOut(bound);
-            combinations = combinations.subList(0, MOST_LAYOUTS);
-        }
+        boolean tooMany = combinations.size() > MOST_LAYOUTS;
         for (Map<Seat, List<LikeDays>> groups : combinations) {
-            var look = new LayoutSearch(new Layout(containers, groups), this::days, effort).cheapest(below);
+            var look = new LayoutSearch(new Layout(containers, groups), new Maker(false), effort).cheapest(below);
             if (look.found().isPresent()) {
                 best = look.found();
                 below = best.get().cost();
             }
             if (below <= bound + HALF_A_CENT) {
-                break;
+                return new Attempt(best, false);
             }
-            if (!look.done()) {
+            if (!look.done() || tooMany) {
                 effort.leaveOut(bound);
-                break;
+                return new Attempt(best, false);
             }
         }
         return new Attempt(best, true);
@@ -162,11 +176,26 @@ final class DayByDay implements Completion<DaysSolution> {
                 .toList();
     }
 
-    private DaysDraft days(Layout layout) {
-        return aim.complete(new DaysDraft(totals.request(), totals.menu(), layout));
-    }
+    /** How the models of layouts are made: all rules, and what is aimed at. */
+    private final class Maker implements LayoutSearch.DraftMaker {
+        private final boolean sameSnacks;
 
-    private DaysDraft sameSnacks(Layout layout) {
-        return aim.complete(DaysDraft.sameSnacks(totals.request(), totals.menu(), layout));
+        Maker(boolean sameSnacks) {
+            this.sameSnacks = sameSnacks;
+        }
+
+        @Override
+        public DaysDraft make(Layout layout) {
+            var request = totals.request();
+            return aim.complete(
+                    sameSnacks
+                            ? DaysDraft.sameSnacks(request, totals.menu(), layout)
+                            : new DaysDraft(request, totals.menu(), layout));
+        }
+
+        @Override
+        public Optional<DaysDraft> withPacks(Layout layout, List<Integer> packs) {
+            return Optional.of(DaysDraft.withPacks(totals.request(), totals.menu(), layout, packs));
+        }
     }
 }

@@ -1,6 +1,7 @@
 package batchwright.solve;
 
 import batchwright.food.Dish;
+import batchwright.food.Food;
 import batchwright.food.Measure;
 import batchwright.food.Nutrient;
 import batchwright.food.Pack;
@@ -14,10 +15,12 @@ import batchwright.solve.mip.MipModel;
 import batchwright.solve.rule.Amounts;
 import batchwright.solve.rule.Draft;
 import batchwright.solve.rule.Menu;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A plan for one given layout of containers over days: what is left to decide are the grams in each container (in steps of the
@@ -49,6 +52,22 @@ final class DaysDraft implements Draft {
     /** Like days get the same snacks too: quickly solved, not always the cheapest. */
     static DaysDraft sameSnacks(PlanRequest request, Menu menu, Layout layout) {
         return new DaysDraft(request, menu, layout, true);
+    }
+
+    /** Any plan with at most so many of each pack, given in the order of the menu; complete with all rules. */
+    static DaysDraft withPacks(PlanRequest request, Menu menu, Layout layout, List<Integer> counts) {
+        Set<Food> atHand = new HashSet<>(request.kitchen().pantry().keySet());
+        for (int k = 0; k < counts.size(); k++) {
+            if (counts.get(k) > 0) {
+                atHand.add(menu.packs().get(k).food());
+            }
+        }
+        DaysDraft draft = Aim.ANY_PLAN.complete(new DaysDraft(request, menu.withSnacksOf(atHand::contains), layout));
+        for (int k = 0; k < counts.size(); k++) {
+            Column column = draft.packs(menu.packs().get(k));
+            draft.model.row("packs." + column.name(), Expression.of(column), counts.get(k), counts.get(k));
+        }
+        return draft;
     }
 
     private DaysDraft(PlanRequest request, Menu menu, Layout layout, boolean alike) {

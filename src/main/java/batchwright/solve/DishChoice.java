@@ -21,7 +21,7 @@ final class DishChoice implements Completion<DaysSolution> {
     /** Steps of the hasty search over sets of dishes, and within each. */
     private static final long HASTY_SETS = 40;
 
-    private static final long HASTY_STEPS = 800;
+    private static final long HASTY_STEPS = 500;
 
     private final TotalsDraft draft;
     private final Aim aim;
@@ -60,31 +60,51 @@ final class DishChoice implements Completion<DaysSolution> {
     @Override
     public Verdict<DaysSolution> complete(
             double[] values, double[] lower, double[] upper, double bound, double cutoff) {
+        Set<Dish> cooked = cooked(values);
+        Look look = look(cooked, hasty ? Depth.EVERY_DAY_ALIKE : Depth.THOROUGH, cutoff);
+        if (!hasty && look.stopped) {
+            effort.leaveOut(Math.max(bound, look.bound));
+        }
+        return new Verdict<>(look.found, Parts.allBut(choices, values, lower, upper));
+    }
+
+    @Override
+    public Optional<Found<DaysSolution>> tryOut(double[] values, double[] lower, double[] upper, double cutoff) {
+        return look(cooked(values), Depth.EVERY_DAY_ALIKE, cutoff).found;
+    }
+
+    private Set<Dish> cooked(double[] values) {
         Set<Dish> cooked = new LinkedHashSet<>();
         for (Dish dish : draft.menu().dishes()) {
             if (values[draft.cookedColumn(dish).index()] > 0.5) {
                 cooked.add(dish);
             }
         }
-        Optional<Found<DaysSolution>> cheapest = cheapest(cooked, bound, cutoff);
-        return new Verdict<>(cheapest, Parts.allBut(choices, values, lower, upper));
+        return cooked;
     }
 
-    /** The cheapest plan that cooks just these dishes, below the cutoff. */
-    private Optional<Found<DaysSolution>> cheapest(Set<Dish> dishes, double bound, double cutoff) {
+    /**
+     * What a search over one set of dishes gave.
+     *
+     * @param found a plan below the cutoff
+     * @param stopped whether it was told to stop
+     * @param bound nothing in it costs less
+     */
+    private record Look(Optional<Found<DaysSolution>> found, boolean stopped, double bound) {}
+
+    private Look look(Set<Dish> dishes, Depth depth, double cutoff) {
         Menu menu = new Menu(draft.request(), dishes);
         TotalsDraft totals = aim.complete(
-                hasty
+                depth == Depth.EVERY_DAY_ALIKE
                         ? TotalsDraft.everyDayAlike(draft.request(), menu)
                         : TotalsDraft.cookingAll(draft.request(), menu));
-        Effort mine = hasty ? effort.limited(HASTY_STEPS) : effort;
-        var result = new BranchAndBound<>(
-                        totals.model(), new DayByDay(totals, aim, mine, hasty), cutoff, mine::mustStop)
-                .search();
+        Effort mine = depth == Depth.THOROUGH ? effort : effort.limited(HASTY_STEPS);
+        var dayByDay = new DayByDay(totals, aim, mine, depth);
+        var result = new BranchAndBound<>(totals.model(), dayByDay, cutoff, mine::mustStop).search();
         effort.count(result);
-        if (result.state() == SearchResult.State.STOPPED && !hasty) {
-            effort.leaveOut(Math.max(bound, result.bound()));
-        }
-        return result.best().map(best -> new Found<>(result.cost(), best));
+        return new Look(
+                result.best().map(best -> new Found<>(result.cost(), best)),
+                result.state() == SearchResult.State.STOPPED,
+                result.bound());
     }
 }

@@ -28,6 +28,24 @@ record Layout(Map<Seat, Map<Dish, Integer>> containers, Map<Seat, List<LikeDays>
         }
     }
 
+    /** The same with every day on its own. */
+    Layout singly() {
+        Map<Seat, List<LikeDays>> single = new LinkedHashMap<>();
+        groups.forEach((seat, mine) -> single.put(
+                seat,
+                mine.stream()
+                        .flatMap(
+                                group -> group.days().stream().map(day -> new LikeDays(group.servings(), List.of(day))))
+                        .toList()));
+        return new Layout(containers, single);
+    }
+
+    boolean isSingly() {
+        return groups.values().stream()
+                .flatMap(List::stream)
+                .allMatch(group -> group.days().size() == 1);
+    }
+
     /** The same with one group of like days taken apart into two halves. */
     Layout halved(Seat whose, LikeDays group) {
         int half = group.days().size() / 2;

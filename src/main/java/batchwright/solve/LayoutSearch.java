@@ -3,12 +3,15 @@ package batchwright.solve;
 import batchwright.plan.Seat;
 import batchwright.solve.Layout.LikeDays;
 import batchwright.solve.mip.BranchAndBound;
+import batchwright.solve.mip.Column;
 import batchwright.solve.mip.Completion;
 import batchwright.solve.mip.Completion.Found;
 import batchwright.solve.mip.PlainCompletion;
 import batchwright.solve.mip.SearchResult;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -19,6 +22,8 @@ import java.util.Optional;
  * the finest, each day stands on its own.
  */
 final class LayoutSearch {
+    private static final long STEPS_WITH_PACKS = 60;
+
     private final Layout layout;
     private final DraftMaker maker;
     private final Effort effort;
@@ -26,6 +31,9 @@ final class LayoutSearch {
     /** Makes the complete model for a layout: rules and aim. */
     interface DraftMaker {
         DaysDraft make(Layout layout);
+
+        /** Any plan with just these packs, in the order of the menu; empty where packs are not all that is aimed at. */
+        Optional<DaysDraft> withPacks(Layout layout, List<Integer> packs);
     }
 
     LayoutSearch(Layout layout, DraftMaker maker, Effort effort) {
@@ -81,20 +89,38 @@ final class LayoutSearch {
                 dealing.failedEnough() ? dealing.worst() : Optional.empty());
     }
 
-    /** Completion: deals the snacks out to the single days, and looks elsewhere when they cannot be. */
-    private static final class Dealing implements Completion<DaysSolution> {
+    /** Any plan with these packs, each day on its own; empty when there is none or it was not found soon. */
+    private Optional<DaysSolution> withPacks(DaysDraft draft, List<Integer> packs) {
+        return maker.withPacks(draft.layout().singly(), packs).flatMap(single -> {
+            Effort little = effort.limited(STEPS_WITH_PACKS);
+            var result = new BranchAndBound<>(
+                            single.model(), new Dealing(single), Double.POSITIVE_INFINITY, little::mustStop)
+                    .search();
+            effort.count(result);
+            return result.best();
+        });
+    }
+
+    /**
+     * Completion: deals the snacks out to the single days. When they cannot be, it keeps the packs, which alone make the cost,
+     * and looks for other portions and snacks; and when there are none, it looks elsewhere.
+     */
+    private final class Dealing implements Completion<DaysSolution> {
         private static final int MOST_FAILURES = 10;
 
         private final DaysDraft draft;
         private final DealOut dealOut;
         private final PlainCompletion plain;
+        private final List<Column> packs;
         private final Map<Failure, Integer> failures = new LinkedHashMap<>();
+        private final Map<List<Integer>, Optional<DaysSolution>> tried = new HashMap<>();
 
         Dealing(DaysDraft draft) {
             this.draft = draft;
             this.dealOut =
                     new DealOut(draft, (seat, group) -> failures.merge(new Failure(seat, group), 1, Integer::sum));
             this.plain = new PlainCompletion(draft.model());
+            this.packs = draft.menu().packs().stream().map(draft::packs).toList();
         }
 
         /** So many sums could not be dealt out that some days had better be taken apart. Single days never count. */
@@ -114,6 +140,11 @@ final class LayoutSearch {
                 double[] values, double[] lower, double[] upper, double bound, double cutoff) {
             double[] x = plain.rounded(values);
             Optional<DaysSolution> solution = dealOut.deal(x);
+            if (solution.isEmpty() && !draft.layout().isSingly()) {
+                List<Integer> bought =
+                        packs.stream().map(c -> (int) x[c.index()]).toList();
+                solution = tried.computeIfAbsent(bought, b -> withPacks(draft, b));
+            }
             return solution.isPresent()
                     ? Verdict.closed(draft.model().costOf(x), solution.get())
                     : new Verdict<>(Optional.empty(), plain.othersThan(values, lower, upper));

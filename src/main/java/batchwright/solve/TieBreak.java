@@ -9,6 +9,7 @@ import batchwright.solve.mip.Expression;
 import batchwright.solve.rule.Amounts;
 import batchwright.solve.rule.Budget;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -35,8 +36,7 @@ final class TieBreak {
             List<Function<DaysDraft, Expression>> settled = aims.subList(0, aim);
             Function<DaysDraft, Expression> wanted = aims.get(aim);
             double now = wanted.apply(sofar.draft()).value(sofar.values());
-            best = new LayoutSearch(
-                            found.draft().layout(), l -> draft(l, sofar, settled, wanted), effort.limited(STEPS))
+            best = new LayoutSearch(found.draft().layout(), new Maker(sofar, settled, wanted), effort.limited(STEPS))
                     .cheapest(now - SLACK)
                     .found()
                     .map(Completion.Found::solution)
@@ -46,21 +46,27 @@ final class TieBreak {
     }
 
     /** All rules; cost and settled aims no worse than so far; the next aim wanted. */
-    private static DaysDraft draft(
-            Layout layout,
-            DaysSolution sofar,
-            List<Function<DaysDraft, Expression>> settled,
-            Function<DaysDraft, Expression> wanted) {
-        DaysDraft draft = Aim.LEAST_COST.complete(
-                new DaysDraft(sofar.draft().request(), sofar.draft().menu(), layout));
-        double cost = Budget.cost(sofar.draft()).value(sofar.values());
-        draft.model().atMost("keep.cost", Budget.cost(draft), cost + SLACK);
-        for (int k = 0; k < settled.size(); k++) {
-            double reached = settled.get(k).apply(sofar.draft()).value(sofar.values());
-            draft.model().atMost("keep.aim" + k, settled.get(k).apply(draft), reached + SLACK);
+    private record Maker(
+            DaysSolution sofar, List<Function<DaysDraft, Expression>> settled, Function<DaysDraft, Expression> wanted)
+            implements LayoutSearch.DraftMaker {
+        @Override
+        public DaysDraft make(Layout layout) {
+            DaysDraft draft = Aim.LEAST_COST.complete(
+                    new DaysDraft(sofar.draft().request(), sofar.draft().menu(), layout));
+            double cost = Budget.cost(sofar.draft()).value(sofar.values());
+            draft.model().atMost("keep.cost", Budget.cost(draft), cost + SLACK);
+            for (int k = 0; k < settled.size(); k++) {
+                double reached = settled.get(k).apply(sofar.draft()).value(sofar.values());
+                draft.model().atMost("keep.aim" + k, settled.get(k).apply(draft), reached + SLACK);
+            }
+            draft.model().minimise(wanted.apply(draft), 0);
+            return draft;
         }
-        draft.model().minimise(wanted.apply(draft), 0);
-        return draft;
+
+        @Override
+        public Optional<DaysDraft> withPacks(Layout layout, List<Integer> packs) {
+            return Optional.empty();
+        }
     }
 
     /** What the perishable part of all leftovers has cost [minor units]. */

@@ -18,10 +18,10 @@ public final class BranchAndBound<S> {
     private static final double WHOLE = 1e-6;
     private static final double COST = 1e-6;
     /** A column is tried out until both of its sides were seen so often. */
-    private static final int RELIABLE = 4;
+    private static final int RELIABLE = 2;
 
     private static final int MOST_TRIALS = 8;
-    private static final int TRIAL_PIVOTS = 25;
+    private static final int TRIAL_PIVOTS = 15;
     private static final int DIVE_EVERY = 100;
 
     private final MipModel model;
@@ -31,14 +31,17 @@ public final class BranchAndBound<S> {
     private final boolean[] mayRise;
     private final Completion<S> completion;
     private final BooleanSupplier stop;
-    private final PriorityQueue<Node> open = new PriorityQueue<>(Comparator.comparingDouble(Node::bound)
-            .thenComparing(Comparator.comparingLong(Node::id).reversed()));
+    private final PriorityQueue<Node> open = new PriorityQueue<>(LEAST_BOUND_FIRST);
+    private final PriorityQueue<Node> putOff = new PriorityQueue<>(LEAST_BOUND_FIRST);
 
     private double cutoff;
     private Optional<S> best = Optional.empty();
     private long nodes;
     private long expanded;
     private long ids;
+
+    private static final Comparator<Node> LEAST_BOUND_FIRST = Comparator.comparingDouble(Node::bound)
+            .thenComparing(Comparator.comparingLong(Node::id).reversed());
 
     private record Node(double[] lower, double[] upper, double bound, long id) {}
 
@@ -78,15 +81,14 @@ public final class BranchAndBound<S> {
         Optional<Node> current = Optional.of(new Node(lower, upper, Double.NEGATIVE_INFINITY, ids++));
         while (true) {
             if (current.isEmpty()) {
-                Node next = open.poll();
-                if (next == null || closed(next.bound)) {
+                current = next();
+                if (current.isEmpty()) {
                     return result(SearchResult.State.DONE, cutoff);
                 }
-                current = Optional.of(next);
             }
             Node node = current.get();
             if (stop.getAsBoolean()) {
-                double least = open.isEmpty() ? node.bound : Math.min(node.bound, open.peek().bound);
+                double least = Math.min(node.bound, Math.min(leastBound(open), leastBound(putOff)));
                 return result(SearchResult.State.STOPPED, Math.min(roundedUp(least), cutoff));
             }
             Relaxation.Status status = relax(node.lower, node.upper);
@@ -95,6 +97,21 @@ public final class BranchAndBound<S> {
             }
             current = status == Relaxation.Status.INFEASIBLE ? Optional.empty() : expand(node);
         }
+    }
+
+    /** The open node with the least bound, or when there is none below the cutoff, one that was put off. */
+    private Optional<Node> next() {
+        return next(open).or(() -> next(putOff));
+    }
+
+    private Optional<Node> next(PriorityQueue<Node> queue) {
+        Node next = queue.poll();
+        return next == null || closed(next.bound) ? Optional.empty() : Optional.of(next);
+    }
+
+    private static double leastBound(PriorityQueue<Node> queue) {
+        Node least = queue.peek();
+        return least == null ? Double.POSITIVE_INFINITY : least.bound;
     }
 
     /**
@@ -113,14 +130,12 @@ public final class BranchAndBound<S> {
             x = relaxation.values();
             next = nearestToWhole(x);
         }
-        double cost = relaxation.cost();
         for (Column c : model.columns()) {
             if (mayRise[c.index()] && c.rank() < Column.LATER) {
                 x[c.index()] = Math.ceil(x[c.index()] - WHOLE);
             }
         }
-        Completion.Verdict<S> verdict = completion.complete(x, lower, upper, cost, cutoff);
-        verdict.found().ifPresent(this::take);
+        completion.tryOut(x, lower, upper, cutoff).ifPresent(this::take);
     }
 
     /** Moves a bound to the target and solves again; tries the other side when that fails. */
@@ -208,7 +223,9 @@ public final class BranchAndBound<S> {
         Completion.Verdict<S> verdict = completion.complete(x, node.lower, node.upper, bound, cutoff);
         verdict.found().ifPresent(this::take);
         if (!closed(bound)) {
-            verdict.parts().forEach(part -> part(node, bound, part).ifPresent(open::add));
+            verdict.parts()
+                    .forEach(part ->
+                            part(node, bound, part).ifPresent(child -> (part.later() ? putOff : open).add(child)));
         }
         return Optional.empty();
     }

@@ -17,11 +17,32 @@ public interface Completion<S> {
      */
     Verdict<S> complete(double[] values, double[] lower, double[] upper, double bound, double cutoff);
 
+    /**
+     * A solution near a whole-numbered point that is not the cheapest of its node, if one is soon found. Proves nothing.
+     *
+     * @param values as for {@link #complete}, within the bounds
+     */
+    default Optional<Found<S>> tryOut(double[] values, double[] lower, double[] upper, double cutoff) {
+        return complete(values, lower, upper, Double.NEGATIVE_INFINITY, cutoff).found();
+    }
+
     /** A solution with its cost. */
     record Found<S>(double cost, S solution) {}
 
-    /** A part of a node: some columns confined. */
-    record Part(List<Confined> columns) {}
+    /**
+     * A part of a node: some columns confined.
+     *
+     * @param later not worth a look before everything else has had one
+     */
+    record Part(List<Confined> columns, boolean later) {
+        public Part(List<Confined> columns) {
+            this(columns, false);
+        }
+
+        public Part putOff() {
+            return new Part(columns, true);
+        }
+    }
 
     /** A column confined to a range. */
     record Confined(Column column, double lower, double upper) {}

@@ -607,7 +607,8 @@ final class DualSimplex implements Relaxation {
         }
         for (int i = 0; i < m; i++) {
             if (basic[i] < n) {
-                x[basic[i]] = xB[i];
+                // A miss within the tolerance must not look like a fraction beyond the bound.
+                x[basic[i]] = Math.max(lower[basic[i]], Math.min(upper[basic[i]], xB[i]));
             }
         }
         return x;

@@ -14,6 +14,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * What may reach whom at all: dishes and snacks each eater allows, as far as their foods can be bought or are at home. This
@@ -50,6 +51,19 @@ public final class Menu {
                 packs.addAll(sold);
             }
         });
+    }
+
+    private Menu(Menu all, Predicate<Food> atHand) {
+        dishes.putAll(all.dishes);
+        allDishes = all.allDishes;
+        packs.addAll(all.packs);
+        all.snacks.forEach((seat, offered) -> snacks.put(
+                seat, offered.stream().filter(m -> atHand.test(m.food())).toList()));
+    }
+
+    /** The same with only those snacks whose food is at hand. */
+    public Menu withSnacksOf(Predicate<Food> atHand) {
+        return new Menu(this, atHand);
     }
 
     private static List<Measure> snacksFor(Kitchen kitchen, Seat seat) {
