@@ -2,6 +2,7 @@ package batchwright.app;
 
 import batchwright.audit.Audit;
 import batchwright.audit.AuditReport;
+import batchwright.explain.ClashFinder;
 import batchwright.food.Kitchen;
 import batchwright.needs.Needs;
 import batchwright.needs.NeedsCalculator;
@@ -66,7 +67,10 @@ public final class MakePlan {
 
             @Override
             public PlanAnswer noPlan(PlanResult.NoPlan none) {
-                return answer(kitchen, needs, question, Status.NO_PLAN, none.proof(), Optional.empty(), none.clashes());
+                List<Clash> clashes = none.clashes().isEmpty()
+                        ? new ClashFinder(planner).clashes(request, none.proof())
+                        : none.clashes();
+                return answer(kitchen, needs, question, Status.NO_PLAN, none.proof(), Optional.empty(), clashes);
             }
 
             @Override

@@ -27,4 +27,55 @@ public record DayTarget(
         int fruitVegLeastG,
         int containerLeastKcal,
         int containerMostKcal,
-        int containerProteinLeastG) {}
+        int containerProteinLeastG) {
+    public DayTarget withEnergy(int leastKcal, int mostKcal) {
+        return with(leastKcal, mostKcal, proteinLeastG, fatLeastG, fatMostG, fibreLeastG, fruitVegLeastG);
+    }
+
+    public DayTarget withProtein(int leastG) {
+        return with(energyLeastKcal, energyMostKcal, leastG, fatLeastG, fatMostG, fibreLeastG, fruitVegLeastG);
+    }
+
+    public DayTarget withFat(int leastG, int mostG) {
+        return with(energyLeastKcal, energyMostKcal, proteinLeastG, leastG, mostG, fibreLeastG, fruitVegLeastG);
+    }
+
+    public DayTarget withFibre(int leastG) {
+        return with(energyLeastKcal, energyMostKcal, proteinLeastG, fatLeastG, fatMostG, leastG, fruitVegLeastG);
+    }
+
+    public DayTarget withFruitVeg(int leastG) {
+        return with(energyLeastKcal, energyMostKcal, proteinLeastG, fatLeastG, fatMostG, fibreLeastG, leastG);
+    }
+
+    private DayTarget with(
+            int energyLeast, int energyMost, int protein, int fatLeast, int fatMost, int fibre, int fruitVeg) {
+        return new DayTarget(
+                energyAimKcal,
+                energyLeast,
+                energyMost,
+                protein,
+                fatLeast,
+                fatMost,
+                fibre,
+                fruitVeg,
+                containerLeastKcal,
+                containerMostKcal,
+                containerProteinLeastG);
+    }
+
+    public DayTarget withContainer(int leastKcal, int mostKcal, int leastProteinG) {
+        return new DayTarget(
+                energyAimKcal,
+                energyLeastKcal,
+                energyMostKcal,
+                proteinLeastG,
+                fatLeastG,
+                fatMostG,
+                fibreLeastG,
+                fruitVegLeastG,
+                leastKcal,
+                mostKcal,
+                leastProteinG);
+    }
+}

@@ -15,6 +15,10 @@ public record Eater(
         Health health,
         Adjustments adjustments,
         Wishes wishes) {
+    public Eater withWishes(Wishes other) {
+        return new Eater(id, name, body, activity, goal, health, adjustments, other);
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof Eater that && id.equals(that.id);

@@ -33,6 +33,21 @@ public record Wishes(
     /** Something eaten every day: so many of a household measure. */
     public record Always(Measure measure, int count) {}
 
+    public Wishes withContainersADay(int other) {
+        return new Wishes(
+                other, avoidFoods, avoidAllergens, avoidDishes, always, snackFoods, snackMeasuresADay, snackKindsADay);
+    }
+
+    public Wishes withAvoided(Set<Food> foods, Set<Allergen> allergens, Set<Dish> dishes) {
+        return new Wishes(
+                containersADay, foods, allergens, dishes, always, snackFoods, snackMeasuresADay, snackKindsADay);
+    }
+
+    public Wishes withSnacks(Optional<Set<Food>> only, int measuresADay, int kindsADay) {
+        return new Wishes(
+                containersADay, avoidFoods, avoidAllergens, avoidDishes, always, only, measuresADay, kindsADay);
+    }
+
     /** Whether this food may reach the eater. */
     public boolean allows(Food food) {
         return !avoidFoods.contains(food) && food.allergens().stream().noneMatch(avoidAllergens::contains);

@@ -38,4 +38,24 @@ public record PlanRequest(
     public PlanRequest withBudget(Optional<Money> other) {
         return new PlanRequest(kitchen, seats, days, other, mostDishes, patience);
     }
+
+    public PlanRequest withKitchen(Kitchen other) {
+        return new PlanRequest(other, seats, days, budget, mostDishes, patience);
+    }
+
+    public PlanRequest withSeats(List<Seat> other) {
+        return new PlanRequest(kitchen, other, days, budget, mostDishes, patience);
+    }
+
+    public PlanRequest withDays(int other) {
+        return new PlanRequest(kitchen, seats, other, budget, mostDishes, patience);
+    }
+
+    public PlanRequest withMostDishes(int other) {
+        return new PlanRequest(kitchen, seats, days, budget, other, patience);
+    }
+
+    public PlanRequest withPatience(Duration other) {
+        return new PlanRequest(kitchen, seats, days, budget, mostDishes, other);
+    }
 }

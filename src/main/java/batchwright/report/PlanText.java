@@ -129,7 +129,7 @@ public final class PlanText {
             page.paragraph("Try a larger --budget or more --dishes, or loosen a wish in the profile.");
             return;
         }
-        page.heading("These rules cannot all hold; changing one of them as shown makes a plan possible:");
+        page.gap().paragraph(clashHeading());
         for (Clash clash : answer.clashes()) {
             page.item(Show.capital(clash.rule()) + ": " + clash.says() + ".");
             if (!clash.cure().isEmpty()) {
@@ -139,5 +139,14 @@ public final class PlanText {
                 page.paragraph("    ", "    ", "Try: " + clash.tryThis());
             }
         }
+    }
+
+    private String clashHeading() {
+        boolean one = answer.clashes().size() == 1;
+        String clash = one ? "This rule cannot hold" : "These rules cannot all hold";
+        if (answer.clashes().stream().allMatch(c -> c.cure().isEmpty())) {
+            return clash + (one ? ":" : ", and changing one of them alone is not enough:");
+        }
+        return clash + "; " + (one ? "a change" : "changing one of them") + " as shown makes a plan possible:";
     }
 }

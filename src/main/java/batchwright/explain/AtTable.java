@@ -1,0 +1,62 @@
+package batchwright.explain;
+
+import batchwright.person.DayTarget;
+import batchwright.person.Eater;
+import batchwright.person.Wishes;
+import batchwright.plan.PlanRequest;
+import batchwright.plan.Seat;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+/**
+ * One eater's place in a request, and the request with that place changed.
+ *
+ * @param place counted from 0
+ */
+record AtTable(int place, Seat seat) {
+    static List<AtTable> all(PlanRequest request) {
+        List<AtTable> all = new ArrayList<>();
+        for (Seat seat : request.seats()) {
+            all.add(new AtTable(all.size(), seat));
+        }
+        return all;
+    }
+
+    Eater eater() {
+        return seat.eater();
+    }
+
+    String name() {
+        return eater().name();
+    }
+
+    DayTarget target() {
+        return seat.target();
+    }
+
+    Wishes wishes() {
+        return eater().wishes();
+    }
+
+    /** Where this eater's wishes and figures stand. */
+    String file() {
+        return "profiles/" + eater().id() + ".yaml";
+    }
+
+    PlanRequest withTarget(PlanRequest request, UnaryOperator<DayTarget> change) {
+        return with(request, s -> new Seat(s.eater(), change.apply(s.target())));
+    }
+
+    PlanRequest withWishes(PlanRequest request, UnaryOperator<Wishes> change) {
+        return with(
+                request,
+                s -> new Seat(s.eater().withWishes(change.apply(s.eater().wishes())), s.target()));
+    }
+
+    private PlanRequest with(PlanRequest request, UnaryOperator<Seat> change) {
+        List<Seat> seats = new ArrayList<>(request.seats());
+        seats.set(place, change.apply(seats.get(place)));
+        return request.withSeats(seats);
+    }
+}

@@ -1,0 +1,106 @@
+package batchwright.explain;
+
+import batchwright.plan.Clash;
+import batchwright.plan.PlanRequest;
+import batchwright.plan.Planner;
+import batchwright.plan.Proof;
+import batchwright.quantity.Money;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.LongSupplier;
+
+/**
+ * Why there is no plan: a smallest set of rules that cannot all hold, and for each of them the smallest change of it alone that
+ * makes a plan possible. Cures leave the budget aside: what the cheapest plan then costs is a question to a planner.
+ */
+public final class ClashFinder {
+    private static final Duration ALL = Duration.ofSeconds(10);
+    private static final Duration ONE_QUESTION = Duration.ofSeconds(2);
+    private static final int HALF = 2;
+
+    private final Planner planner;
+    private final LongSupplier nanos;
+    private final Duration all;
+    private final Duration oneQuestion;
+
+    /** Takes 10 s at most. */
+    public ClashFinder(Planner planner) {
+        this(planner, System::nanoTime, ALL, ONE_QUESTION);
+    }
+
+    /**
+     * @param nanos a clock [ns]
+     * @param all most time for everything
+     * @param oneQuestion most time for one question to the planner
+     */
+    ClashFinder(Planner planner, LongSupplier nanos, Duration all, Duration oneQuestion) {
+        this.planner = planner;
+        this.nanos = nanos;
+        this.all = all;
+        this.oneQuestion = oneQuestion;
+    }
+
+    /**
+     * The clashes of a request without a plan; at least one.
+     *
+     * @param proof how the planner's search ended
+     */
+    public List<Clash> clashes(PlanRequest request, Proof proof) {
+        Optional<Clash> tooDear = request.budget()
+                .filter(budget -> proof.cost().compareTo(budget) > 0)
+                .map(budget -> tooDear(budget, proof));
+        if (tooDear.isPresent()) {
+            return List.of(tooDear.get());
+        }
+        PlanRequest atAnyCost = request.withBudget(Optional.empty());
+        Optional<Clash> plain = new PlainCauses(atAnyCost, oracle()).first();
+        if (plain.isPresent()) {
+            return List.of(plain.get());
+        }
+        List<Clash> clashes = cures(atAnyCost).stream().map(Cure::clash).toList();
+        return clashes.isEmpty() ? List.of(NO_RULE) : clashes;
+    }
+
+    private static final Clash NO_RULE = new Clash(
+            "part range",
+            "whatever the targets, the dishes make no plan with their parts within their ranges and with the foods that"
+                    + " are at home or sold",
+            "",
+            "other dishes or wider ranges of their parts in foods/dishes, or more packs in foods/shop.csv");
+
+    /** There is a plan, but not within the budget, and which is cheapest was not known in time. */
+    private static Clash tooDear(Money budget, Proof proof) {
+        return new Clash(
+                "budget",
+                "the checkout cost stays within " + budget + "; every plan costs at least " + proof.lowerBound(),
+                "raise the budget to " + proof.cost() + ", the cost of a plan that was found; perhaps less would do",
+                "--budget " + proof.cost());
+    }
+
+    private Oracle oracle() {
+        return new Oracle(planner, nanos, oneQuestion, all);
+    }
+
+    /** One for each rule of the set. Empty when no rule that can be loosened is to blame. */
+    List<Cure> cures(PlanRequest request) {
+        Oracle oracle = oracle();
+        List<Dial> dials = new Conflict(request, Dials.of(request), oracle.shareOf(HALF)).smallest();
+        List<Cure> cures = new ArrayList<>();
+        for (int i = 0; i < dials.size(); i++) {
+            cures.add(Cure.of(dials.get(i), request, oracle.shareOf(dials.size() - i + 1)));
+        }
+        cures.addAll(otherContainers(request, oracle));
+        return cures;
+    }
+
+    /** Containers a day always hold; but where one more or less makes a plan possible, that too is a rule of the set. */
+    private static List<Cure> otherContainers(PlanRequest request, Oracle oracle) {
+        return AtTable.all(request).stream()
+                .map(at -> Cure.of(
+                        WishDials.containersADay(at, Offered.to(at, request).size()), request, oracle))
+                .filter(cure -> cure.found().isPresent())
+                .toList();
+    }
+}

@@ -1,0 +1,103 @@
+package batchwright.explain;
+
+import batchwright.plan.Clash;
+import batchwright.plan.PlanRequest;
+import batchwright.plan.Planner.Possible;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The smallest change of one rule alone that makes a plan possible, every other rule being kept.
+ *
+ * @param found what to loosen, by how many units; empty when none is known
+ * @param certain whether it is known that nothing less does
+ */
+record Cure(Dial dial, Optional<Setting> found, boolean certain) {
+    /** A knob, turned. */
+    record Setting(Knob knob, int units) {
+        PlanRequest applied(PlanRequest request) {
+            return knob.loosen().by(request, units);
+        }
+    }
+
+    /** Of several knobs that help, the one with the fewest units; the first of these. */
+    static Cure of(Dial dial, PlanRequest request, Oracle oracle) {
+        boolean certain = true;
+        for (List<Knob> tier : dial.knobs()) {
+            Optional<Setting> best = Optional.empty();
+            for (Knob knob : tier) {
+                int below = best.map(s -> s.units() - 1).orElse(knob.reach());
+                var search = new Gallop(knob, request, oracle, Math.min(below, knob.reach()));
+                Optional<Setting> found = search.least();
+                certain &= search.certain();
+                best = found.isPresent() ? found : best;
+            }
+            if (best.isPresent()) {
+                return new Cure(dial, best, certain);
+            }
+        }
+        return new Cure(dial, Optional.empty(), certain);
+    }
+
+    Clash clash() {
+        if (found.isEmpty()) {
+            return dial.clash(certain ? "" : "not found in time", "");
+        }
+        Setting setting = found.get();
+        String cure = setting.knob().cure().apply(setting.units());
+        return dial.clash(
+                certain ? cure : cure + "; perhaps less would do, time ended before that was known",
+                setting.knob().tryThis().apply(setting.units()));
+    }
+
+    /** Steps that double until a plan is possible, then halves of the last step. */
+    private static final class Gallop {
+        private final Knob knob;
+        private final PlanRequest request;
+        private final Oracle oracle;
+        private final int most;
+        private boolean certain = true;
+
+        Gallop(Knob knob, PlanRequest request, Oracle oracle, int most) {
+            this.knob = knob;
+            this.request = request;
+            this.oracle = oracle;
+            this.most = most;
+        }
+
+        boolean certain() {
+            return certain;
+        }
+
+        Optional<Setting> least() {
+            int tooLittle = 0;
+            int enough = 0;
+            for (int step = 1; enough == 0 && tooLittle < most; step *= 2) {
+                int units = Math.min(most, tooLittle + step);
+                if (possible(units)) {
+                    enough = units;
+                } else {
+                    tooLittle = units;
+                }
+            }
+            if (enough == 0) {
+                return Optional.empty();
+            }
+            while (enough - tooLittle > 1) {
+                int middle = tooLittle + (enough - tooLittle) / 2;
+                if (possible(middle)) {
+                    enough = middle;
+                } else {
+                    tooLittle = middle;
+                }
+            }
+            return Optional.of(new Setting(knob, enough));
+        }
+
+        private boolean possible(int units) {
+            Possible answer = oracle.ask(knob.loosen().by(request, units));
+            certain &= answer != Possible.UNKNOWN;
+            return answer == Possible.YES;
+        }
+    }
+}

@@ -1,0 +1,60 @@
+package batchwright.explain;
+
+import batchwright.person.DayTarget;
+import batchwright.plan.PlanRequest;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Every rule of a request that can be loosened. Those that people think of first come last, because a deletion filter rather
+ * keeps what it looks at last. Part ranges, stock, containers a day and what is always eaten are no dials: they always hold.
+ *
+ * @param groups of the session, then of each eater
+ */
+record Dials(List<List<Dial>> groups) {
+    static Dials of(PlanRequest request) {
+        List<List<Dial>> groups = new ArrayList<>();
+        List<Dial> session = new ArrayList<>();
+        SessionDials.keeping(request).ifPresent(session::add);
+        session.add(SessionDials.dishCount(request));
+        groups.add(session);
+        AtTable.all(request).forEach(at -> groups.add(of(at, request)));
+        return new Dials(groups);
+    }
+
+    private static List<Dial> of(AtTable at, PlanRequest request) {
+        DayTarget target = at.target();
+        List<Dial> dials = new ArrayList<>();
+        WishDials.avoid(at, request.kitchen()).ifPresent(dials::add);
+        dials.add(WishDials.snackLimits(at));
+        floor(target.containerProteinLeastG(), FloorDials.containerProtein(at)).ifPresent(dials::add);
+        dials.add(BandDials.containerShare(at));
+        dials.add(BandDials.fat(at));
+        floor(target.fruitVegLeastG(), FloorDials.fruitAndVegetables(at)).ifPresent(dials::add);
+        floor(target.fibreLeastG(), FloorDials.fibre(at)).ifPresent(dials::add);
+        floor(target.proteinLeastG(), FloorDials.protein(at)).ifPresent(dials::add);
+        dials.add(BandDials.energy(at));
+        return dials;
+    }
+
+    /** A floor of nothing says nothing. */
+    private static Optional<Dial> floor(int grams, Dial dial) {
+        return grams > 0 ? Optional.of(dial) : Optional.empty();
+    }
+
+    List<Dial> all() {
+        return groups.stream().flatMap(List::stream).toList();
+    }
+
+    /** The request with these rules only. */
+    PlanRequest holding(PlanRequest request, List<Dial> kept) {
+        PlanRequest looser = request;
+        for (Dial dial : all()) {
+            if (!kept.contains(dial)) {
+                looser = dial.dropped().apply(looser);
+            }
+        }
+        return looser;
+    }
+}

@@ -1,0 +1,26 @@
+package batchwright.explain;
+
+import batchwright.plan.PlanRequest;
+import java.util.function.IntFunction;
+import java.util.function.UnaryOperator;
+
+/**
+ * One way to loosen a rule, by whole units (1 g, 1 kcal at each end, 1 dish): more units never take away a plan that fewer
+ * units allow.
+ *
+ * @param reach most units; 0 when the rule cannot be loosened in this way
+ * @param loosen the request with the rule loosened by so many units
+ * @param cure what a person does to loosen it by so many units: "lower it to 112 g"
+ * @param tryThis the edit or option that does so; empty when there is none
+ */
+record Knob(int reach, Loosening loosen, IntFunction<String> cure, IntFunction<String> tryThis) {
+    /** A request with a rule loosened by so many units. */
+    interface Loosening {
+        PlanRequest by(PlanRequest request, int units);
+    }
+
+    /** All or nothing. */
+    static Knob once(UnaryOperator<PlanRequest> loosen, String cure, String tryThis) {
+        return new Knob(1, (request, units) -> units == 0 ? request : loosen.apply(request), k -> cure, k -> tryThis);
+    }
+}

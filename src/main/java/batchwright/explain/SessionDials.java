@@ -1,0 +1,81 @@
+package batchwright.explain;
+
+import batchwright.food.Dish;
+import batchwright.food.Kitchen;
+import batchwright.plan.PlanRequest;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** Dials for the one cooking session that all eaters share. */
+final class SessionDials {
+    /** The most that the command line takes. */
+    private static final int MOST_DISHES = 10;
+
+    private SessionDials() {}
+
+    static Dial dishCount(PlanRequest request) {
+        int now = request.mostDishes();
+        int all = Math.min(MOST_DISHES, request.kitchen().dishes().size());
+        Knob more = new Knob(
+                Math.max(0, all - now),
+                (r, units) -> r.withMostDishes(now + units),
+                units -> "cook up to " + (now + units) + " dishes",
+                units -> "--dishes " + (now + units));
+        return new Dial(
+                "dish count",
+                "at most " + Say.count(now, "dish is", "dishes are") + " cooked, each for at least "
+                        + PlanRequest.LEAST_CONTAINERS_OF_A_DISH + " containers",
+                r -> r.withMostDishes(Math.max(now, all)),
+                List.of(List.of(more)));
+    }
+
+    /** Empty when every dish keeps for all days. Fewer days; else a dish frozen that is not; else all of them. */
+    static Optional<Dial> keeping(PlanRequest request) {
+        List<Dish> spoil = request.kitchen().dishes().values().stream()
+                .filter(d -> !d.keepsUntil(request.days()))
+                .toList();
+        if (spoil.isEmpty()) {
+            return Optional.empty();
+        }
+        int days = request.days();
+        Knob fewerDays = new Knob(
+                days - 1,
+                (r, units) -> r.withDays(days - units),
+                units -> "plan " + Say.count(days - units, "day", "days") + " instead of " + days,
+                units -> "--days " + (days - units));
+        List<Knob> one = new ArrayList<>();
+        for (Dish dish : spoil) {
+            one.add(Knob.once(
+                    r -> frozen(r, dish::equals),
+                    "freeze " + dish.name() + ", but only if it is safe and good to eat after freezing",
+                    "freezes: yes in foods/dishes/" + dish.id() + ".yaml, if it is"));
+        }
+        Knob all = Knob.once(
+                r -> frozen(r, d -> true),
+                "freeze all of them, but only what is safe and good to eat after freezing",
+                "freezes: yes in foods/dishes, where it is");
+        return Optional.of(new Dial(
+                "keeping",
+                "what does not freeze is eaten within its fridge days: "
+                        + Say.some(spoil.stream()
+                                .map(d -> d.name() + " by day " + d.fridgeDays())
+                                .toList()),
+                r -> frozen(r, d -> true),
+                List.of(List.of(fewerDays), one, List.of(all))));
+    }
+
+    private static PlanRequest frozen(PlanRequest request, Predicate<Dish> which) {
+        Kitchen k = request.kitchen();
+        Map<String, Dish> dishes = new LinkedHashMap<>(k.dishes());
+        dishes.replaceAll((id, d) -> which.test(d)
+                ? new Dish(
+                        d.id(), d.name(), d.kind(), d.fridgeDays(), true, d.reheat(), d.parts(), d.staples(), d.steps())
+                : d);
+        return request.withKitchen(
+                new Kitchen(k.foods(), k.measures(), k.yields(), k.packs(), dishes, k.pantry(), k.currency()));
+    }
+}

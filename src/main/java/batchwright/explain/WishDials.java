@@ -1,0 +1,156 @@
+package batchwright.explain;
+
+import batchwright.food.Allergen;
+import batchwright.food.Dish;
+import batchwright.food.Food;
+import batchwright.food.Kitchen;
+import batchwright.person.Wishes;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Dials for how an eater likes to be fed. */
+final class WishDials {
+    /** The most that a profile may ask for. */
+    private static final int MOST_MEASURES = 12;
+
+    private static final int MOST_KINDS = 6;
+    private static final int MOST_CONTAINERS = 6;
+
+    private WishDials() {}
+
+    /** One container more or less. Its "dropped" is not a rule less, so it is only ever used for its knobs. */
+    static Dial containersADay(AtTable at, int dishes) {
+        int now = at.wishes().containersADay();
+        List<Knob> knobs = new ArrayList<>();
+        for (int other : new int[] {now + 1, now - 1}) {
+            if (other >= 1 && other <= MOST_CONTAINERS) {
+                knobs.add(Knob.once(
+                        request -> at.withWishes(request, w -> w.withContainersADay(other)),
+                        "ask for " + other + " a day",
+                        "containers_a_day: " + other + " in " + at.file()));
+            }
+        }
+        return new Dial(
+                "containers a day",
+                at.name() + " gets exactly " + Say.count(now, "container", "containers")
+                        + " a day, of one dish at most 2; " + Say.count(dishes, "dish", "dishes") + " can be served",
+                request -> request,
+                List.of(knobs));
+    }
+
+    static Dial snackLimits(AtTable at) {
+        Wishes now = at.wishes();
+        int measures = now.snackMeasuresADay();
+        int kinds = now.snackKindsADay();
+        String under = " under snacks, in " + at.file();
+        Knob moreMeasures = new Knob(
+                MOST_MEASURES - measures,
+                (request, k) ->
+                        at.withWishes(request, w -> w.withSnacks(w.snackFoods(), measures + k, w.snackKindsADay())),
+                k -> "allow " + Say.count(measures + k, "measure", "measures") + " a day",
+                k -> "measures_a_day: " + (measures + k) + under);
+        Knob moreKinds = new Knob(
+                MOST_KINDS - kinds,
+                (request, k) ->
+                        at.withWishes(request, w -> w.withSnacks(w.snackFoods(), w.snackMeasuresADay(), kinds + k)),
+                k -> "allow " + Say.count(kinds + k, "kind", "kinds") + " a day",
+                k -> "kinds_a_day: " + (kinds + k) + under);
+        Knob moreOfBoth = new Knob(
+                Math.max(moreMeasures.reach(), moreKinds.reach()),
+                (request, k) -> at.withWishes(
+                        request,
+                        w -> w.withSnacks(
+                                w.snackFoods(), upTo(MOST_MEASURES, measures + k), upTo(MOST_KINDS, kinds + k))),
+                k -> "allow " + upTo(MOST_MEASURES, measures + k) + " measures and " + upTo(MOST_KINDS, kinds + k)
+                        + " kinds a day",
+                k -> "measures_a_day: " + upTo(MOST_MEASURES, measures + k) + " and kinds_a_day: "
+                        + upTo(MOST_KINDS, kinds + k) + under);
+        List<List<Knob>> knobs = new ArrayList<>(List.of(List.of(moreMeasures, moreKinds), List.of(moreOfBoth)));
+        if (now.snackFoods().isPresent()) {
+            knobs.add(List.of(Knob.once(
+                    request -> at.withWishes(request, w -> w.withSnacks(Optional.empty(), measures, kinds)),
+                    "offer every snack",
+                    "leave out only" + under)));
+        }
+        return new Dial(
+                "snack limits",
+                at.name() + " eats at most " + Say.count(measures, "measure", "measures")
+                        + " of snacks a day, of at most " + Say.count(kinds, "kind", "kinds")
+                        + now.snackFoods().map(WishDials::only).orElse(""),
+                request -> at.withWishes(request, w -> w.withSnacks(Optional.empty(), MOST_MEASURES, MOST_KINDS)),
+                knobs);
+    }
+
+    private static String only(Set<Food> foods) {
+        return ", only of " + Say.some(foods.stream().map(Food::name).toList());
+    }
+
+    private static int upTo(int most, int wanted) {
+        return Math.min(most, wanted);
+    }
+
+    /** Empty when this eater avoids nothing. One thing allowed again; if that is not enough, all of them. */
+    static Optional<Dial> avoid(AtTable at, Kitchen kitchen) {
+        Wishes now = at.wishes();
+        List<String> names = Stream.of(
+                        now.avoidAllergens().stream().map(Allergen::label),
+                        now.avoidFoods().stream().map(Food::name),
+                        now.avoidDishes().stream().map(Dish::name))
+                .flatMap(s -> s)
+                .toList();
+        if (names.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Knob> one = new ArrayList<>();
+        now.avoidFoods()
+                .forEach(food -> one.add(
+                        again(at, food.name() + " again", food.id(), without(now, Set.of(food), Set.of(), Set.of()))));
+        now.avoidDishes()
+                .forEach(dish -> one.add(
+                        again(at, dish.name() + " again", dish.id(), without(now, Set.of(), Set.of(), Set.of(dish)))));
+        now.avoidAllergens().stream()
+                .sorted()
+                .forEach(a ->
+                        one.add(again(at, careful(a.label()), a.id(), without(now, Set.of(), Set.of(a), Set.of()))));
+        Wishes nothing = now.withAvoided(Set.of(), Set.of(), Set.of());
+        Knob all = again(
+                at, now.avoidAllergens().isEmpty() ? "all of them again" : careful("all of them"), "anything", nothing);
+        long left = kitchen.dishes().values().stream().filter(now::allows).count();
+        return Optional.of(new Dial(
+                "avoid",
+                Say.some(names) + " never " + (names.size() == 1 ? "reaches " : "reach ") + at.name() + ", who may eat "
+                        + left + " of " + Say.count(kitchen.dishes().size(), "dish", "dishes"),
+                request -> at.withWishes(request, w -> avoiding(w, nothing)),
+                List.of(one, names.size() == 1 ? List.of() : List.of(all))));
+    }
+
+    private static String careful(String allergen) {
+        return allergen + " again, but only if that is no allergy or intolerance";
+    }
+
+    private static Knob again(AtTable at, String what, String id, Wishes less) {
+        return Knob.once(
+                request -> at.withWishes(request, w -> avoiding(w, less)),
+                "allow " + what,
+                "avoid without " + id + ", in " + at.file());
+    }
+
+    private static Wishes avoiding(Wishes wishes, Wishes less) {
+        return wishes.withAvoided(less.avoidFoods(), less.avoidAllergens(), less.avoidDishes());
+    }
+
+    private static Wishes without(Wishes now, Set<Food> foods, Set<Allergen> allergens, Set<Dish> dishes) {
+        return now.withAvoided(
+                less(now.avoidFoods(), foods), less(now.avoidAllergens(), allergens), less(now.avoidDishes(), dishes));
+    }
+
+    private static <T> Set<T> less(Set<T> all, Set<T> some) {
+        Set<T> rest = new HashSet<>(all);
+        rest.removeAll(some);
+        return rest;
+    }
+}
