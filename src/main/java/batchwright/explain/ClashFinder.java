@@ -91,15 +91,18 @@ public final class ClashFinder {
         for (int i = 0; i < dials.size(); i++) {
             cures.add(Cure.of(dials.get(i), request, oracle.shareOf(dials.size() - i + 1)));
         }
-        cures.addAll(otherContainers(request, oracle));
+        cures.addAll(otherContainers(request, oracle, 1));
+        if (cures.stream().allMatch(cure -> cure.found().isEmpty())) {
+            cures.addAll(otherContainers(request, oracle, WishDials.MOST_CONTAINERS));
+        }
         return cures;
     }
 
-    /** Containers a day always hold; but where one more or less makes a plan possible, that too is a rule of the set. */
-    private static List<Cure> otherContainers(PlanRequest request, Oracle oracle) {
+    /** Containers a day always hold; but where a few more or less make a plan possible, that too is a rule of the set. */
+    private static List<Cure> otherContainers(PlanRequest request, Oracle oracle, int mostMoreOrLess) {
         return AtTable.all(request).stream()
-                .map(at -> Cure.of(
-                        WishDials.containersADay(at, Offered.to(at, request).size()), request, oracle))
+                .map(at -> WishDials.containersADay(at, Offered.to(at, request).size(), mostMoreOrLess))
+                .map(dial -> Cure.of(dial, request, oracle))
                 .filter(cure -> cure.found().isPresent())
                 .toList();
     }

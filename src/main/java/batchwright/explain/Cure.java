@@ -46,7 +46,7 @@ record Cure(Dial dial, Optional<Setting> found, boolean certain) {
         Setting setting = found.get();
         String cure = setting.knob().cure().apply(setting.units());
         return dial.clash(
-                certain ? cure : cure + "; perhaps less would do, time ended before that was known",
+                certain ? cure : cure + "; a smaller change may do, but none was found in time",
                 setting.knob().tryThis().apply(setting.units()));
     }
 

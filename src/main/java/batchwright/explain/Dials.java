@@ -17,7 +17,7 @@ record Dials(List<List<Dial>> groups) {
         List<List<Dial>> groups = new ArrayList<>();
         List<Dial> session = new ArrayList<>();
         SessionDials.keeping(request).ifPresent(session::add);
-        session.add(SessionDials.dishCount(request));
+        SessionDials.dishCount(request).ifPresent(session::add);
         groups.add(session);
         AtTable.all(request).forEach(at -> groups.add(of(at, request)));
         return new Dials(groups);

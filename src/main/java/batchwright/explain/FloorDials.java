@@ -8,8 +8,11 @@ import java.util.function.IntFunction;
 
 /** Dials for what a day, or a container, must at least hold: lowered by whole grams. */
 final class FloorDials {
-    /** A profile may ask for no less protein than this [g per kg of body weight]. */
-    private static final double LEAST_PROTEIN_G_PER_KG = 0.5;
+    /**
+     * No cure asks for less protein than this [g per kg of body weight]: the safe level for adults of WHO/FAO/UNU, Technical
+     * Report Series 935, 2007 (figure from memory).
+     */
+    private static final double LEAST_PROTEIN_G_PER_KG = 0.83;
 
     private static final int MOST_DECIMALS = 3;
 

@@ -17,20 +17,24 @@ final class SessionDials {
 
     private SessionDials() {}
 
-    static Dial dishCount(PlanRequest request) {
+    /** Empty when every dish there is may be cooked. */
+    static Optional<Dial> dishCount(PlanRequest request) {
         int now = request.mostDishes();
         int all = Math.min(MOST_DISHES, request.kitchen().dishes().size());
+        if (now >= all) {
+            return Optional.empty();
+        }
         Knob more = new Knob(
-                Math.max(0, all - now),
+                all - now,
                 (r, units) -> r.withMostDishes(now + units),
                 units -> "cook up to " + (now + units) + " dishes",
                 units -> "--dishes " + (now + units));
-        return new Dial(
+        return Optional.of(new Dial(
                 "dish count",
                 "at most " + Say.count(now, "dish is", "dishes are") + " cooked, each for at least "
                         + PlanRequest.LEAST_CONTAINERS_OF_A_DISH + " containers",
-                r -> r.withMostDishes(Math.max(now, all)),
-                List.of(List.of(more)));
+                r -> r.withMostDishes(all),
+                List.of(List.of(more))));
     }
 
     /** Empty when every dish keeps for all days. Fewer days; else a dish frozen that is not; else all of them. */

@@ -18,28 +18,32 @@ final class WishDials {
     private static final int MOST_MEASURES = 12;
 
     private static final int MOST_KINDS = 6;
-    private static final int MOST_CONTAINERS = 6;
+    static final int MOST_CONTAINERS = 6;
 
     private WishDials() {}
 
-    /** One container more or less. Its "dropped" is not a rule less, so it is only ever used for its knobs. */
-    static Dial containersADay(AtTable at, int dishes) {
+    /**
+     * So many containers more or less, fewest first. Another count is no looser rule, so "dropped" drops nothing: this dial is
+     * only for its knobs.
+     */
+    static Dial containersADay(AtTable at, int dishes, int mostMoreOrLess) {
         int now = at.wishes().containersADay();
-        List<Knob> knobs = new ArrayList<>();
-        for (int other : new int[] {now + 1, now - 1}) {
-            if (other >= 1 && other <= MOST_CONTAINERS) {
-                knobs.add(Knob.once(
-                        request -> at.withWishes(request, w -> w.withContainersADay(other)),
-                        "ask for " + other + " a day",
-                        "containers_a_day: " + other + " in " + at.file()));
-            }
+        List<List<Knob>> knobs = new ArrayList<>();
+        for (int change = 1; change <= mostMoreOrLess; change++) {
+            knobs.add(Stream.of(now + change, now - change)
+                    .filter(other -> other >= 1 && other <= MOST_CONTAINERS)
+                    .map(other -> Knob.once(
+                            request -> at.withWishes(request, w -> w.withContainersADay(other)),
+                            "ask for " + other + " a day",
+                            "containers_a_day: " + other + " in " + at.file()))
+                    .toList());
         }
         return new Dial(
                 "containers a day",
                 at.name() + " gets exactly " + Say.count(now, "container", "containers")
                         + " a day, of one dish at most 2; " + Say.count(dishes, "dish", "dishes") + " can be served",
                 request -> request,
-                List.of(knobs));
+                knobs);
     }
 
     static Dial snackLimits(AtTable at) {
@@ -65,8 +69,8 @@ final class WishDials {
                         request,
                         w -> w.withSnacks(
                                 w.snackFoods(), upTo(MOST_MEASURES, measures + k), upTo(MOST_KINDS, kinds + k))),
-                k -> "allow " + upTo(MOST_MEASURES, measures + k) + " measures and " + upTo(MOST_KINDS, kinds + k)
-                        + " kinds a day",
+                k -> "allow " + Say.count(upTo(MOST_MEASURES, measures + k), "measure", "measures") + " and "
+                        + Say.count(upTo(MOST_KINDS, kinds + k), "kind", "kinds") + " a day",
                 k -> "measures_a_day: " + upTo(MOST_MEASURES, measures + k) + " and kinds_a_day: "
                         + upTo(MOST_KINDS, kinds + k) + under);
         List<List<Knob>> knobs = new ArrayList<>(List.of(List.of(moreMeasures, moreKinds), List.of(moreOfBoth)));
@@ -107,18 +111,30 @@ final class WishDials {
         }
         List<Knob> one = new ArrayList<>();
         now.avoidFoods()
-                .forEach(food -> one.add(
-                        again(at, food.name() + " again", food.id(), without(now, Set.of(food), Set.of(), Set.of()))));
+                .forEach(food -> one.add(again(
+                        at,
+                        food.name() + " again",
+                        "avoid without " + food.id(),
+                        without(now, Set.of(food), Set.of(), Set.of()))));
         now.avoidDishes()
-                .forEach(dish -> one.add(
-                        again(at, dish.name() + " again", dish.id(), without(now, Set.of(), Set.of(), Set.of(dish)))));
+                .forEach(dish -> one.add(again(
+                        at,
+                        dish.name() + " again",
+                        "avoid without " + dish.id(),
+                        without(now, Set.of(), Set.of(), Set.of(dish)))));
         now.avoidAllergens().stream()
                 .sorted()
-                .forEach(a ->
-                        one.add(again(at, careful(a.label()), a.id(), without(now, Set.of(), Set.of(a), Set.of()))));
+                .forEach(a -> one.add(again(
+                        at,
+                        careful(a.label()),
+                        "avoid without " + a.id(),
+                        without(now, Set.of(), Set.of(a), Set.of()))));
         Wishes nothing = now.withAvoided(Set.of(), Set.of(), Set.of());
         Knob all = again(
-                at, now.avoidAllergens().isEmpty() ? "all of them again" : careful("all of them"), "anything", nothing);
+                at,
+                now.avoidAllergens().isEmpty() ? "all of them again" : careful("all of them"),
+                "avoid: []",
+                nothing);
         long left = kitchen.dishes().values().stream().filter(now::allows).count();
         return Optional.of(new Dial(
                 "avoid",
@@ -132,11 +148,9 @@ final class WishDials {
         return allergen + " again, but only if that is no allergy or intolerance";
     }
 
-    private static Knob again(AtTable at, String what, String id, Wishes less) {
+    private static Knob again(AtTable at, String what, String edit, Wishes less) {
         return Knob.once(
-                request -> at.withWishes(request, w -> avoiding(w, less)),
-                "allow " + what,
-                "avoid without " + id + ", in " + at.file());
+                request -> at.withWishes(request, w -> avoiding(w, less)), "allow " + what, edit + ", in " + at.file());
     }
 
     private static Wishes avoiding(Wishes wishes, Wishes less) {

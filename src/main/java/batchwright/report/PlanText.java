@@ -134,6 +134,8 @@ public final class PlanText {
             page.item(Show.capital(clash.rule()) + ": " + clash.says() + ".");
             if (!clash.cure().isEmpty()) {
                 page.paragraph("    ", "    ", "Cure: " + clash.cure() + ".");
+            } else if (!noneCures()) {
+                page.line("    Changing this rule alone is not enough.");
             }
             if (!clash.tryThis().isEmpty()) {
                 page.paragraph("    ", "    ", "Try: " + clash.tryThis());
@@ -144,9 +146,13 @@ public final class PlanText {
     private String clashHeading() {
         boolean one = answer.clashes().size() == 1;
         String clash = one ? "This rule cannot hold" : "These rules cannot all hold";
-        if (answer.clashes().stream().allMatch(c -> c.cure().isEmpty())) {
+        if (noneCures()) {
             return clash + (one ? ":" : ", and changing one of them alone is not enough:");
         }
         return clash + "; " + (one ? "a change" : "changing one of them") + " as shown makes a plan possible:";
+    }
+
+    private boolean noneCures() {
+        return answer.clashes().stream().allMatch(c -> c.cure().isEmpty());
     }
 }

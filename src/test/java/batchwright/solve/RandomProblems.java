@@ -37,7 +37,7 @@ import java.util.random.RandomGeneratorFactory;
  * Random plan requests, small enough to enumerate. Targets are drawn around a day that is put together at random, so that most
  * requests, but not all, have a plan.
  */
-final class RandomProblems {
+public final class RandomProblems {
     /** Ways to fill one container of every dish, multiplied: what an enumeration has to go through for each eater. */
     private static final int MOST_WAYS_FOR_ONE = 300_000;
 
@@ -49,7 +49,7 @@ final class RandomProblems {
         random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
     }
 
-    static PlanRequest of(long seed) {
+    public static PlanRequest of(long seed) {
         return new RandomProblems(seed).request();
     }
 

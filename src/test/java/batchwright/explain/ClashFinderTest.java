@@ -1,0 +1,369 @@
+package batchwright.explain;
+
+import static batchwright.explain.LittleKitchen.BAR;
+import static batchwright.explain.LittleKitchen.CURRY;
+import static batchwright.explain.LittleKitchen.EASY;
+import static batchwright.explain.LittleKitchen.MEAT;
+import static batchwright.explain.LittleKitchen.STEW;
+import static batchwright.explain.LittleKitchen.TWO_BOXES;
+import static batchwright.explain.LittleKitchen.dish;
+import static batchwright.explain.LittleKitchen.request;
+import static batchwright.explain.LittleKitchen.seat;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import batchwright.food.Allergen;
+import batchwright.food.Kitchen;
+import batchwright.food.Measure;
+import batchwright.person.DayTarget;
+import batchwright.person.Wishes;
+import batchwright.plan.Clash;
+import batchwright.plan.PlanRequest;
+import batchwright.plan.PlanResult;
+import batchwright.plan.Planner;
+import batchwright.plan.Proof;
+import batchwright.quantity.Money;
+import batchwright.solve.BatchPlanner;
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** Small requests without a plan; the clashing rules and the smallest changes are worked out on paper. */
+class ClashFinderTest {
+    private static List<Clash> clashes(PlanRequest request) {
+        return new ClashFinder(new BatchPlanner()).clashes(request, Proof.NONE);
+    }
+
+    /** Also asks the planner that each set is smallest, and each cure too. */
+    private static List<Clash> checked(PlanRequest request) {
+        List<Clash> clashes = Checked.cures(request).stream().map(Cure::clash).toList();
+        assertThat(clashes(request)).isEqualTo(clashes);
+        return clashes;
+    }
+
+    /** Whatever they hold, both containers full are 80 g of protein. A third would need another dish. */
+    @Test
+    void protein_out_of_reach() {
+        var wide = EASY.withEnergy(400, 1000).withProtein(90);
+
+        assertThat(checked(request(wide)))
+                .containsExactly(new Clash(
+                        "protein floor",
+                        "each day of Ann holds at least 90 g of protein",
+                        "lower it to 80 g",
+                        "protein: 1.14 g per kg under target, in profiles/ann.yaml"));
+    }
+
+    /** 710 kcal are 71 g of protein; 74 g are 740 kcal, 40 from the aim: 5.72 %. */
+    @Test
+    void protein_against_energy() {
+        assertThat(checked(request(EASY.withProtein(74))))
+                .containsExactly(
+                        new Clash(
+                                "protein floor",
+                                "each day of Ann holds at least 74 g of protein",
+                                "lower it to 71 g",
+                                "protein: 1.01 g per kg under target, in profiles/ann.yaml"),
+                        new Clash(
+                                "energy band",
+                                "each day of Ann holds 690 to 710 kcal",
+                                "widen it to 660 to 740 kcal",
+                                "energy_band: 5.72 % under target, in profiles/ann.yaml"));
+    }
+
+    /** 71 g of protein in 70 kg are more than 0.83 g per kg; 58 g are not, and no cure goes that low. */
+    @Test
+    void no_cure_goes_below_the_protein_that_every_adult_needs() {
+        var little = new DayTarget(580, 570, 580, 60, 0, 500, 0, 0, 0, 800, 0);
+
+        assertThat(checked(request(little)))
+                .extracting(Clash::rule, Clash::cure)
+                .containsExactly(tuple("protein floor", ""), tuple("energy band", "widen it to 550 to 600 kcal"));
+    }
+
+    /** 710 kcal are 14.2 g of fibre; 16 g are 800 kcal, 100 from the aim: 14.29 %. */
+    @Test
+    void fibre_against_energy() {
+        assertThat(checked(request(EASY.withFibre(16))))
+                .extracting(Clash::rule, Clash::cure, Clash::tryThis)
+                .containsExactly(
+                        tuple("fibre floor", "lower it to 14 g", "fibre: 14 g under target, in profiles/ann.yaml"),
+                        tuple(
+                                "energy band",
+                                "widen it to 600 to 800 kcal",
+                                "energy_band: 14.29 % under target, in profiles/ann.yaml"));
+    }
+
+    /** Nothing here is fruit or vegetable. */
+    @Test
+    void fruit_and_vegetables_out_of_reach() {
+        assertThat(checked(request(EASY.withFruitVeg(400))))
+                .extracting(Clash::rule, Clash::cure)
+                .containsExactly(tuple("fruit and vegetables", "lower it to 0 g"));
+    }
+
+    /** 690 kcal are 13.8 g of fat; 12 g are 600 kcal, and two bars of 60 kcal have none. */
+    @Test
+    void fat_against_energy() {
+        assertThat(checked(request(EASY.withFat(0, 12))))
+                .extracting(Clash::rule, Clash::cure)
+                .containsExactly(
+                        tuple("snack limits", "allow 2 measures and 2 kinds a day"),
+                        tuple("fat band", "widen it to 0 to 14 g"),
+                        tuple("energy band", "widen it to 600 to 800 kcal"));
+    }
+
+    /** Two containers of at most 340 kcal are 680; two of 320 and a bar are 700. Both ends of the band move; of the share only the upper one. */
+    @Test
+    void container_share_against_energy() {
+        assertThat(checked(request(EASY.withContainer(100, 340, 0))))
+                .extracting(Clash::rule, Clash::cure)
+                .containsExactly(
+                        tuple("snack limits", "allow 1 measure and 1 kind a day"),
+                        tuple("container share", "widen it to 100 to 345 kcal"),
+                        tuple("energy band", "widen it to 680 to 720 kcal"));
+    }
+
+    /** 355 g, the most in the band, hold 35.5 g; 38 g are 380 kcal, twice 760. */
+    @Test
+    void container_protein_against_energy() {
+        assertThat(checked(request(EASY.withContainer(0, 800, 38))))
+                .extracting(Clash::rule, Clash::cure)
+                .containsExactly(
+                        tuple("container protein", "lower it to 35 g"),
+                        tuple("energy band", "widen it to 640 to 760 kcal"));
+    }
+
+    /** Three containers take two dishes; two containers take one. */
+    @Test
+    void dish_count_against_containers_a_day() {
+        PlanRequest request = request(2, 1, List.of(STEW, CURRY), seat("ann", TWO_BOXES.withContainersADay(3), EASY));
+
+        assertThat(checked(request))
+                .extracting(Clash::rule, Clash::cure, Clash::tryThis)
+                .containsExactly(
+                        tuple("dish count", "cook up to 2 dishes", "--dishes 2"),
+                        tuple("containers a day", "ask for 2 a day", "containers_a_day: 2 in profiles/ann.yaml"));
+    }
+
+    @Test
+    void keeping() {
+        PlanRequest request = request(4, 3, List.of(dish("salad", 2, false, MEAT)), seat("ann", TWO_BOXES, EASY));
+
+        assertThat(checked(request))
+                .containsExactly(new Clash(
+                        "keeping",
+                        "what does not freeze is eaten within its fridge days: salad by day 2",
+                        "plan 2 days instead of 4",
+                        "--days 2"));
+    }
+
+    /** One day alone would be a batch of one container: fewer days are no way out. */
+    @Test
+    void keeping_where_fewer_days_do_not_help() {
+        PlanRequest request = request(
+                2,
+                3,
+                List.of(dish("salad", 1, false, MEAT)),
+                seat("ann", TWO_BOXES.withContainersADay(1), EASY.withEnergy(390, 400)));
+
+        assertThat(checked(request))
+                .extracting(Clash::rule, Clash::cure)
+                .contains(tuple("keeping", "freeze salad, but only if it is safe and good to eat after freezing"));
+    }
+
+    @Test
+    void an_avoided_food_is_offered_again() {
+        Wishes wishes = TWO_BOXES.withAvoided(Set.of(MEAT), Set.of(), Set.of());
+
+        assertThat(checked(request(2, 3, List.of(STEW), seat("ann", wishes, EASY))))
+                .containsExactly(new Clash(
+                        "avoid",
+                        "meat never reaches Ann, who may eat 0 of 1 dish",
+                        "allow meat again",
+                        "avoid without meat, in profiles/ann.yaml"));
+    }
+
+    @Test
+    void an_allergen_is_never_offered_again_without_a_warning() {
+        Wishes wishes = TWO_BOXES.withAvoided(Set.of(BAR), Set.of(Allergen.MILK), Set.of());
+        Wishes both = TWO_BOXES.withAvoided(Set.of(MEAT), Set.of(Allergen.MILK), Set.of());
+
+        assertThat(checked(request(2, 3, List.of(STEW), seat("ann", wishes, EASY))))
+                .extracting(Clash::cure)
+                .containsExactly("allow milk again, but only if that is no allergy or intolerance");
+        assertThat(checked(request(2, 3, List.of(STEW), seat("ann", both, EASY))))
+                .extracting(Clash::cure)
+                .containsExactly("allow all of them again, but only if that is no allergy or intolerance");
+    }
+
+    /** Full containers are 800 kcal; 60 more make 860. */
+    @Test
+    void snack_limits_against_energy() {
+        var hungry = new DayTarget(850, 840, 860, 0, 0, 500, 0, 0, 0, 800, 0);
+        PlanRequest request =
+                request(2, 3, List.of(STEW), seat("ann", TWO_BOXES.withSnacks(Optional.empty(), 0, 1), hungry));
+
+        assertThat(checked(request))
+                .containsExactly(
+                        new Clash(
+                                "snack limits",
+                                "Ann eats at most 0 measures of snacks a day, of at most 1 kind",
+                                "allow 1 measure a day",
+                                "measures_a_day: 1 under snacks, in profiles/ann.yaml"),
+                        new Clash(
+                                "energy band",
+                                "each day of Ann holds 840 to 860 kcal",
+                                "widen it to 800 to 900 kcal",
+                                "energy_band: 5.89 % under target, in profiles/ann.yaml"));
+    }
+
+    @Test
+    void of_two_eaters_the_one_whose_rules_clash_is_named() {
+        PlanRequest request = request(
+                2, 3, List.of(STEW), seat("ann", TWO_BOXES, EASY), seat("ben", TWO_BOXES, EASY.withProtein(74)));
+
+        assertThat(checked(request)).extracting(Clash::says).allMatch(says -> says.contains("Ben"));
+    }
+
+    /** Either floor is out of reach by itself: one set is named, and neither rule cures it alone. */
+    @Test
+    void two_clashes_at_once() {
+        assertThat(checked(request(EASY.withEnergy(400, 1000).withProtein(90).withFibre(20))))
+                .singleElement()
+                .satisfies(clash -> assertThat(clash.cure()).isEmpty());
+    }
+
+    @Test
+    void on_one_day_the_last_container_would_be_a_batch_of_one() {
+        PlanRequest request = request(1, 3, List.of(STEW, CURRY), seat("ann", TWO_BOXES.withContainersADay(3), EASY));
+
+        assertThat(clashes(request)).singleElement().satisfies(clash -> {
+            assertThat(clash.rule()).isEqualTo("containers a day");
+            assertThat(clash.says()).contains("3 containers", "a batch fills at least 2");
+            assertThat(clash.tryThis()).isEqualTo("--days 2");
+        });
+        assertThat(Checked.possible(request.withDays(2))).isEqualTo(Planner.Possible.YES);
+    }
+
+    @Test
+    void too_few_dishes_for_the_containers() {
+        PlanRequest request = request(2, 3, List.of(STEW), seat("ann", TWO_BOXES.withContainersADay(5), EASY));
+
+        assertThat(clashes(request)).singleElement().satisfies(clash -> {
+            assertThat(clash.says()).contains("that takes 3 dishes, and 1 can be served");
+            assertThat(clash.cure()).isEqualTo("ask for 2 a day");
+        });
+    }
+
+    @Test
+    void nothing_to_cook_or_to_buy() {
+        PlanRequest request = request(EASY);
+        PlanRequest noDish = request.withKitchen(LittleKitchen.kitchen(List.of(), List.of(MEAT)));
+        PlanRequest noPack = request.withKitchen(LittleKitchen.kitchen(List.of(STEW), List.of(BAR)));
+        var bar = new Wishes.Always(new Measure(BAR, "piece", BigDecimal.TEN, 0, "invented"), 1);
+        var alwaysBar = new Wishes(2, Set.of(), Set.of(), Set.of(), List.of(bar), Optional.empty(), 0, 0);
+        PlanRequest noBar = request(2, 3, List.of(STEW), seat("ann", alwaysBar, EASY))
+                .withKitchen(LittleKitchen.kitchen(List.of(STEW), List.of(MEAT)));
+
+        assertThat(clashes(noDish)).extracting(Clash::says).allMatch(s -> s.contains("there is no dish"));
+        assertThat(clashes(noPack)).extracting(Clash::says).allMatch(s -> s.contains("neither at home nor sold: meat"));
+        assertThat(clashes(noBar)).extracting(Clash::says).allMatch(s -> s.contains("always eats bar"));
+    }
+
+    /** 100 g at home and no shop: enough to be on offer, not to cook. No rule that can be loosened is to blame. */
+    @Test
+    void no_rule_to_blame() {
+        var k = request(EASY).kitchen();
+        var poor = new Kitchen(
+                k.foods(),
+                k.measures(),
+                k.yields(),
+                Map.of(),
+                k.dishes(),
+                Map.of(MEAT, BigDecimal.valueOf(100)),
+                "USD");
+
+        assertThat(clashes(request(EASY).withKitchen(poor)))
+                .singleElement()
+                .satisfies(clash -> assertThat(clash.says()).startsWith("whatever the targets"));
+    }
+
+    @Test
+    void a_budget_that_is_too_small_though_the_cheapest_plan_is_not_known() {
+        var proof = new Proof(new Money(2000), new Money(1800), 1, Duration.ZERO);
+
+        assertThat(new ClashFinder(new BatchPlanner())
+                        .clashes(request(EASY).withBudget(Optional.of(new Money(1500))), proof))
+                .singleElement()
+                .satisfies(clash -> {
+                    assertThat(clash.rule()).isEqualTo("budget");
+                    assertThat(clash.says()).contains("within 15.00", "at least 18.00");
+                    assertThat(clash.cure()).contains("20.00", "perhaps less");
+                });
+    }
+
+    /** A planner that knows nothing, on a clock that each question moves by all the patience it was given. */
+    private static final class Slow implements Planner {
+        final List<Duration> patience = new ArrayList<>();
+        long now;
+
+        @Override
+        public PlanResult plan(PlanRequest request) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public Possible possible(PlanRequest request) {
+            patience.add(request.patience());
+            now += request.patience().toNanos();
+            return Possible.UNKNOWN;
+        }
+    }
+
+    @Test
+    void what_is_not_found_in_time_is_said_so() {
+        var slow = new Slow();
+        var finder = new ClashFinder(slow, () -> slow.now, Duration.ofSeconds(10), Duration.ofSeconds(2));
+
+        List<Clash> clashes = finder.clashes(request(EASY.withProtein(74)), Proof.NONE);
+
+        assertThat(clashes).extracting(Clash::rule).contains("protein floor", "energy band");
+        assertThat(clashes).extracting(Clash::cure).containsOnly("not found in time");
+        assertThat(slow.now).isLessThanOrEqualTo(Duration.ofSeconds(10).toNanos());
+        assertThat(slow.patience).allMatch(p -> p.compareTo(Duration.ofSeconds(2)) <= 0);
+    }
+
+    /** A planner that answers only what is easy: it never learns that a little less would not do. */
+    @Test
+    void a_change_that_may_be_larger_than_needed_is_said_so() {
+        Planner unsure = new Planner() {
+            @Override
+            public PlanResult plan(PlanRequest request) {
+                throw new UnsupportedOperationException();
+            }
+
+            @Override
+            public Possible possible(PlanRequest request) {
+                int protein = request.seats().get(0).target().proteinLeastG();
+                return protein > 70 && protein < 74 ? Possible.UNKNOWN : new BatchPlanner().possible(request);
+            }
+        };
+
+        assertThat(new ClashFinder(unsure).clashes(request(EASY.withProtein(74)), Proof.NONE))
+                .extracting(Clash::cure)
+                .contains("lower it to 70 g; a smaller change may do, but none was found in time");
+    }
+
+    @Test
+    void the_same_request_has_the_same_clashes() {
+        PlanRequest request = request(EASY.withProtein(74));
+
+        assertThat(clashes(request)).isEqualTo(clashes(request));
+    }
+}
