@@ -106,9 +106,10 @@ class StarterFilesTest {
         assertThat(lifter.wishes().containersADay()).isEqualTo(3);
         Eater desk = eater("desk-cutting");
         assertThat(desk.activity().pal()).isEqualTo(1.55);
-        assertThat(desk.body().bodyFat()).isEmpty();
+        assertThat(desk.body().bodyFat()).isPresent();
         Eater parent = eater("parent-holding");
         assertThat(parent.goal()).isEqualTo(Goal.HOLD);
+        assertThat(parent.body().bodyFat()).as("not measured").isEmpty();
         assertThat(parent.wishes().avoidAllergens()).hasSize(1);
         assertThat(parent.wishes().always()).hasSize(1);
         assertThat(List.of(lifter, desk, parent)).allSatisfy(eater -> {
