@@ -65,7 +65,7 @@ public final class RandomProblems {
             seats.add(new Seat(eater, target(kitchen, cooked, eater.wishes())));
         }
         Optional<Money> budget = chance(0.25) ? Optional.of(new Money(random.nextInt(300, 4000))) : Optional.empty();
-        return new PlanRequest(kitchen, seats, days, budget, mostDishes, Duration.ofSeconds(10));
+        return new PlanRequest(kitchen, seats, days, budget, mostDishes, Duration.ofSeconds(90));
     }
 
     /** The dishes that the targets are drawn around: so many as may be cooked, and mostly such as keep. */
