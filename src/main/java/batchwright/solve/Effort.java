@@ -25,6 +25,12 @@ final class Effort {
         return new Effort(() -> left[0]-- <= 0 || mustStop(), nodes);
     }
 
+    /** A side search of just so many steps, whatever the clock says: its outcome depends on the files alone. */
+    Effort steps(long steps) {
+        long[] left = {steps};
+        return new Effort(() -> left[0]-- <= 0, nodes);
+    }
+
     boolean mustStop() {
         return stop.getAsBoolean();
     }

@@ -36,7 +36,7 @@ final class TieBreak {
             List<Function<DaysDraft, Expression>> settled = aims.subList(0, aim);
             Function<DaysDraft, Expression> wanted = aims.get(aim);
             double now = wanted.apply(sofar.draft()).value(sofar.values());
-            best = new LayoutSearch(found.draft().layout(), new Maker(sofar, settled, wanted), effort.limited(STEPS))
+            best = new LayoutSearch(found.draft().layout(), new Maker(sofar, settled, wanted), effort.steps(STEPS))
                     .cheapest(now - SLACK)
                     .found()
                     .map(Completion.Found::solution)
