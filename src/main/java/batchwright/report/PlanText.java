@@ -7,7 +7,10 @@ import batchwright.plan.Proof;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /** A plan for people: the answer in one sentence, then what to cook, eat and buy, how sure it is, and the cautions. */
@@ -91,14 +94,18 @@ public final class PlanText {
                 .toPlainString();
     }
 
+    /** Each caution once; where it is not about everybody, with the names of those it is about. */
     private void cautions(List<Notice> notices) {
         page.heading("CAUTIONS");
-        notices.forEach(n ->
-                page.item(n.eater().map(this::about).orElse("") + n.caution().text()));
-    }
-
-    private String about(Needs needs) {
-        return answer.needs().size() > 1 ? needs.eater().name() + ": " : "";
+        Map<String, List<String>> about = new LinkedHashMap<>();
+        for (Notice notice : notices) {
+            List<String> names = about.computeIfAbsent(notice.caution().text(), text -> new ArrayList<>());
+            notice.eater().ifPresent(needs -> names.add(needs.eater().name()));
+        }
+        about.forEach((text, names) -> {
+            boolean everybody = names.size() == answer.needs().size();
+            page.item((names.isEmpty() || everybody ? "" : String.join(" and ", names) + ": ") + text);
+        });
     }
 
     private void noPlan() {
