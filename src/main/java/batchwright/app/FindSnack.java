@@ -1,10 +1,12 @@
 package batchwright.app;
 
+import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Measure;
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.food.UnitPrice;
+import batchwright.person.Wishes;
 import batchwright.plan.Snack;
 import batchwright.quantity.Money;
 import batchwright.report.SnackAnswers;
@@ -23,6 +25,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * The smallest snack that closes a calorie gap, out of every measure that the files offer as a snack and a shop sells.
@@ -38,14 +41,21 @@ public final class FindSnack {
     private final Map<String, Measure> byCode = new LinkedHashMap<>();
     private final List<SnackItem> items = new ArrayList<>();
 
-    private FindSnack(Kitchen kitchen) {
+    private FindSnack(Kitchen kitchen, Predicate<Food> allowed) {
         this.kitchen = kitchen;
-        kitchen.snackMeasures().forEach(this::offer);
+        kitchen.snackMeasures().stream().filter(m -> allowed.test(m.food())).forEach(this::offer);
     }
 
-    /** @throws Refused when a file has an error, or no snack is on offer */
-    public static SnackAnswers answer(Workspace workspace, SnackAnswers.Ask ask) {
-        var find = new FindSnack(workspace.kitchen());
+    /**
+     * @param eater whose avoided foods and allergens are left out, and whose snacks are kept to; empty: everything on offer
+     * @throws Refused when a file has an error, or no snack is on offer
+     */
+    public static SnackAnswers answer(Workspace workspace, SnackAnswers.Ask ask, Optional<String> eater) {
+        Kitchen kitchen = workspace.kitchen();
+        Optional<Wishes> wishes =
+                eater.map(name -> new Eaters(workspace, kitchen).one(name).wishes());
+        var find = new FindSnack(
+                kitchen, food -> wishes.map(w -> w.offersAsSnack(food)).orElse(true));
         if (find.items.isEmpty()) {
             throw Refused.because(
                     "no snack is on offer",

@@ -24,7 +24,7 @@ import picocli.CommandLine.ParentCommand;
         header = "The smallest snack that closes a calorie gap.",
         customSynopsis = "snack KCAL [--protein G] [--by energy|pieces|cost|grams] [OPTIONS]",
         footer = {
-            "  java -jar target/batchwright.jar snack 430 --protein 15",
+            "  java -jar target/batchwright.jar snack 430 --protein 15 --for lifter-gaining",
             "  java -jar target/batchwright.jar snack 250 --by cost --kinds 1"
         })
 final class SnackCommand implements Callable<Integer> {
@@ -75,10 +75,16 @@ final class SnackCommand implements Callable<Integer> {
     @Option(names = "--most", paramLabel = "KCAL", description = "Most energy of the snack [kcal]; default no limit.")
     private @Nullable String most;
 
+    @Option(
+            names = "--for",
+            paramLabel = "EATER",
+            description = "A profile: leave out what this eater avoids; default everything on offer.")
+    private @Nullable String eater;
+
     @Override
     public Integer call() {
         SnackAnswers.Ask ask = ask();
-        SnackAnswers answers = FindSnack.answer(program.workspace(), ask);
+        SnackAnswers answers = FindSnack.answer(program.workspace(), ask, Optional.ofNullable(eater));
         return program.answer(program.json ? SnackJson.of(answers) : SnackText.of(answers));
     }
 

@@ -53,6 +53,11 @@ public record Wishes(
         return !avoidFoods.contains(food) && food.allergens().stream().noneMatch(avoidAllergens::contains);
     }
 
+    /** Whether this food may be offered to the eater as a snack. */
+    public boolean offersAsSnack(Food food) {
+        return allows(food) && snackFoods.map(only -> only.contains(food)).orElse(true);
+    }
+
     /** Whether this part may reach the eater. */
     public boolean allows(Part part) {
         return part.mix().stream().allMatch(i -> allows(i.food()));

@@ -69,7 +69,8 @@ public final class PlanText {
                     "Time ended before the proof: no plan costs less than " + Show.money(bound, currency())
                             + ", this one "
                             + percentAbove(plan.cost(), bound) + " % more; " + searched(proof)
-                            + ". Try more time with --seconds.");
+                            + ". Try more time with --seconds, or profiles that name the few snacks an eater likes"
+                            + " (snacks: only).");
         }
         answer.audit()
                 .ifPresent(audit -> page.paragraph(
@@ -114,13 +115,27 @@ public final class PlanText {
             cautions(Notice.of(answer));
         } else if (answer.status() == PlanAnswer.Status.NOT_PROVEN) {
             page.paragraph(forWhom() + ": no plan found in the time given, and no proof that there is none.");
-            page.line("Try more time with --seconds, or fewer days.");
+            overBudget();
+            page.paragraph(
+                    "Try more time with --seconds, fewer days, or profiles that name the few snacks an eater likes"
+                            + " (snacks: only).");
         } else {
             page.paragraph(forWhom() + ": no plan keeps every rule"
                     + answer.budget()
                             .map(b -> " within " + Show.money(b, currency()))
                             .orElse("") + ".");
             clashes();
+        }
+    }
+
+    /** A plan was found, but it is too dear: say how dear, and how little one could cost. */
+    private void overBudget() {
+        Proof proof = answer.proof();
+        if (answer.budget().isPresent() && proof.cost().minor() > 0) {
+            page.paragraph("The cheapest plan found costs " + Show.money(proof.cost(), currency())
+                    + ", more than the budget of "
+                    + Show.money(answer.budget().get(), currency()) + "; no plan costs less than "
+                    + Show.money(proof.lowerBound(), currency()) + ".");
         }
     }
 

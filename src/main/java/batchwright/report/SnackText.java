@@ -1,7 +1,11 @@
 package batchwright.report;
 
+import batchwright.food.Allergen;
 import java.math.BigDecimal;
+import java.util.EnumSet;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** Snacks for people: the best one in a sentence, the others in a table. */
 public final class SnackText {
@@ -111,6 +115,18 @@ public final class SnackText {
 
     private void notes() {
         page.gap();
-        page.paragraph("Cost is the share of the cheapest pack, also for what is at home. Labels decide on allergens.");
+        page.paragraph("Cost is the share of the cheapest pack, also for what is at home.");
+        page.paragraph("Allergens in the snacks above: " + Show.allergens(allergens())
+                + ". Labels decide: read them. --for EATER leaves out what an eater avoids.");
+    }
+
+    private Set<Allergen> allergens() {
+        var all = EnumSet.noneOf(Allergen.class);
+        Stream<SnackAnswers.Offer> shown = Stream.concat(
+                answers.found().stream(),
+                answers.shortfall().stream().flatMap(s -> Stream.concat(Stream.of(s.closest()), s.over().stream())));
+        shown.flatMap(offer -> offer.items().stream())
+                .forEach(snack -> all.addAll(snack.measure().food().allergens()));
+        return all;
     }
 }

@@ -18,10 +18,12 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -121,6 +123,17 @@ class PlanOutcomesTest {
         assertThat(json.get("cost_minor").isNull()).isTrue();
         assertThat(json.get("batches")).isEmpty();
         assertThat(json.get("audit").isNull()).isTrue();
+    }
+
+    @Test
+    void out_of_time_with_too_dear_a_plan_says_how_dear() {
+        var proof = new Proof(new Money(8123), new Money(4567), 7, Duration.ofMillis(1234));
+        UnaryOperator<PlanResult> late = result -> new PlanResult.GaveUp(Optional.empty(), proof);
+        String[] within60 =
+                Stream.concat(Arrays.stream(PLAN), Stream.of("--budget", "60")).toArray(String[]::new);
+
+        assertThat(run(late, within60).flat())
+                .contains("costs 81.23 USD, more than the budget of 60.00 USD", "no plan costs less than 45.67 USD");
     }
 
     @Test

@@ -130,6 +130,28 @@ class StarterFilesTest {
     }
 
     @Test
+    void a_snack_for_an_eater_leaves_out_what_the_eater_avoids() throws IOException {
+        Folders.starter(here);
+        Path profile = here.resolve("profiles/lifter-gaining.yaml");
+        Folders.replace(profile, "avoid: []", "avoid: [peanut]");
+        Folders.replace(profile, "peanut_butter, peanuts, ", "");
+
+        JsonNode forAnybody = json("snack", "430", "--json");
+        JsonNode forThisOne = json("snack", "430", "--kinds", "3", "--for", "lifter-gaining", "--json");
+
+        assertThat(forAnybody.get("answers").toString()).contains("peanut");
+        assertThat(forThisOne.get("answers")).isNotEmpty();
+        assertThat(forThisOne.get("answers").toString()).doesNotContain("peanut");
+    }
+
+    @Test
+    void a_snack_names_its_allergens() {
+        assertThat(run("snack", "430", "--protein", "15").flat())
+                .contains("Allergens in the snacks above:", "tree nut");
+        assertThat(run("snack", "430", "--for", "nobody").code()).isEqualTo(2);
+    }
+
+    @Test
     void no_gap_needs_no_snack() {
         assertThat(run("snack", "0").out()).startsWith("Nothing to add");
     }

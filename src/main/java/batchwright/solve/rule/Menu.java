@@ -69,9 +69,7 @@ public final class Menu {
     private static List<Measure> snacksFor(Kitchen kitchen, Seat seat) {
         var wishes = seat.eater().wishes();
         return kitchen.snackMeasures().stream()
-                .filter(m -> wishes.allows(m.food()))
-                .filter(m ->
-                        wishes.snackFoods().map(only -> only.contains(m.food())).orElse(true))
+                .filter(m -> wishes.offersAsSnack(m.food()))
                 .filter(m -> canGet(kitchen, m.food()))
                 .toList();
     }
