@@ -1,22 +1,19 @@
 package batchwright.solve.mip;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import java.util.random.RandomGeneratorFactory;
 
 /**
- * Bounded dual simplex on a dense tableau, made for models of a few hundred rows and columns that are re-solved thousands of
- * times. Changing bounds never loses dual feasibility, so that every solve starts from the last basis, wherever in the
- * search tree that was.
+ * Bounded dual simplex on a dense {@link Tableau}, made for models of a few hundred rows and columns that are re-solved
+ * thousands of times. Changing bounds never loses dual feasibility, so that every solve starts from the last basis, wherever in
+ * the search tree that was.
  *
- * <p>Each row has a logical variable equal to its activity; the tableau expresses the basic variables by the nonbasic ones:
- * x_B = T x_N. The ratio test flips boxed variables past their breakpoints (the long-step rule); ties go to the largest
- * pivot. Rows are scaled to a largest coefficient of 1.
+ * <p>The ratio test flips boxed variables past their breakpoints (the long-step rule); ties go to the largest pivot.
  *
  * <p>Most columns of a plan cost nothing, and then the dual simplex can go round in circles. So it walks on costs that are
- * perturbed a little, always in the same way; the true reduced costs are carried along, and {@link #cost()} is the bound that
- * they prove, whatever the perturbation did. Where costs are not counted in steps the perturbation is taken out at the end.
+ * perturbed a little, always in the same way; {@link #cost()} is the bound that the true costs prove, whatever the perturbation
+ * did. Where costs are not counted in steps the perturbation is taken out at the end.
  */
 final class DualSimplex implements Relaxation {
     private static final double FEASIBLE = 1e-9;
@@ -31,80 +28,44 @@ final class DualSimplex implements Relaxation {
     /** All columns moved over their whole range would cost about this much more each, in units of the cost. */
     private static final double PERTURBATION = 1e-4;
 
-    /** Smaller entries of the tableau are rounding. */
-    private static final double DUST = 1e-13;
-
-    private static final double MOST_WEIGHT = 1e7;
     private static final int PIVOTS_BEFORE_CHECK = 50;
     private static final int MOST_PIVOTS_UNCHECKED = 2000;
     private static final double DRIFT = 1e-7;
 
     private final int n;
     private final int m;
-    private final double[][] rows;
-    private final int[][] rowColumns;
-    private final double[][] rowValues;
+    private final GivenRows rows;
+    private final Tableau tableau;
     private final double[] costs;
-    private final double[] perturbed;
     private final double offset;
     private final boolean exactCost;
 
     private final double[] lower;
     private final double[] upper;
-    private final double[][] t;
-    private final double[] d;
-    private final double[] trueD;
-    private final int[] nonbasic;
-    private final int[] basic;
     private final double[] xN;
     private final double[] xB;
-    private final double[] weight;
     private final boolean[] tolerated;
-    private final int[] pattern;
     private final double[] reduced;
-    private int filled;
     private int hopelessRow;
-    private int sincePivotCheck;
-    private long pivots;
 
     DualSimplex(MipModel model) {
-        List<Row> given = model.rows();
+        rows = new GivenRows(model);
         n = model.columns().size();
-        m = given.size();
+        m = rows.count();
         costs = model.costs();
         offset = model.costOffset();
         exactCost = model.costStep() == 0;
-        perturbed = perturbed(model);
-        rows = new double[m][n];
-        rowColumns = new int[m][];
-        rowValues = new double[m][];
+        tableau = new Tableau(rows, perturbed(model), costs);
         lower = new double[n + m];
         upper = new double[n + m];
         for (int i = 0; i < m; i++) {
-            Row row = given.get(i);
-            double largest =
-                    Arrays.stream(row.coefficients()).map(Math::abs).max().orElse(1);
-            double scale = 1 / largest;
-            rowColumns[i] = row.columns();
-            rowValues[i] = Arrays.stream(row.coefficients()).map(a -> a * scale).toArray();
-            for (int k = 0; k < row.columns().length; k++) {
-                rows[i][row.columns()[k]] = rowValues[i][k];
-            }
-            lower[n + i] = row.lower() * scale;
-            upper[n + i] = row.upper() * scale;
+            lower[n + i] = rows.lower(i);
+            upper[n + i] = rows.upper(i);
         }
-        t = new double[m][n];
-        d = new double[n];
-        trueD = new double[n];
-        nonbasic = new int[n];
-        basic = new int[m];
         xN = new double[n];
         xB = new double[m];
-        weight = new double[m];
         tolerated = new boolean[m];
-        pattern = new int[n];
         reduced = new double[n];
-        slackBasis();
     }
 
     /** Costs with a small amount added in the direction they have, different for each column, smaller for wider ranges. */
@@ -119,20 +80,6 @@ final class DualSimplex implements Relaxation {
         return moved;
     }
 
-    private void slackBasis() {
-        for (int i = 0; i < m; i++) {
-            System.arraycopy(rows[i], 0, t[i], 0, n);
-            basic[i] = n + i;
-        }
-        System.arraycopy(perturbed, 0, d, 0, n);
-        System.arraycopy(costs, 0, trueD, 0, n);
-        for (int j = 0; j < n; j++) {
-            nonbasic[j] = j;
-        }
-        Arrays.fill(weight, 1);
-        sincePivotCheck = 0;
-    }
-
     @Override
     public Status solve(double[] newLower, double[] newUpper) {
         if (!takeBounds(newLower, newUpper)) {
@@ -140,12 +87,11 @@ final class DualSimplex implements Relaxation {
         }
         Status status = settle();
         if (status == Status.OPTIMAL && drifted()) {
-            refactor();
+            rebuild();
             status = settle();
         }
-        if (status == Status.INFEASIBLE && !proofOfInfeasibility()) {
-            slackBasis();
-            status = settle();
+        if (status == Status.INFEASIBLE && !provenInfeasible()) {
+            status = settleAnew();
         }
         if (status == Status.OPTIMAL && exactCost) {
             status = withoutPerturbation();
@@ -183,51 +129,43 @@ final class DualSimplex implements Relaxation {
         return iterate(50 * (m + n) + 1000).orElseThrow(() -> new IllegalStateException("dual simplex found no end."));
     }
 
-    /** Goes on with the true costs, for a while: if that goes round in circles, the perturbed optimum has to do. */
-    private Status withoutPerturbation() {
-        System.arraycopy(trueD, 0, d, 0, n);
-        placeNonbasic();
-        Optional<Status> status = iterate(2 * (m + n));
-        restorePerturbation();
-        return status.orElseGet(this::settle);
+    /** From the rows as given. An infeasibility cuts off a whole subtree, so one that is not proven is a fault. */
+    private Status settleAnew() {
+        tableau.reset();
+        Status status = settle();
+        if (status == Status.INFEASIBLE && !provenInfeasible()) {
+            throw new IllegalStateException("dual simplex cannot prove that nothing keeps all bounds.");
+        }
+        return status;
     }
 
-    /** The reduced costs of the perturbed costs in the present basis. */
-    private void restorePerturbation() {
-        double[] basicExtra = new double[m];
-        double[] extra = new double[n];
-        for (int j = 0; j < n; j++) {
-            extra[j] = perturbed[j] - costs[j];
-        }
-        for (int i = 0; i < m; i++) {
-            basicExtra[i] = basic[i] < n ? extra[basic[i]] : 0;
-        }
-        for (int j = 0; j < n; j++) {
-            double sum = nonbasic[j] < n ? extra[nonbasic[j]] : 0;
-            for (int i = 0; i < m; i++) {
-                sum += basicExtra[i] * t[i][j];
-            }
-            d[j] = trueD[j] + sum;
-        }
+    private boolean provenInfeasible() {
+        return rows.contradict(tableau.multipliersOfRow(hopelessRow), lower, upper);
+    }
+
+    /** Goes on with the true costs, for a while: if that goes round in circles, the perturbed optimum has to do. */
+    private Status withoutPerturbation() {
+        tableau.walkOnTrueCosts();
+        placeNonbasic();
+        Optional<Status> status = iterate(2 * (m + n)).filter(s -> s == Status.OPTIMAL);
+        tableau.walkOnGivenCosts();
+        return status.orElseGet(this::settle);
     }
 
     /** Every nonbasic variable to the bound that its reduced cost wants, and the basic ones to what follows. */
     private void placeNonbasic() {
         for (int j = 0; j < n; j++) {
-            int k = nonbasic[j];
-            boolean wantsUpper = d[j] < -DUAL || (d[j] <= DUAL && upper[k] - xN[j] < xN[j] - lower[k]);
+            int k = tableau.nonbasic[j];
+            double d = tableau.d[j];
+            boolean wantsUpper = d < -DUAL || (d <= DUAL && upper[k] - xN[j] < xN[j] - lower[k]);
             double value = wantsUpper ? upper[k] : lower[k];
-            if (Double.isInfinite(value) && Math.abs(d[j]) <= DUAL) {
+            if (Double.isInfinite(value) && Math.abs(d) <= DUAL) {
                 value = Double.isInfinite(lower[k]) ? (Double.isInfinite(upper[k]) ? 0 : upper[k]) : lower[k];
             }
             xN[j] = Double.isInfinite(value) ? Math.copySign(FAR, value) : value;
         }
-        computeBasic();
-    }
-
-    private void computeBasic() {
         for (int i = 0; i < m; i++) {
-            double[] row = t[i];
+            double[] row = tableau.t[i];
             double sum = 0;
             for (int j = 0; j < n; j++) {
                 sum += row[j] * xN[j];
@@ -244,7 +182,7 @@ final class DualSimplex implements Relaxation {
             if (r < 0) {
                 return Optional.of(Status.OPTIMAL);
             }
-            int k = basic[r];
+            int k = tableau.basic[r];
             boolean rises = xB[r] < lower[k];
             double target = rises ? lower[k] : upper[k];
             int q = enteringColumn(r, rises, Math.abs(target - xB[r]));
@@ -266,12 +204,12 @@ final class DualSimplex implements Relaxation {
         int best = -1;
         double worst = 0;
         for (int i = 0; i < m; i++) {
-            int k = basic[i];
+            int k = tableau.basic[i];
             double miss = Math.max(lower[k] - xB[i], xB[i] - upper[k]);
             double tolerance = FEASIBLE * Math.max(1, Math.abs(xB[i]));
-            if (miss > tolerance && miss * miss > worst * weight[i] && !tolerated[i]) {
+            if (miss > tolerance && miss * miss > worst * tableau.weight[i] && !tolerated[i]) {
                 best = i;
-                worst = miss * miss / weight[i];
+                worst = miss * miss / tableau.weight[i];
             }
         }
         return best;
@@ -282,7 +220,7 @@ final class DualSimplex implements Relaxation {
      * variables as long as the row stays outside its bound.
      */
     private int enteringColumn(int r, boolean rises, double missing) {
-        double[] row = t[r];
+        double[] row = tableau.t[r];
         double slope = missing;
         double sign = rises ? 1 : -1;
         boolean[] passed = new boolean[n];
@@ -293,7 +231,7 @@ final class DualSimplex implements Relaxation {
             if (best < 0) {
                 return -1;
             }
-            int k = nonbasic[best];
+            int k = tableau.nonbasic[best];
             double drop = Math.abs(row[best]) * (upper[k] - lower[k]);
             if (slope - drop > HOPELESS * Math.max(1, missing)) {
                 slope -= drop;
@@ -310,6 +248,7 @@ final class DualSimplex implements Relaxation {
 
     /** Next breakpoint of the ratio test: the least |d/alpha|, the largest |alpha| among those about as small. */
     private int breakpoint(double[] row, double sign, boolean[] passed) {
+        double[] d = tableau.d;
         double least = Double.POSITIVE_INFINITY;
         for (int j = 0; j < n; j++) {
             if (!passed[j] && canEnter(j, sign * row[j])) {
@@ -331,7 +270,7 @@ final class DualSimplex implements Relaxation {
     }
 
     private boolean canEnter(int j, double alpha) {
-        int k = nonbasic[j];
+        int k = tableau.nonbasic[j];
         if (alpha > PIVOT) {
             return xN[j] < upper[k];
         }
@@ -339,283 +278,95 @@ final class DualSimplex implements Relaxation {
     }
 
     private void flip(int j) {
-        int k = nonbasic[j];
+        int k = tableau.nonbasic[j];
         double to = xN[j] == lower[k] ? upper[k] : lower[k];
         double change = to - xN[j];
         xN[j] = to;
         for (int i = 0; i < m; i++) {
-            xB[i] += t[i][j] * change;
+            xB[i] += tableau.t[i][j] * change;
         }
     }
 
     /** Moves the leaving variable to its bound and lets column q take over row r. */
     private void step(int r, int q, double target) {
-        double theta = (target - xB[r]) / t[r][q];
+        double theta = (target - xB[r]) / tableau.t[r][q];
         for (int i = 0; i < m; i++) {
-            xB[i] += t[i][q] * theta;
+            xB[i] += tableau.t[i][q] * theta;
         }
         double entered = xN[q] + theta;
         xN[q] = target;
-        pivot(r, q);
+        tableau.pivot(r, q);
         xB[r] = entered;
-    }
-
-    private void pivot(int r, int q) {
-        double[] pivotRow = t[r];
-        double inverse = 1 / pivotRow[q];
-        filled = 0;
-        for (int j = 0; j < n; j++) {
-            if (Math.abs(pivotRow[j]) > DUST) {
-                pivotRow[j] *= -inverse;
-                pattern[filled++] = j;
-            } else {
-                pivotRow[j] = 0;
-            }
-        }
-        pivotRow[q] = inverse;
-        weigh(r, q, inverse);
-        for (int i = 0; i < m; i++) {
-            if (i != r) {
-                eliminate(t[i], pivotRow, q);
-            }
-        }
-        eliminate(d, pivotRow, q);
-        eliminate(trueD, pivotRow, q);
-        int leaving = basic[r];
-        basic[r] = nonbasic[q];
-        nonbasic[q] = leaving;
-        sincePivotCheck++;
-        pivots++;
-    }
-
-    /** Devex weights: about how fast each basic variable moves against the others, so that misses can be compared. */
-    private void weigh(int r, int q, double inverse) {
-        double leavingWeight = weight[r];
-        for (int i = 0; i < m; i++) {
-            double ratio = t[i][q] * inverse;
-            if (i != r && ratio != 0) {
-                weight[i] = Math.max(weight[i], ratio * ratio * leavingWeight);
-            }
-        }
-        weight[r] = Math.max(leavingWeight * inverse * inverse, 1);
-        if (weight[r] > MOST_WEIGHT) {
-            Arrays.fill(weight, 1);
-        }
-    }
-
-    private void eliminate(double[] row, double[] pivotRow, int q) {
-        double factor = row[q];
-        if (factor == 0) {
-            return;
-        }
-        row[q] = 0;
-        for (int k = 0; k < filled; k++) {
-            int j = pattern[k];
-            row[j] += factor * pivotRow[j];
-        }
     }
 
     /** Whether rounding has let the tableau or the reduced costs drift from the rows and costs as given. */
     private boolean drifted() {
-        if (sincePivotCheck < PIVOTS_BEFORE_CHECK) {
+        if (tableau.pivots() < PIVOTS_BEFORE_CHECK) {
             return false;
         }
-        if (sincePivotCheck > MOST_PIVOTS_UNCHECKED) {
+        if (tableau.pivots() > MOST_PIVOTS_UNCHECKED) {
             return true;
         }
-        double[] all = new double[n + m];
-        for (int j = 0; j < n; j++) {
-            all[nonbasic[j]] = xN[j];
-        }
+        double[] all = all();
         for (int i = 0; i < m; i++) {
-            all[basic[i]] = xB[i];
-        }
-        for (int i = 0; i < m; i++) {
-            double sum = 0;
-            for (int j = 0; j < n; j++) {
-                sum += rows[i][j] * all[j];
-            }
-            if (Math.abs(sum - all[n + i]) > DRIFT * Math.max(1, Math.abs(sum))) {
+            double activity = rows.activity(i, all);
+            if (Math.abs(activity - all[n + i]) > DRIFT * Math.max(1, Math.abs(activity))) {
                 return true;
             }
         }
         double asGiven = 0;
-        for (int j = 0; j < n; j++) {
-            asGiven += costs[j] * all[j];
-        }
         double asReduced = 0;
         for (int j = 0; j < n; j++) {
-            asReduced += trueD[j] * xN[j];
+            asGiven += costs[j] * all[j];
+            asReduced += tableau.trueD[j] * xN[j];
         }
         return Math.abs(asGiven - asReduced) > DRIFT * Math.max(1, Math.abs(asGiven));
     }
 
-    /** The tableau of the present basis, computed afresh from the rows as given. */
-    private void refactor() {
-        boolean[] wanted = new boolean[n + m];
-        for (int k : basic) {
-            wanted[k] = true;
-        }
-        double[] at = new double[n + m];
+    /** Values of all variables, columns first. */
+    private double[] all() {
+        double[] all = new double[n + m];
         for (int j = 0; j < n; j++) {
-            at[nonbasic[j]] = xN[j];
+            all[tableau.nonbasic[j]] = xN[j];
         }
-        slackBasis();
-        for (int j = 0; j < n; j++) {
-            if (wanted[j]) {
-                int r = pivotRowFor(j, wanted);
-                if (r >= 0) {
-                    pivot(r, j);
-                }
-            }
+        for (int i = 0; i < m; i++) {
+            all[tableau.basic[i]] = xB[i];
         }
-        for (int j = 0; j < n; j++) {
-            xN[j] = at[nonbasic[j]];
-        }
-        sincePivotCheck = 0;
+        return all;
     }
 
-    private int pivotRowFor(int j, boolean[] wanted) {
-        int best = -1;
-        double largest = 1e-8;
-        for (int i = 0; i < m; i++) {
-            if (basic[i] >= n && !wanted[basic[i]] && Math.abs(t[i][j]) > largest) {
-                best = i;
-                largest = Math.abs(t[i][j]);
-            }
+    /** A fresh tableau of the present basis; every variable stays where it is. */
+    private void rebuild() {
+        double[] all = all();
+        tableau.rebuild();
+        for (int j = 0; j < n; j++) {
+            xN[j] = all[tableau.nonbasic[j]];
         }
-        return best;
     }
 
     private boolean farOut() {
-        for (int j = 0; j < n; j++) {
-            if (Math.abs(xN[j]) >= FAR) {
-                return true;
-            }
-        }
-        return false;
+        return Arrays.stream(xN).anyMatch(x -> Math.abs(x) >= FAR);
     }
 
-    long pivots() {
-        return pivots;
-    }
-
-    /**
-     * The bound that the row multipliers of this basis prove by weak duality: least cost of the Lagrangian within all bounds.
-     * Worked out from the rows as given, so that it holds whatever rounding did to the tableau.
-     */
+    /** The bound that the true costs prove in this basis. */
     @Override
     public double cost() {
-        double[] multipliers = new double[m];
-        for (int j = 0; j < n; j++) {
-            if (nonbasic[j] >= n) {
-                multipliers[nonbasic[j] - n] = trueD[j];
-            }
-        }
-        double sum = offset;
         System.arraycopy(costs, 0, reduced, 0, n);
-        for (int i = 0; i < m; i++) {
-            if (multipliers[i] != 0) {
-                addRow(reduced, i, -multipliers[i]);
-                sum += least(n + i, multipliers[i]);
-            }
-        }
-        for (int j = 0; j < n; j++) {
-            sum += least(j, reduced[j]);
-        }
-        return sum;
-    }
-
-    private void addRow(double[] to, int i, double factor) {
-        int[] columns = rowColumns[i];
-        double[] values = rowValues[i];
-        for (int k = 0; k < columns.length; k++) {
-            to[columns[k]] += factor * values[k];
-        }
-    }
-
-    /** Least value of factor x variable within the variable's bounds. */
-    private double least(int k, double factor) {
-        if (factor == 0) {
-            return 0;
-        }
-        double at = factor > 0 ? leastOf(k) : mostOf(k);
-        // A free column with a reduced cost that is only rounding must not make the bound worthless.
-        return Double.isInfinite(at) && Math.abs(factor) <= DUAL ? 0 : factor * at;
-    }
-
-    /**
-     * Whether the row that could not be mended proves that nothing keeps all bounds: its combination of the rows as given has
-     * no value in common with what the columns allow.
-     */
-    private boolean proofOfInfeasibility() {
-        double[] row = t[hopelessRow];
-        double[] multipliers = new double[m];
-        for (int j = 0; j < n; j++) {
-            if (nonbasic[j] >= n) {
-                multipliers[nonbasic[j] - n] = -row[j];
-            }
-        }
-        if (basic[hopelessRow] >= n) {
-            multipliers[basic[hopelessRow] - n] += 1;
-        }
-        double[] combined = new double[n];
-        double least = 0;
-        double most = 0;
-        for (int i = 0; i < m; i++) {
-            if (multipliers[i] != 0) {
-                addRow(combined, i, -multipliers[i]);
-                least += least(n + i, multipliers[i]);
-                most -= least(n + i, -multipliers[i]);
-            }
-        }
-        for (int j = 0; j < n; j++) {
-            least += least(j, combined[j]);
-            most -= least(j, -combined[j]);
-        }
-        // The combination is zero for every point, so zero must be within reach.
-        double size = HOPELESS / 10;
-        return least > size || most < -size;
-    }
-
-    private double leastOf(int k) {
-        return Double.isInfinite(lower[k]) && k >= n ? activity(k - n, -1) : lower[k];
-    }
-
-    private double mostOf(int k) {
-        return Double.isInfinite(upper[k]) && k >= n ? activity(k - n, 1) : upper[k];
-    }
-
-    /** The least (sign -1) or largest (sign +1) activity of a row within the bounds of its columns. */
-    private double activity(int i, int sign) {
-        double sum = 0;
-        for (int k = 0; k < rowColumns[i].length; k++) {
-            int j = rowColumns[i][k];
-            double a = rowValues[i][k];
-            sum += a * (a * sign > 0 ? upper[j] : lower[j]);
-        }
-        return sum;
-    }
-
-    @Override
-    public double[] values() {
-        var x = new double[n];
-        for (int j = 0; j < n; j++) {
-            if (nonbasic[j] < n) {
-                x[nonbasic[j]] = xN[j];
-            }
-        }
-        for (int i = 0; i < m; i++) {
-            if (basic[i] < n) {
-                // A miss within the tolerance must not look like a fraction beyond the bound.
-                x[basic[i]] = Math.max(lower[basic[i]], Math.min(upper[basic[i]], xB[i]));
-            }
-        }
-        return x;
+        return offset + rows.bound(tableau.multipliers(), reduced, lower, upper);
     }
 
     @Override
     public double[] reducedCosts() {
         return reduced.clone();
+    }
+
+    @Override
+    public double[] values() {
+        double[] x = Arrays.copyOf(all(), n);
+        for (int j = 0; j < n; j++) {
+            // A miss within the tolerance must not look like a fraction beyond the bound.
+            x[j] = Math.max(lower[j], Math.min(upper[j], x[j]));
+        }
+        return x;
     }
 }
