@@ -4,22 +4,18 @@ import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Measure;
 import batchwright.food.Nutrient;
-import batchwright.food.Pack;
 import batchwright.food.Part;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import batchwright.solve.Layout.LikeDays;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.Expression;
-import batchwright.solve.mip.MipModel;
 import batchwright.solve.rule.Amounts;
-import batchwright.solve.rule.Draft;
 import batchwright.solve.rule.Menu;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -27,23 +23,15 @@ import java.util.Set;
  * scale), the snacks and the packs. Like days are taken together, and then only the sum of their snacks is decided here: how
  * those are dealt out to the single days is for {@link SnackDeal}.
  */
-final class DaysDraft implements Draft {
+final class DaysDraft extends Sketch {
     private static final int RANK = 0;
 
-    private final PlanRequest request;
-    private final Menu menu;
     private final Layout layout;
-    private final MipModel model = new MipModel();
-    private final Map<Key, Column> steps = new LinkedHashMap<>();
-    private final Map<Key, Column> kept = new LinkedHashMap<>();
+    private final boolean alike;
+    private final Map<PartKey, Column> steps = new LinkedHashMap<>();
     private final Map<SnackKey, Column> snacks = new LinkedHashMap<>();
-    private final Packs packs;
-
-    private record Key(Seat seat, Dish dish, String part) {}
 
     private record SnackKey(Seat seat, Measure measure, LikeDays group) {}
-
-    private final boolean alike;
 
     DaysDraft(PlanRequest request, Menu menu, Layout layout) {
         this(request, menu, layout, false);
@@ -65,30 +53,31 @@ final class DaysDraft implements Draft {
         DaysDraft draft = Aim.ANY_PLAN.complete(new DaysDraft(request, menu.withSnacksOf(atHand::contains), layout));
         for (int k = 0; k < counts.size(); k++) {
             Column column = draft.packs(menu.packs().get(k));
-            draft.model.row("packs." + column.name(), Expression.of(column), counts.get(k), counts.get(k));
+            draft.model().row("packs." + column.name(), Expression.of(column), counts.get(k), counts.get(k));
         }
         return draft;
     }
 
     private DaysDraft(PlanRequest request, Menu menu, Layout layout, boolean alike) {
+        super(request, menu);
         this.alike = alike;
-        this.request = request;
-        this.menu = menu;
         this.layout = layout;
         for (Seat seat : request.seats()) {
-            served(seat).forEach((dish, count) -> dish.parts().forEach(part -> part(seat, dish, part)));
+            served(seat)
+                    .forEach((dish, count) -> dish.parts().forEach(part -> part(PartKey.of(seat, dish, part), part)));
             for (LikeDays group : groups(seat)) {
-                for (Measure measure : menu.snacks(seat)) {
-                    int most =
-                            Math.min(measure.snackMost(), seat.eater().wishes().snackMeasuresADay());
-                    String name = "snack." + measure.food().id() + "." + measure.name() + "." + named(seat, group);
-                    double all = (double) most * group.days().size() / daysOfOne(group);
-                    snacks.put(new SnackKey(seat, measure, group), model.column(name, 0, all, true, RANK));
-                }
+                menu.snacks(seat).forEach(measure -> snack(seat, measure, group));
             }
         }
-        packs = new Packs(request, menu, model, RANK);
+        addPacks(RANK);
         request.seats().forEach(this::orderLikeDays);
+    }
+
+    private void snack(Seat seat, Measure measure, LikeDays group) {
+        int aDay = Math.min(measure.snackMost(), seat.eater().wishes().snackMeasuresADay());
+        String name = "snack." + measure.food().id() + "." + measure.name() + "." + named(seat, group);
+        double most = (double) aDay * group.days().size() / daysOfOne(group);
+        snacks.put(new SnackKey(seat, measure, group), model().column(name, 0, most, true, RANK));
     }
 
     /** Groups with the same containers differ in their snacks only; the order of such days is free, so fix it. */
@@ -97,12 +86,12 @@ final class DaysDraft implements Draft {
         for (int g = 1; g < groups.size(); g++) {
             if (groups.get(g).isLike(groups.get(g - 1))) {
                 var more = new Expression();
-                for (Measure measure : menu.snacks(seat)) {
+                for (Measure measure : menu().snacks(seat)) {
                     double kcal = Amounts.inMeasure(measure, Nutrient.ENERGY);
                     more.plus(snackColumn(seat, measure, groups.get(g - 1)), kcal);
                     more.plus(snackColumn(seat, measure, groups.get(g)), -kcal);
                 }
-                model.atLeast("order." + named(seat, groups.get(g)), more, 0);
+                model().atLeast("order." + named(seat, groups.get(g)), more, 0);
             }
         }
     }
@@ -111,16 +100,11 @@ final class DaysDraft implements Draft {
         return seat.eater().id() + ".day" + group.days().get(0);
     }
 
-    private void part(Seat seat, Dish dish, Part part) {
-        String at = part.name() + "." + dish.id() + "." + seat.eater().id();
-        boolean allowed = menu.allows(seat, part);
-        int most = allowed ? part.mostGrams() / part.stepGrams() : 0;
+    private void part(PartKey key, Part part) {
+        int most = menu().allows(key.seat(), part) ? part.mostGrams() / part.stepGrams() : 0;
         int least = part.optional() ? 0 : part.leastGrams() / part.stepGrams();
-        var key = new Key(seat, dish, part.name());
-        steps.put(key, model.column("steps." + at, least, most, true, RANK));
-        if (part.optional()) {
-            kept.put(key, model.column("keep." + at, 0, allowed ? 1 : 0, true, RANK));
-        }
+        steps.put(key, model().column("steps." + key.name(), least, most, true, RANK));
+        addKept(key, part, RANK);
     }
 
     Layout layout() {
@@ -150,7 +134,7 @@ final class DaysDraft implements Draft {
     }
 
     Column stepsColumn(Seat seat, Dish dish, Part part) {
-        return Lookup.get(steps, new Key(seat, dish, part.name()));
+        return Lookup.get(steps, PartKey.of(seat, dish, part));
     }
 
     private int count(Seat seat, Dish dish) {
@@ -158,23 +142,8 @@ final class DaysDraft implements Draft {
     }
 
     @Override
-    public PlanRequest request() {
-        return request;
-    }
-
-    @Override
-    public Menu menu() {
-        return menu;
-    }
-
-    @Override
-    public MipModel model() {
-        return model;
-    }
-
-    @Override
     public Expression cooked(Dish dish) {
-        boolean any = request.seats().stream().anyMatch(seat -> count(seat, dish) > 0);
+        boolean any = request().seats().stream().anyMatch(seat -> count(seat, dish) > 0);
         return Expression.of(any ? 1 : 0);
     }
 
@@ -197,20 +166,10 @@ final class DaysDraft implements Draft {
     }
 
     @Override
-    public Optional<Column> kept(Seat seat, Dish dish, Part part) {
-        return Optional.ofNullable(kept.get(new Key(seat, dish, part.name())));
-    }
-
-    @Override
     public Expression snacks(Seat seat, Measure measure) {
         var sum = new Expression();
         groups(seat).forEach(group -> sum.plus(snackColumn(seat, measure, group), daysOfOne(group)));
         return sum;
-    }
-
-    @Override
-    public Column packs(Pack pack) {
-        return packs.column(pack);
     }
 
     @Override

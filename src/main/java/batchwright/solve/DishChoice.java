@@ -26,15 +26,14 @@ final class DishChoice implements Completion<DaysSolution> {
     private final TotalsDraft draft;
     private final Aim aim;
     private final Effort effort;
+    private final Depth depth;
     private final List<Column> choices;
 
-    private final boolean hasty;
-
-    private DishChoice(TotalsDraft draft, Aim aim, Effort effort, boolean hasty) {
+    private DishChoice(TotalsDraft draft, Aim aim, Effort effort, Depth depth) {
         this.draft = draft;
         this.aim = aim;
         this.effort = effort;
-        this.hasty = hasty;
+        this.depth = depth;
         this.choices = draft.menu().dishes().stream().map(draft::cookedColumn).toList();
     }
 
@@ -44,12 +43,12 @@ final class DishChoice implements Completion<DaysSolution> {
         Effort haste = effort.limited(HASTY_SETS);
         var hasty = new BranchAndBound<>(
                         draft.model(),
-                        new DishChoice(draft, aim, effort, true),
+                        new DishChoice(draft, aim, effort, Depth.EVERY_DAY_ALIKE),
                         Double.POSITIVE_INFINITY,
                         haste::mustStop)
                 .search();
         var search = new BranchAndBound<>(
-                draft.model(), new DishChoice(draft, aim, effort, false), hasty.cost(), effort::mustStop);
+                draft.model(), new DishChoice(draft, aim, effort, Depth.THOROUGH), hasty.cost(), effort::mustStop);
         effort.count(hasty);
         hasty.best().ifPresent(search::startWith);
         var result = search.search();
@@ -60,9 +59,8 @@ final class DishChoice implements Completion<DaysSolution> {
     @Override
     public Verdict<DaysSolution> complete(
             double[] values, double[] lower, double[] upper, double bound, double cutoff) {
-        Set<Dish> cooked = cooked(values);
-        Look look = look(cooked, hasty ? Depth.EVERY_DAY_ALIKE : Depth.THOROUGH, cutoff);
-        if (!hasty && look.stopped) {
+        Look look = look(cooked(values), depth, cutoff);
+        if (depth == Depth.THOROUGH && look.stopped) {
             effort.leaveOut(Math.max(bound, look.bound));
         }
         return new Verdict<>(look.found, Parts.allBut(choices, values, lower, upper));
@@ -92,14 +90,14 @@ final class DishChoice implements Completion<DaysSolution> {
      */
     private record Look(Optional<Found<DaysSolution>> found, boolean stopped, double bound) {}
 
-    private Look look(Set<Dish> dishes, Depth depth, double cutoff) {
+    private Look look(Set<Dish> dishes, Depth howDeep, double cutoff) {
         Menu menu = new Menu(draft.request(), dishes);
         TotalsDraft totals = aim.complete(
-                depth == Depth.EVERY_DAY_ALIKE
+                howDeep == Depth.EVERY_DAY_ALIKE
                         ? TotalsDraft.everyDayAlike(draft.request(), menu)
                         : TotalsDraft.cookingAll(draft.request(), menu));
-        Effort mine = depth == Depth.THOROUGH ? effort : effort.limited(HASTY_STEPS);
-        var dayByDay = new DayByDay(totals, aim, mine, depth);
+        Effort mine = howDeep == Depth.THOROUGH ? effort : effort.limited(HASTY_STEPS);
+        var dayByDay = new DayByDay(totals, aim, mine, howDeep);
         var result = new BranchAndBound<>(totals.model(), dayByDay, cutoff, mine::mustStop).search();
         effort.count(result);
         return new Look(

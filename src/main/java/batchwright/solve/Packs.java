@@ -13,9 +13,10 @@ import java.util.Map;
 
 /** The columns for packs, with the most of each that could ever be used. */
 final class Packs {
-    private final Map<Pack, Column> columns = new LinkedHashMap<>();
+    private Packs() {}
 
-    Packs(PlanRequest request, Menu menu, MipModel model, int rank) {
+    static Map<Pack, Column> columns(PlanRequest request, Menu menu, MipModel model, int rank) {
+        Map<Pack, Column> columns = new LinkedHashMap<>();
         Map<Food, Integer> number = new LinkedHashMap<>();
         for (Pack pack : menu.packs()) {
             int nth = number.merge(pack.food(), 1, Integer::sum);
@@ -24,10 +25,7 @@ final class Packs {
                     mostUsed(request, menu, pack.food()) / pack.grams().doubleValue());
             columns.put(pack, model.column(name, 0, most, true, rank));
         }
-    }
-
-    Column column(Pack pack) {
-        return Lookup.get(columns, pack);
+        return columns;
     }
 
     /** Grams as purchased beyond what any plan could use: every container full of it, every snack. */

@@ -14,7 +14,7 @@ import java.util.function.Function;
 
 /**
  * Among plans of equal cost with the same containers on the same days: the one with the least cost of perishable leftovers,
- * then with the fewest packs. A fixed number of relaxations is spent on each, so that the choice depends on the files only.
+ * then with the fewest packs. A fixed number of steps is spent on each, so that the choice depends on the files only.
  */
 final class TieBreak {
     private static final long STEPS = 400;
