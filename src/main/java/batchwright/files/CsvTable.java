@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** A table whose first line names the columns, in any order. */
 final class CsvTable {
@@ -21,14 +22,19 @@ final class CsvTable {
     }
 
     /** The rows below the header; empty when the header is not usable, so that nothing can be said about the rows. */
-    static Optional<List<Row>> rows(SourceFile file, List<String> names, Problems problems) {
+    static Optional<List<Row>> rows(SourceFile file, List<String> needed, Problems problems) {
+        return rows(file, needed, List.of(), problems);
+    }
+
+    /** @param optional columns that may be left out; their cells are then empty */
+    static Optional<List<Row>> rows(SourceFile file, List<String> needed, List<String> optional, Problems problems) {
         var table = new CsvTable(file, problems);
         List<CsvLines.Line> lines = CsvLines.of(file, problems);
         if (lines.isEmpty()) {
-            problems.error(Span.whole(file), "the table is empty", "expected the header " + String.join(",", names));
+            problems.error(Span.whole(file), "the table is empty", "expected the header " + String.join(",", needed));
             return Optional.empty();
         }
-        if (table.wrongSeparator(lines.get(0)) || !table.header(lines.get(0), names)) {
+        if (table.wrongSeparator(lines.get(0)) || !table.header(lines.get(0), needed, optional)) {
             return Optional.empty();
         }
         return Optional.of(lines.stream().skip(1).map(table::row).toList());
@@ -48,8 +54,9 @@ final class CsvTable {
         return true;
     }
 
-    private boolean header(CsvLines.Line header, List<String> names) {
+    private boolean header(CsvLines.Line header, List<String> needed, List<String> optional) {
         int before = problems.errors();
+        List<String> names = Stream.concat(needed.stream(), optional.stream()).toList();
         List<Written> cells = withoutEmptyEnd(header.cells(), 0);
         for (int i = 0; i < cells.size(); i++) {
             Written cell = cells.get(i);
@@ -64,12 +71,12 @@ final class CsvTable {
             }
         }
         List<String> missing =
-                names.stream().filter(n -> !columns.containsKey(n)).toList();
+                needed.stream().filter(n -> !columns.containsKey(n)).toList();
         if (header.sound() && problems.errors() == before && !missing.isEmpty()) {
             problems.error(
                     file.span(header.number(), 1, file.line(header.number()).length()),
                     "the header lacks " + String.join(", ", missing),
-                    "expected " + String.join(",", names));
+                    "expected " + String.join(",", needed));
         }
         return header.sound() && problems.errors() == before;
     }
