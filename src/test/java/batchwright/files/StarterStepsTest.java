@@ -1,0 +1,161 @@
+package batchwright.files;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import batchwright.food.Dish;
+import batchwright.food.Food;
+import batchwright.food.Ingredient;
+import batchwright.food.Step;
+import batchwright.food.Step.Appliance;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The steps of the starter dishes can be followed, season the food, and cook and keep it safely. */
+class StarterStepsTest {
+    /** Cooked when it is bought. */
+    private static final Set<String> READY = Set.of("ham", "canned_tuna", "canned_salmon", "sardines");
+
+    /** What separates, weeps or turns limp when it thaws: common practice. */
+    private static final Set<String> NEVER_FROZEN = Set.of("greek_yogurt", "whole_yogurt", "cucumber", "romaine");
+
+    private static final int AN_HOUR = 60;
+
+    static Stream<Dish> dishes() {
+        return KitchenReader.read(new StarterFiles()).value().orElseThrow().dishes().values().stream();
+    }
+
+    static Stream<Dish> mains() {
+        return dishes().filter(dish -> dish.kind() == Dish.Kind.MAIN);
+    }
+
+    private static Stream<Ingredient> ingredients(Dish dish) {
+        return dish.parts().stream().flatMap(part -> part.mix().stream());
+    }
+
+    private static boolean anyStep(Dish dish, Appliance appliance) {
+        return dish.steps().stream().anyMatch(step -> step.appliance().equals(Optional.of(appliance)));
+    }
+
+    private static boolean cookedBy(Dish dish, String... methods) {
+        return ingredients(dish)
+                .flatMap(ingredient -> ingredient.cooked().stream())
+                .anyMatch(cooked -> List.of(methods).contains(cooked.method()));
+    }
+
+    @Test
+    void some_dishes_need_the_oven_and_some_do_not() {
+        assertThat(dishes().filter(dish -> anyStep(dish, Appliance.OVEN))).hasSizeGreaterThanOrEqualTo(6);
+        assertThat(dishes().filter(dish -> !anyStep(dish, Appliance.OVEN))).hasSizeGreaterThanOrEqualTo(6);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("dishes")
+    void cooking_methods_and_steps_agree(Dish dish) {
+        assertThat(anyStep(dish, Appliance.OVEN)).as("oven").isEqualTo(cookedBy(dish, "roasted", "baked"));
+        assertThat(!cookedBy(dish, "boiled", "fried") || anyStep(dish, Appliance.BURNER))
+                .as("burner")
+                .isTrue();
+    }
+
+    /** From drying out slowly to the hottest that home ovens reach and lined tins bear. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("dishes")
+    void ovens_are_neither_lukewarm_nor_on_fire(Dish dish) {
+        assertThat(dish.steps())
+                .allSatisfy(step ->
+                        step.celsius().ifPresent(celsius -> assertThat(celsius).isBetween(140, 250)));
+    }
+
+    /** Under 10 minutes nothing cooks; over 3 hours one after another no evening is long enough. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("dishes")
+    void the_minutes_are_those_of_an_evening(Dish dish) {
+        assertThat(dish.steps().stream().mapToInt(Step::minutes).sum()).isBetween(10, 180);
+        assertThat(dish.steps().stream()
+                        .filter(Step::handsOn)
+                        .mapToInt(Step::minutes)
+                        .sum())
+                .as("hands on")
+                .isBetween(5, 75);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("mains")
+    void a_main_is_salted_spiced_and_has_something_sharp(Dish dish) {
+        List<String> tastes = Stream.concat(
+                        dish.staples().stream(), dish.foods().stream().map(Food::id))
+                .toList();
+
+        assertThat(tastes).as("salt").containsAnyOf("salt", "soy_sauce");
+        assertThat(tastes).as("aroma").containsAnyOf("onion", "garlic", "ginger");
+        assertThat(tastes).as("acid").containsAnyOf("vinegar", "rice vinegar", "lemon_juice", "crushed_tomatoes");
+        assertThat(dish.staples()).as("herbs and spices besides salt").hasSizeGreaterThanOrEqualTo(2);
+    }
+
+    /**
+     * Safe minimum internal temperatures of the US Department of Agriculture, Food Safety and Inspection Service (from
+     * memory): poultry 74 C, minced meat and egg dishes 71 C, whole cuts and fish 63 C. Stew meat simmers for an hour.
+     */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("dishes")
+    void a_step_names_the_safe_temperature_of_what_is_raw(Dish dish) {
+        String text = String.join(" ", dish.steps().stream().map(Step::text).toList());
+
+        assertThat(ingredients(dish)
+                        .filter(ingredient -> !isBoiledEgg(ingredient))
+                        .map(Ingredient::food))
+                .allSatisfy(food -> safeCelsius(food)
+                        .filter(celsius -> celsius > 63 || !simmersAnHour(dish))
+                        .ifPresent(celsius -> assertThat(text).as(food.id()).contains(celsius + " C (")));
+    }
+
+    private static Optional<Integer> safeCelsius(Food food) {
+        String id = food.id();
+        if (READY.contains(id)) {
+            return Optional.empty();
+        }
+        return switch (food.group()) {
+            case "egg" -> Optional.of(71);
+            case "fish" -> Optional.of(63);
+            case "meat" -> Optional.of(id.matches(".*(chicken|turkey).*") ? 74 : id.contains("ground") ? 71 : 63);
+            default -> Optional.empty();
+        };
+    }
+
+    private static boolean isBoiledEgg(Ingredient ingredient) {
+        return ingredient.food().id().equals("egg")
+                && ingredient
+                        .cooked()
+                        .filter(cooked -> cooked.method().equals("boiled"))
+                        .isPresent();
+    }
+
+    private static boolean simmersAnHour(Dish dish) {
+        return dish.steps().stream()
+                .anyMatch(step -> step.text().contains("immer")
+                        && step.minutes() >= AN_HOUR
+                        && step.appliance().equals(Optional.of(Appliance.BURNER)));
+    }
+
+    /** Leftovers keep 3 to 4 days in the fridge (USDA FSIS); fish is held to the shorter end. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("dishes")
+    void it_keeps_no_longer_than_advised(Dish dish) {
+        boolean fish = dish.foods().stream().anyMatch(food -> food.group().equals("fish"));
+
+        assertThat(dish.fridgeDays()).isLessThanOrEqualTo(fish ? 3 : 4);
+        assertThat(dish.reheat()).contains("74 C (165 F)");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("dishes")
+    void what_suffers_in_the_freezer_does_not_go_there(Dish dish) {
+        assertThat(dish.freezes() && dish.foods().stream().map(Food::id).anyMatch(NEVER_FROZEN::contains))
+                .isFalse();
+    }
+}
