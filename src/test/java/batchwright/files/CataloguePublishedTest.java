@@ -1,10 +1,7 @@
 package batchwright.files;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,8 +11,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 
@@ -62,10 +57,9 @@ class CataloguePublishedTest {
     /** Of the 399 foods of the catalogue; the rest lack a factor in the source. */
     private static final int FOODS_WITH_FACTORS = 335;
 
-    private static final List<CSVRecord> CATALOGUE = rows(Path.of("foods/catalogue.csv"));
-    private static final Map<String, CSVRecord> SR28 =
-            rows(Path.of("src/test/resources/published/sr28_rows.csv")).stream()
-                    .collect(Collectors.toMap(row -> row.get("id"), Function.identity()));
+    private static final List<CSVRecord> CATALOGUE = CsvRows.read(Path.of("foods/catalogue.csv"));
+    private static final Map<String, CSVRecord> SR28 = CsvRows.published("sr28_rows.csv").stream()
+            .collect(Collectors.toMap(row -> row.get("id"), Function.identity()));
 
     @Test
     void every_value_is_the_published_one_digit_for_digit() {
@@ -140,19 +134,5 @@ class CataloguePublishedTest {
             return 0;
         }
         return new BigDecimal(text).doubleValue();
-    }
-
-    private static List<CSVRecord> rows(Path file) {
-        var format = CSVFormat.RFC4180
-                .builder()
-                .setCommentMarker('#')
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get();
-        try (var parser = CSVParser.parse(file, UTF_8, format)) {
-            return parser.getRecords();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }
