@@ -183,7 +183,7 @@ class StarterFilesTest {
         assertThat(found("egz")).isEmpty();
         assertThat(found("zzzzzz")).isEmpty();
         assertThat(found("almonds", "zzzzzz")).isEmpty();
-        assertThat(found()).hasSize(399);
+        assertThat(found()).hasSize(402);
         assertThat(run("foods", "zzzzzz").code()).isZero();
     }
 
