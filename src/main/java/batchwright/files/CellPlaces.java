@@ -14,7 +14,14 @@ final class CellPlaces {
      *
      * @param start from 0
      */
-    record Place(int start, int end) {}
+    record Place(int start, int end) {
+        /** What the cell says: a doubled quote inside quotes is one. */
+        String text(String line) {
+            boolean quoted = start > 0 && line.charAt(start - 1) == '"';
+            String text = line.substring(start, end);
+            return quoted ? text.replace("\"\"", "\"") : text;
+        }
+    }
 
     private final String line;
     private final List<Place> places = new ArrayList<>();

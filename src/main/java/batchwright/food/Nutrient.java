@@ -31,6 +31,9 @@ public enum Nutrient {
     /** Grams that count towards fruit and vegetables (WHO). No nutrient, but added up in the same way. */
     FRUIT_VEG("", "g", "fruit and vegetables");
 
+    private static final List<Nutrient> COLUMNS =
+            Arrays.stream(values()).filter(n -> !n.tagname.isEmpty()).toList();
+
     private final String tagname;
     private final String unit;
     private final String label;
@@ -56,6 +59,6 @@ public enum Nutrient {
 
     /** Those with a column in the catalogue, in its order. */
     public static List<Nutrient> columns() {
-        return Arrays.stream(values()).filter(n -> !n.tagname.isEmpty()).toList();
+        return COLUMNS;
     }
 }
