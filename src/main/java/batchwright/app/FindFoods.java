@@ -2,20 +2,22 @@ package batchwright.app;
 
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
+import batchwright.reference.Sr28;
+import batchwright.reference.Sr28Food;
+import batchwright.reference.Sr28Search;
 import batchwright.text.NearestName;
-import java.util.Arrays;
+import batchwright.text.WordFit;
+import batchwright.text.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.BiPredicate;
-import java.util.stream.Stream;
+import java.util.Set;
 
 /**
- * Foods by words: each word begins a word of the food's id, name or group; order and letter case do not matter. Only when no
- * food fits so, one slip in each word of five letters or more is overlooked.
+ * Foods by words: each word begins a word of the food's id, name or group, is its singular or plural, or, when no food fits so, is
+ * one slip away from it; order and letter case do not matter. In the user's catalogue, then in USDA SR28.
  */
 public final class FindFoods {
-    private static final int LONG_WORD = 5;
     private final Kitchen kitchen;
 
     public FindFoods(Kitchen kitchen) {
@@ -29,40 +31,43 @@ public final class FindFoods {
                 : Optional.empty();
     }
 
-    /** Foods in the order of the catalogue; all of them when there is no word. */
+    /** Foods of the catalogue, in its order; all of them when there is no word. */
     public List<Food> matching(List<String> words) {
-        List<String> wanted = words.stream().flatMap(FindFoods::words).toList();
-        List<Food> found = matching(wanted, String::startsWith);
-        return found.isEmpty() ? matching(wanted, FindFoods::nearlyStarts) : found;
+        List<WordFit> wanted = wanted(words).stream().map(WordFit::new).toList();
+        List<Food> found = matching(wanted, false);
+        return found.isEmpty() ? matching(wanted, true) : found;
     }
 
-    /** The nearest id, for when nothing matches. */
-    public Optional<String> nearest(List<String> words) {
-        return NearestName.of(String.join("_", words), kitchen.foods().keySet());
-    }
-
-    private List<Food> matching(List<String> wanted, BiPredicate<String, String> fits) {
+    private List<Food> matching(List<WordFit> wanted, boolean overlookSlips) {
         return kitchen.foods().values().stream()
                 .filter(food -> {
-                    List<String> has = words(food.id() + " " + food.name() + " " + food.group())
-                            .toList();
-                    return wanted.stream().allMatch(w -> has.stream().anyMatch(h -> fits.test(h, w)));
+                    List<String> has = words(food);
+                    return wanted.stream().allMatch(w -> w.best(has, overlookSlips) < WordFit.NONE);
                 })
                 .toList();
     }
 
-    private static Stream<String> words(String text) {
-        return Arrays.stream(text.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}%]+", -1))
-                .filter(w -> !w.isEmpty());
+    /** Foods of USDA SR28, best first; none when there is no word. */
+    public List<Sr28Food> inReference(Sr28 table, List<String> words) {
+        return new Sr28Search(table).matching(wanted(words));
     }
 
-    private static boolean nearlyStarts(String has, String wanted) {
-        if (wanted.length() < LONG_WORD) {
-            return has.startsWith(wanted);
-        }
-        // One slip may make the word one letter longer or shorter.
-        return Stream.of(wanted.length() - 1, wanted.length(), wanted.length() + 1)
-                .map(length -> has.substring(0, Math.min(length, has.length())))
-                .anyMatch(start -> NearestName.slips(wanted, start) <= 1);
+    /** For when nothing matches: known words near those that no food holds. */
+    public List<String> nearestWords(Sr28 table, List<String> words) {
+        Set<String> known = table.words();
+        kitchen.foods().values().forEach(food -> known.addAll(words(food)));
+        return wanted(words).stream()
+                .filter(word -> !known.contains(word))
+                .flatMap(word -> NearestName.of(word, known).stream())
+                .distinct()
+                .toList();
+    }
+
+    private static List<String> wanted(List<String> words) {
+        return Words.of(String.join(" ", words));
+    }
+
+    private static List<String> words(Food food) {
+        return Words.of(food.id() + " " + food.name() + " " + food.group());
     }
 }

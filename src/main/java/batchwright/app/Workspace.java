@@ -56,6 +56,15 @@ public record Workspace(DataFiles files, Path here, Consumer<String> notes) {
         return value(KitchenReader.read(files));
     }
 
+    /**
+     * The kitchen without its dishes: a mistake in a dish is no obstacle to a question about foods.
+     *
+     * @throws Refused when a file about foods has an error
+     */
+    public Kitchen foods() {
+        return value(KitchenReader.readFoods(files));
+    }
+
     /** The value, after telling the warnings. */
     <T> T value(Read<T> read) {
         if (read.value().isEmpty()) {

@@ -1,28 +1,45 @@
 package batchwright.cli;
 
 import batchwright.app.FindFoods;
+import batchwright.app.Refused;
+import batchwright.app.TakeFoods;
+import batchwright.app.Workspace;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
+import batchwright.food.PriceRank;
+import batchwright.reference.Sr28;
+import batchwright.reference.Sr28Food;
+import batchwright.report.CompareText;
 import batchwright.report.FoodsJson;
 import batchwright.report.FoodsText;
+import batchwright.report.TakeJson;
+import batchwright.report.TakeText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
-/** foods [WORDS...] */
+/** foods [WORDS...], foods --compare [WORDS...], foods --take NDB... */
 @Command(
         name = "foods",
-        header = "Search the foods and compare prices per kcal and per g protein.",
-        customSynopsis = "foods [WORDS...] [OPTIONS]",
+        header = "Search foods, compare their prices, take foods over from USDA SR28.",
+        customSynopsis = {
+            "foods [WORDS...] [--all] [OPTIONS]",
+            "foods --compare [WORDS...] [--by kcal|protein] [OPTIONS]",
+            "foods --take NDB... [OPTIONS]"
+        },
         footer = {
             "  java -jar target/batchwright.jar foods yogurt greek",
-            "  java -jar target/batchwright.jar foods rolled_oats"
+            "  java -jar target/batchwright.jar foods --take 20031"
         })
 final class FoodsCommand implements Callable<Integer> {
+    private static final int SHOWN = 15;
+
     /** Set by the command line's parser before {@link #call()}. */
     @ParentCommand
     @SuppressWarnings("NullAway.Init")
@@ -33,30 +50,109 @@ final class FoodsCommand implements Callable<Integer> {
             hideParamSyntax = true,
             paramLabel = "WORDS",
             description =
-                    "Beginnings of words, in any order; a food's short name shows all about it; without words, all foods.")
+                    "Words or their beginnings, in any order: searched for in your catalogue and in USDA SR28. A food's short"
+                            + " name shows all about it; without words, your whole catalogue.")
     private List<String> words = new ArrayList<>();
+
+    @Option(names = "--all", description = "Show every match in USDA SR28, not only the best " + SHOWN + ".")
+    private boolean all;
+
+    @Option(
+            names = "--compare",
+            description = "Rank your foods that have a price by the price of 1000 kcal and of 30 g protein.")
+    private boolean compare;
+
+    @Option(names = "--by", paramLabel = "WHAT", description = "What --compare ranks by: kcal (default) or protein.")
+    @Nullable
+    private String by;
+
+    @Option(
+            names = "--take",
+            description = "Print the lines for your tables of the foods with these NDB numbers of USDA SR28.")
+    private boolean take;
 
     @Override
     public Integer call() {
-        Kitchen kitchen = program.workspace().kitchen();
+        refuseMixtures();
+        Workspace workspace = program.workspace();
+        Kitchen kitchen = workspace.foods();
+        if (take) {
+            var taken = new TakeFoods(workspace, kitchen, Sr28.load()).answer(words);
+            return program.answer(program.json ? TakeJson.of(taken) : TakeText.of(taken));
+        }
         var find = new FindFoods(kitchen);
         Optional<Food> exactly = find.exactly(words);
         List<Food> foods = exactly.map(List::of).orElseGet(() -> find.matching(words));
-        if (program.json) {
-            return program.answer(FoodsJson.of(kitchen, foods));
+        if (compare) {
+            var rank = PriceRank.of(kitchen, foods, rankedBy());
+            return program.answer(
+                    program.json ? FoodsJson.compared(kitchen, rank) : CompareText.of(rank, kitchen.currency()));
         }
-        return program.answer(exactly.map(food -> FoodsText.one(kitchen, food))
-                .orElseGet(() -> FoodsText.table(kitchen, foods, says(find, foods))));
+        if (exactly.isPresent() || words.isEmpty()) {
+            return program.answer(program.json ? FoodsJson.of(kitchen, foods) : known(kitchen, foods, exactly));
+        }
+        return found(kitchen, find, foods);
     }
 
-    private String says(FindFoods find, List<Food> foods) {
-        String asked = String.join(" ", words);
-        if (foods.isEmpty()) {
-            return "No food has the words \"" + asked + "\"."
-                    + find.nearest(words).map(id -> " Nearest: " + id + ".").orElse(" \"foods\" lists them all.");
+    private void refuseMixtures() {
+        if (take && (compare || all)) {
+            throw Refused.because("--take stands with --compare or --all", "Write it alone: foods --take 20031.");
         }
-        String count = foods.size() == 1 ? "1 food" : foods.size() + " foods";
-        return count + (words.isEmpty() ? "" : " for \"" + asked + "\"")
-                + "; prices of the pack that is cheapest per edible gram.";
+        if (by != null && !compare) {
+            throw Refused.because("--by stands without --compare", "Write foods --compare --by " + by + ".");
+        }
+        if (all && (compare || words.isEmpty())) {
+            throw Refused.because("--all stands without a search", "Write words before it: foods yogurt --all.");
+        }
+    }
+
+    private PriceRank.By rankedBy() {
+        String what = by == null ? "kcal" : by;
+        return switch (what) {
+            case "kcal" -> PriceRank.By.KCAL;
+            case "protein" -> PriceRank.By.PROTEIN;
+            default -> throw Refused.because("--by cannot be \"" + what + "\"", "Write --by kcal or --by protein.");
+        };
+    }
+
+    private static String known(Kitchen kitchen, List<Food> foods, Optional<Food> exactly) {
+        return exactly.map(food -> FoodsText.one(kitchen, food))
+                .orElseGet(() -> FoodsText.table(
+                        kitchen,
+                        foods,
+                        count(foods.size()) + "; prices of the pack that is cheapest per edible gram."));
+    }
+
+    private int found(Kitchen kitchen, FindFoods find, List<Food> foods) {
+        var table = Sr28.load();
+        List<Sr28Food> reference = find.inReference(table, words);
+        int most = all ? reference.size() : SHOWN;
+        if (program.json) {
+            return program.answer(FoodsJson.found(kitchen, foods, reference, most));
+        }
+        String says = foods.isEmpty() && reference.isEmpty()
+                ? "No food has the words " + asked() + "." + nearest(find.nearestWords(table, words))
+                : counts(foods.size(), reference.size());
+        return program.answer(FoodsText.found(kitchen, foods, reference, most, says));
+    }
+
+    private String counts(int yours, int reference) {
+        return (yours == 0 ? "No food" : count(yours)) + " of your catalogue and " + reference + " of USDA SR28 "
+                + (yours + reference == 1 ? "matches " : "match ") + asked() + "."
+                + (yours == 0 ? "" : " Prices are of the pack that is cheapest per edible gram.");
+    }
+
+    private static String nearest(List<String> words) {
+        return words.isEmpty()
+                ? " Leave out a word, or try another one."
+                : " Nearest: " + String.join(", ", words) + ".";
+    }
+
+    private String asked() {
+        return "\"" + String.join(" ", words) + "\"";
+    }
+
+    private static String count(int foods) {
+        return foods == 1 ? "1 food" : foods + " foods";
     }
 }

@@ -29,10 +29,15 @@ public final class KitchenReader {
     }
 
     public static Read<Kitchen> read(DataFiles files) {
-        return new KitchenReader(files).kitchen();
+        return new KitchenReader(files).kitchen(true);
     }
 
-    private Read<Kitchen> kitchen() {
+    /** The kitchen without its dishes, whose files are not opened: for questions about foods alone. */
+    public static Read<Kitchen> readFoods(DataFiles files) {
+        return new KitchenReader(files).kitchen(false);
+    }
+
+    private Read<Kitchen> kitchen(boolean withDishes) {
         FoodNames foods = CatalogueTable.read(
                 sources.need("foods/catalogue.csv", "expected the table of foods" + INIT), problems);
         Map<Food, List<Measure>> measures = MeasuresTable.read(
@@ -41,7 +46,7 @@ public final class KitchenReader {
                 sources.need("foods/yields.csv", "expected the table of cooked yields" + INIT), foods, problems);
         ShopTable shop = ShopTable.read(
                 sources.need("foods/shop.csv", "expected the table of packs and prices" + INIT), foods, problems);
-        Map<String, Dish> dishes = dishes(foods, yields);
+        Map<String, Dish> dishes = withDishes ? dishes(foods, yields) : Map.of();
         Map<Food, BigDecimal> pantry = PantryTable.read(sources.find("profiles/pantry.csv"), foods, problems);
         warnAboutFoodsNotToBeHad(shop, pantry);
         return problems.result(() ->

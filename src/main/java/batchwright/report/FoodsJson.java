@@ -3,7 +3,9 @@ package batchwright.report;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Nutrient;
+import batchwright.food.PriceRank;
 import batchwright.food.UnitPrice;
+import batchwright.reference.Sr28Food;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
@@ -15,10 +17,40 @@ public final class FoodsJson {
     private FoodsJson() {}
 
     public static String of(Kitchen kitchen, List<Food> foods) {
+        return Json.text(root(kitchen, foods));
+    }
+
+    /** @param reference foods of USDA SR28 that match, best first; at most so many are given */
+    public static String found(Kitchen kitchen, List<Food> foods, List<Sr28Food> reference, int most) {
+        ObjectNode root = root(kitchen, foods);
+        ObjectNode sr28 = root.putObject("sr28").put("count", reference.size());
+        ArrayNode list = sr28.putArray("foods");
+        reference.stream().limit(most).forEach(food -> Sr28Json.put(list.addObject(), kitchen, food));
+        return Json.text(root);
+    }
+
+    /** Ranked foods first to last, those without a price apart by their ids. */
+    public static String compared(Kitchen kitchen, PriceRank rank) {
+        ObjectNode root =
+                root(kitchen, rank.prices().stream().map(p -> p.pack().food()).toList());
+        root.put("by", rank.by().name().toLowerCase(Locale.ROOT));
+        ArrayNode cheapest = root.putArray("cheapest");
+        rank.prices()
+                .forEach(price -> cheapest.addObject()
+                        .put("food", price.pack().food().id())
+                        .put("shop", price.pack().shop())
+                        .put("pack", price.pack().label())
+                        .put("seen", price.pack().seen().toString()));
+        ArrayNode without = root.putArray("no_price");
+        rank.withoutPrice().forEach(food -> without.add(food.id()));
+        return Json.text(root);
+    }
+
+    private static ObjectNode root(Kitchen kitchen, List<Food> foods) {
         ObjectNode root = Json.schema("foods/1").put("currency", kitchen.currency());
         ArrayNode list = root.putArray("foods");
         foods.forEach(food -> food(list.addObject(), kitchen, food));
-        return Json.text(root);
+        return root;
     }
 
     private static void food(ObjectNode node, Kitchen kitchen, Food food) {

@@ -8,6 +8,7 @@ import batchwright.food.Nutrient;
 import batchwright.food.Pack;
 import batchwright.food.UnitPrice;
 import batchwright.quantity.Money;
+import batchwright.reference.Sr28Food;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -27,17 +28,27 @@ public final class FoodsText {
 
     /** @param answer the first sentence */
     public static String table(Kitchen kitchen, List<Food> foods, String answer) {
-        return new FoodsText(kitchen).byGroup(foods, answer);
+        return new FoodsText(kitchen).byGroup(foods, answer).toString();
+    }
+
+    /**
+     * @param answer the first sentence
+     * @param reference foods of USDA SR28 that match, best first; at most so many are shown
+     */
+    public static String found(Kitchen kitchen, List<Food> foods, List<Sr28Food> reference, int most, String answer) {
+        Page page = new FoodsText(kitchen).byGroup(foods, answer);
+        Sr28Text.table(page, kitchen, reference, most);
+        return page.toString();
     }
 
     public static String one(Kitchen kitchen, Food food) {
         return new FoodsText(kitchen).full(food);
     }
 
-    private String byGroup(List<Food> foods, String answer) {
+    private Page byGroup(List<Food> foods, String answer) {
         page.paragraph(answer);
         if (foods.isEmpty()) {
-            return page.toString();
+            return page;
         }
         page.gap();
         var table = new TextTable("")
@@ -52,8 +63,7 @@ public final class FoodsText {
             table.row(group.replace('_', ' ') + ":", "", "", "", "", "");
             foods.stream().filter(f -> f.group().equals(group)).forEach(f -> row(table, f));
         }
-        page.table(table);
-        return page.toString();
+        return page.table(table);
     }
 
     private void row(TextTable table, Food food) {

@@ -1,0 +1,69 @@
+package batchwright.report;
+
+import batchwright.food.Food;
+import batchwright.food.Pack;
+import batchwright.food.PriceRank;
+import batchwright.food.PriceRank.By;
+import batchwright.food.UnitPrice;
+import batchwright.quantity.Money;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Foods ranked by what their energy or protein costs. */
+public final class CompareText {
+    private CompareText() {}
+
+    /** @param currency of all prices */
+    public static String of(PriceRank rank, String currency) {
+        var page = new Page();
+        page.paragraph(answer(rank, currency));
+        if (!rank.prices().isEmpty()) {
+            page.gap();
+            page.table(table(rank, currency));
+        }
+        if (!rank.withoutPrice().isEmpty()) {
+            page.gap();
+            page.paragraph(
+                    Show.count(rank.withoutPrice().size(), "food", "foods") + " without a price in foods/shop.csv: "
+                            + rank.withoutPrice().stream().map(Food::id).collect(Collectors.joining(", ")) + ".");
+        }
+        return page.toString();
+    }
+
+    private static String answer(PriceRank rank, String currency) {
+        if (rank.prices().isEmpty()) {
+            return "No food to compare has a price.";
+        }
+        UnitPrice first = rank.prices().get(0);
+        String of = rank.by() == By.KCAL ? "1000 kcal" : "30 g protein";
+        return Show.count(rank.prices().size(), "food with a price", "foods with a price") + "; cheapest for " + of
+                + ": "
+                + first.pack().food().name() + ", " + money(rank.by().of(first)) + " " + currency
+                + ". Each in the pack that is cheapest per edible gram.";
+    }
+
+    private static TextTable table(PriceRank rank, String currency) {
+        var table = new TextTable("")
+                .left("food")
+                .right(currency + " per\n1000\nkcal")
+                .right(currency + " per\n30 g\nprotein")
+                .left("pack")
+                .left("shop")
+                .left("seen");
+        for (UnitPrice price : rank.prices()) {
+            Pack pack = price.pack();
+            table.row(
+                    pack.food().id(),
+                    money(By.KCAL.of(price)),
+                    money(By.PROTEIN.of(price)),
+                    pack.label(),
+                    pack.shop(),
+                    pack.seen().toString());
+        }
+        return table;
+    }
+
+    private static String money(Optional<Money> money) {
+        return money.map(Money::toString).orElse("-");
+    }
+}
