@@ -10,16 +10,18 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Something eaten every day, in household measures: {@code 1 cup whole_milk}, {@code 2 slice rye_bread}. */
+/** Something eaten every day, in household measures: {@code 1 cup whole_milk}, {@code 2 slices rye_bread}. */
 final class AlwaysGrammar {
     private static final Pattern FORM = Pattern.compile("(\\S+)\\s+(\\S.*)\\s(\\S+)");
     private static final Range COUNT = Range.of("count", "1", "20", "", "");
 
     private final Kitchen kitchen;
+    private final MeasureNames measures;
     private final Problems problems;
 
     AlwaysGrammar(Kitchen kitchen, Problems problems) {
         this.kitchen = kitchen;
+        this.measures = MeasureNames.of(kitchen, problems);
         this.problems = problems;
     }
 
@@ -34,7 +36,8 @@ final class AlwaysGrammar {
         }
         Optional<Integer> count = new Numbers(problems).whole(new Written(form.group(1), written.at()), COUNT);
         Optional<Food> food = food(new Written(form.group(3), written.at()));
-        Optional<Measure> measure = food.flatMap(f -> measure(f, new Written(form.group(2), written.at())));
+        Optional<Measure> measure =
+                food.flatMap(f -> measures.find(f, new Written(form.group(2), written.at()), List.of()));
         return count.flatMap(c -> measure.map(m -> new Wishes.Always(m, c)));
     }
 
@@ -48,21 +51,5 @@ final class AlwaysGrammar {
                     kitchen.foods().keySet());
         }
         return Optional.ofNullable(food);
-    }
-
-    private Optional<Measure> measure(Food food, Written name) {
-        Optional<Measure> measure = kitchen.measure(food, name.text());
-        if (measure.isEmpty()) {
-            List<String> known =
-                    kitchen.measuresOf(food).stream().map(Measure::name).toList();
-            problems.unknown(
-                    name,
-                    "there is no measure of %s called %s".formatted(food, name.quoted()),
-                    known.isEmpty()
-                            ? "foods/measures.csv has no line for %s: add one".formatted(food)
-                            : "expected " + String.join(" or ", known),
-                    known);
-        }
-        return measure;
     }
 }

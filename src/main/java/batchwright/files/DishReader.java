@@ -23,10 +23,12 @@ final class DishReader {
     private static final List<String> COLD = List.of("cold", "do not heat", "not heated");
 
     private final MixReader mixes;
+    private final AmountGrammar amounts;
     private final Problems problems;
 
-    DishReader(MixReader mixes, Problems problems) {
+    DishReader(MixReader mixes, AmountGrammar amounts, Problems problems) {
         this.mixes = mixes;
+        this.amounts = amounts;
         this.problems = problems;
     }
 
@@ -48,7 +50,7 @@ final class DishReader {
         Optional<Written> reheat =
                 fields.need("reheat", "Enter how to reheat it, with a temperature: 74 C (165 F) inside");
         reheat.ifPresent(this::hasTemperature);
-        var partReader = new PartReader(mixes, problems);
+        var partReader = new PartReader(mixes, amounts, problems);
         List<Part> parts =
                 fields.groups("parts", "Enter the parts below parts: each begins with - part: its name").stream()
                         .flatMap(part -> partReader.read(part).stream())

@@ -3,7 +3,6 @@ package batchwright.files;
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
-import batchwright.food.Measure;
 import batchwright.text.Problem;
 import batchwright.text.SourceFile;
 import batchwright.text.Span;
@@ -40,21 +39,23 @@ public final class KitchenReader {
     private Read<Kitchen> kitchen(boolean withDishes) {
         FoodNames foods = CatalogueTable.read(
                 sources.need("foods/catalogue.csv", "expected the table of foods" + INIT), problems);
-        Map<Food, List<Measure>> measures = MeasuresTable.read(
+        MeasureNames measures = MeasuresTable.read(
                 sources.need("foods/measures.csv", "expected the table of household measures" + INIT), foods, problems);
         Yields yields = Yields.read(
                 sources.need("foods/yields.csv", "expected the table of cooked yields" + INIT), foods, problems);
         ShopTable shop = ShopTable.read(
                 sources.need("foods/shop.csv", "expected the table of packs and prices" + INIT), foods, problems);
-        Map<String, Dish> dishes = withDishes ? dishes(foods, yields) : Map.of();
+        Map<String, Dish> dishes = withDishes ? dishes(foods, measures, yields) : Map.of();
         Map<Food, BigDecimal> pantry = PantryTable.read(sources.find("profiles/pantry.csv"), foods, problems);
         warnAboutFoodsNotToBeHad(shop, pantry);
-        return problems.result(() ->
-                new Kitchen(foods.foods(), measures, yields.byFood(), shop.packs(), dishes, pantry, shop.currency()));
+        return problems.result(() -> new Kitchen(
+                foods.foods(), measures.byFood(), yields.byFood(), shop.packs(), dishes, pantry, shop.currency()));
     }
 
-    private Map<String, Dish> dishes(FoodNames foods, Yields yields) {
-        var reader = new DishReader(new MixReader(foods, yields, cooked::putIfAbsent, problems), problems);
+    private Map<String, Dish> dishes(FoodNames foods, MeasureNames measures, Yields yields) {
+        var amounts = new AmountGrammar(measures, problems);
+        var mixes = new MixReader(foods, amounts, yields, cooked::putIfAbsent, problems);
+        var reader = new DishReader(mixes, amounts, problems);
         var dishes = new LinkedHashMap<String, Dish>();
         List<String> paths = files.list(DISHES);
         for (String path : paths) {

@@ -5,10 +5,7 @@ import batchwright.food.Measure;
 import batchwright.text.SourceFile;
 import batchwright.text.Written;
 import java.math.BigDecimal;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -22,24 +19,29 @@ final class MeasuresTable {
     private final FoodNames foods;
     private final Problems problems;
     private final Once once;
-    private final Map<Food, List<Measure>> measures = new LinkedHashMap<>();
+    private final MeasureNames names;
 
     private MeasuresTable(FoodNames foods, Problems problems) {
         this.foods = foods;
         this.problems = problems;
         this.once = new Once(problems);
+        this.names = new MeasureNames(problems);
     }
 
-    static Map<Food, List<Measure>> read(Optional<SourceFile> file, FoodNames foods, Problems problems) {
+    static MeasureNames read(Optional<SourceFile> file, FoodNames foods, Problems problems) {
         var table = new MeasuresTable(foods, problems);
-        file.flatMap(f -> CsvTable.rows(f, COLUMNS, problems)).stream()
-                .flatMap(List::stream)
-                .filter(Row::isSound)
-                .forEach(table::row);
-        return table.measures;
+        Optional<List<Row>> rows = file.flatMap(f -> CsvTable.rows(f, COLUMNS, problems));
+        rows.ifPresentOrElse(all -> all.forEach(table::row), table.names::unknown);
+        return table.names;
     }
 
     private void row(Row row) {
+        Optional<Measure> measure = row.isSound() ? measure(row) : Optional.empty();
+        measure.ifPresentOrElse(
+                names::add, () -> names.addBroken(row.cell("food").text()));
+    }
+
+    private Optional<Measure> measure(Row row) {
         Optional<Food> food = row.need("food", "Enter a food of the catalogue").flatMap(foods::find);
         Optional<String> name =
                 row.need("measure", "Enter a measure such as cup or medium").flatMap(this::name);
@@ -50,14 +52,14 @@ final class MeasuresTable {
                 && grams.isPresent()
                 && snacks.isPresent()
                 && once.isNew(name.get() + " of " + food.get(), row.cell("measure"))) {
-            var measure = new Measure(
+            return Optional.of(new Measure(
                     food.get(),
                     name.get(),
                     grams.get(),
                     snacks.get(),
-                    row.cell("source").text());
-            measures.computeIfAbsent(food.get(), f -> new ArrayList<>()).add(measure);
+                    row.cell("source").text()));
         }
+        return Optional.empty();
     }
 
     private Optional<String> name(Written written) {

@@ -11,11 +11,13 @@ final class PartReader {
     private static final List<String> KEYS = List.of("part", "optional", "piece", "least", "most", "mix");
 
     private final MixReader mixes;
+    private final AmountGrammar amounts;
     private final Problems problems;
     private final Once once;
 
-    PartReader(MixReader mixes, Problems problems) {
+    PartReader(MixReader mixes, AmountGrammar amounts, Problems problems) {
         this.mixes = mixes;
+        this.amounts = amounts;
         this.problems = problems;
         this.once = new Once(problems);
     }
@@ -27,8 +29,9 @@ final class PartReader {
         Optional<Written> name = fields.need("part", "Enter the name of this part: part: sauce");
         name.ifPresent(n -> once.isNew(n.text(), n));
         boolean optional = fields.yesNo("optional").orElse(false);
+        List<Ingredient> mix = mix(fields);
         Optional<PortionGrammar> portions = fields.has("piece")
-                ? fields.text("piece").flatMap(piece -> PortionGrammar.inPieces(piece, problems))
+                ? fields.text("piece").flatMap(piece -> inPieces(piece, mix))
                 : Optional.of(PortionGrammar.onTheScale(problems));
         Optional<Written> least = fields.need("least", "Enter the least of it in a container: least: 60 g");
         Optional<Written> most = fields.need("most", "Enter the most of it in a container: most: 120 g");
@@ -41,7 +44,6 @@ final class PartReader {
                             .formatted(least.get().text(), most.orElseThrow().text()),
                     "expected the smaller of the two as least");
         }
-        List<Ingredient> mix = mix(fields);
         if (problems.errors() > before || mix.isEmpty()) {
             return Optional.empty();
         }
@@ -54,6 +56,13 @@ final class PartReader {
                 leastGrams.orElseThrow(),
                 mostGrams.orElseThrow(),
                 mix));
+    }
+
+    /** A piece of a single food may be one of its measures: piece: 1 large. */
+    private Optional<PortionGrammar> inPieces(Written piece, List<Ingredient> mix) {
+        return mix.size() == 1
+                ? PortionGrammar.inPieces(piece, mix.get(0).food(), amounts, problems)
+                : PortionGrammar.inPieces(piece, problems);
     }
 
     private List<Ingredient> mix(Fields fields) {

@@ -1,9 +1,12 @@
 package batchwright.files;
 
+import batchwright.food.Food;
 import batchwright.food.Part;
 import batchwright.text.Written;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * The least and most of a part in a container: 60 g, a multiple of 5 g because kitchen scales are read to that; or 2 pieces,
@@ -14,6 +17,8 @@ final class PortionGrammar {
     private static final Range GRAMS = Range.of("weight", "5", "1500", "g", "this goes into one container");
     private static final Range PIECE = Range.of("weight of a piece", "5", "500", "g", "this goes into one container");
     private static final Range PIECES = Range.of("number of pieces", "1", "50", "", "this goes into one container");
+
+    private static final Pattern WEIGHT = Pattern.compile("[-+0-9.,eE]*\\s*g?");
 
     private final Optional<Integer> pieceGrams;
     private final Problems problems;
@@ -32,6 +37,29 @@ final class PortionGrammar {
         return Measured.read(piece, List.of("g"), "the weight of one piece, such as 50 g", problems)
                 .flatMap(m -> new Numbers(problems).whole(m.number(), PIECE))
                 .map(grams -> new PortionGrammar(Optional.of(grams), problems));
+    }
+
+    /** @param piece such as 50 g, or one of the food's measures: 1 large */
+    static Optional<PortionGrammar> inPieces(Written piece, Food food, AmountGrammar amounts, Problems problems) {
+        if (WEIGHT.matcher(piece.text()).matches()) {
+            return inPieces(piece, problems);
+        }
+        return amounts.read(Optional.of(food), piece)
+                .flatMap(amount -> wholeGrams(piece, amount.grams(), problems))
+                .map(grams -> new PortionGrammar(Optional.of(grams), problems));
+    }
+
+    private static Optional<Integer> wholeGrams(Written piece, BigDecimal grams, Problems problems) {
+        BigDecimal weight = grams.stripTrailingZeros();
+        if (weight.scale() <= 0 && PIECE.holds(weight)) {
+            return Optional.of(weight.intValueExact());
+        }
+        problems.error(
+                piece,
+                "%s weighs %s g".formatted(piece.text(), weight.toPlainString()),
+                "expected a piece of whole grams, %s g to %s g"
+                        .formatted(PIECE.least().toPlainString(), PIECE.most().toPlainString()));
+        return Optional.empty();
     }
 
     int stepGrams() {

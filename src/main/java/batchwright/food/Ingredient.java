@@ -8,8 +8,14 @@ import java.util.Optional;
  *
  * @param amount raw edible grams as the recipe writes them; only the proportions inside the part count
  * @param cooked how it is cooked, if that changes its weight
+ * @param measured the amount as the recipe writes it, when that is in household measures: 1 1/2 cups
  */
-public record Ingredient(Food food, BigDecimal amount, Optional<CookedYield> cooked) {
+public record Ingredient(Food food, BigDecimal amount, Optional<CookedYield> cooked, Optional<String> measured) {
+    /** An amount that was written in grams. */
+    public Ingredient(Food food, BigDecimal amount, Optional<CookedYield> cooked) {
+        this(food, amount, cooked, Optional.empty());
+    }
+
     /** Cooked weight / raw weight; 1 when nothing is said. */
     public BigDecimal yieldFactor() {
         return cooked.map(CookedYield::factor).orElse(BigDecimal.ONE);

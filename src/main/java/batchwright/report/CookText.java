@@ -1,6 +1,7 @@
 package batchwright.report;
 
 import batchwright.food.Dish;
+import batchwright.food.Kitchen;
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.plan.Batch;
@@ -11,10 +12,12 @@ import java.math.BigDecimal;
 
 /** What to cook and how to fill the containers. */
 final class CookText {
+    private final Kitchen kitchen;
     private final Plan plan;
     private final Page page;
 
-    CookText(Plan plan, Page page) {
+    CookText(Kitchen kitchen, Plan plan, Page page) {
+        this.kitchen = kitchen;
         this.plan = plan;
         this.page = page;
     }
@@ -35,8 +38,12 @@ final class CookText {
                 dish.name() + " (" + dish.id() + "): " + Show.count(batch.containers(), "container", "containers"));
         page.paragraph("  ", "  ", keeps(dish));
         page.line("  Raw, for the whole batch (edible weight):");
-        var raw = new TextTable("    ").right("g").left("food");
-        batch.ingredients().forEach((food, grams) -> raw.row(amount(grams), food.name()));
+        var raw = new TextTable("    ").right("g").left("food").left("in measures");
+        batch.ingredients()
+                .forEach((food, grams) -> raw.row(
+                        amount(grams),
+                        food.name(),
+                        KitchenMeasure.text(kitchen, food, grams).orElse("")));
         page.table(raw);
         batch.fills().forEach(this::fill);
     }

@@ -1,5 +1,6 @@
 package batchwright.report;
 
+import batchwright.food.CookedYield;
 import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.food.Part;
@@ -27,7 +28,7 @@ public final class DishesJson {
                 .put("freezes", dish.freezes())
                 .put("reheat", dish.reheat());
         ArrayNode parts = node.putArray("parts");
-        dish.parts().forEach(part -> part(parts.addObject(), part));
+        dish.parts().forEach(part -> part(parts.addObject(), kitchen, part));
         ArrayNode staples = node.putArray("staples");
         dish.staples().forEach(staples::add);
         ArrayNode allergens = node.putArray("allergens");
@@ -40,7 +41,7 @@ public final class DishesJson {
         }
     }
 
-    private static void part(ObjectNode node, Part part) {
+    private static void part(ObjectNode node, Kitchen kitchen, Part part) {
         node.put("part", part.name())
                 .put("optional", part.optional())
                 .put("least_g", part.leastGrams())
@@ -50,7 +51,8 @@ public final class DishesJson {
         ArrayNode mix = node.putArray("mix");
         part.mix().forEach(i -> {
             ObjectNode ingredient = mix.addObject().put("food", i.food().id()).put("grams", Show.plain(i.amount(), 2));
-            i.cooked().ifPresentOrElse(c -> ingredient.put("cooked", c.method()), () -> ingredient.putNull("cooked"));
+            Json.text(ingredient, "measure", KitchenMeasure.text(kitchen, i));
+            Json.text(ingredient, "cooked", i.cooked().map(CookedYield::method));
         });
     }
 

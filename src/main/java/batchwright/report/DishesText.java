@@ -108,7 +108,7 @@ public final class DishesText {
                     Integer.toString(part.leastGrams()),
                     Integer.toString(part.mostGrams()),
                     choices(part),
-                    part.mix().stream().map(DishesText::ingredient).collect(Collectors.joining("; ")));
+                    part.mix().stream().map(this::ingredient).collect(Collectors.joining("; ")));
         }
         page.table(table);
         if (!dish.staples().isEmpty()) {
@@ -127,9 +127,13 @@ public final class DishesText {
         return String.join(", ", choices);
     }
 
-    private static String ingredient(Ingredient ingredient) {
+    /** Olive oil 27 g (2 tbsp); lentils, dry 75 g, boiled. */
+    private String ingredient(Ingredient ingredient) {
         return ingredient.food().name() + " " + Show.plainText(ingredient.amount(), 1) + " g"
-                + ingredient.cooked().map(c -> " (" + c.method() + ")").orElse("");
+                + KitchenMeasure.text(kitchen, ingredient)
+                        .map(m -> " (" + m + ")")
+                        .orElse("")
+                + ingredient.cooked().map(c -> ", " + c.method()).orElse("");
     }
 
     private void containers(Dish dish) {

@@ -97,6 +97,11 @@ final class Json {
                 .put("grams", Show.plain(snack.grams(), 2));
     }
 
+    /** Text, or null. */
+    static void text(ObjectNode object, String name, Optional<String> text) {
+        text.ifPresentOrElse(t -> object.put(name, t), () -> object.putNull(name));
+    }
+
     /** Minor units, or null. */
     static void money(ObjectNode object, String name, Optional<Money> money) {
         money.ifPresentOrElse(m -> object.put(name, m.minor()), () -> object.putNull(name));

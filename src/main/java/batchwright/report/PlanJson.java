@@ -102,12 +102,14 @@ public final class PlanJson {
         node.set("totals", Json.totals(plan.totals(eater.seat().eater(), day)));
     }
 
-    private static void batch(ObjectNode node, Batch batch) {
+    private void batch(ObjectNode node, Batch batch) {
         node.put("dish", batch.dish().id()).put("name", batch.dish().name()).put("containers", batch.containers());
         ArrayNode ingredients = node.putArray("ingredients");
-        batch.ingredients()
-                .forEach((food, grams) ->
-                        ingredients.addObject().put("food", food.id()).put("grams", Json.tenth(grams)));
+        batch.ingredients().forEach((food, grams) -> {
+            ObjectNode ingredient =
+                    ingredients.addObject().put("food", food.id()).put("grams", Json.tenth(grams));
+            Json.text(ingredient, "measure", KitchenMeasure.text(answer.kitchen(), food, grams));
+        });
         ArrayNode fills = node.putArray("fills");
         batch.fills().forEach(fill -> fill(fills.addObject(), fill));
     }

@@ -35,7 +35,7 @@ public final class PlanText {
     private void plan(Plan plan) {
         page.paragraph(forWhom() + ": " + Show.money(plan.cost(), currency())
                 + answer.budget().map(b -> " (budget " + b + ")").orElse("") + ", " + proven() + ".");
-        new CookText(plan, page).write();
+        new CookText(answer.kitchen(), plan, page).write();
         new DaysText(plan, page).write();
         new BuyText(answer, plan, page).write();
         proof(plan);

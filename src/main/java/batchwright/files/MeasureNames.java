@@ -1,0 +1,89 @@
+package batchwright.files;
+
+import batchwright.food.Food;
+import batchwright.food.Kitchen;
+import batchwright.food.Measure;
+import batchwright.food.MeasureName;
+import batchwright.text.Written;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * Finds a food's household measures by name, in the singular or the plural: cup, cups, cups of penne; tablespoon and teaspoon
+ * stand for tbsp and tsp. A food with an error in its lines is not complained about again wherever it is used.
+ */
+final class MeasureNames {
+    private final Problems problems;
+    private final Map<Food, List<Measure>> byFood = new LinkedHashMap<>();
+    private final Set<String> broken = new HashSet<>();
+    private boolean complete = true;
+
+    MeasureNames(Problems problems) {
+        this.problems = problems;
+    }
+
+    static MeasureNames of(Kitchen kitchen, Problems problems) {
+        var names = new MeasureNames(problems);
+        kitchen.measures().values().forEach(measures -> measures.forEach(names::add));
+        return names;
+    }
+
+    void add(Measure measure) {
+        byFood.computeIfAbsent(measure.food(), f -> new ArrayList<>()).add(measure);
+    }
+
+    void addBroken(String food) {
+        broken.add(food);
+    }
+
+    /** The table could not be read: no measure can be called unknown. */
+    void unknown() {
+        complete = false;
+    }
+
+    Map<Food, List<Measure>> byFood() {
+        return Collections.unmodifiableMap(byFood);
+    }
+
+    /** @param others what else could stand in its place, such as g; for the message */
+    Optional<Measure> find(Food food, Written written, List<String> others) {
+        List<Measure> known = byFood.getOrDefault(food, List.of());
+        String name = abbreviated(written.text());
+        Optional<Measure> found =
+                known.stream().filter(m -> isNamed(m.name(), name)).findFirst();
+        if (found.isEmpty() && complete && !broken.contains(food.id())) {
+            List<String> names = known.stream().map(Measure::name).toList();
+            problems.unknown(
+                    written,
+                    "there is no measure of %s called %s".formatted(food, written.quoted()),
+                    expected(food, names, others),
+                    names);
+        }
+        return found;
+    }
+
+    private static boolean isNamed(String name, String written) {
+        return name.equals(written) || MeasureName.plural(name).equals(written);
+    }
+
+    private static String abbreviated(String written) {
+        return written.replaceFirst("^tablespoons?\\b", "tbsp").replaceFirst("^teaspoons?\\b", "tsp");
+    }
+
+    private static String expected(Food food, List<String> names, List<String> others) {
+        if (names.isEmpty()) {
+            String none = "foods/measures.csv has no line for %s".formatted(food);
+            return others.isEmpty() ? none + ": add one" : "expected " + String.join(" or ", others) + ": " + none;
+        }
+        List<String> all = Stream.concat(others.stream(), names.stream()).toList();
+        String before = String.join(", ", all.subList(0, all.size() - 1));
+        return "expected " + (before.isEmpty() ? "" : before + " or ") + all.get(all.size() - 1);
+    }
+}
