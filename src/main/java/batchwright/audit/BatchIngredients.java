@@ -3,11 +3,12 @@ package batchwright.audit;
 import batchwright.food.Food;
 import batchwright.plan.Batch;
 import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 
-/** The grams to weigh out for a batch are what its containers hold together. */
+/** The grams to weigh out for a batch are what its containers hold together, and so are the grams of fat to pour off. */
 record BatchIngredients() implements Inspection {
     @Override
     public String name() {
@@ -27,6 +28,22 @@ record BatchIngredients() implements Inspection {
                     findings.add(batch.dish().id() + ": " + food.id() + " stated "
                             + Say.against(grams, "recomputed", recomputed.of(food), "g"));
                 }
+            }
+            inspectFat(batch, recomputed.fatPouredOffByPart(), findings);
+        }
+    }
+
+    private static void inspectFat(Batch batch, Map<String, BigDecimal> recomputed, Findings findings) {
+        Map<String, BigDecimal> stated = new LinkedHashMap<>();
+        batch.fatToPourOff().forEach((part, grams) -> stated.merge(part.name(), grams, BigDecimal::add));
+        Set<String> parts = new LinkedHashSet<>(stated.keySet());
+        parts.addAll(recomputed.keySet());
+        for (String part : parts) {
+            BigDecimal grams = stated.getOrDefault(part, BigDecimal.ZERO);
+            BigDecimal found = recomputed.getOrDefault(part, BigDecimal.ZERO);
+            if (!Tolerance.same(grams, found)) {
+                findings.add(batch.dish().id() + ", " + part + ": fat poured off stated "
+                        + Say.against(grams, "recomputed", found, "g"));
             }
         }
     }

@@ -1,12 +1,16 @@
 package batchwright.audit;
 
 import batchwright.food.Ingredient;
+import batchwright.food.Nutrient;
 import batchwright.food.Part;
 import batchwright.plan.Fill;
 import batchwright.plan.Portion;
 import java.math.BigDecimal;
 
-/** The cooked grams to weigh out are the raw grams times the files' yields, to the nearest 5 g; pieces are whole. */
+/**
+ * The cooked grams to weigh out are the raw grams times the files' yields, less the fat poured off of what has no yield, to the
+ * nearest 5 g; pieces are whole.
+ */
 record CookedWeights() implements Inspection {
     private static final int MARK_G = 5;
     private static final BigDecimal HALF_A_MARK = new BigDecimal("2.5");
@@ -42,9 +46,19 @@ record CookedWeights() implements Inspection {
 
     private static BigDecimal cooked(Part part, int rawGrams) {
         BigDecimal cooked = BigDecimal.ZERO;
+        BigDecimal fat = BigDecimal.ZERO;
+        BigDecimal fatThatWeighs = BigDecimal.ZERO;
         for (Ingredient ingredient : part.mix()) {
             BigDecimal factor = ingredient.cooked().map(y -> y.factor()).orElse(BigDecimal.ONE);
             cooked = cooked.add(ingredient.amount().multiply(factor));
+            BigDecimal brings =
+                    ingredient.amount().multiply(ingredient.food().per100g().get(Nutrient.FAT));
+            fat = fat.add(brings);
+            fatThatWeighs = ingredient.cooked().isPresent() ? fatThatWeighs : fatThatWeighs.add(brings);
+        }
+        if (part.fatPouredOff().grams().signum() > 0) {
+            cooked = cooked.subtract(
+                    part.fatPouredOff().grams().multiply(fatThatWeighs).divide(fat, Tolerance.DIGITS));
         }
         return cooked.multiply(BigDecimal.valueOf(rawGrams)).divide(Eaten.whole(part), Tolerance.DIGITS);
     }

@@ -2,6 +2,7 @@ package batchwright.audit;
 
 import batchwright.food.Dish;
 import batchwright.food.Ingredient;
+import batchwright.food.Nutrient;
 import batchwright.food.Part;
 import batchwright.person.Eater;
 import batchwright.plan.Batch;
@@ -58,6 +59,24 @@ final class Eaten {
             BigDecimal edible = raw.multiply(ingredient.amount()).divide(whole, Tolerance.DIGITS);
             known.food(ingredient.food()).ifPresent(food -> grams.add(food, edible));
         }
+        if (rawGrams > 0 && part.fatPouredOff().grams().signum() > 0) {
+            BigDecimal fat = raw.multiply(part.fatPouredOff().grams()).divide(whole, Tolerance.DIGITS);
+            BigDecimal saturated = fat.multiply(inMix(part, Nutrient.SATURATED_FAT))
+                    .divide(inMix(part, Nutrient.FAT), Tolerance.DIGITS);
+            grams.pourOff(part.name(), fat, saturated);
+        }
+    }
+
+    /** A hundred times what a part's recipe as written holds. */
+    private BigDecimal inMix(Part part, Nutrient nutrient) {
+        BigDecimal sum = BigDecimal.ZERO;
+        for (Ingredient ingredient : part.mix()) {
+            BigDecimal per100g = known.food(ingredient.food())
+                    .map(food -> food.per100g().get(nutrient))
+                    .orElse(BigDecimal.ZERO);
+            sum = sum.add(per100g.multiply(ingredient.amount()));
+        }
+        return sum;
     }
 
     /** All amounts of a part's recipe together. */

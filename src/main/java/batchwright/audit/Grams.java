@@ -10,7 +10,11 @@ import java.util.Map;
 final class Grams {
     private static final BigDecimal PER = BigDecimal.valueOf(100);
 
+    private static final BigDecimal KCAL_PER_G_OF_FAT = BigDecimal.valueOf(9);
+
     private final Map<Food, BigDecimal> grams = new LinkedHashMap<>();
+    private final Map<String, BigDecimal> fatPouredOffByPart = new LinkedHashMap<>();
+    private BigDecimal saturatedPouredOff = BigDecimal.ZERO;
 
     void add(Food food, BigDecimal edible) {
         if (edible.signum() != 0) {
@@ -18,12 +22,25 @@ final class Grams {
         }
     }
 
+    /** Fat of a part that nobody eats, and how much of it is saturated. */
+    void pourOff(String part, BigDecimal fat, BigDecimal saturated) {
+        fatPouredOffByPart.merge(part, fat, BigDecimal::add);
+        saturatedPouredOff = saturatedPouredOff.add(saturated);
+    }
+
     void add(Grams other, int times) {
-        other.grams.forEach((food, edible) -> add(food, edible.multiply(BigDecimal.valueOf(times))));
+        BigDecimal factor = BigDecimal.valueOf(times);
+        other.grams.forEach((food, edible) -> add(food, edible.multiply(factor)));
+        other.fatPouredOffByPart.forEach((part, fat) -> pourOff(part, fat.multiply(factor), BigDecimal.ZERO));
+        saturatedPouredOff = saturatedPouredOff.add(other.saturatedPouredOff.multiply(factor));
     }
 
     Map<Food, BigDecimal> byFood() {
         return grams;
+    }
+
+    Map<String, BigDecimal> fatPouredOffByPart() {
+        return fatPouredOffByPart;
     }
 
     BigDecimal of(Food food) {
@@ -36,7 +53,17 @@ final class Grams {
         for (var entry : grams.entrySet()) {
             sum = sum.add(entry.getKey().per100g().get(nutrient).multiply(entry.getValue()));
         }
-        return sum.divide(PER);
+        return sum.divide(PER).subtract(pouredOff(nutrient));
+    }
+
+    private BigDecimal pouredOff(Nutrient nutrient) {
+        BigDecimal fat = fatPouredOffByPart.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+        return switch (nutrient) {
+            case FAT -> fat;
+            case ENERGY -> fat.multiply(KCAL_PER_G_OF_FAT);
+            case SATURATED_FAT -> saturatedPouredOff;
+            default -> BigDecimal.ZERO;
+        };
     }
 
     /** Whether every food has a value for the nutrient. */

@@ -41,12 +41,16 @@ final class PortionGrammar {
 
     /** @param piece such as 50 g, or one of the food's measures: 1 large */
     static Optional<PortionGrammar> inPieces(Written piece, Food food, AmountGrammar amounts, Problems problems) {
-        if (WEIGHT.matcher(piece.text()).matches()) {
+        if (isWeight(piece)) {
             return inPieces(piece, problems);
         }
         return amounts.read(Optional.of(food), piece)
                 .flatMap(amount -> wholeGrams(piece, amount.grams(), problems))
                 .map(grams -> new PortionGrammar(Optional.of(grams), problems));
+    }
+
+    static boolean isWeight(Written piece) {
+        return WEIGHT.matcher(piece.text()).matches();
     }
 
     private static Optional<Integer> wholeGrams(Written piece, BigDecimal grams, Problems problems) {

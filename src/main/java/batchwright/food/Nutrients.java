@@ -58,6 +58,13 @@ public final class Nutrients {
         return new Nutrients(scaled, incomplete);
     }
 
+    /** With so much less of one nutrient; whether the amount is complete does not change. */
+    public Nutrients less(Nutrient nutrient, BigDecimal amount) {
+        var left = new EnumMap<>(known);
+        left.put(nutrient, get(nutrient).subtract(amount));
+        return new Nutrients(left, incomplete);
+    }
+
     /** What these grams hold, when this is given per 100 g. */
     public Nutrients ofGrams(BigDecimal grams) {
         return times(grams.divide(PER));

@@ -14,6 +14,7 @@ import java.util.Map;
  * @param pieces whether a step is one whole piece (an egg, a scoop) rather than a mark on the scale
  * @param leastGrams least raw edible grams in a container, a multiple of the step
  * @param mostGrams most raw edible grams in a container, a multiple of the step
+ * @param fatPouredOff what the cook pours off of the mix as written
  */
 public record Part(
         String name,
@@ -22,7 +23,8 @@ public record Part(
         boolean pieces,
         int leastGrams,
         int mostGrams,
-        List<Ingredient> mix) {
+        List<Ingredient> mix,
+        FatPouredOff fatPouredOff) {
     /** Kitchen scales of home cooks are read to 5 g. */
     public static final int SCALE_STEP_GRAMS = 5;
 
@@ -30,28 +32,50 @@ public record Part(
         mix = List.copyOf(mix);
     }
 
+    /** A part of which nothing is poured off. */
+    public Part(
+            String name,
+            boolean optional,
+            int stepGrams,
+            boolean pieces,
+            int leastGrams,
+            int mostGrams,
+            List<Ingredient> mix) {
+        this(name, optional, stepGrams, pieces, leastGrams, mostGrams, mix, FatPouredOff.NONE);
+    }
+
+    /** Raw grams of the mix as written. */
+    private BigDecimal writtenGrams() {
+        return mix.stream().map(Ingredient::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
     /** Share of each food in the part's raw weight; together 1. */
     public Map<Food, BigDecimal> shares() {
-        BigDecimal whole = mix.stream().map(Ingredient::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal whole = writtenGrams();
         var shares = new LinkedHashMap<Food, BigDecimal>();
         mix.forEach(i -> shares.merge(i.food(), i.amount().divide(whole, MathContext.DECIMAL64), BigDecimal::add));
         return shares;
     }
 
-    /** Nutrients per 100 g of the raw part. */
+    /** Nutrients per 100 g of the raw part, less what is poured off. */
     public Nutrients per100g() {
-        return shares().entrySet().stream()
+        Nutrients raw = shares().entrySet().stream()
                 .map(e -> e.getKey().per100g().times(e.getValue()))
                 .reduce(Nutrients::plus)
                 .orElse(Nutrients.NONE);
+        return fatPouredOff.leaves(raw, writtenGrams());
+    }
+
+    /** Grams of fat to pour off of so many raw grams of the part. */
+    public BigDecimal fatToPourOff(BigDecimal rawGrams) {
+        return rawGrams.multiply(fatPouredOff.grams()).divide(writtenGrams(), MathContext.DECIMAL64);
     }
 
     /** Cooked weight / raw weight of the whole part. */
     public BigDecimal yieldFactor() {
-        BigDecimal whole = mix.stream().map(Ingredient::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
         return mix.stream()
-                .map(i -> i.amount().multiply(i.yieldFactor()))
+                .map(ingredient -> fatPouredOff.cookedWeight(ingredient, mix))
                 .reduce(BigDecimal.ZERO, BigDecimal::add)
-                .divide(whole, MathContext.DECIMAL64);
+                .divide(writtenGrams(), MathContext.DECIMAL64);
     }
 }

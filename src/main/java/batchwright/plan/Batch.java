@@ -2,6 +2,7 @@ package batchwright.plan;
 
 import batchwright.food.Dish;
 import batchwright.food.Food;
+import batchwright.food.Part;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,6 +28,21 @@ public record Batch(Dish dish, List<Fill> fills) {
                     portion.part()
                             .shares()
                             .forEach((food, share) -> grams.merge(food, raw.multiply(share), BigDecimal::add));
+                }
+            }
+        }
+        return grams;
+    }
+
+    /** Grams of rendered fat to pour off, by part; parts of which none is poured off, or that are left out, are absent. */
+    public Map<Part, BigDecimal> fatToPourOff() {
+        var grams = new LinkedHashMap<Part, BigDecimal>();
+        for (Fill fill : fills) {
+            for (Portion portion : fill.portions()) {
+                BigDecimal raw = BigDecimal.valueOf((long) portion.rawGrams() * fill.containers());
+                BigDecimal fat = portion.part().fatToPourOff(raw);
+                if (fat.signum() > 0) {
+                    grams.merge(portion.part(), fat, BigDecimal::add);
                 }
             }
         }

@@ -14,6 +14,9 @@ public record Portion(Part part, int rawGrams) {
     private static final BigDecimal SCALE_STEP = BigDecimal.valueOf(Part.SCALE_STEP_GRAMS);
 
     public Nutrients nutrients() {
+        if (rawGrams == 0) {
+            return Nutrients.NONE; // not "none that is known": a part that is left out makes nothing incomplete
+        }
         return part.per100g().ofGrams(BigDecimal.valueOf(rawGrams));
     }
 

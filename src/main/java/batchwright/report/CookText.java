@@ -45,6 +45,12 @@ final class CookText {
                         food.name(),
                         KitchenMeasure.text(kitchen, food, grams).orElse("")));
         page.table(raw);
+        batch.fatToPourOff()
+                .forEach((part, grams) -> page.paragraph(
+                        "  ",
+                        "    ",
+                        "Pour off about " + amount(grams) + " g of fat (" + part.name()
+                                + "): the figures below leave it out."));
         batch.fills().forEach(this::fill);
     }
 

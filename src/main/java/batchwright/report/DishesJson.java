@@ -47,7 +47,8 @@ public final class DishesJson {
                 .put("least_g", part.leastGrams())
                 .put("most_g", part.mostGrams())
                 .put("step_g", part.stepGrams())
-                .put("pieces", part.pieces());
+                .put("pieces", part.pieces())
+                .put("fat_poured_off_g", Show.plain(part.fatPouredOff().grams(), 2));
         ArrayNode mix = node.putArray("mix");
         part.mix().forEach(i -> {
             ObjectNode ingredient = mix.addObject().put("food", i.food().id()).put("grams", Show.plain(i.amount(), 2));

@@ -108,12 +108,19 @@ public final class DishesText {
                     Integer.toString(part.leastGrams()),
                     Integer.toString(part.mostGrams()),
                     choices(part),
-                    part.mix().stream().map(this::ingredient).collect(Collectors.joining("; ")));
+                    mix(part));
         }
         page.table(table);
         if (!dish.staples().isEmpty()) {
             page.paragraph("  ", "    ", "Always at home: " + String.join(", ", dish.staples()) + ".");
         }
+    }
+
+    private String mix(Part part) {
+        String mix = part.mix().stream().map(this::ingredient).collect(Collectors.joining("; "));
+        return part.fatPouredOff().isNone()
+                ? mix
+                : mix + "; of its fat " + Show.plainText(part.fatPouredOff().grams(), 1) + " g is poured off";
     }
 
     private static String choices(Part part) {

@@ -110,6 +110,10 @@ public final class PlanJson {
                     ingredients.addObject().put("food", food.id()).put("grams", Json.tenth(grams));
             Json.text(ingredient, "measure", KitchenMeasure.text(answer.kitchen(), food, grams));
         });
+        ArrayNode fat = node.putArray("fat_poured_off");
+        batch.fatToPourOff()
+                .forEach((part, grams) ->
+                        fat.addObject().put("part", part.name()).put("grams", Json.tenth(grams)));
         ArrayNode fills = node.putArray("fills");
         batch.fills().forEach(fill -> fill(fills.addObject(), fill));
     }

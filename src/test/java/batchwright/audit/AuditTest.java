@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import batchwright.food.Allergen;
 import batchwright.food.CookedYield;
 import batchwright.food.Dish;
+import batchwright.food.FatPouredOff;
 import batchwright.food.Food;
 import batchwright.food.Ingredient;
 import batchwright.food.Kitchen;
@@ -98,6 +99,25 @@ class AuditTest {
         assertThat(recomputed.holds(Nutrient.FAT)).isEqualByComparingTo("46.8");
         assertThat(recomputed.holds(Nutrient.FIBRE)).isEqualByComparingTo("21.5");
         assertThat(recomputed.holds(Nutrient.FRUIT_VEG)).isEqualByComparingTo("390");
+    }
+
+    /**
+     * On paper, 0.5 g of fat poured off 100 g of chicken: 150 g lose 0.75 g and 6.75 kcal, so Ben's day 1 holds 1563.25 kcal and
+     * 46.05 g of fat; the batch loses 0.5 % of 6 x 150 + 4 x 120 g = 6.9 g.
+     */
+    @Test
+    void fat_poured_off_is_worked_out_again() {
+        Plan plan = Tamper.part(honest(), MEAT, chickenWithout("0.5"));
+        PlanRequest request = with(dish(request().kitchen(), MEAT, chickenWithout("0.5")));
+
+        assertThat(failed(Audit.of(request, plan))).isEmpty();
+        Eaten eaten = Evidence.of(request, plan).eaten();
+        Grams day = eaten.onDay(BEN, plan.eaters().get(0).days().get(0));
+        assertThat(day.holds(Nutrient.ENERGY)).isEqualByComparingTo("1563.25");
+        assertThat(day.holds(Nutrient.FAT)).isEqualByComparingTo("46.05");
+        assertThat(day.holds(Nutrient.PROTEIN)).isEqualByComparingTo("92.4");
+        assertThat(eaten.inBatch(plan.batches().get(0)).fatPouredOffByPart())
+                .hasEntrySatisfying("meat", fat -> assertThat(fat).isEqualByComparingTo("6.9"));
     }
 
     @Test
@@ -572,6 +592,32 @@ class AuditTest {
                         "container contents",
                         "day totals",
                         "shopping list"),
+                one(
+                        "fat of the chicken that the files pour off and the plan does not",
+                        with(dish(kitchen, MEAT, chickenWithout("0.5"))),
+                        honest(),
+                        "batch ingredients",
+                        "container contents",
+                        "day totals"),
+                one(
+                        "fat of the chicken that the plan pours off and the files do not",
+                        request(),
+                        Tamper.part(honest(), MEAT, chickenWithout("0.5")),
+                        "batch ingredients",
+                        "container contents",
+                        "day totals"),
+                one(
+                        "more fat poured off than the files say",
+                        with(dish(kitchen, MEAT, chickenWithout("0.4"))),
+                        Tamper.part(honest(), MEAT, chickenWithout("0.5")),
+                        "batch ingredients",
+                        "container contents",
+                        "day totals"),
+                one(
+                        "so much fat poured off that Anna's day has too little",
+                        with(dish(kitchen, MEAT, chickenWithout("1"))),
+                        Tamper.part(honest(), MEAT, chickenWithout("1")),
+                        "fat band"),
                 one("another yield of rice", with(dish(kitchen, STARCH, boiledTo("2.5"))), honest(), "cooked weights"),
                 one(
                         "a dish that is not in the files",
@@ -725,6 +771,19 @@ class AuditTest {
         Dish changed = new Dish(
                 d.id(), d.name(), d.kind(), d.fridgeDays(), d.freezes(), d.reheat(), parts, d.staples(), d.steps());
         return dishes(k, Map.of(d.id(), changed, EGG_POT.id(), EGG_POT));
+    }
+
+    /** Chicken with 2 % of fat, of which so many grams in 100 g of meat are poured off. */
+    private static Part chickenWithout(String fat) {
+        return new Part(
+                MEAT.name(),
+                MEAT.optional(),
+                MEAT.stepGrams(),
+                MEAT.pieces(),
+                MEAT.leastGrams(),
+                MEAT.mostGrams(),
+                MEAT.mix(),
+                new FatPouredOff(new BigDecimal(fat)));
     }
 
     private static Part boiledTo(String factor) {

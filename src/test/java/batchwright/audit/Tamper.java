@@ -97,6 +97,26 @@ final class Tamper {
                                 .toList()));
     }
 
+    /** One part in all containers written otherwise. */
+    static Plan part(Plan plan, Part old, Part other) {
+        return batches(
+                plan,
+                all -> all.stream()
+                        .map(b -> new Batch(
+                                b.dish(),
+                                b.fills().stream()
+                                        .map(f -> new Fill(
+                                                f.eater(),
+                                                f.containers(),
+                                                f.portions().stream()
+                                                        .map(p -> p.part().equals(old)
+                                                                ? new Portion(other, p.rawGrams())
+                                                                : p)
+                                                        .toList()))
+                                        .toList()))
+                        .toList());
+    }
+
     static Plan line(Plan plan, Food food, UnaryOperator<Purchase> change) {
         return shopping(
                 plan,

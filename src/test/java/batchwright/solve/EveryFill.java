@@ -105,6 +105,14 @@ final class EveryFill {
                     .divide(whole);
             sum = sum.plus(ofFood(i.food(), parts), 1);
         }
+        // Poured off, in the same whole numbers; 9 kcal in each gram.
+        long fat = part.fatPouredOff()
+                .grams()
+                .multiply(BigDecimal.valueOf(raw * BruteForce.PARTS))
+                .divide(whole)
+                .longValueExact();
+        sum.holds()[FAT] -= fat;
+        sum.holds()[ENERGY] -= 9 * fat;
         return sum;
     }
 

@@ -6,6 +6,7 @@ import batchwright.audit.Audit;
 import batchwright.audit.AuditReport;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
@@ -39,6 +40,37 @@ class PlannerBruteForceTest {
             assertThat(Audit.of(request, plan).checks()).allMatch(AuditReport.Check::passed);
             assertThat(plan.proof().provenCheapest()).isTrue();
         });
+    }
+
+    static LongStream fewerSeeds() {
+        return LongStream.range(50_000, 50_000 + SEEDS / 2);
+    }
+
+    /** The energy and fat that dishes lose when fat is poured off count for the planner, the enumeration and the audit alike. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("fewerSeeds")
+    void costs_what_enumeration_finds_when_fat_is_poured_off(long seed) {
+        PlanRequest request = Variants.fatPouredOff(RandomProblems.of(seed), seed);
+
+        PlanResult result = new BatchPlanner().plan(request);
+
+        assertThat(Outcome.of(result)).isEqualTo(Outcome.of(BruteForce.leastCost(request)));
+        Outcome.plan(result)
+                .ifPresent(plan -> assertThat(Audit.of(request, plan).checks()).allMatch(AuditReport.Check::passed));
+    }
+
+    /** The plans of the test above must pour off fat, or it says nothing. */
+    @Test
+    void fat_is_poured_off_in_many_of_these_plans() {
+        long poured = fewerSeeds()
+                .mapToObj(seed -> Variants.fatPouredOff(RandomProblems.of(seed), seed))
+                .map(request -> Outcome.plan(new BatchPlanner().plan(request)))
+                .flatMap(Optional::stream)
+                .filter(plan ->
+                        plan.batches().stream().anyMatch(b -> !b.fatToPourOff().isEmpty()))
+                .count();
+
+        assertThat(poured).isGreaterThan(SEEDS / 10);
     }
 
     /** Requests without a plan say little; most of them must have one. */

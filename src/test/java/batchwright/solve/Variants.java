@@ -1,10 +1,12 @@
 package batchwright.solve;
 
 import batchwright.food.Dish;
+import batchwright.food.FatPouredOff;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Measure;
 import batchwright.food.Pack;
+import batchwright.food.Part;
 import batchwright.person.DayTarget;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
@@ -80,6 +82,36 @@ final class Variants {
             dishes.put(dish.id(), dish);
             return new Kitchen(k.foods(), k.measures(), k.yields(), k.packs(), dishes, k.pantry(), k.currency());
         });
+    }
+
+    /** Fat poured off of most parts that have some, up to four fifths of it; in tenths of a gram. */
+    static PlanRequest fatPouredOff(PlanRequest r, long seed) {
+        var random = new Random(seed);
+        PlanRequest changed = r;
+        for (Dish d : r.kitchen().dishes().values()) {
+            List<Part> parts =
+                    d.parts().stream().map(p -> fatPouredOff(p, random)).toList();
+            changed = anotherDish(
+                    changed,
+                    new Dish(
+                            d.id(),
+                            d.name(),
+                            d.kind(),
+                            d.fridgeDays(),
+                            d.freezes(),
+                            d.reheat(),
+                            parts,
+                            d.staples(),
+                            d.steps()));
+        }
+        return changed;
+    }
+
+    private static Part fatPouredOff(Part p, Random random) {
+        BigDecimal most = FatPouredOff.fatIn(p.mix()).multiply(FatPouredOff.MOST_SHARE);
+        int tenths = random.nextInt(most.movePointRight(1).intValue() + 1);
+        var fat = new FatPouredOff(BigDecimal.valueOf(tenths, 1));
+        return new Part(p.name(), p.optional(), p.stepGrams(), p.pieces(), p.leastGrams(), p.mostGrams(), p.mix(), fat);
     }
 
     /** One more food in the catalogue, with a pack and as a snack. */
