@@ -56,6 +56,7 @@ final class DaysText {
         eater.days()
                 .forEach(day -> row(table, target, day, plan.totals(eater.seat().eater(), day)));
         page.table(table);
+        Show.atLeastNote(page, table);
         page.paragraph(
                 "  ",
                 "  ",
@@ -80,20 +81,15 @@ final class DaysText {
     private static void row(TextTable table, DayTarget target, Day day, Nutrients holds) {
         table.row(
                 "day " + day.day(),
-                Show.amount(holds, Nutrient.ENERGY),
-                over(holds, Nutrient.ENERGY, target.energyAimKcal()),
-                Show.amount(holds, Nutrient.PROTEIN),
-                over(holds, Nutrient.PROTEIN, target.proteinLeastG()),
-                Show.amount(holds, Nutrient.FAT),
-                Show.amount(holds, Nutrient.FIBRE),
-                over(holds, Nutrient.FIBRE, target.fibreLeastG()),
-                Show.amount(holds, Nutrient.FRUIT_VEG),
-                over(holds, Nutrient.FRUIT_VEG, target.fruitVegLeastG()));
-    }
-
-    /** Of the rounded figure, so that a reader can check the sum. */
-    private static String over(Nutrients holds, Nutrient nutrient, int target) {
-        return Show.signed(Show.rounded(holds.get(nutrient), 0).intValueExact() - target);
+                Show.cell(holds, Nutrient.ENERGY),
+                Show.difference(holds, Nutrient.ENERGY, target.energyAimKcal()),
+                Show.cell(holds, Nutrient.PROTEIN),
+                Show.difference(holds, Nutrient.PROTEIN, target.proteinLeastG()),
+                Show.cell(holds, Nutrient.FAT),
+                Show.cell(holds, Nutrient.FIBRE),
+                Show.difference(holds, Nutrient.FIBRE, target.fibreLeastG()),
+                Show.cell(holds, Nutrient.FRUIT_VEG),
+                Show.difference(holds, Nutrient.FRUIT_VEG, target.fruitVegLeastG()));
     }
 
     private static String eats(Day day) {

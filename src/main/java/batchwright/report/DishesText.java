@@ -54,6 +54,7 @@ public final class DishesText {
                     cost(OneContainer.of(dish, OneContainer.Size.MIDDLE, true).cost(kitchen)));
         }
         page.table(table);
+        Show.atLeastNote(page, table);
         page.gap();
         page.paragraph(
                 "Least leaves out what may be left out; middle and most hold every part. Cost is of the middle one, by"
@@ -72,7 +73,7 @@ public final class DishesText {
     }
 
     private static String amount(Dish dish, OneContainer.Size size, boolean optional, Nutrient nutrient) {
-        return Show.amount(OneContainer.of(dish, size, optional).nutrients(), nutrient);
+        return Show.cell(OneContainer.of(dish, size, optional).nutrients(), nutrient);
     }
 
     private static String cost(Optional<Money> cost) {
@@ -163,6 +164,7 @@ public final class DishesText {
             row(table, OneContainer.of(dish, size, true), choice ? "with" : "none");
         }
         page.table(table);
+        Show.atLeastNote(page, table);
         page.paragraph("  ", "  ", "Cost by the unit price of the cheapest packs; the checkout wants whole packs.");
     }
 
@@ -171,12 +173,12 @@ public final class DishesText {
         table.row(
                 one.size().name().toLowerCase(Locale.ROOT),
                 optional,
-                Show.amount(holds, Nutrient.ENERGY),
-                Show.amount(holds, Nutrient.PROTEIN),
-                Show.amount(holds, Nutrient.FAT),
-                Show.amount(holds, Nutrient.CARBOHYDRATE),
-                Show.amount(holds, Nutrient.FIBRE),
-                Show.amount(holds, Nutrient.FRUIT_VEG),
+                Show.cell(holds, Nutrient.ENERGY),
+                Show.cell(holds, Nutrient.PROTEIN),
+                Show.cell(holds, Nutrient.FAT),
+                Show.cell(holds, Nutrient.CARBOHYDRATE),
+                Show.cell(holds, Nutrient.FIBRE),
+                Show.cell(holds, Nutrient.FRUIT_VEG),
                 cost(one.cost(kitchen)));
     }
 

@@ -16,7 +16,18 @@ import java.util.stream.Collectors;
 final class Show {
     private static final Set<String> ABBREVIATIONS = Set.of("tbsp", "tsp", "oz", "g");
 
+    private static final String AT_LEAST = ">=";
+    private static final String AT_LEAST_NOTE =
+            ">= means at least: a food in it has no value for this in the catalogue, so the true figure may be higher.";
+
     private Show() {}
+
+    /** What >= means, below a table in which it stands. */
+    static void atLeastNote(Page page, TextTable table) {
+        if (table.contains(AT_LEAST)) {
+            page.paragraph("  ", "  ", AT_LEAST_NOTE);
+        }
+    }
 
     static BigDecimal rounded(BigDecimal value, int decimals) {
         return value.setScale(decimals, RoundingMode.HALF_UP);
@@ -44,8 +55,25 @@ final class Show {
         return plain(value, decimals).toPlainString();
     }
 
+    /** For sentences: 83, or "at least 83" when some food has no value for it. */
     static String amount(Nutrients nutrients, Nutrient nutrient) {
-        return whole(nutrients.get(nutrient));
+        return (nutrients.isComplete(nutrient) ? "" : "at least ") + whole(nutrients.get(nutrient));
+    }
+
+    /** For tables: 83, or >=83, which {@link #AT_LEAST_NOTE} explains below the table. */
+    static String cell(Nutrients nutrients, Nutrient nutrient) {
+        return mark(nutrients, nutrient) + whole(nutrients.get(nutrient));
+    }
+
+    /** The same for how far a table's figure is from a target: +12, or >=+12. */
+    static String difference(Nutrients nutrients, Nutrient nutrient, int target) {
+        // Of the rounded figure, so that a reader can check the sum.
+        int rounded = rounded(nutrients.get(nutrient), 0).intValueExact();
+        return mark(nutrients, nutrient) + signed(rounded - target);
+    }
+
+    private static String mark(Nutrients nutrients, Nutrient nutrient) {
+        return nutrients.isComplete(nutrient) ? "" : AT_LEAST;
     }
 
     /** A difference with its sign: +12, -3, 0. */

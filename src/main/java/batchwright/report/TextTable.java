@@ -45,6 +45,11 @@ final class TextTable {
         return this;
     }
 
+    /** Whether some cell holds this text. */
+    boolean contains(String text) {
+        return rows.stream().flatMap(List::stream).anyMatch(cell -> cell.contains(text));
+    }
+
     List<String> lines() {
         int[] widths = widths();
         List<String> lines = new ArrayList<>(headLines(widths));
