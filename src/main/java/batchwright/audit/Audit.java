@@ -46,7 +46,7 @@ public final class Audit {
                 .toList());
     }
 
-    private static AuditReport.Check check(Inspection inspection, Evidence evidence) {
+    static AuditReport.Check check(Inspection inspection, Evidence evidence) {
         var findings = new Findings();
         inspection.inspect(evidence, findings);
         return findings.asCheck(inspection.name());

@@ -26,7 +26,7 @@ record Avoid() implements Inspection {
     @Override
     public void inspect(Evidence evidence, Findings findings) {
         evidence.fills((batch, fill) -> evidence.known()
-                .seat(fill.eater())
+                .seat(fill)
                 .ifPresent(seat -> evidence.known()
                         .dish(batch.dish())
                         .ifPresent(dish -> inspectFill(evidence, dish, fill, seat.eater(), findings))));

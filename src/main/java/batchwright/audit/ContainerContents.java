@@ -10,7 +10,7 @@ record ContainerContents() implements Inspection {
     @Override
     public void inspect(Evidence evidence, Findings findings) {
         evidence.fills((batch, fill) -> Stated.compare(
-                "a container of " + batch.dish().id() + " for " + fill.eater().name(),
+                "a container of " + batch.dish().id() + fill.forWhom(),
                 fill.perContainer(),
                 evidence.eaten().inContainer(batch.dish(), fill),
                 findings));

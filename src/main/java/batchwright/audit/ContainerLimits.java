@@ -19,7 +19,7 @@ record ContainerLimits(String name, Function<DayTarget, Limits> limits) implemen
     @Override
     public void inspect(Evidence evidence, Findings findings) {
         evidence.fills((batch, fill) -> evidence.known()
-                .seat(fill.eater())
+                .seat(fill)
                 .ifPresent(seat -> limits.apply(seat.target())
                         .check(
                                 "a container of " + batch.dish().id() + " for "

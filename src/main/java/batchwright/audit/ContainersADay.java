@@ -63,12 +63,12 @@ record ContainersADay() implements Inspection {
 
     private static Map<Packed, Integer> packed(Evidence evidence, Findings findings) {
         Map<Packed, Integer> packed = new LinkedHashMap<>();
-        evidence.fills((Batch batch, Fill fill) -> {
-            var key = Packed.of(batch.dish().id(), fill.eater());
+        evidence.fills((Batch batch, Fill fill) -> fill.eater().ifPresent(eater -> {
+            var key = Packed.of(batch.dish().id(), eater);
             if (packed.merge(key, fill.containers(), Integer::sum) != fill.containers()) {
                 findings.add(key.dish() + " is packed in two ways for " + key.eater());
             }
-        });
+        }));
         return packed;
     }
 

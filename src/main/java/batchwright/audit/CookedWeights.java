@@ -32,7 +32,7 @@ record CookedWeights() implements Inspection {
     }
 
     private static void inspectPortion(String dish, Fill fill, Part part, Portion portion, Findings findings) {
-        String where = dish + " for " + fill.eater().name() + ": " + part.name();
+        String where = dish + fill.forWhom() + ": " + part.name();
         BigDecimal cooked = cooked(part, portion.rawGrams());
         BigDecimal stated = BigDecimal.valueOf(portion.cookedGrams());
         if (Tolerance.less(HALF_A_MARK, stated.subtract(cooked).abs()) || portion.cookedGrams() % MARK_G != 0) {

@@ -37,7 +37,7 @@ final class Eaten {
         return plan.batches().stream()
                 .filter(batch -> batch.dish().id().equals(dish.id()))
                 .flatMap(batch -> batch.fills().stream())
-                .filter(fill -> fill.eater().id().equals(eater.id()))
+                .filter(fill -> fill.isFor(eater))
                 .findFirst();
     }
 

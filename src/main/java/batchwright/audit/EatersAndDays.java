@@ -31,9 +31,9 @@ record EatersAndDays() implements Inspection {
             inspectEater(evidence, eater, findings);
         }
         evidence.fills((batch, fill) -> {
-            if (evidence.known().seat(fill.eater()).isEmpty()) {
-                findings.add(
-                        batch.dish().id() + " is packed for " + fill.eater().id() + ", who does not eat here");
+            String who = fill.eater().map(Eater::id).orElse("nobody");
+            if (evidence.known().seat(fill).isEmpty()) {
+                findings.add(batch.dish().id() + " is packed for " + who + ", who does not eat here");
             }
         });
     }

@@ -7,6 +7,7 @@ import batchwright.food.Measure;
 import batchwright.food.Pack;
 import batchwright.food.Part;
 import batchwright.person.Eater;
+import batchwright.plan.Fill;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import java.util.Optional;
@@ -21,6 +22,11 @@ record Known(PlanRequest request) {
         return request.seats().stream()
                 .filter(seat -> seat.eater().id().equals(named.id()))
                 .findFirst();
+    }
+
+    /** The seat of whom the containers are for; empty when they are for nobody in particular. */
+    Optional<Seat> seat(Fill fill) {
+        return fill.eater().flatMap(this::seat);
     }
 
     Optional<Food> food(Food named) {

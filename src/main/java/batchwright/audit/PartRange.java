@@ -21,7 +21,7 @@ record PartRange() implements Inspection {
     }
 
     private static void inspectFill(Dish dish, Batch batch, Fill fill, Findings findings) {
-        String where = batch.dish().id() + " for " + fill.eater().name();
+        String where = batch.dish().id() + fill.forWhom();
         List<String> wanted = dish.parts().stream().map(Part::name).toList();
         List<String> given = fill.portions().stream().map(p -> p.part().name()).toList();
         if (!wanted.equals(given)) {

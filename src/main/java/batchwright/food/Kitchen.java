@@ -52,6 +52,10 @@ public record Kitchen(
         return pantry.getOrDefault(food, BigDecimal.ZERO);
     }
 
+    public Kitchen withoutPantry() {
+        return new Kitchen(foods, measures, yields, packs, dishes, Map.of(), currency);
+    }
+
     public Optional<Measure> measure(Food food, String name) {
         return measuresOf(food).stream().filter(m -> m.name().equals(name)).findFirst();
     }

@@ -7,7 +7,11 @@ import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.util.List;
 
-/** What to cook, eat and buy. Holds decisions only; every total is worked out from them. */
+/**
+ * What to cook, eat and buy. Holds decisions only; every total is worked out from them.
+ *
+ * @param eaters their days; empty when a dish is cooked for nobody in particular
+ */
 public record Plan(List<EaterDays> eaters, List<Batch> batches, List<Purchase> shopping, Proof proof) {
     public Plan {
         eaters = List.copyOf(eaters);
@@ -28,7 +32,7 @@ public record Plan(List<EaterDays> eaters, List<Batch> batches, List<Purchase> s
         return batches.stream()
                 .filter(b -> b.dish().equals(dish))
                 .flatMap(b -> b.fills().stream())
-                .filter(f -> f.eater().equals(eater))
+                .filter(f -> f.isFor(eater))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException(
                         "dish (" + dish.id() + ") is not cooked for eater (" + eater.id() + ")."));

@@ -9,7 +9,7 @@ import java.util.Optional;
 /**
  * What a plan is asked for.
  *
- * @param seats eaters who share the batches and one shopping list, at least one
+ * @param seats eaters who share the batches and one shopping list; none when a dish is cooked for nobody in particular
  * @param days 1 to {@link #MOST_DAYS}
  * @param budget most to spend at the checkout
  * @param mostDishes most dishes in the cooking session
@@ -27,9 +27,6 @@ public record PlanRequest(
 
     public PlanRequest {
         seats = List.copyOf(seats);
-        if (seats.isEmpty()) {
-            throw new IllegalArgumentException("seats must not be empty.");
-        }
         if (days < 1 || days > MOST_DAYS) {
             throw new IllegalArgumentException("days (" + days + ") must be from 1 to " + MOST_DAYS + ".");
         }

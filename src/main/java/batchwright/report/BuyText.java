@@ -1,6 +1,7 @@
 package batchwright.report;
 
 import batchwright.food.Pack;
+import batchwright.plan.Batch;
 import batchwright.plan.Plan;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
@@ -117,19 +118,23 @@ final class BuyText {
                 .map(budget -> ", " + Show.money(new Money(budget.minor() - cost.minor()), currency())
                         + " under the budget of " + budget)
                 .orElse("");
-        BigDecimal aDay = cost.shareOf(
-                        BigDecimal.ONE,
-                        BigDecimal.valueOf((long) answer.days() * plan.eaters().size()))
-                .movePointLeft(2);
-        page.paragraph(
-                "  ",
-                "    ",
-                "Total " + Show.money(cost, currency()) + against + "; " + Show.money(aDay, currency())
-                        + (plan.eaters().size() == 1 ? " a day." : " a day and eater."));
+        page.paragraph("  ", "    ", "Total " + Show.money(cost, currency()) + against + "; " + each(cost) + ".");
         page.paragraph(
                 "  ",
                 "    ",
                 "Grams are as bought, with peel, bone or shell. left: what remains of packs and pantry taken.");
+    }
+
+    /** A day of one eater, or a container when nobody in particular eats them. */
+    private String each(Money cost) {
+        int eaters = plan.eaters().size();
+        long howMany = eaters == 0
+                ? plan.batches().stream().mapToInt(Batch::containers).sum()
+                : (long) answer.days() * eaters;
+        BigDecimal one =
+                cost.shareOf(BigDecimal.ONE, BigDecimal.valueOf(howMany)).movePointLeft(2);
+        String what = eaters == 0 ? " a container" : eaters == 1 ? " a day" : " a day and eater";
+        return Show.money(one, currency()) + what;
     }
 
     private void prices() {

@@ -37,6 +37,11 @@ final class CookText {
                 "  ",
                 dish.name() + " (" + dish.id() + "): " + Show.count(batch.containers(), "container", "containers"));
         page.paragraph("  ", "  ", keeps(dish));
+        raw(batch);
+        batch.fills().forEach(this::fill);
+    }
+
+    void raw(Batch batch) {
         page.line("  Raw, for the whole batch (edible weight):");
         var raw = new TextTable("    ").right("g").left("food").left("in measures");
         batch.ingredients()
@@ -51,7 +56,6 @@ final class CookText {
                         "    ",
                         "Pour off about " + amount(grams) + " g of fat (" + part.name()
                                 + "): the figures below leave it out."));
-        batch.fills().forEach(this::fill);
     }
 
     private String keeps(Dish dish) {
@@ -64,13 +68,13 @@ final class CookText {
         return grams.compareTo(BigDecimal.TEN) < 0 ? Show.oneDecimal(grams) : Show.whole(grams);
     }
 
-    private void fill(Fill fill) {
+    void fill(Fill fill) {
         Nutrients holds = fill.perContainer();
         String which = fill.containers() == 1 ? "The container" : "Each of the " + fill.containers() + " containers";
         page.paragraph(
                 "  ",
                 "    ",
-                which + " for " + fill.eater().name() + ": " + Show.amount(holds, Nutrient.ENERGY) + " kcal, "
+                which + fill.forWhom() + ": " + Show.amount(holds, Nutrient.ENERGY) + " kcal, "
                         + Show.amount(holds, Nutrient.PROTEIN) + " g protein");
         var parts = new TextTable("    ")
                 .left("part")

@@ -14,6 +14,11 @@ final class FoodSafety {
     private FoodSafety() {}
 
     static List<Caution> of(Plan plan) {
+        return of(plan, Freezing.anyOf(plan));
+    }
+
+    /** @param freezes whether some containers are frozen */
+    static List<Caution> of(Plan plan, boolean freezes) {
         List<Caution> advice = new ArrayList<>();
         advice.add(caution(
                 "cool_within_2_hours",
@@ -24,7 +29,7 @@ final class FoodSafety {
                 "Keep the fridge at or below 4 C (40 F) and eat cooked food within 3-4 days, the cooking day being day 1; freeze"
                         + " what is for later at -18 C (0 F).",
                 LEFTOVERS));
-        if (Freezing.anyOf(plan)) {
+        if (freezes) {
             advice.add(caution(
                     "thaw_in_fridge",
                     "Thaw frozen containers in the fridge the night before, not on the table.",

@@ -22,6 +22,15 @@ import java.util.stream.Stream;
 record Notice(Optional<Needs> eater, Caution caution) {
     private static final Citation LABELS = new Citation("FALCPA 2004, FASTER Act 2021; Regulation (EU) 1169/2011");
 
+    /** Nobody was named, so nobody's health was asked about. */
+    private static final Caution ANOTHER_QUESTION = new Caution(
+            "not_for_somebody",
+            "How much a person needs in a day is another question (needs EATER). If you are ill, pregnant, breastfeeding,"
+                    + " under 18 or have had an eating disorder, ask a doctor or dietitian before you eat by numbers; with"
+                    + " kidney disease also how much protein is right.",
+            false,
+            new Citation("a choice of this program: the cautions of needs in short, where no eater is named"));
+
     /** Health, then allergens, then food safety. */
     static List<Notice> of(PlanAnswer answer) {
         List<Notice> notices = new ArrayList<>();
@@ -33,6 +42,15 @@ record Notice(Optional<Needs> eater, Caution caution) {
             notices.add(food(snackAllergens(plan)));
             FoodSafety.of(plan).forEach(c -> notices.add(food(c)));
         });
+        return notices;
+    }
+
+    /** Of containers of one dish, for nobody in particular. */
+    static List<Notice> ofDish(Plan plan, boolean freezes) {
+        List<Notice> notices = new ArrayList<>();
+        notices.add(food(ANOTHER_QUESTION));
+        plan.batches().forEach(b -> notices.add(food(allergens(b.dish()))));
+        FoodSafety.of(plan, freezes).forEach(c -> notices.add(food(c)));
         return notices;
     }
 

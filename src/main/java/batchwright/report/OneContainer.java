@@ -53,6 +53,11 @@ record OneContainer(Size size, boolean optional, List<Portion> portions) {
 
     /** By unit price of the cheapest packs, to the cent; empty when a food has no price. */
     Optional<Money> cost(Kitchen kitchen) {
+        return cost(kitchen, portions);
+    }
+
+    /** Of portions that are filled in any way. */
+    static Optional<Money> cost(Kitchen kitchen, List<Portion> portions) {
         Map<Food, BigDecimal> grams = new LinkedHashMap<>();
         for (Portion portion : portions) {
             portion.part()

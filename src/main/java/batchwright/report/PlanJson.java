@@ -36,7 +36,16 @@ public final class PlanJson {
         return new PlanJson(answer).text();
     }
 
+    /** The same as an object, for answers that share some of it. */
+    static ObjectNode object(PlanAnswer answer) {
+        return new PlanJson(answer).fields();
+    }
+
     private String text() {
+        return Json.text(fields());
+    }
+
+    private ObjectNode fields() {
         Optional<Plan> plan = answer.plan();
         root.put("status", answer.status().id());
         proof();
@@ -57,7 +66,7 @@ public final class PlanJson {
         answer.clashes().forEach(clash -> clash(clashes.addObject(), clash));
         ArrayNode cautions = root.putArray("cautions");
         Notice.of(answer).forEach(notice -> notice(cautions.addObject(), notice));
-        return Json.text(root);
+        return root;
     }
 
     private void proof() {
@@ -119,7 +128,8 @@ public final class PlanJson {
     }
 
     private static void fill(ObjectNode node, Fill fill) {
-        node.put("eater", fill.eater().id()).put("containers", fill.containers());
+        fill.eater().ifPresentOrElse(e -> node.put("eater", e.id()), () -> node.putNull("eater"));
+        node.put("containers", fill.containers());
         ArrayNode parts = node.putArray("parts");
         for (Portion portion : fill.portions()) {
             ObjectNode part = parts.addObject()

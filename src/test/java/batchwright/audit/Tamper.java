@@ -80,7 +80,7 @@ final class Tamper {
                 batch -> new Batch(
                         batch.dish(),
                         batch.fills().stream()
-                                .map(f -> f.eater().equals(eater) ? change.apply(f) : f)
+                                .map(f -> f.isFor(eater) ? change.apply(f) : f)
                                 .toList()));
     }
 

@@ -1,0 +1,48 @@
+package batchwright.solve.dish;
+
+import batchwright.food.Food;
+import batchwright.food.Part;
+import batchwright.plan.Batch;
+import batchwright.plan.DishRequest;
+import batchwright.plan.Fill;
+import batchwright.plan.Plan;
+import batchwright.plan.Portion;
+import batchwright.plan.Proof;
+import batchwright.plan.Purchase;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Makes of the steps of each part a plan of one batch and what is bought for it, in exact decimals. */
+final class FilledPlan {
+    private FilledPlan() {}
+
+    /** @param steps of each part, in the dish's order */
+    static Plan of(DishRequest request, List<Integer> steps) {
+        List<Part> parts = request.dish().parts();
+        List<Portion> portions = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            portions.add(new Portion(parts.get(i), steps.get(i) * parts.get(i).stepGrams()));
+        }
+        var batch = new Batch(request.dish(), List.of(new Fill(Optional.empty(), request.containers(), portions)));
+        return new Plan(List.of(), List.of(batch), shopping(request, batch.ingredients()), Proof.NONE);
+    }
+
+    /** In the order of the catalogue. */
+    private static List<Purchase> shopping(DishRequest request, Map<Food, BigDecimal> edible) {
+        List<Purchase> shopping = new ArrayList<>();
+        for (Food food : request.kitchen().foods().values()) {
+            BigDecimal grams = edible.get(food);
+            if (grams != null) {
+                BigDecimal used = grams.divide(food.edibleShare(), MathContext.DECIMAL64);
+                var shelf = new Shelf(request.kitchen(), food, used.doubleValue());
+                BigDecimal pantry = request.kitchen().pantryGrams(food);
+                shopping.add(new Purchase(food, shelf.purchase(used.doubleValue()), used, used.min(pantry)));
+            }
+        }
+        return shopping;
+    }
+}
