@@ -38,7 +38,7 @@ public final class FilledDishText {
     private void plan(Plan plan) {
         Fill fill = plan.batches().get(0).fills().get(0);
         answer(plan, fill);
-        var cook = new CookText(plan, page);
+        var cook = new CookText(request.kitchen(), plan, page);
         page.heading("FILL");
         cook.fill(fill);
         holds(fill.perContainer());
