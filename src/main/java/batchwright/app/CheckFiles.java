@@ -2,6 +2,7 @@ package batchwright.app;
 
 import batchwright.files.EaterReader;
 import batchwright.files.KitchenReader;
+import batchwright.files.PriceDates;
 import batchwright.files.Read;
 import batchwright.food.Kitchen;
 import batchwright.text.Problem;
@@ -14,8 +15,9 @@ public final class CheckFiles {
 
     /** Errors and warnings, file by file; empty when all is right. */
     public static List<Problem> answer(Workspace workspace) {
-        Read<Kitchen> kitchen = KitchenReader.read(workspace.files());
+        Read<Kitchen> kitchen = KitchenReader.read(workspace.files(), workspace.cookingDay());
         List<Problem> problems = new ArrayList<>(kitchen.problems());
+        kitchen.value().map(k -> PriceDates.warnings(workspace.files(), k)).ifPresent(problems::addAll);
         for (String path : workspace.files().list("profiles")) {
             if (path.endsWith(".yaml")) {
                 problems.addAll(EaterReader.read(workspace.files(), path, kitchen.value())

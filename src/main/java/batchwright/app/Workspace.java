@@ -9,6 +9,7 @@ import batchwright.food.Kitchen;
 import batchwright.text.Problem;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -17,23 +18,24 @@ import java.util.function.Consumer;
  * starter files that travel with the program.
  *
  * @param here the current folder: paths of single files start there
+ * @param cookingDay from which use-by dates and ages of prices are counted
  * @param notes takes what the user should know besides the answer, a line or a few
  */
-public record Workspace(DataFiles files, Path here, Consumer<String> notes) {
+public record Workspace(DataFiles files, Path here, LocalDate cookingDay, Consumer<String> notes) {
     private static final String FOODS = "foods";
     private static final String PROFILES = "profiles";
 
-    public static Workspace open(Optional<Path> data, Path here, Consumer<String> notes) {
+    public static Workspace open(Optional<Path> data, Path here, LocalDate cookingDay, Consumer<String> notes) {
         if (data.isPresent()) {
-            return new Workspace(new FolderFiles(checked(here.resolve(data.get()))), here, notes);
+            return new Workspace(new FolderFiles(checked(here.resolve(data.get()))), here, cookingDay, notes);
         }
         if (Files.isDirectory(here.resolve(FOODS))) {
-            return new Workspace(new FolderFiles(here), here, notes);
+            return new Workspace(new FolderFiles(here), here, cookingDay, notes);
         }
         if (Files.isDirectory(here.resolve(PROFILES))) {
             notes.accept("note: there is no foods/ here, so foods, dishes and profiles are the starter files\n");
         }
-        return new Workspace(new StarterFiles(), here, notes);
+        return new Workspace(new StarterFiles(), here, cookingDay, notes);
     }
 
     private static Path checked(Path folder) {
@@ -53,7 +55,7 @@ public record Workspace(DataFiles files, Path here, Consumer<String> notes) {
 
     /** @throws Refused when a file has an error */
     public Kitchen kitchen() {
-        return value(KitchenReader.read(files));
+        return value(KitchenReader.read(files, cookingDay));
     }
 
     /**

@@ -120,7 +120,21 @@ final class Eaten {
     /** All batches, snacks and what is always eaten. */
     Grams all() {
         var grams = new Grams();
+        grams.add(cooked(), 1);
+        grams.add(besides(), 1);
+        return grams;
+    }
+
+    /** All batches. */
+    Grams cooked() {
+        var grams = new Grams();
         plan.batches().forEach(batch -> grams.add(inBatch(batch), 1));
+        return grams;
+    }
+
+    /** What is eaten besides containers: snacks and what is always eaten. */
+    Grams besides() {
+        var grams = new Grams();
         for (EaterDays eater : plan.eaters()) {
             eater.days().forEach(day -> addSnacks(grams, day));
         }

@@ -1,6 +1,8 @@
 package batchwright.audit;
 
+import batchwright.food.Contents;
 import batchwright.food.Food;
+import batchwright.food.Lot;
 import batchwright.food.Pack;
 import batchwright.plan.Batch;
 import batchwright.plan.Day;
@@ -11,6 +13,7 @@ import batchwright.plan.PlanRequest;
 import batchwright.plan.Purchase;
 import batchwright.plan.Seat;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.function.BiConsumer;
 
@@ -39,13 +42,63 @@ record Evidence(PlanRequest request, Plan plan, Known known, Eaten eaten) {
         return edible.multiply(HUNDRED).divide(HUNDRED.subtract(food.refusePercent()), Tolerance.DIGITS);
     }
 
-    /** Grams in the packs of a line of the shopping list. */
-    static BigDecimal bought(Purchase purchase) {
+    /** Day of the plan, 1 being the cooking day. */
+    LocalDate day(int number) {
+        return request.kitchen().cookingDay().plusDays(number - 1L);
+    }
+
+    /** Grams at home as purchased that are not past their date when they are cooked. */
+    BigDecimal atHome(Food food) {
+        return atHome(food, day(1));
+    }
+
+    /** Grams at home as purchased that may be eaten on any day of the plan. */
+    BigDecimal keepsAtHome(Food food) {
+        return atHome(food, day(request.days()));
+    }
+
+    private BigDecimal atHome(Food food, LocalDate on) {
         BigDecimal grams = BigDecimal.ZERO;
-        for (Map.Entry<Pack, Integer> line : purchase.packs().entrySet()) {
-            grams = grams.add(line.getKey().grams().multiply(BigDecimal.valueOf(line.getValue())));
+        for (Lot lot : request.kitchen().lotsOf(food)) {
+            if (lot.useBy().isEmpty() || on.compareTo(lot.useBy().get()) <= 0) {
+                grams = grams.add(lot.grams());
+            }
         }
         return grams;
+    }
+
+    /** What the plan takes from the pantry [g as purchased]: as much as it can, of what spoils only for batches. */
+    BigDecimal fromPantry(Food food) {
+        BigDecimal cooked = asPurchased(food, eaten.cooked().of(food));
+        BigDecimal besides = asPurchased(food, eaten.besides().of(food));
+        BigDecimal keeps = keepsAtHome(food);
+        BigDecimal spoilingCooked = cooked.min(atHome(food).subtract(keeps));
+        return spoilingCooked.add(keeps.min(cooked.subtract(spoilingCooked).add(besides)));
+    }
+
+    /** Grams in the packs of a food on the shopping list. */
+    BigDecimal bought(Food food) {
+        return plan.shopping().stream()
+                .filter(purchase -> purchase.food().equals(food))
+                .map(this::bought)
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** Grams in the packs of a line of the shopping list. */
+    BigDecimal bought(Purchase purchase) {
+        BigDecimal grams = BigDecimal.ZERO;
+        for (Map.Entry<Pack, Integer> line : purchase.packs().entrySet()) {
+            grams = grams.add(grams(line.getKey()).multiply(BigDecimal.valueOf(line.getValue())));
+        }
+        return grams;
+    }
+
+    /** Grams of one pack, or of one step of loose goods, from what the files say of its units and their drained weight. */
+    BigDecimal grams(Pack named) {
+        Contents contents = known.pack(named).orElse(named).contents();
+        BigDecimal one =
+                contents.drainedGrams().isPresent() ? contents.drainedGrams().get() : contents.unitGrams();
+        return BigDecimal.valueOf(contents.units()).multiply(one);
     }
 
     /** Checkout cost at the files' prices [minor units]. */
@@ -58,8 +111,19 @@ record Evidence(PlanRequest request, Plan plan, Known known, Eaten eaten) {
         long minor = 0;
         for (Map.Entry<Pack, Integer> line : purchase.packs().entrySet()) {
             Pack pack = known.pack(line.getKey()).orElse(line.getKey());
-            minor = Math.addExact(minor, Math.multiplyExact(pack.price().minor(), (long) line.getValue()));
+            minor = Math.addExact(minor, Math.multiplyExact(priceMinor(pack), (long) line.getValue()));
         }
         return minor;
+    }
+
+    /** Of loose goods, the fewest whole cents that are no less than the step's share of the stated price. */
+    private static long priceMinor(Pack pack) {
+        if (pack.loose().isEmpty()) {
+            return pack.price().minor();
+        }
+        BigDecimal stated = BigDecimal.valueOf(pack.loose().get().price().minor());
+        BigDecimal[] cents = stated.multiply(pack.contents().unitGrams())
+                .divideAndRemainder(pack.loose().get().grams());
+        return cents[0].longValueExact() + cents[1].signum();
     }
 }

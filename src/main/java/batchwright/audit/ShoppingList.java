@@ -31,8 +31,8 @@ record ShoppingList() implements Inspection {
     private static void inspectLine(Evidence evidence, Purchase purchase, Grams eaten, Findings findings) {
         Food food = evidence.known().food(purchase.food()).orElse(purchase.food());
         BigDecimal used = evidence.asPurchased(food, eaten.of(food));
-        BigDecimal fromPantry = used.min(evidence.request().kitchen().pantryGrams(food));
-        BigDecimal bought = Evidence.bought(purchase);
+        BigDecimal fromPantry = evidence.fromPantry(food);
+        BigDecimal bought = evidence.bought(purchase);
         compare(food, "used", purchase.usedGrams(), used, findings);
         compare(food, "from the pantry", purchase.fromPantryGrams(), fromPantry, findings);
         compare(food, "bought", purchase.boughtGrams(), bought, findings);

@@ -20,8 +20,7 @@ record Stock() implements Inspection {
         Map<Food, BigDecimal> bought = bought(evidence, findings);
         eaten.byFood().forEach((food, edible) -> {
             BigDecimal used = evidence.asPurchased(food, edible);
-            BigDecimal has =
-                    evidence.request().kitchen().pantryGrams(food).add(bought.getOrDefault(food, BigDecimal.ZERO));
+            BigDecimal has = evidence.atHome(food).add(bought.getOrDefault(food, BigDecimal.ZERO));
             if (Tolerance.less(has, used)) {
                 findings.add(food.id() + ": used " + Say.against(used, "at home and bought", has, "g"));
             }
@@ -34,7 +33,7 @@ record Stock() implements Inspection {
     private static Map<Food, BigDecimal> bought(Evidence evidence, Findings findings) {
         Map<Food, BigDecimal> bought = new LinkedHashMap<>();
         for (Purchase purchase : evidence.plan().shopping()) {
-            bought.merge(purchase.food(), Evidence.bought(purchase), BigDecimal::add);
+            bought.merge(purchase.food(), evidence.bought(purchase), BigDecimal::add);
             purchase.packs().forEach((pack, count) -> {
                 if (count < 1) {
                     findings.add(purchase.food().id() + ": " + count + " packs is no count");
@@ -51,11 +50,17 @@ record Stock() implements Inspection {
     private static void noNeedlessPack(Evidence evidence, Purchase purchase, Grams eaten, Findings findings) {
         Food food = evidence.known().food(purchase.food()).orElse(purchase.food());
         BigDecimal used = evidence.asPurchased(food, eaten.of(food));
-        BigDecimal has = evidence.request().kitchen().pantryGrams(food).add(Evidence.bought(purchase));
+        BigDecimal besides =
+                evidence.asPurchased(food, evidence.eaten().besides().of(food));
+        BigDecimal bought = evidence.bought(purchase);
         for (Pack pack : purchase.packs().keySet()) {
-            if (!Tolerance.less(has.subtract(pack.grams()), used)) {
+            BigDecimal grams = evidence.grams(pack);
+            BigDecimal less = bought.subtract(grams);
+            boolean enough = !Tolerance.less(evidence.atHome(food).add(less), used);
+            boolean keepsEnough = !Tolerance.less(evidence.keepsAtHome(food).add(less), besides);
+            if (enough && keepsEnough) {
                 findings.add(food.id() + ": one pack of "
-                        + pack.grams().stripTrailingZeros().toPlainString() + " g less would do");
+                        + grams.stripTrailingZeros().toPlainString() + " g less would do");
             }
         }
     }

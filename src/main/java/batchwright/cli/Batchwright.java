@@ -5,6 +5,8 @@ import batchwright.app.Refused;
 import batchwright.app.Workspace;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -40,6 +42,14 @@ final class Batchwright implements Runnable {
     @Nullable
     String data;
 
+    @Option(
+            names = "--date",
+            scope = ScopeType.INHERIT,
+            paramLabel = "YYYY-MM-DD",
+            description = "The cooking day: use-by dates and ages of prices count from it; default today.")
+    @Nullable
+    String date;
+
     @Option(names = "--json", scope = ScopeType.INHERIT, description = "Answer in JSON, for scripts.")
     boolean json;
 
@@ -56,11 +66,13 @@ final class Batchwright implements Runnable {
     private final Terminal terminal;
     private final MakePlan plans;
     private final Path here;
+    private final Clock clock;
 
-    Batchwright(Terminal terminal, MakePlan plans, Path here) {
+    Batchwright(Terminal terminal, MakePlan plans, Path here, Clock clock) {
         this.terminal = terminal;
         this.plans = plans;
         this.here = here;
+        this.clock = clock;
     }
 
     /** Options without a command. */
@@ -84,7 +96,13 @@ final class Batchwright implements Runnable {
 
     Workspace workspace() {
         Optional<Path> folder = Optional.ofNullable(data).map(this::folder);
-        return Workspace.open(folder, here, terminal.err()::print);
+        return Workspace.open(folder, here, cookingDay(), terminal.err()::print);
+    }
+
+    private LocalDate cookingDay() {
+        return Optional.ofNullable(date)
+                .map(text -> new Given("--date", text).day())
+                .orElseGet(() -> LocalDate.now(clock));
     }
 
     int answer(String answer) {

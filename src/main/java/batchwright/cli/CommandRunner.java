@@ -8,6 +8,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -20,15 +21,17 @@ final class CommandRunner {
     private final Terminal terminal;
     private final MakePlan plans;
     private final Path here;
+    private final Clock clock;
 
-    CommandRunner(Terminal terminal, MakePlan plans, Path here) {
+    CommandRunner(Terminal terminal, MakePlan plans, Path here, Clock clock) {
         this.terminal = terminal;
         this.plans = plans;
         this.here = here;
+        this.clock = clock;
     }
 
     int run(String[] args) {
-        CommandLine line = CommandLines.of(new Batchwright(terminal, plans, here));
+        CommandLine line = CommandLines.of(new Batchwright(terminal, plans, here, clock));
         if (args.length == 0) {
             terminal.out().print(CommandLines.shortHelp(line));
             return ExitCode.DONE.code();

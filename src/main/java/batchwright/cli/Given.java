@@ -3,14 +3,17 @@ package batchwright.cli;
 import batchwright.app.Refused;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 
 /**
- * A number as typed on the command line. Decimals have a point; nothing else is understood.
+ * A number or a day as typed on the command line. Decimals have a point; nothing else is understood.
  *
  * @param name of the option or argument
  * @param text what was typed
  */
 record Given(String name, String text) {
+    private static final String DAY = "\\d{4}-\\d{2}-\\d{2}";
     private static final String WHOLE = "\\d{1,9}";
     private static final String ONE_DECIMAL = "\\d{1,9}(\\.\\d)?";
     private static final String TWO_DECIMALS = "\\d{1,7}(\\.\\d{1,2})?";
@@ -49,6 +52,18 @@ record Given(String name, String text) {
             throw refused(range);
         }
         return Money.of(new BigDecimal(text));
+    }
+
+    /** @throws Refused when it is no day such as 2026-11-25 */
+    LocalDate day() {
+        if (text.matches(DAY)) {
+            try {
+                return LocalDate.parse(text);
+            } catch (DateTimeParseException notInTheCalendar) {
+                throw refused("a day of the calendar");
+            }
+        }
+        throw refused("a day as year-month-day, such as 2026-11-25");
     }
 
     private Refused refused(String range) {

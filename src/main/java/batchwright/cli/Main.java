@@ -6,6 +6,8 @@ import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
 
 /** Starts the program: command line in, text out, exit code. */
 public final class Main {
@@ -22,10 +24,10 @@ public final class Main {
 
     /** Runs one command in the current folder; never ends the process. */
     public static int run(String[] args, PrintStream out, PrintStream err) {
-        return run(args, new Terminal(out, err), new MakePlan(), Path.of(""));
+        return run(args, new Terminal(out, err), new MakePlan(), Path.of(""), Clock.system(ZoneId.systemDefault()));
     }
 
-    static int run(String[] args, Terminal terminal, MakePlan plans, Path here) {
-        return new CommandRunner(terminal, plans, here).run(args);
+    static int run(String[] args, Terminal terminal, MakePlan plans, Path here, Clock clock) {
+        return new CommandRunner(terminal, plans, here, clock).run(args);
     }
 }

@@ -8,7 +8,8 @@ import java.util.Optional;
 
 /**
  * Every rule of a request that can be loosened. Those that people think of first come last, because a deletion filter rather
- * keeps what it looks at last. Part ranges, stock, containers a day and what is always eaten are no dials: they always hold.
+ * keeps what it looks at last. Part ranges, stock, use-by dates, containers a day and what is always eaten are no dials: they
+ * always hold.
  *
  * @param groups of the session, then of each eater
  */

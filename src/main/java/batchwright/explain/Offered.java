@@ -36,6 +36,7 @@ final class Offered {
                 .toList();
     }
 
+    /** To be cooked. */
     static boolean canGet(Food food, Kitchen kitchen) {
         return !kitchen.packsOf(food).isEmpty() || kitchen.pantryGrams(food).signum() > 0;
     }

@@ -45,13 +45,20 @@ final class PlainCauses {
     private Optional<Clash> alwaysMissing(AtTable at) {
         return at.wishes().always().stream()
                 .map(always -> always.measure().food())
-                .filter(food -> !Offered.canGet(food, request.kitchen()))
+                .filter(food -> request.kitchen().packsOf(food).isEmpty()
+                        && request.lastingGrams(food).signum() == 0)
                 .findFirst()
-                .map(food -> new Clash(
-                        "stock",
-                        at.name() + " always eats " + food.name() + ", which is neither at home nor sold",
-                        "",
-                        "a pack of " + food.id() + " in foods/shop.csv"));
+                .map(food -> {
+                    boolean spoils = request.kitchen().pantryGrams(food).signum() > 0;
+                    return new Clash(
+                            spoils ? "use by" : "stock",
+                            at.name() + " always eats " + food.name() + ", which is "
+                                    + (spoils
+                                            ? "not sold, and what is at home spoils before the last day"
+                                            : "neither at home nor sold"),
+                            "",
+                            "a pack of " + food.id() + " in foods/shop.csv");
+                });
     }
 
     private Optional<Clash> nothingToBuy(AtTable at) {

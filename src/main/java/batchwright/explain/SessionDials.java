@@ -79,7 +79,6 @@ final class SessionDials {
                 ? new Dish(
                         d.id(), d.name(), d.kind(), d.fridgeDays(), true, d.reheat(), d.parts(), d.staples(), d.steps())
                 : d);
-        return request.withKitchen(
-                new Kitchen(k.foods(), k.measures(), k.yields(), k.packs(), dishes, k.pantry(), k.currency()));
+        return request.withKitchen(k.withDishes(dishes));
     }
 }

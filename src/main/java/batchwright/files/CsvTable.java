@@ -15,6 +15,8 @@ final class CsvTable {
     private final SourceFile file;
     private final Problems problems;
     private final Map<String, Integer> columns = new HashMap<>();
+    /** Cells that a line must have at least: optional ones at its end may be left out. */
+    private int leastCells;
 
     private CsvTable(SourceFile file, Problems problems) {
         this.file = file;
@@ -26,7 +28,7 @@ final class CsvTable {
         return rows(file, needed, List.of(), problems);
     }
 
-    /** @param optional columns that may be left out; their cells are then empty */
+    /** @param optional columns that may be left out; in single lines too, when they are the last; their cells are then empty */
     static Optional<List<Row>> rows(SourceFile file, List<String> needed, List<String> optional, Problems problems) {
         var table = new CsvTable(file, problems);
         List<CsvLines.Line> lines = CsvLines.of(file, problems);
@@ -78,6 +80,10 @@ final class CsvTable {
                     "the header lacks " + String.join(", ", missing),
                     "expected " + String.join(",", needed));
         }
+        leastCells = needed.stream()
+                .mapToInt(n -> columns.getOrDefault(n, 0) + 1)
+                .max()
+                .orElse(0);
         return header.sound() && problems.errors() == before;
     }
 
@@ -85,7 +91,7 @@ final class CsvTable {
         List<Written> cells = withoutEmptyEnd(line.cells(), columns.size());
         int width = file.line(line.number()).length();
         var whole = file.span(line.number(), 1, width);
-        boolean fits = cells.size() == columns.size();
+        boolean fits = cells.size() >= leastCells && cells.size() <= columns.size();
         if (line.sound() && cells.size() > columns.size()) {
             problems.error(
                     cells.get(columns.size()),

@@ -3,10 +3,11 @@ package batchwright.files;
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
+import batchwright.food.Lot;
 import batchwright.text.Problem;
 import batchwright.text.SourceFile;
 import batchwright.text.Span;
-import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,18 +23,21 @@ public final class KitchenReader {
     private final Sources sources;
     private final Map<Food, Span> cooked = new LinkedHashMap<>();
 
-    private KitchenReader(DataFiles files) {
+    private final LocalDate cookingDay;
+
+    private KitchenReader(DataFiles files, LocalDate cookingDay) {
         this.files = files;
+        this.cookingDay = cookingDay;
         this.sources = new Sources(files, problems);
     }
 
-    public static Read<Kitchen> read(DataFiles files) {
-        return new KitchenReader(files).kitchen(true);
+    public static Read<Kitchen> read(DataFiles files, LocalDate cookingDay) {
+        return new KitchenReader(files, cookingDay).kitchen(true);
     }
 
     /** The kitchen without its dishes, whose files are not opened: for questions about foods alone. */
-    public static Read<Kitchen> readFoods(DataFiles files) {
-        return new KitchenReader(files).kitchen(false);
+    public static Read<Kitchen> readFoods(DataFiles files, LocalDate cookingDay) {
+        return new KitchenReader(files, cookingDay).kitchen(false);
     }
 
     private Read<Kitchen> kitchen(boolean withDishes) {
@@ -46,10 +50,18 @@ public final class KitchenReader {
         ShopTable shop = ShopTable.read(
                 sources.need("foods/shop.csv", "expected the table of packs and prices" + INIT), foods, problems);
         Map<String, Dish> dishes = withDishes ? dishes(foods, measures, yields) : Map.of();
-        Map<Food, BigDecimal> pantry = PantryTable.read(sources.find("profiles/pantry.csv"), foods, problems);
+        Map<Food, List<Lot>> pantry =
+                PantryTable.read(sources.find("profiles/pantry.csv"), foods, measures.byFood(), problems);
         warnAboutFoodsNotToBeHad(shop, pantry);
         return problems.result(() -> new Kitchen(
-                foods.foods(), measures.byFood(), yields.byFood(), shop.packs(), dishes, pantry, shop.currency()));
+                foods.foods(),
+                measures.byFood(),
+                yields.byFood(),
+                shop.packs(),
+                dishes,
+                pantry,
+                shop.currency(),
+                cookingDay));
     }
 
     private Map<String, Dish> dishes(FoodNames foods, MeasureNames measures, Yields yields) {
@@ -76,12 +88,13 @@ public final class KitchenReader {
     }
 
     /** Told once a food, where a dish first uses it; and only when the shop's table was read as a whole. */
-    private void warnAboutFoodsNotToBeHad(ShopTable shop, Map<Food, BigDecimal> pantry) {
+    private void warnAboutFoodsNotToBeHad(ShopTable shop, Map<Food, List<Lot>> pantry) {
         if (!shop.isComplete()) {
             return;
         }
         cooked.forEach((food, place) -> {
-            if (!shop.packs().containsKey(food) && !pantry.containsKey(food)) {
+            boolean atHome = pantry.getOrDefault(food, List.of()).stream().anyMatch(lot -> lot.keepsUntil(cookingDay));
+            if (!shop.packs().containsKey(food) && !atHome) {
                 problems.warning(
                         place,
                         "%s is neither sold nor at home, so this dish cannot be cooked".formatted(food),

@@ -1,33 +1,59 @@
 package batchwright.files;
 
 import batchwright.food.Food;
+import batchwright.food.Lot;
+import batchwright.food.Measure;
 import batchwright.text.SourceFile;
+import batchwright.text.Written;
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** profiles/pantry.csv: what is at home, in grams as purchased. */
+/** profiles/pantry.csv: what is at home; a line for each lot of a food, with its use-by date if it has one. */
 final class PantryTable {
     static final List<String> COLUMNS = List.of("food", "grams", "note");
-    private static final Range GRAMS = Range.of("weight at home", "0", "100000", "g", "");
+    static final List<String> OPTIONAL = List.of("use_by");
 
-    private PantryTable() {}
+    private final FoodNames foods;
+    private final PantryAmount amounts;
+    private final Problems problems;
+    private final Once once;
+    private final Map<Food, List<Lot>> lots = new LinkedHashMap<>();
 
-    static Map<Food, BigDecimal> read(Optional<SourceFile> file, FoodNames foods, Problems problems) {
-        var pantry = new LinkedHashMap<Food, BigDecimal>();
-        var once = new Once(problems);
-        file.flatMap(f -> CsvTable.rows(f, COLUMNS, problems)).stream()
+    private PantryTable(FoodNames foods, Map<Food, List<Measure>> measures, Problems problems) {
+        this.foods = foods;
+        this.amounts = new PantryAmount(measures, problems);
+        this.problems = problems;
+        this.once = new Once(problems);
+    }
+
+    static Map<Food, List<Lot>> read(
+            Optional<SourceFile> file, FoodNames foods, Map<Food, List<Measure>> measures, Problems problems) {
+        var table = new PantryTable(foods, measures, problems);
+        file.flatMap(f -> CsvTable.rows(f, COLUMNS, OPTIONAL, problems)).stream()
                 .flatMap(List::stream)
                 .filter(Row::isSound)
-                .forEach(row -> {
-                    Optional<Food> food =
-                            row.need("food", "Enter a food of the catalogue").flatMap(foods::find);
-                    Optional<BigDecimal> grams = row.decimal("grams", GRAMS);
-                    food.filter(f -> once.isNew(f.id(), row.cell("food")))
-                            .ifPresent(f -> grams.ifPresent(g -> pantry.put(f, g)));
-                });
-        return pantry;
+                .forEach(table::row);
+        return table.lots;
+    }
+
+    private void row(Row row) {
+        int before = problems.errors();
+        Optional<Food> food = row.need("food", "Enter a food of the catalogue").flatMap(foods::find);
+        Optional<BigDecimal> grams = row.need("grams", "Enter the weight at home, in g, or such as 3 medium")
+                .flatMap(cell -> food.flatMap(f -> amounts.asPurchased(f, cell)));
+        Written date = row.cell("use_by");
+        Optional<LocalDate> useBy = date.isEmpty() ? Optional.empty() : new Dates(problems).read(date);
+        if (problems.errors() == before && food.isPresent() && once.isNew(named(food.get(), useBy), row.cell("food"))) {
+            lots.computeIfAbsent(food.get(), f -> new ArrayList<>()).add(new Lot(grams.orElseThrow(), useBy));
+        }
+    }
+
+    private static String named(Food food, Optional<LocalDate> useBy) {
+        return useBy.map(day -> food.id() + " to be used by " + day).orElse(food.id());
     }
 }

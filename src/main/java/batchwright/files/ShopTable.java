@@ -1,5 +1,6 @@
 package batchwright.files;
 
+import batchwright.food.Contents;
 import batchwright.food.Food;
 import batchwright.food.Pack;
 import batchwright.quantity.Money;
@@ -7,7 +8,6 @@ import batchwright.text.SourceFile;
 import batchwright.text.Written;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,10 +15,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** foods/shop.csv: packs with price, all in one currency. */
+/**
+ * foods/shop.csv: packs with price, all in one currency. A line with a step is of loose goods: grams and price are those that
+ * the shelf states, and any whole number of steps can be bought.
+ */
 final class ShopTable {
     static final List<String> COLUMNS = List.of("food", "shop", "pack", "grams", "price", "currency", "seen", "note");
-    private static final Range GRAMS = Range.of("weight of a pack", "1", "50000", "g", "as bought, with peel and bone");
+    static final List<String> OPTIONAL = List.of("drained", "step");
+    private static final Range STEP = Range.of(
+            "step", "10", "5000", "g", "the price of a step is rounded up to the cent, so tiny steps would be dear");
     private static final Range PRICE =
             Range.of("price", "0.01", "10000", "", "what is free at home belongs in the pantry");
     private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
@@ -40,7 +45,7 @@ final class ShopTable {
     static ShopTable read(Optional<SourceFile> file, FoodNames foods, Problems problems) {
         var table = new ShopTable(foods, problems);
         int before = problems.errors();
-        Optional<List<Row>> rows = file.flatMap(f -> CsvTable.rows(f, COLUMNS, problems));
+        Optional<List<Row>> rows = file.flatMap(f -> CsvTable.rows(f, COLUMNS, OPTIONAL, problems));
         rows.ifPresent(all -> all.stream().filter(Row::isSound).forEach(table::row));
         table.complete = rows.isPresent() && problems.errors() == before;
         return table;
@@ -65,28 +70,44 @@ final class ShopTable {
         Optional<Food> food = row.need("food", "Enter a food of the catalogue").flatMap(foods::find);
         Optional<Written> shop = row.need("shop", "Enter the name of the shop");
         Optional<Written> label = row.need("pack", "Enter what the shelf says: bag, can, dozen");
-        Optional<BigDecimal> grams = row.decimal("grams", GRAMS);
+        Optional<Contents> contents = row.need("grams", "Enter the weight of a pack, in g")
+                .flatMap(grams -> new ContentsGrammar(problems).read(grams, row.cell("drained")));
+        Optional<BigDecimal> step = step(row, contents);
         Optional<Money> price = price(row);
         row.need("currency", "Enter a currency such as USD").ifPresent(this::sameCurrency);
         Optional<LocalDate> seen =
-                row.need("seen", "Enter the day you saw the price: 2026-10-15").flatMap(this::date);
+                row.need("seen", "Enter the day you saw the price: 2026-10-15").flatMap(new Dates(problems)::read);
         if (problems.errors() == before && food.isPresent()) {
-            String what = "%s of %s in %s"
-                    .formatted(
-                            label.orElseThrow().text(),
-                            food.get(),
-                            shop.orElseThrow().text());
-            once.isNew(what, row.cell("pack"));
+            String where = shop.orElseThrow().text();
+            String says = label.orElseThrow().text();
+            once.isNew("%s of %s in %s".formatted(says, food.get(), where), row.cell("pack"));
+            var pack = new Pack(
+                    food.get(),
+                    where,
+                    says,
+                    contents.orElseThrow(),
+                    price.orElseThrow(),
+                    Optional.empty(),
+                    seen.orElseThrow(),
+                    row.cell("note").text());
             packs.computeIfAbsent(food.get(), f -> new ArrayList<>())
-                    .add(new Pack(
-                            food.get(),
-                            shop.orElseThrow().text(),
-                            label.orElseThrow().text(),
-                            grams.orElseThrow(),
-                            price.orElseThrow(),
-                            seen.orElseThrow(),
-                            row.cell("note").text()));
+                    .add(step.map(pack::looseBy).orElse(pack));
         }
+    }
+
+    /** Of loose goods; empty for packs. */
+    private Optional<BigDecimal> step(Row row, Optional<Contents> contents) {
+        Written cell = row.cell("step");
+        if (cell.isEmpty()) {
+            return Optional.empty();
+        }
+        if (contents.isPresent() && !contents.get().isPlain()) {
+            problems.error(
+                    cell,
+                    "what is sold loose is neither a multipack nor drained",
+                    "expected in grams the weight that the price is for, such as 1000, and no drained weight");
+        }
+        return new Numbers(problems).decimal(cell, STEP);
     }
 
     private Optional<Money> price(Row row) {
@@ -110,15 +131,6 @@ final class ShopTable {
                             .formatted(code.text(), currency.get().text()),
                     "expected one currency; the first is on line %s"
                             .formatted(currency.get().at().line()));
-        }
-    }
-
-    private Optional<LocalDate> date(Written written) {
-        try {
-            return Optional.of(LocalDate.parse(written.text()));
-        } catch (DateTimeParseException notADate) {
-            problems.error(written, written.quoted() + " is not a date", "expected year-month-day: 2026-10-15");
-            return Optional.empty();
         }
     }
 }

@@ -1,6 +1,7 @@
 package batchwright.food;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,15 +9,16 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Everything the files say about food, read and checked.
+ * Everything the files say about food, read and checked, as it is on the cooking day.
  *
  * @param foods by id
  * @param measures household measures by food
  * @param yields cooked yields by food
  * @param packs what the shops sell, by food
  * @param dishes by id
- * @param pantry grams at home as purchased, by food
+ * @param pantry what is at home, by food; some of it may be past its date
  * @param currency ISO 4217 code of all prices
+ * @param cookingDay from which use-by dates and ages of prices are counted
  */
 public record Kitchen(
         Map<String, Food> foods,
@@ -24,8 +26,9 @@ public record Kitchen(
         Map<Food, List<CookedYield>> yields,
         Map<Food, List<Pack>> packs,
         Map<String, Dish> dishes,
-        Map<Food, BigDecimal> pantry,
-        String currency) {
+        Map<Food, List<Lot>> pantry,
+        String currency,
+        LocalDate cookingDay) {
     public Kitchen {
         foods = ordered(foods);
         measures = ordered(measures);
@@ -47,9 +50,38 @@ public record Kitchen(
         return packs.getOrDefault(food, List.of());
     }
 
-    /** Grams at home, as purchased. */
+    public List<Lot> lotsOf(Food food) {
+        return pantry.getOrDefault(food, List.of());
+    }
+
+    /** Grams at home, as purchased, that may be used on the cooking day. */
     public BigDecimal pantryGrams(Food food) {
-        return pantry.getOrDefault(food, BigDecimal.ZERO);
+        return pantryGrams(food, cookingDay);
+    }
+
+    /** Grams at home, as purchased, that may still be used on this day. */
+    public BigDecimal pantryGrams(Food food, LocalDate day) {
+        return lotsOf(food).stream()
+                .filter(lot -> lot.keepsUntil(day))
+                .map(Lot::grams)
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** Lots at home that may no longer be used on the cooking day. */
+    public Map<Food, List<Lot>> pastTheirDate() {
+        var past = new LinkedHashMap<Food, List<Lot>>();
+        pantry.forEach((food, lots) -> {
+            List<Lot> over =
+                    lots.stream().filter(lot -> !lot.keepsUntil(cookingDay)).toList();
+            if (!over.isEmpty()) {
+                past.put(food, over);
+            }
+        });
+        return past;
+    }
+
+    public Kitchen withDishes(Map<String, Dish> other) {
+        return new Kitchen(foods, measures, yields, packs, other, pantry, currency, cookingDay);
     }
 
     public Kitchen withoutPantry() {

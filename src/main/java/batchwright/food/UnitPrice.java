@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What a food costs by weight, in the pack that is cheapest per edible gram. For comparing foods: at the checkout whole packs
- * are paid.
+ * What a food costs by weight, in the pack (or loose) that is cheapest per edible gram. For comparing foods: at the checkout
+ * whole packs are paid.
  */
 public final class UnitPrice {
     private static final BigDecimal PER = BigDecimal.valueOf(100);
@@ -28,7 +28,12 @@ public final class UnitPrice {
     }
 
     private static BigDecimal perGram(Pack pack) {
-        return BigDecimal.valueOf(pack.price().minor()).divide(pack.edibleGrams(), MathContext.DECIMAL64);
+        return BigDecimal.valueOf(pack.tag().price().minor()).divide(edibleGrams(pack), MathContext.DECIMAL64);
+    }
+
+    /** Edible grams that the stated price buys. */
+    private static BigDecimal edibleGrams(Pack pack) {
+        return pack.tag().grams().multiply(pack.food().edibleShare());
     }
 
     public Pack pack() {
@@ -37,7 +42,7 @@ public final class UnitPrice {
 
     /** What edible grams cost, in minor units with four decimals. */
     public BigDecimal minorOf(BigDecimal edibleGrams) {
-        return pack.price().shareOf(edibleGrams, pack.edibleGrams());
+        return pack.tag().price().shareOf(edibleGrams, edibleGrams(pack));
     }
 
     /** What so much of a nutrient costs, to the cent; empty when the food has none of it. */

@@ -1,11 +1,13 @@
 package batchwright.plan;
 
 import batchwright.food.Dish;
+import batchwright.food.Food;
 import batchwright.food.Nutrients;
 import batchwright.person.Eater;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What to cook, eat and buy. Holds decisions only; every total is worked out from them.
@@ -25,6 +27,11 @@ public record Plan(List<EaterDays> eaters, List<Batch> batches, List<Purchase> s
 
     public Plan withProof(Proof other) {
         return new Plan(eaters, batches, shopping, other);
+    }
+
+    /** The line of the shopping list; empty when the plan does not use the food. */
+    public Optional<Purchase> purchase(Food food) {
+        return shopping.stream().filter(p -> p.food().equals(food)).findFirst();
     }
 
     /** The containers of a dish for an eater. */

@@ -1,8 +1,11 @@
 package batchwright.plan;
 
+import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.quantity.Money;
+import java.math.BigDecimal;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,6 +33,18 @@ public record PlanRequest(
         if (days < 1 || days > MOST_DAYS) {
             throw new IllegalArgumentException("days (" + days + ") must be from 1 to " + MOST_DAYS + ".");
         }
+    }
+
+    public LocalDate lastDay() {
+        return kitchen.cookingDay().plusDays(days - 1L);
+    }
+
+    /**
+     * Grams at home, as purchased, that keep until the last day. The rest of {@link Kitchen#pantryGrams} spoils before and is
+     * for cooking only.
+     */
+    public BigDecimal lastingGrams(Food food) {
+        return kitchen.pantryGrams(food, lastDay());
     }
 
     public PlanRequest withBudget(Optional<Money> other) {

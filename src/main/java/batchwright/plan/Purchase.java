@@ -12,7 +12,7 @@ import java.util.Map;
  *
  * @param packs how many of which pack; empty when the pantry covers it all
  * @param usedGrams what the plan uses
- * @param fromPantryGrams of it, what is taken from the pantry (used first)
+ * @param fromPantryGrams of it, what is taken from the pantry (used first, but what spoils before the last day in batches only)
  */
 public record Purchase(Food food, Map<Pack, Integer> packs, BigDecimal usedGrams, BigDecimal fromPantryGrams) {
     public Purchase {

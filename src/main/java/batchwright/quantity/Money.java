@@ -37,6 +37,14 @@ public record Money(long minor) implements Comparable<Money> {
         return BigDecimal.valueOf(minor).multiply(amount).divide(whole, 4, RoundingMode.HALF_UP);
     }
 
+    /** The same rounded up to the cent. */
+    public Money shareUp(BigDecimal amount, BigDecimal whole) {
+        return new Money(BigDecimal.valueOf(minor)
+                .multiply(amount)
+                .divide(whole, 0, RoundingMode.CEILING)
+                .longValueExact());
+    }
+
     @Override
     public int compareTo(Money other) {
         return Long.compare(minor, other.minor);

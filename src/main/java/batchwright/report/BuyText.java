@@ -10,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** The shopping list: shop by shop, section by section, in whole packs. */
@@ -29,8 +30,7 @@ final class BuyText {
     }
 
     void write() {
-        int packs = bought.stream().mapToInt(BuyLine::packs).sum();
-        page.heading("BUY: " + Show.count(packs, "pack", "packs") + ", " + Show.money(plan.cost(), currency()));
+        page.heading("BUY: " + things() + ", " + Show.money(plan.cost(), currency()));
         for (String shop : shops()) {
             List<BuyLine> here =
                     bought.stream().filter(l -> shop(l).equals(shop)).toList();
@@ -38,9 +38,25 @@ final class BuyText {
             page.line("  " + Show.capital(shop) + ": " + Show.money(sum(here), currency()));
             page.table(table(here));
         }
-        pantry();
+        new PantryText(answer, plan, page).write();
         total();
         prices();
+        oddPriceDates();
+    }
+
+    /** Loose goods are one bag each, however many steps on the scale. */
+    private String things() {
+        int packs = bought.stream()
+                .filter(l -> !isLoose(l))
+                .mapToInt(BuyLine::packs)
+                .sum();
+        int loose = (int) bought.stream().filter(BuyText::isLoose).count();
+        String says = Show.count(packs, "pack", "packs");
+        return loose == 0 ? says : says + " and " + Show.count(loose, "food", "foods") + " loose";
+    }
+
+    private static boolean isLoose(BuyLine line) {
+        return line.pack().filter(Pack::isLoose).isPresent();
     }
 
     private String currency() {
@@ -79,36 +95,13 @@ final class BuyText {
     }
 
     private static void row(TextTable table, BuyLine line) {
-        String pack = line.pack().map(BuyText::says).orElse("");
         table.row(
                 line.food().name(),
-                line.packs() + " x " + pack,
+                line.pack().map(p -> PackText.bought(p, line.packs())).orElse(""),
                 line.cost().toString(),
                 line.fromPantryGrams().signum() == 0 ? "" : Show.whole(line.fromPantryGrams()),
                 Show.whole(line.usedGrams()),
                 Show.whole(line.leftGrams()));
-    }
-
-    /** What the shelf says, with the grams unless it already says them. */
-    private static String says(Pack pack) {
-        String grams = Show.plainText(pack.grams(), 0) + " g";
-        return pack.label().contains(grams) ? pack.label() : pack.label() + " " + grams;
-    }
-
-    private void pantry() {
-        List<BuyLine> home =
-                BuyLine.of(plan).stream().filter(l -> l.pack().isEmpty()).toList();
-        if (!home.isEmpty()) {
-            page.gap();
-            page.paragraph(
-                    "  ",
-                    "    ",
-                    "From the pantry alone: "
-                            + home.stream()
-                                    .map(l -> l.food().name() + " " + Show.whole(l.usedGrams()) + " g")
-                                    .collect(Collectors.joining("; "))
-                            + ".");
-        }
     }
 
     private void total() {
@@ -122,7 +115,8 @@ final class BuyText {
         page.paragraph(
                 "  ",
                 "    ",
-                "Grams are as bought, with peel, bone or shell. left: what remains of packs and pantry taken.");
+                "Grams are as bought, with peel, bone or shell, but drained where it is said. left: what remains of packs"
+                        + " and pantry taken.");
     }
 
     /** A day of one eater, or a container when nobody in particular eats them. */
@@ -152,5 +146,27 @@ final class BuyText {
                                 ? "."
                                 : "; " + (invented == bought.size() ? "all" : Long.toString(invented))
                                         + " of them are invented for the demo: put yours into foods/shop.csv.")));
+    }
+
+    private void oddPriceDates() {
+        LocalDate day = answer.kitchen().cookingDay();
+        pricesSeen(
+                "Stale prices, seen more than " + Pack.STALE_AFTER_DAYS + " days before " + day + ": ",
+                pack -> pack.isStaleOn(day));
+        pricesSeen(
+                "Prices seen after the cooking day, " + day + ": ",
+                pack -> pack.seen().isAfter(day));
+    }
+
+    private void pricesSeen(String when, Predicate<Pack> which) {
+        String named = bought.stream()
+                .flatMap(l -> l.pack().stream())
+                .filter(which)
+                .map(p -> p.food().name() + " " + p.seen())
+                .distinct()
+                .collect(Collectors.joining("; "));
+        if (!named.isEmpty()) {
+            page.paragraph("  ", "    ", when + named + ".");
+        }
     }
 }

@@ -3,11 +3,13 @@ package batchwright.report;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Nutrient;
+import batchwright.food.Pack;
 import batchwright.food.PriceRank;
 import batchwright.food.UnitPrice;
 import batchwright.reference.Sr28Food;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -70,6 +72,11 @@ public final class FoodsJson {
         ArrayNode allergens = node.putArray("allergens");
         food.allergens().forEach(a -> allergens.add(a.id()));
         node.put("pantry_g", Show.plain(kitchen.pantryGrams(food), 2));
+        ArrayNode lots = node.putArray("lots");
+        kitchen.lotsOf(food).forEach(lot -> {
+            ObjectNode at = lots.addObject().put("grams", Show.plain(lot.grams(), 2));
+            lot.useBy().ifPresentOrElse(day -> at.put("use_by", day.toString()), () -> at.putNull("use_by"));
+        });
         Optional<UnitPrice> price = UnitPrice.of(kitchen, food);
         Json.money(node, "per_1000_kcal_minor", price.flatMap(p -> p.of(Nutrient.ENERGY, FoodsText.KCAL_COMPARED)));
         Json.money(
@@ -77,19 +84,22 @@ public final class FoodsJson {
                 "per_30_g_protein_minor",
                 price.flatMap(p -> p.of(Nutrient.PROTEIN, FoodsText.PROTEIN_COMPARED_G)));
         ArrayNode packs = node.putArray("packs");
-        kitchen.packsOf(food)
-                .forEach(pack -> packs.addObject()
-                        .put("shop", pack.shop())
-                        .put("pack", pack.label())
-                        .put("grams", Show.plain(pack.grams(), 2))
-                        .put("price_minor", pack.price().minor())
-                        .put("seen", pack.seen().toString())
-                        .put("note", pack.note()));
+        kitchen.packsOf(food).forEach(pack -> pack(packs.addObject(), pack, kitchen.cookingDay()));
         ArrayNode measures = node.putArray("measures");
         kitchen.measuresOf(food)
                 .forEach(measure -> measures.addObject()
                         .put("measure", measure.name())
                         .put("grams", Show.plain(measure.grams(), 3))
                         .put("snack_max", measure.snackMost()));
+    }
+
+    /** Grams and price are those on the shelf; loose goods are bought in steps of unit_g. */
+    private static void pack(ObjectNode node, Pack pack, LocalDate cookingDay) {
+        node.put("shop", pack.shop())
+                .put("pack", pack.label())
+                .put("grams", Show.plain(pack.tag().grams(), 2))
+                .put("price_minor", pack.tag().price().minor());
+        PackJson.put(node, pack, cookingDay);
+        node.put("note", pack.note());
     }
 }

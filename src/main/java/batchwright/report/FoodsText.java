@@ -19,6 +19,7 @@ import java.util.stream.Collectors;
 public final class FoodsText {
     static final int KCAL_COMPARED = 1000;
     static final int PROTEIN_COMPARED_G = 30;
+    private static final String STALE = "stale";
     private final Kitchen kitchen;
     private final Page page = new Page();
 
@@ -63,7 +64,21 @@ public final class FoodsText {
             table.row(group.replace('_', ' ') + ":", "", "", "", "", "");
             foods.stream().filter(f -> f.group().equals(group)).forEach(f -> row(table, f));
         }
-        return page.table(table);
+        page.table(table);
+        if (foods.stream().flatMap(f -> UnitPrice.of(kitchen, f).stream()).anyMatch(p -> isStale(p.pack()))) {
+            page.gap()
+                    .paragraph(STALE + ": the price was seen more than " + Pack.STALE_AFTER_DAYS + " days before "
+                            + kitchen.cookingDay() + ".");
+        }
+        return page;
+    }
+
+    private boolean isStale(Pack pack) {
+        return pack.isStaleOn(kitchen.cookingDay());
+    }
+
+    private String marked(String text, Pack pack) {
+        return isStale(pack) ? text + " (" + STALE + ")" : text;
     }
 
     private void row(TextTable table, Food food) {
@@ -74,7 +89,7 @@ public final class FoodsText {
                 Show.oneDecimal(food.per100g().get(Nutrient.PROTEIN)),
                 money(price.flatMap(p -> p.of(Nutrient.ENERGY, KCAL_COMPARED))),
                 money(price.flatMap(p -> p.of(Nutrient.PROTEIN, PROTEIN_COMPARED_G))),
-                price.map(p -> p.pack().shop()).orElse("no price"));
+                price.map(p -> marked(p.pack().shop(), p.pack())).orElse("no price"));
     }
 
     private static String money(Optional<Money> money) {
@@ -92,12 +107,23 @@ public final class FoodsText {
         page.paragraph(
                 "", "  ", "Thrown away: " + Show.plainText(food.refusePercent(), 1) + " % of the weight as bought.");
         page.paragraph("", "  ", "Allergens: " + Show.allergens(food.allergens()) + ". Labels decide: read them.");
-        page.paragraph("", "  ", "At home: " + Show.plainText(kitchen.pantryGrams(food), 1) + " g.");
+        page.paragraph("", "  ", "At home: " + Show.plainText(kitchen.pantryGrams(food), 1) + " g" + dates(food) + ".");
         nutrients(food);
         packs(food);
         measures(food);
         yields(food);
         return page.toString();
+    }
+
+    /** Of lots that have a use-by date. */
+    private String dates(Food food) {
+        return kitchen.lotsOf(food).stream()
+                .flatMap(lot -> lot.useBy().stream()
+                        .map(day -> "; " + Show.plainText(lot.grams(), 1) + " g "
+                                + (lot.keepsUntil(kitchen.cookingDay())
+                                        ? "to be used by " + day
+                                        : "past its date, " + day + ", not counted")))
+                .collect(Collectors.joining());
     }
 
     private static String source(Food food) {
@@ -133,10 +159,10 @@ public final class FoodsText {
         for (Pack pack : kitchen.packsOf(food)) {
             table.row(
                     pack.shop(),
-                    pack.label(),
-                    Show.plainText(pack.grams(), 1),
-                    pack.price().toString(),
-                    pack.seen().toString(),
+                    PackText.label(pack),
+                    Show.plainText(pack.tag().grams(), 1),
+                    pack.tag().price().toString(),
+                    marked(pack.seen().toString(), pack),
                     pack.note());
         }
         page.table(table);

@@ -1,6 +1,7 @@
 package batchwright.report;
 
 import batchwright.audit.AuditReport;
+import batchwright.food.Food;
 import batchwright.needs.Needs;
 import batchwright.plan.Batch;
 import batchwright.plan.Clash;
@@ -11,16 +12,18 @@ import batchwright.plan.Plan;
 import batchwright.plan.Portion;
 import batchwright.plan.Proof;
 import batchwright.plan.Serving;
+import batchwright.plan.UseUp;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
 
 /**
  * A plan for scripts: schema batchwright.plan/1. Money in minor units. Grams of foods are edible raw grams; in shopping they
- * are as purchased. Nutrients are rounded to 0.1 of their unit. {@code proof.seconds} is the only value that may differ
+ * are as purchased. Of loose goods a pack is one step on the scale. Nutrients are rounded to 0.1 of their unit. {@code proof.seconds} is the only value that may differ
  * between two runs on the same files.
  */
 public final class PlanJson {
@@ -52,6 +55,7 @@ public final class PlanJson {
         root.put("currency", answer.kitchen().currency());
         Json.money(root, "cost_minor", plan.map(Plan::cost));
         Json.money(root, "budget_minor", answer.budget());
+        root.put("cooking_day", answer.kitchen().cookingDay().toString());
         root.put("days", answer.days());
         ArrayNode eaters = root.putArray("eaters");
         answer.needs().forEach(needs -> eater(eaters.addObject(), needs));
@@ -61,6 +65,7 @@ public final class PlanJson {
             p.batches().forEach(batch -> batch(batches.addObject(), batch));
             BuyLine.of(p).forEach(line -> buy(shopping.addObject(), line));
         });
+        pantry();
         answer.audit().ifPresentOrElse(this::audit, () -> root.putNull("audit"));
         ArrayNode clashes = root.putArray("clashes");
         answer.clashes().forEach(clash -> clash(clashes.addObject(), clash));
@@ -145,7 +150,23 @@ public final class PlanJson {
         node.set("per_container", Json.totals(fill.perContainer()));
     }
 
-    private static void buy(ObjectNode node, BuyLine line) {
+    private void pantry() {
+        ArrayNode useUp = root.putArray("use_up");
+        answer.plan()
+                .ifPresent(plan -> UseUp.of(answer.kitchen(), answer.days(), plan)
+                        .forEach(u -> lot(useUp.addObject(), u.food(), u.grams(), u.useBy())));
+        ArrayNode past = root.putArray("past_use_by");
+        answer.kitchen()
+                .pastTheirDate()
+                .forEach((food, lots) -> lots.forEach(lot ->
+                        lot(past.addObject(), food, lot.grams(), lot.useBy().orElseThrow())));
+    }
+
+    private static void lot(ObjectNode node, Food food, BigDecimal grams, LocalDate useBy) {
+        node.put("food", food.id()).put("grams", Show.plain(grams, 1)).put("use_by", useBy.toString());
+    }
+
+    private void buy(ObjectNode node, BuyLine line) {
         node.put("food", line.food().id());
         node.put("pack_g", line.pack().map(p -> Show.plain(p.grams(), 2)).orElse(BigDecimal.ZERO));
         node.put("packs", line.packs());
@@ -156,8 +177,14 @@ public final class PlanJson {
         node.put("left_g", Show.plain(line.leftGrams(), 1));
         line.pack()
                 .ifPresentOrElse(
-                        p -> node.put("shop", p.shop()).put("pack", p.label()),
-                        () -> node.putNull("shop").putNull("pack"));
+                        p -> {
+                            node.put("shop", p.shop()).put("pack", p.label());
+                            PackJson.put(node, p, answer.kitchen().cookingDay());
+                        },
+                        () -> {
+                            node.putNull("shop").putNull("pack");
+                            PackJson.none(node);
+                        });
     }
 
     private void audit(AuditReport audit) {

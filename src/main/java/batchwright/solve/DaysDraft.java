@@ -45,6 +45,7 @@ final class DaysDraft extends Sketch {
     /** Any plan with at most so many of each pack, given in the order of the menu; complete with all rules. */
     static DaysDraft withPacks(PlanRequest request, Menu menu, Layout layout, List<Integer> counts) {
         Set<Food> atHand = new HashSet<>(request.kitchen().pantry().keySet());
+        atHand.removeIf(food -> request.lastingGrams(food).signum() == 0);
         for (int k = 0; k < counts.size(); k++) {
             if (counts.get(k) > 0) {
                 atHand.add(menu.packs().get(k).food());

@@ -106,8 +106,9 @@ final class PlanAssembly {
     }
 
     private List<Purchase> shopping(List<Batch> batches, List<EaterDays> eaters) {
-        Map<Food, BigDecimal> edible = new LinkedHashMap<>();
-        batches.forEach(b -> b.ingredients().forEach((food, grams) -> edible.merge(food, grams, BigDecimal::add)));
+        Map<Food, BigDecimal> cooked = new LinkedHashMap<>();
+        batches.forEach(b -> b.ingredients().forEach((food, grams) -> cooked.merge(food, grams, BigDecimal::add)));
+        Map<Food, BigDecimal> edible = new LinkedHashMap<>(cooked);
         for (EaterDays eater : eaters) {
             for (Day day : eater.days()) {
                 day.snacks().forEach(s -> edible.merge(s.measure().food(), s.grams(), BigDecimal::add));
@@ -120,7 +121,8 @@ final class PlanAssembly {
         for (Food food : request.kitchen().foods().values()) {
             BigDecimal grams = edible.get(food);
             if (grams != null) {
-                BigDecimal used = grams.divide(food.edibleShare(), MathContext.DECIMAL64);
+                BigDecimal used = asPurchased(food, grams);
+                BigDecimal inBatches = asPurchased(food, cooked.getOrDefault(food, BigDecimal.ZERO));
                 Map<Pack, Integer> packs = new LinkedHashMap<>();
                 for (Pack pack : request.kitchen().packsOf(food)) {
                     int count = whole(draft.packs(pack));
@@ -128,10 +130,21 @@ final class PlanAssembly {
                         packs.put(pack, count);
                     }
                 }
-                shopping.add(new Purchase(
-                        food, packs, used, used.min(request.kitchen().pantryGrams(food))));
+                shopping.add(new Purchase(food, packs, used, fromPantry(request, food, used, inBatches)));
             }
         }
         return shopping;
+    }
+
+    private static BigDecimal asPurchased(Food food, BigDecimal edible) {
+        return edible.divide(food.edibleShare(), MathContext.DECIMAL64);
+    }
+
+    /** The pantry is used before packs; of it, what spoils before the last day goes into batches only. */
+    private static BigDecimal fromPantry(PlanRequest request, Food food, BigDecimal used, BigDecimal inBatches) {
+        BigDecimal lasting = request.lastingGrams(food);
+        BigDecimal spoiling =
+                request.kitchen().pantryGrams(food).subtract(lasting).min(inBatches);
+        return spoiling.add(used.subtract(spoiling).min(lasting));
     }
 }

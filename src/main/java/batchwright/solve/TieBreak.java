@@ -8,13 +8,16 @@ import batchwright.solve.mip.Completion;
 import batchwright.solve.mip.Expression;
 import batchwright.solve.rule.Amounts;
 import batchwright.solve.rule.Budget;
+import batchwright.solve.rule.UseBy;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * Among plans of equal cost with the same containers on the same days: the one with the least cost of perishable leftovers,
- * then with the fewest packs. A fixed number of steps is spent on each, so that the choice depends on the files only.
+ * Among plans of equal cost with the same containers on the same days: the one with the least cost of leftovers that spoil
+ * (perishable foods, and foods of which stock at home is near its date), then with the fewest packs. Loose goods are one bag
+ * however many steps they are, and do not count as packs. A fixed number of steps is spent on each, so that the choice
+ * depends on the files only.
  */
 final class TieBreak {
     private static final long STEPS = 400;
@@ -30,7 +33,7 @@ final class TieBreak {
 
     DaysSolution settle() {
         DaysSolution best = found;
-        List<Function<DaysDraft, Expression>> aims = List.of(TieBreak::perishableLeftovers, TieBreak::packs);
+        List<Function<DaysDraft, Expression>> aims = List.of(TieBreak::spoilingLeftovers, TieBreak::packs);
         for (int aim = 0; aim < aims.size(); aim++) {
             DaysSolution sofar = best;
             List<Function<DaysDraft, Expression>> settled = aims.subList(0, aim);
@@ -69,18 +72,18 @@ final class TieBreak {
         }
     }
 
-    /** What the perishable part of all leftovers has cost [minor units]. */
-    private static Expression perishableLeftovers(DaysDraft draft) {
+    /** What the part of all leftovers that spoils has cost [minor units]; what is not sold counts nothing. */
+    private static Expression spoilingLeftovers(DaysDraft draft) {
         var worth = new Expression();
         for (Pack pack : draft.menu().packs()) {
-            if (pack.food().perishable()) {
+            if (spoils(draft, pack.food())) {
                 worth.plus(draft.packs(pack), (double) pack.price().minor());
             }
         }
         draft.menu().packs().stream()
                 .map(Pack::food)
                 .distinct()
-                .filter(Food::perishable)
+                .filter(food -> spoils(draft, food))
                 .forEach(food -> {
                     double perGram = draft.request().kitchen().packsOf(food).stream()
                             .mapToDouble(p -> p.price().minor() / p.grams().doubleValue())
@@ -89,6 +92,10 @@ final class TieBreak {
                     worth.plus(used(draft, food), -perGram);
                 });
         return worth;
+    }
+
+    private static boolean spoils(DaysDraft draft, Food food) {
+        return food.perishable() || UseBy.spoils(draft.request(), food);
     }
 
     private static Expression used(DaysDraft draft, Food food) {
@@ -104,7 +111,7 @@ final class TieBreak {
 
     private static Expression packs(DaysDraft draft) {
         var packs = new Expression();
-        draft.menu().packs().forEach(p -> packs.plus(draft.packs(p), 1));
+        draft.menu().packs().stream().filter(p -> !p.isLoose()).forEach(p -> packs.plus(draft.packs(p), 1));
         return packs;
     }
 }

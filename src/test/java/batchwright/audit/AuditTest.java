@@ -4,12 +4,14 @@ import static batchwright.audit.LittlePlan.*;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.food.Allergen;
+import batchwright.food.Contents;
 import batchwright.food.CookedYield;
 import batchwright.food.Dish;
 import batchwright.food.FatPouredOff;
 import batchwright.food.Food;
 import batchwright.food.Ingredient;
 import batchwright.food.Kitchen;
+import batchwright.food.Lot;
 import batchwright.food.Measure;
 import batchwright.food.Nutrient;
 import batchwright.food.Pack;
@@ -29,6 +31,7 @@ import batchwright.plan.Seat;
 import batchwright.plan.Serving;
 import batchwright.plan.Serving.Storage;
 import batchwright.plan.Snack;
+import batchwright.plan.UseUp;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.time.Duration;
@@ -75,6 +78,7 @@ class AuditTest {
                         "keeping",
                         "avoid",
                         "stock",
+                        "use by",
                         "budget",
                         "always eaten",
                         "eaters and days",
@@ -143,7 +147,7 @@ class AuditTest {
     }
 
     static Stream<Arguments> tampered() {
-        return Stream.of(targets(), packing(), days(), shoppingAndCost(), files())
+        return Stream.of(targets(), packing(), days(), shoppingAndCost(), files(), dates(), looseAndMultipacks())
                 .flatMap(List::stream);
     }
 
@@ -537,6 +541,133 @@ class AuditTest {
                         "cost"));
     }
 
+    private static Lot lot(int grams, int day) {
+        return new Lot(decimal(grams), Optional.of(COOKING_DAY.plusDays(day - 1L)));
+    }
+
+    private static Kitchen pantry(Food food, Lot... lots) {
+        Map<Food, List<Lot>> pantry = new LinkedHashMap<>(kitchen().pantry());
+        pantry.put(food, List.of(lots));
+        return pantry(kitchen(), pantry);
+    }
+
+    /** Four days: oats and rice are cooked on day 1, peanuts are a snack of every day. */
+    @Test
+    void a_date_does_not_matter_where_all_is_used_in_time() {
+        assertThat(failed(Audit.of(with(pantry(OATS, lot(100, 1))), honest()))).isEmpty();
+        assertThat(failed(Audit.of(with(pantry(RICE, lot(200, 3), lot(100, 2))), honest())))
+                .isEmpty();
+        assertThat(failed(Audit.of(with(pantry(PEANUTS, lot(150, 4))), honest())))
+                .isEmpty();
+    }
+
+    /** 120 g of peanuts are eaten, 480 g of rice are cooked. */
+    @Test
+    void what_is_left_to_use_up() {
+        Kitchen peanuts = pantry(PEANUTS, lot(90, 9), lot(90, 4), lot(60, 0), Lot.of(decimal(10)));
+        Kitchen rice = pantry(RICE, lot(300, 3), lot(400, 2), lot(20, 4));
+        Kitchen notUsed = pantry(BANANA, lot(1000, 2), lot(3000, 4), lot(500, 5));
+
+        assertThat(UseUp.of(peanuts, 4, honest())).isEmpty();
+        assertThat(UseUp.of(
+                        rice,
+                        4,
+                        Tamper.line(honest(), RICE, p -> new Purchase(RICE, Map.of(), p.usedGrams(), p.usedGrams()))))
+                .extracting(UseUp::toString)
+                .isEqualTo(List.of(
+                        new UseUp(RICE, decimal(220), COOKING_DAY.plusDays(2)).toString(),
+                        new UseUp(RICE, decimal(20), COOKING_DAY.plusDays(3)).toString()));
+        assertThat(UseUp.of(notUsed, 4, honest()))
+                .extracting(UseUp::grams)
+                .usingElementComparator(BigDecimal::compareTo)
+                .containsExactly(decimal(1000), decimal(3000));
+    }
+
+    private static List<Arguments> dates() {
+        Plan honest = honest();
+        return List.of(
+                one("past its date", with(pantry(PEANUTS, lot(150, 0))), honest, "stock", "shopping list"),
+                one(
+                        "a snack that spoils on day 3",
+                        with(pantry(PEANUTS, lot(150, 3))),
+                        honest,
+                        "use by",
+                        "shopping list"),
+                one(
+                        "a snack of which 30 g spoil too early",
+                        with(pantry(PEANUTS, lot(60, 3), lot(90, 4))),
+                        honest,
+                        "use by",
+                        "shopping list"),
+                one(
+                        "cooked from packs though the pantry spoils",
+                        with(pantry(RICE, lot(300, 2))),
+                        fromPantry(honest, RICE, 0),
+                        "shopping list"),
+                one(
+                        "more left to use up than there is",
+                        with(pantry(PEANUTS, lot(150, 4))),
+                        fromPantry(honest, PEANUTS, 100),
+                        "use by",
+                        "shopping list"),
+                one(
+                        "a pack for what spoils, though enough keeps",
+                        with(pantry(PEANUTS, lot(60, 3), lot(120, 4))),
+                        Tamper.packs(honest, PEANUTS, packOf(PEANUTS), 1),
+                        "stock",
+                        "budget",
+                        "cost"));
+    }
+
+    private static Plan fromPantry(Plan plan, Food food, int grams) {
+        return Tamper.line(plan, food, p -> new Purchase(food, p.packs(), p.usedGrams(), decimal(grams)));
+    }
+
+    /** 1080 g of beans for 2.70 in the honest plan. */
+    @Test
+    void loose_goods_and_multipacks_pass() {
+        Pack loose = priced(packOf(BEANS), 100).looseBy(decimal(40)); // 0.25 for 100 g: 27 steps of 0.10
+        Pack cans = cans(3, 600, 360, 270);
+
+        assertThat(failed(Audit.of(with(packs(kitchen(), loose)), beans(loose, 27))))
+                .isEmpty();
+        assertThat(failed(Audit.of(with(packs(kitchen(), cans)), beans(cans, 1))))
+                .isEmpty();
+    }
+
+    private static Plan beans(Pack pack, int count) {
+        return Tamper.line(
+                honest(), BEANS, p -> new Purchase(BEANS, Map.of(pack, count), p.usedGrams(), p.fromPantryGrams()));
+    }
+
+    private static Pack cans(int units, int grams, int drained, long minor) {
+        Pack p = packOf(BEANS);
+        var contents = new Contents(units, decimal(grams), Optional.of(decimal(drained)));
+        return new Pack(p.food(), p.shop(), "cans", contents, new Money(minor), Optional.empty(), p.seen(), p.note());
+    }
+
+    private static List<Arguments> looseAndMultipacks() {
+        Pack loose = priced(packOf(BEANS), 100).looseBy(decimal(40));
+        Pack cheaper = new Pack(
+                loose.food(),
+                loose.shop(),
+                loose.label(),
+                loose.contents(),
+                new Money(9),
+                loose.loose(),
+                loose.seen(),
+                loose.note());
+        return List.of(
+                one("a step too many", with(packs(kitchen(), loose)), beans(loose, 28), "stock", "budget", "cost"),
+                one("a step told cheaper", with(packs(kitchen(), loose)), beans(cheaper, 27), "cost"),
+                one("a step filed cheaper", with(packs(kitchen(), cheaper)), beans(cheaper, 27), "cost"),
+                one(
+                        "cans counted with their liquid",
+                        with(packs(kitchen(), cans(3, 600, 300, 270))),
+                        beans(cans(3, 600, 600, 270), 1),
+                        "names in the files"));
+    }
+
     /** The files say one thing and the plan's own copy another: the files are believed. */
     private static List<Arguments> files() {
         Kitchen kitchen = kitchen();
@@ -544,7 +675,7 @@ class AuditTest {
         return List.of(
                 one(
                         "less at home",
-                        with(pantry(kitchen, Map.of(OATS, decimal(100), RICE, decimal(300)))),
+                        with(pantry(kitchen, Map.of(OATS, LittlePlan.lots(100), RICE, LittlePlan.lots(300)))),
                         honest(),
                         "stock",
                         "shopping list"),
@@ -737,30 +868,35 @@ class AuditTest {
         return new PlanRequest(kitchen, r.seats(), r.days(), r.budget(), r.mostDishes(), r.patience());
     }
 
-    private static Kitchen pantry(Kitchen k, Map<Food, BigDecimal> pantry) {
-        return new Kitchen(k.foods(), k.measures(), k.yields(), k.packs(), k.dishes(), pantry, k.currency());
+    private static Kitchen pantry(Kitchen k, Map<Food, List<Lot>> pantry) {
+        return new Kitchen(
+                k.foods(), k.measures(), k.yields(), k.packs(), k.dishes(), pantry, k.currency(), k.cookingDay());
     }
 
     private static Kitchen packs(Kitchen k, Pack other) {
         Map<Food, List<Pack>> packs = new LinkedHashMap<>(k.packs());
         packs.put(other.food(), List.of(other));
-        return new Kitchen(k.foods(), k.measures(), k.yields(), packs, k.dishes(), k.pantry(), k.currency());
+        return new Kitchen(
+                k.foods(), k.measures(), k.yields(), packs, k.dishes(), k.pantry(), k.currency(), k.cookingDay());
     }
 
     private static Kitchen measures(Kitchen k, Measure other) {
         Map<Food, List<Measure>> measures = new LinkedHashMap<>(k.measures());
         measures.put(other.food(), List.of(other));
-        return new Kitchen(k.foods(), measures, k.yields(), k.packs(), k.dishes(), k.pantry(), k.currency());
+        return new Kitchen(
+                k.foods(), measures, k.yields(), k.packs(), k.dishes(), k.pantry(), k.currency(), k.cookingDay());
     }
 
     private static Kitchen foods(Kitchen k, Food other) {
         Map<String, Food> foods = new LinkedHashMap<>(k.foods());
         foods.put(other.id(), other);
-        return new Kitchen(foods, k.measures(), k.yields(), k.packs(), k.dishes(), k.pantry(), k.currency());
+        return new Kitchen(
+                foods, k.measures(), k.yields(), k.packs(), k.dishes(), k.pantry(), k.currency(), k.cookingDay());
     }
 
     private static Kitchen dishes(Kitchen k, Map<String, Dish> dishes) {
-        return new Kitchen(k.foods(), k.measures(), k.yields(), k.packs(), dishes, k.pantry(), k.currency());
+        return new Kitchen(
+                k.foods(), k.measures(), k.yields(), k.packs(), dishes, k.pantry(), k.currency(), k.cookingDay());
     }
 
     /** The kitchen with one part of chicken and rice written otherwise. */

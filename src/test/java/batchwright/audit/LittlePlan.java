@@ -6,6 +6,7 @@ import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Ingredient;
 import batchwright.food.Kitchen;
+import batchwright.food.Lot;
 import batchwright.food.Measure;
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
@@ -67,6 +68,7 @@ import java.util.Set;
  * </pre>
  */
 final class LittlePlan {
+    static final LocalDate COOKING_DAY = LocalDate.of(2026, 1, 12);
     private static final LocalDate SEEN = LocalDate.of(2026, 1, 5);
 
     static final Food OATS = food("oats", 0, Set.of(Allergen.GLUTEN), 400, 12, 8, 10, 0);
@@ -141,8 +143,9 @@ final class LittlePlan {
                 Map.of(RICE, List.of(BOILED)),
                 packs,
                 Map.of(CHICKEN_RICE.id(), CHICKEN_RICE, EGG_POT.id(), EGG_POT),
-                Map.of(OATS, decimal(100), RICE, decimal(300), PEANUTS, decimal(150)),
-                "USD");
+                Map.of(OATS, lots(100), RICE, lots(300), PEANUTS, lots(150)),
+                "USD",
+                COOKING_DAY);
     }
 
     /** The budget is exactly what the plan costs. */
@@ -242,6 +245,10 @@ final class LittlePlan {
         values.put(Nutrient.FRUIT_VEG, decimal(fruitVeg));
         return new Food(
                 id, id, "invented", Optional.empty(), id, Nutrients.of(values), decimal(refuse), allergens, false);
+    }
+
+    static List<Lot> lots(int grams) {
+        return List.of(Lot.of(decimal(grams)));
     }
 
     static BigDecimal decimal(int value) {

@@ -50,6 +50,10 @@ class BadCommandLinesTest {
         plan lifter-gaining --days 99999999999    | --days cannot be "99999999999"           | from 1 to 14
         plan lifter-gaining --dishes 11           | --dishes cannot be "11"                  | from 1 to 10
         plan lifter-gaining --seconds 0           | --seconds cannot be "0"                  | from 1 to 3600
+        plan lifter-gaining --date tomorrow       | --date cannot be "tomorrow"              | such as 2026-11-25
+        check --date 11/25/2026                   | --date cannot be "11/25/2026"            | year-month-day
+        plan lifter-gaining --date 2026-02-30     | --date cannot be "2026-02-30"            | a day of the calendar
+        plan lifter-gaining --date                | --date has no value                      | --date YYYY-MM-DD
         plan lifter-gainin                        | there is no eater called "lifter-gainin" | Nearest: lifter-gaining.
         plan lifter-gaining lifter-gaining        | the eater lifter-gaining is named twice  | each eater once
         plan profiles                             | there is no eater called "profiles"      | Known: desk-cutting

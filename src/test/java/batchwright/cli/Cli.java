@@ -5,9 +5,17 @@ import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 
 /** Runs command lines in a folder, as a shell would. */
 final class Cli {
+    /** Shortly after the prices of the starter files. */
+    static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+
+    private static final Clock NOON = Clock.fixed(TODAY.atTime(12, 0).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
+
     private final Path here;
     private final MakePlan plans;
 
@@ -40,7 +48,7 @@ final class Cli {
         var err = new ByteArrayOutputStream();
         var terminal = new Terminal(
                 new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8));
-        int code = Main.run(args, terminal, plans, here);
+        int code = Main.run(args, terminal, plans, here, NOON);
         return new Result(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 }

@@ -19,6 +19,7 @@ class PlanCommandTest {
              "proof": {"proven_cheapest": "yes/no", "cost_minor": "whole", "lower_bound_minor": "whole",
                        "nodes": "whole", "seconds": "number"},
              "currency": "=USD", "cost_minor": "whole", "budget_minor": "whole", "days": "whole",
+             "cooking_day": "=2026-11-25",
              "eaters": [{"eater": "text",
                "targets": {"energy_kcal": {"min": "whole", "aim": "whole", "max": "whole"}, "protein_g": {"min": "whole"},
                            "fat_g": {"min": "whole", "max": "whole"}, "fibre_g": {"min": "whole"},
@@ -36,7 +37,11 @@ class PlanCommandTest {
                  "per_container": {"energy_kcal": "number", "protein_g": "number", "fat_g": "number", "carb_g": "number",
                                    "fibre_g": "number", "fruit_veg_g": "number", "sodium_mg": "number"}}]}],
              "shopping": [{"food": "text", "pack_g": "number", "packs": "whole", "price_minor": "whole",
-                           "cost_minor": "whole", "from_pantry_g": "number", "used_g": "number", "left_g": "number"}],
+                           "cost_minor": "whole", "from_pantry_g": "number", "used_g": "number", "left_g": "number",
+                           "loose": "yes/no", "units": "whole?", "unit_g": "number?", "unit_drained_g": "number?",
+                           "seen": "text?", "stale": "yes/no"}],
+             "use_up": [{"food": "text", "grams": "number", "use_by": "text"}],
+             "past_use_by": [{"food": "text", "grams": "number", "use_by": "text"}],
              "audit": {"passed": "yes/no", "checks": [{"rule": "text", "passed": "yes/no"}]},
              "clashes": [], "cautions": [{"code": "text", "text": "text", "stops_planning": "yes/no"}]}
             """;

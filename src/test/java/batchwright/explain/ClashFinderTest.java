@@ -14,6 +14,7 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import batchwright.food.Allergen;
 import batchwright.food.Kitchen;
+import batchwright.food.Lot;
 import batchwright.food.Measure;
 import batchwright.person.DayTarget;
 import batchwright.person.Wishes;
@@ -276,6 +277,36 @@ class ClashFinderTest {
         assertThat(clashes(noBar)).extracting(Clash::says).allMatch(s -> s.contains("always eats bar"));
     }
 
+    /** Two days: bars that must be used on day 1 cannot be eaten on day 2. */
+    @Test
+    void what_is_always_eaten_spoils() {
+        var bar = new Wishes.Always(new Measure(BAR, "piece", BigDecimal.valueOf(100), 3, "invented"), 1);
+        var alwaysBar = new Wishes(2, Set.of(), Set.of(), Set.of(), List.of(bar), Optional.empty(), 0, 0);
+        PlanRequest lasting = request(2, 3, List.of(STEW), seat("ann", alwaysBar, EASY));
+        PlanRequest noShop = lasting.withKitchen(LittleKitchen.kitchen(List.of(STEW), List.of(MEAT)));
+
+        assertThat(clashes(barsUntil(noShop, 1))).singleElement().satisfies(clash -> {
+            assertThat(clash.rule()).isEqualTo("use by");
+            assertThat(clash.says()).contains("always eats bar", "not sold", "spoils before the last day");
+        });
+        assertThat(Checked.possible(barsUntil(noShop, 2))).isEqualTo(Planner.Possible.YES);
+        assertThat(Checked.possible(barsUntil(lasting, 1))).isEqualTo(Planner.Possible.YES);
+    }
+
+    private static PlanRequest barsUntil(PlanRequest request, int day) {
+        var lot = new Lot(BigDecimal.valueOf(500), Optional.of(LittleKitchen.DAY.plusDays(day - 1L)));
+        Kitchen k = request.kitchen();
+        return request.withKitchen(new Kitchen(
+                k.foods(),
+                k.measures(),
+                k.yields(),
+                k.packs(),
+                k.dishes(),
+                Map.of(BAR, List.of(lot)),
+                k.currency(),
+                k.cookingDay()));
+    }
+
     /** 100 g at home and no shop: enough to be on offer, not to cook. No rule that can be loosened is to blame. */
     @Test
     void no_rule_to_blame() {
@@ -286,8 +317,9 @@ class ClashFinderTest {
                 k.yields(),
                 Map.of(),
                 k.dishes(),
-                Map.of(MEAT, BigDecimal.valueOf(100)),
-                "USD");
+                Map.of(MEAT, List.of(Lot.of(BigDecimal.valueOf(100)))),
+                "USD",
+                k.cookingDay());
 
         assertThat(clashes(request(EASY).withKitchen(poor)))
                 .singleElement()

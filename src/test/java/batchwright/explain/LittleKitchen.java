@@ -69,6 +69,8 @@ final class LittleKitchen {
                 Duration.ofSeconds(10));
     }
 
+    static final LocalDate DAY = LocalDate.of(2026, 1, 5);
+
     static Kitchen kitchen(List<Dish> dishes, List<Food> sold) {
         Map<String, Dish> byId = new LinkedHashMap<>();
         dishes.forEach(d -> byId.put(d.id(), d));
@@ -76,7 +78,14 @@ final class LittleKitchen {
         sold.forEach(f -> packs.put(f, List.of(pack(f))));
         var bar = new Measure(BAR, "piece", BigDecimal.valueOf(100), 3, "invented");
         return new Kitchen(
-                Map.of("meat", MEAT, "bar", BAR), Map.of(BAR, List.of(bar)), Map.of(), packs, byId, Map.of(), "USD");
+                Map.of("meat", MEAT, "bar", BAR),
+                Map.of(BAR, List.of(bar)),
+                Map.of(),
+                packs,
+                byId,
+                Map.of(),
+                "USD",
+                DAY);
     }
 
     static Seat seat(String id, Wishes wishes, DayTarget target) {
@@ -111,7 +120,6 @@ final class LittleKitchen {
     }
 
     private static Pack pack(Food food) {
-        return new Pack(
-                food, "shop", "1 kg", BigDecimal.valueOf(1000), new Money(100), LocalDate.of(2026, 1, 5), "invented");
+        return new Pack(food, "shop", "1 kg", BigDecimal.valueOf(1000), new Money(100), DAY, "invented");
     }
 }

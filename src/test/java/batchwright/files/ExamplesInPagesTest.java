@@ -13,7 +13,8 @@ import org.junit.jupiter.api.Test;
 class ExamplesInPagesTest {
     /** A path in back quotes on a line of its own, then the lines to add to that file. */
     private static final Pattern EXAMPLE = Pattern.compile(
-            "^`(foods/[a-z_/]+\\.(?:csv|yaml))`\\n\\n```[a-z]+\\n(.*?)```$", Pattern.MULTILINE | Pattern.DOTALL);
+            "^`(foods/[a-z_/]+\\.(?:csv|yaml))`\\n\\n```[a-z]+\\n(.*?)```$",
+            Pattern.MULTILINE | Pattern.DOTALL);
 
     private int found;
 
@@ -26,7 +27,7 @@ class ExamplesInPagesTest {
 
         assertThat(found).isEqualTo(5);
         assertThat(files.problems()).isEmpty();
-        var kitchen = KitchenReader.read(files).value().orElseThrow();
+        var kitchen = KitchenReader.read(files, FilesInMemory.DAY).value().orElseThrow();
         assertThat(kitchen.dishes()).containsKey("millet_pot");
         assertThat(kitchen.foods()).containsKey("millet");
     }

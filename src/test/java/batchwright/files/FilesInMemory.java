@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,9 @@ import java.util.stream.Stream;
 
 /** Files of a test: a folder, with single files replaced or taken away. */
 final class FilesInMemory implements DataFiles {
+    /** The cooking day of the tests of this package. */
+    static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+
     static final Path GALLERY = Path.of("src/test/resources/errors");
 
     private final Map<String, byte[]> files = new TreeMap<>();
@@ -74,8 +78,9 @@ final class FilesInMemory implements DataFiles {
 
     /** All problems of all files. */
     List<Problem> problems() {
-        Read<Kitchen> kitchen = KitchenReader.read(this);
+        Read<Kitchen> kitchen = KitchenReader.read(this, DAY);
         var problems = new ArrayList<>(kitchen.problems());
+        kitchen.value().map(k -> PriceDates.warnings(this, k)).ifPresent(problems::addAll);
         list("profiles").stream()
                 .filter(path -> path.endsWith(".yaml"))
                 .forEach(path -> problems.addAll(

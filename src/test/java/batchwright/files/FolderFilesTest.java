@@ -36,7 +36,7 @@ class FolderFilesTest {
 
     @Test
     void all_files_missing_is_told_file_by_file(@TempDir Path root) {
-        assertThat(KitchenReader.read(new FolderFiles(root)).problems())
+        assertThat(KitchenReader.read(new FolderFiles(root), FilesInMemory.DAY).problems())
                 .hasSize(5)
                 .allSatisfy(p -> assertThat(p.at().file().path()).startsWith(root.toString()));
     }

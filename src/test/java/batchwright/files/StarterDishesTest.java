@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class StarterDishesTest {
     private static final Kitchen KITCHEN =
-            KitchenReader.read(new StarterFiles()).value().orElseThrow();
+            KitchenReader.read(new StarterFiles(), FilesInMemory.DAY).value().orElseThrow();
     private static final Set<String> STARCH = Set.of("grain", "starchy_vegetable");
     private static final Set<String> FLESH = Set.of("meat", "fish");
     private static final Set<String> ANIMAL = Set.of("meat", "fish", "egg", "dairy", "protein_powder");

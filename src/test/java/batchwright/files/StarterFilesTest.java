@@ -153,7 +153,7 @@ class StarterFilesTest {
     }
 
     private static Kitchen kitchen() {
-        return KitchenReader.read(STARTER).value().orElseThrow();
+        return KitchenReader.read(STARTER, FilesInMemory.DAY).value().orElseThrow();
     }
 
     private static Food food(String id) {

@@ -18,7 +18,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The starter files are enough to plan with: foods, dishes, packs and eaters that fit together. */
 class StarterKitchenTest {
     private static final StarterFiles STARTER = new StarterFiles();
-    private static final Kitchen KITCHEN = KitchenReader.read(STARTER).value().orElseThrow();
+    private static final Kitchen KITCHEN =
+            KitchenReader.read(STARTER, FilesInMemory.DAY).value().orElseThrow();
 
     /** Makers and chains that sell such food in the USA; from memory, a net with holes. */
     private static final List<String> TRADE_NAMES = List.of(

@@ -26,7 +26,12 @@ class StarterStepsTest {
     private static final int AN_HOUR = 60;
 
     static Stream<Dish> dishes() {
-        return KitchenReader.read(new StarterFiles()).value().orElseThrow().dishes().values().stream();
+        return KitchenReader.read(new StarterFiles(), FilesInMemory.DAY)
+                .value()
+                .orElseThrow()
+                .dishes()
+                .values()
+                .stream();
     }
 
     static Stream<Dish> mains() {

@@ -2,8 +2,10 @@ package batchwright.solve;
 
 import batchwright.food.Dish;
 import batchwright.food.Food;
+import batchwright.food.Kitchen;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
@@ -16,6 +18,17 @@ import java.util.OptionalLong;
  * cheaper and is dropped.
  */
 final class BruteForce {
+    /**
+     * Amounts used are a list twice as long as that of foods: of each food everything that is eaten; then, of each food of which
+     * something at home spoils before the last day, what is eaten besides containers.
+     */
+    static boolean spoils(Kitchen kitchen, int days, Food food) {
+        LocalDate first = kitchen.cookingDay();
+        return kitchen.lotsOf(food).stream()
+                .flatMap(lot -> lot.useBy().stream())
+                .anyMatch(day -> !day.isBefore(first) && day.isBefore(first.plusDays(days - 1)));
+    }
+
     /** Edible grams and nutrient amounts are counted in this many parts of a unit, so that all are whole numbers. */
     static final long PARTS = 60_000;
 
@@ -31,7 +44,7 @@ final class BruteForce {
         this.request = request;
         this.foods = List.copyOf(request.kitchen().foods().values());
         this.dishes = List.copyOf(request.kitchen().dishes().values());
-        this.purchase = new EveryPurchase(request.kitchen(), foods);
+        this.purchase = new EveryPurchase(request.kitchen(), foods, request.days());
     }
 
     /** Least cost [minor units]; empty when no plan keeps every rule. */
@@ -44,7 +57,7 @@ final class BruteForce {
         for (Seat seat : request.seats()) {
             menus.add(new EveryMenu(request, seat, foods, dishes).menus());
         }
-        combine(menus, 0, new int[dishes.size()], new long[foods.size()]);
+        combine(menus, 0, new int[dishes.size()], new long[2 * foods.size()]);
         boolean none = least == EveryPurchase.IMPOSSIBLE
                 || (request.budget().isPresent()
                         && least > request.budget().get().minor());

@@ -36,7 +36,7 @@ final class EveryFill {
     }
 
     Amounts nothing() {
-        return new Amounts(new long[COUNTED.length], new long[foods.size()]);
+        return new Amounts(new long[COUNTED.length], new long[2 * foods.size()]);
     }
 
     /** Whether the eater avoids neither the food nor what it carries. */

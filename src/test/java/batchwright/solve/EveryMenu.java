@@ -19,6 +19,7 @@ final class EveryMenu {
 
     private final PlanRequest request;
     private final Wishes wishes;
+    private final List<Food> foods;
     private final List<Dish> dishes;
     private final EveryFill fills;
     private final Amounts always;
@@ -29,7 +30,7 @@ final class EveryMenu {
      * Everything of an eater over all days.
      *
      * @param containers of each dish
-     * @param used edible grams of each food, in parts
+     * @param used edible grams of each food, in parts, as {@link BruteForce#spoils} says
      */
     record Menu(int[] containers, long[] used) {}
 
@@ -56,6 +57,7 @@ final class EveryMenu {
     EveryMenu(PlanRequest request, Seat seat, List<Food> foods, List<Dish> dishes) {
         this.request = request;
         this.wishes = seat.eater().wishes();
+        this.foods = foods;
         this.dishes = dishes;
         this.fills = new EveryFill(seat, foods);
         Amounts eaten = fills.nothing();
@@ -74,7 +76,12 @@ final class EveryMenu {
     }
 
     private Amounts grams(Measure measure) {
-        return fills.ofFood(measure.food(), measure.grams(), BigDecimal.ONE);
+        Amounts amounts = fills.ofFood(measure.food(), measure.grams(), BigDecimal.ONE);
+        if (BruteForce.spoils(request.kitchen(), request.days(), measure.food())) {
+            int food = foods.indexOf(measure.food());
+            amounts.used()[foods.size() + food] = amounts.used()[food];
+        }
+        return amounts;
     }
 
     /** What is always eaten with every allowed choice of snacks. */

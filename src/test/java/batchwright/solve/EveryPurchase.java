@@ -2,8 +2,10 @@ package batchwright.solve;
 
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
+import batchwright.food.Lot;
 import batchwright.food.Pack;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -16,19 +18,21 @@ final class EveryPurchase {
 
     private final Kitchen kitchen;
     private final List<Food> foods;
-    private final List<Map<Long, Long>> known = new ArrayList<>();
+    private final int days;
+    private final List<Map<List<Long>, Long>> known = new ArrayList<>();
 
-    EveryPurchase(Kitchen kitchen, List<Food> foods) {
+    EveryPurchase(Kitchen kitchen, List<Food> foods, int days) {
         this.kitchen = kitchen;
         this.foods = foods;
+        this.days = days;
         foods.forEach(food -> known.add(new HashMap<>()));
     }
 
-    /** @param used edible grams of each food, in parts */
+    /** @param used edible grams of each food, in parts, as {@link BruteForce#spoils} says */
     long leastCost(long[] used) {
         long cost = 0;
-        for (int f = 0; f < used.length; f++) {
-            long here = known.get(f).computeIfAbsent(used[f], leastFor(foods.get(f)));
+        for (int f = 0; f < foods.size(); f++) {
+            long here = known.get(f).computeIfAbsent(List.of(used[f], used[foods.size() + f]), leastFor(foods.get(f)));
             if (here == IMPOSSIBLE) {
                 return IMPOSSIBLE;
             }
@@ -38,15 +42,28 @@ final class EveryPurchase {
     }
 
     /** Edible = as purchased x (100 - refuse) / 100; both sides are taken times 100. */
-    private Function<Long, Long> leastFor(Food food) {
+    private Function<List<Long>, Long> leastFor(Food food) {
         long edibleOfHundred =
                 BigDecimal.valueOf(100).subtract(food.refusePercent()).longValueExact();
         List<Pack> packs = kitchen.packs().getOrDefault(food, List.of());
-        long home = kitchen.pantry().getOrDefault(food, BigDecimal.ZERO).longValueExact();
+        long perGram = edibleOfHundred * BruteForce.PARTS;
+        long home = home(food, kitchen.cookingDay());
+        long lasting = home(food, kitchen.cookingDay().plusDays(days - 1));
         return used -> {
-            long missing = used * 100 - home * edibleOfHundred * BruteForce.PARTS;
-            return cheapest(packs, 0, missing, edibleOfHundred * BruteForce.PARTS);
+            long missing = used.get(0) * 100 - home * perGram;
+            long missingBesides = used.get(1) * 100 - lasting * perGram;
+            return cheapest(packs, 0, Math.max(missing, missingBesides), perGram);
         };
+    }
+
+    /** Grams that are not past their date on this day. */
+    private long home(Food food, LocalDate day) {
+        long grams = 0;
+        for (Lot lot : kitchen.lotsOf(food)) {
+            boolean past = lot.useBy().isPresent() && lot.useBy().get().isBefore(day);
+            grams += past ? 0 : lot.grams().longValueExact();
+        }
+        return grams;
     }
 
     private static long cheapest(List<Pack> packs, int from, long missing, long perGram) {

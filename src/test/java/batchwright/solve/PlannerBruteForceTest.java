@@ -31,8 +31,17 @@ class PlannerBruteForceTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("knownAndOtherSeeds")
     void costs_what_enumeration_finds(long seed) {
-        PlanRequest request = RandomProblems.of(seed);
+        agrees(RandomProblems.of(seed));
+    }
 
+    /** The same with loose goods and multipacks in the shop, and with dates in the pantry. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void costs_what_enumeration_finds_with_loose_goods_and_dates(long seed) {
+        agrees(RandomShop.of(seed));
+    }
+
+    private static void agrees(PlanRequest request) {
         PlanResult result = new BatchPlanner().plan(request);
 
         assertThat(Outcome.of(result)).isEqualTo(Outcome.of(BruteForce.leastCost(request)));

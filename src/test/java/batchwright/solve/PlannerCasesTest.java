@@ -177,7 +177,7 @@ class PlannerCasesTest {
         }
         Map<String, Dish> byId = new LinkedHashMap<>();
         dishes.forEach(dish -> byId.put(dish.id(), dish));
-        var kitchen = new Kitchen(foods, measures, Map.of(), packs, byId, Map.of(), "USD");
+        var kitchen = new Kitchen(foods, measures, Map.of(), packs, byId, Map.of(), "USD", LocalDate.of(2026, 1, 5));
         return new PlanRequest(kitchen, List.of(seats), days, Optional.empty(), 3, Duration.ofSeconds(30));
     }
 

@@ -231,6 +231,28 @@ class PlannerPropertiesTest {
         return containers.values().stream().allMatch(count -> count >= PlanRequest.LEAST_CONTAINERS_OF_A_DISH);
     }
 
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void to_cook_a_day_later_never_costs_less_and_without_dates_never_more(long seed) {
+        PlanRequest request = RandomShop.of(seed);
+        long cost = cost(request);
+
+        assertThat(cost(Variants.cookingDay(request, 1))).isGreaterThanOrEqualTo(cost);
+        assertThat(cost(Variants.withoutDates(request))).isLessThanOrEqualTo(cost);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void a_food_sold_loose_too_never_costs_more(long seed) {
+        PlanRequest request = RandomShop.of(seed);
+        long cost = cost(request);
+
+        for (Food food : request.kitchen().foods().values()) {
+            Pack loose = pack(food, 1000, 430).looseBy(BigDecimal.valueOf(45));
+            assertThat(cost(Variants.anotherPack(request, loose))).isLessThanOrEqualTo(cost);
+        }
+    }
+
     /** The conditions above must not hide everything. */
     @Test
     void most_of_the_requests_have_a_plan() {

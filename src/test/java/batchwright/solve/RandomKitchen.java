@@ -5,6 +5,7 @@ import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Ingredient;
 import batchwright.food.Kitchen;
+import batchwright.food.Lot;
 import batchwright.food.Measure;
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
@@ -54,19 +55,19 @@ final class RandomKitchen {
         }
         Map<Food, List<Measure>> measures = new LinkedHashMap<>();
         Map<Food, List<Pack>> packs = new LinkedHashMap<>();
-        Map<Food, BigDecimal> pantry = new LinkedHashMap<>();
+        Map<Food, List<Lot>> pantry = new LinkedHashMap<>();
         for (Food food : list) {
             if (chance(0.4)) {
                 measures.put(food, List.of(measure(food)));
             }
             if (chance(0.35)) {
-                pantry.put(food, BigDecimal.valueOf(random.nextInt(5, 80) * 10L));
+                pantry.put(food, List.of(Lot.of(BigDecimal.valueOf(random.nextInt(5, 80) * 10L))));
             }
             if (chance(0.98)) {
                 packs.put(food, packs(food));
             }
         }
-        return new Kitchen(foods, measures, Map.of(), packs, dishes, pantry, "USD");
+        return new Kitchen(foods, measures, Map.of(), packs, dishes, pantry, "USD", SEEN);
     }
 
     private boolean chance(double probability) {

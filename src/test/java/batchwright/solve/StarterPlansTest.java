@@ -15,6 +15,7 @@ import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -27,7 +28,8 @@ class StarterPlansTest {
 
     private static PlanRequest request(String eater) {
         var files = new StarterFiles();
-        Kitchen kitchen = KitchenReader.read(files).value().orElseThrow();
+        Kitchen kitchen =
+                KitchenReader.read(files, LocalDate.of(2026, 11, 25)).value().orElseThrow();
         Eater who = EaterReader.read(files, "profiles/" + eater + ".yaml", Optional.of(kitchen))
                 .value()
                 .orElseThrow();

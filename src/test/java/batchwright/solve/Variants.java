@@ -4,6 +4,7 @@ import batchwright.food.Dish;
 import batchwright.food.FatPouredOff;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
+import batchwright.food.Lot;
 import batchwright.food.Measure;
 import batchwright.food.Pack;
 import batchwright.food.Part;
@@ -48,9 +49,41 @@ final class Variants {
 
     static PlanRequest pantry(PlanRequest r, Food food, int moreGrams) {
         return kitchen(r, k -> {
-            Map<Food, BigDecimal> pantry = new LinkedHashMap<>(k.pantry());
-            pantry.merge(food, BigDecimal.valueOf(moreGrams), BigDecimal::add);
-            return new Kitchen(k.foods(), k.measures(), k.yields(), k.packs(), k.dishes(), pantry, k.currency());
+            List<Lot> lots = new ArrayList<>(k.lotsOf(food));
+            lots.add(Lot.of(BigDecimal.valueOf(moreGrams)));
+            return withPantry(k, food, lots);
+        });
+    }
+
+    private static Kitchen withPantry(Kitchen k, Food food, List<Lot> lots) {
+        Map<Food, List<Lot>> pantry = new LinkedHashMap<>(k.pantry());
+        pantry.put(food, lots);
+        return new Kitchen(
+                k.foods(), k.measures(), k.yields(), k.packs(), k.dishes(), pantry, k.currency(), k.cookingDay());
+    }
+
+    /** Cooked so many days later, with the same dates in the pantry. */
+    static PlanRequest cookingDay(PlanRequest r, int daysLater) {
+        return kitchen(
+                r,
+                k -> new Kitchen(
+                        k.foods(),
+                        k.measures(),
+                        k.yields(),
+                        k.packs(),
+                        k.dishes(),
+                        k.pantry(),
+                        k.currency(),
+                        k.cookingDay().plusDays(daysLater)));
+    }
+
+    static PlanRequest withoutDates(PlanRequest r) {
+        return kitchen(r, k -> {
+            Map<Food, List<Lot>> pantry = new LinkedHashMap<>(k.pantry());
+            pantry.replaceAll((food, lots) ->
+                    lots.stream().map(lot -> Lot.of(lot.grams())).toList());
+            return new Kitchen(
+                    k.foods(), k.measures(), k.yields(), k.packs(), k.dishes(), pantry, k.currency(), k.cookingDay());
         });
     }
 
@@ -64,7 +97,8 @@ final class Variants {
                         change.apply(new LinkedHashMap<>(k.packs())),
                         k.dishes(),
                         k.pantry(),
-                        k.currency()));
+                        k.currency(),
+                        k.cookingDay()));
     }
 
     static PlanRequest anotherPack(PlanRequest r, Pack pack) {
@@ -80,7 +114,7 @@ final class Variants {
         return kitchen(r, k -> {
             Map<String, Dish> dishes = new LinkedHashMap<>(k.dishes());
             dishes.put(dish.id(), dish);
-            return new Kitchen(k.foods(), k.measures(), k.yields(), k.packs(), dishes, k.pantry(), k.currency());
+            return k.withDishes(dishes);
         });
     }
 
@@ -122,7 +156,15 @@ final class Variants {
                     foods.put(pack.food().id(), pack.food());
                     Map<Food, List<Measure>> measures = new LinkedHashMap<>(k.measures());
                     measures.put(pack.food(), List.of(measure));
-                    return new Kitchen(foods, measures, k.yields(), k.packs(), k.dishes(), k.pantry(), k.currency());
+                    return new Kitchen(
+                            foods,
+                            measures,
+                            k.yields(),
+                            k.packs(),
+                            k.dishes(),
+                            k.pantry(),
+                            k.currency(),
+                            k.cookingDay());
                 }),
                 pack);
     }
@@ -134,8 +176,9 @@ final class Variants {
                                     p.food(),
                                     p.shop(),
                                     p.label(),
-                                    p.grams(),
+                                    p.contents(),
                                     p.price().times(factor),
+                                    Optional.empty(),
                                     p.seen(),
                                     p.note()))
                             .toList());
@@ -162,8 +205,9 @@ final class Variants {
                                 k.yields(),
                                 shuffledLists(k.packs(), random),
                                 shuffled(k.dishes(), random),
-                                shuffled(k.pantry(), random),
-                                k.currency())),
+                                shuffledLists(k.pantry(), random),
+                                k.currency(),
+                                k.cookingDay())),
                 seats);
     }
 

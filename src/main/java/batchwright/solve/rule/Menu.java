@@ -42,7 +42,7 @@ public final class Menu {
                     .toList();
             dishes.put(seat, mine);
             offered.addAll(mine);
-            snacks.put(seat, snacksFor(kitchen, seat));
+            snacks.put(seat, snacksFor(request, seat));
         }
         allDishes = kitchen.dishes().values().stream().filter(offered::contains).toList();
         Set<Food> usable = usableFoods(request);
@@ -66,11 +66,12 @@ public final class Menu {
         return new Menu(this, atHand);
     }
 
-    private static List<Measure> snacksFor(Kitchen kitchen, Seat seat) {
+    private static List<Measure> snacksFor(PlanRequest request, Seat seat) {
         var wishes = seat.eater().wishes();
-        return kitchen.snackMeasures().stream()
+        return request.kitchen().snackMeasures().stream()
                 .filter(m -> wishes.offersAsSnack(m.food()))
-                .filter(m -> canGet(kitchen, m.food()))
+                .filter(m -> !request.kitchen().packsOf(m.food()).isEmpty()
+                        || request.lastingGrams(m.food()).signum() > 0)
                 .toList();
     }
 

@@ -18,6 +18,7 @@ public final class Rules {
             new SnackLimits(),
             new Keeping(),
             new Stock(),
+            new UseBy(),
             new Budget());
 
     private Rules() {}

@@ -52,9 +52,18 @@ public record Stock() implements Rule {
         needsPack(draft, food);
     }
 
-    /** used <= pantry + packs, where a pack counts for no more than can be missing. */
     private static void cover(Draft draft, String row, Food food, Expression used, double most) {
-        double pantry = draft.request().kitchen().pantryGrams(food).doubleValue();
+        cover(
+                draft,
+                row,
+                food,
+                used,
+                most,
+                draft.request().kitchen().pantryGrams(food).doubleValue());
+    }
+
+    /** used <= pantry + packs, where a pack counts for no more than can be missing. */
+    static void cover(Draft draft, String row, Food food, Expression used, double most, double pantry) {
         double missing = most - pantry;
         if (missing <= 0) {
             return;

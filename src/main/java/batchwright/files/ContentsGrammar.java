@@ -1,0 +1,60 @@
+package batchwright.files;
+
+import batchwright.food.Contents;
+import batchwright.text.Written;
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What a pack holds: {@code 400} grams, or {@code 4 x 400} in a multipack; and what is left of one after draining. */
+final class ContentsGrammar {
+    static final Range GRAMS = Range.of("weight of a pack", "1", "50000", "g", "as bought, with peel and bone");
+    private static final Range UNITS = Range.of("number of units", "2", "100", "", "a single pack is its grams alone");
+    private static final Range DRAINED = Range.of("drained weight", "1", "50000", "g", "");
+    private static final Pattern MULTIPACK = Pattern.compile("(\\S+?)\\s*x\\s*(\\S+)");
+
+    private final Problems problems;
+
+    ContentsGrammar(Problems problems) {
+        this.problems = problems;
+    }
+
+    /**
+     * @param grams of the pack as the shelf says it
+     * @param drained of one unit; may be empty
+     */
+    Optional<Contents> read(Written grams, Written drained) {
+        Matcher multipack = MULTIPACK.matcher(grams.text());
+        boolean many = multipack.matches();
+        Optional<Integer> units =
+                many ? new Numbers(problems).whole(new Written(multipack.group(1), grams.at()), UNITS) : Optional.of(1);
+        Written one = many ? new Written(multipack.group(2), grams.at()) : grams;
+        Optional<BigDecimal> unitGrams = new Numbers(problems).decimal(one, GRAMS);
+        if (units.isEmpty() || unitGrams.isEmpty()) {
+            return Optional.empty();
+        }
+        BigDecimal all = unitGrams.get().multiply(BigDecimal.valueOf(units.get()));
+        if (!GRAMS.holds(all)) {
+            problems.error(grams, GRAMS.wrong(all), GRAMS.expected());
+            return Optional.empty();
+        }
+        int before = problems.errors();
+        Optional<BigDecimal> left = drained.isEmpty() ? Optional.empty() : drained(drained, unitGrams.get());
+        return problems.errors() > before
+                ? Optional.empty()
+                : Optional.of(new Contents(units.get(), unitGrams.get(), left));
+    }
+
+    private Optional<BigDecimal> drained(Written cell, BigDecimal unitGrams) {
+        Optional<BigDecimal> left = new Numbers(problems).decimal(cell, DRAINED);
+        if (left.isPresent() && left.get().compareTo(unitGrams) > 0) {
+            problems.error(
+                    cell,
+                    "more is left after draining, %s g, than the %s g of one"
+                            .formatted(left.get().toPlainString(), unitGrams.toPlainString()),
+                    "expected the drained weight of one unit, and in grams its weight with liquid");
+        }
+        return left;
+    }
+}
