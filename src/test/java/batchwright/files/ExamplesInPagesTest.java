@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class ExamplesInPagesTest {
     /** A path in back quotes on a line of its own, then the lines to add to that file. */
     private static final Pattern EXAMPLE = Pattern.compile(
-            "^`(foods/[a-z_/]+\\.(?:csv|yaml))`\\n\\n```[a-z]+\\n(.*?)```$",
+            "^`((?:foods|profiles)/[a-z_/]+\\.(?:csv|yaml))`\\n\\n```[a-z]+\\n(.*?)```$",
             Pattern.MULTILINE | Pattern.DOTALL);
 
     private int found;
@@ -25,7 +25,7 @@ class ExamplesInPagesTest {
             add(Files.readString(Path.of(page)), files);
         }
 
-        assertThat(found).isEqualTo(5);
+        assertThat(found).isEqualTo(6);
         assertThat(files.problems()).isEmpty();
         var kitchen = KitchenReader.read(files, FilesInMemory.DAY).value().orElseThrow();
         assertThat(kitchen.dishes()).containsKey("millet_pot");
