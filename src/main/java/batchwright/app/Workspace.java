@@ -64,7 +64,7 @@ public record Workspace(DataFiles files, Path here, LocalDate cookingDay, Consum
      * @throws Refused when a file about foods has an error
      */
     public Kitchen foods() {
-        return value(KitchenReader.readFoods(files));
+        return value(KitchenReader.readFoods(files, cookingDay));
     }
 
     /** The value, after telling the warnings. */

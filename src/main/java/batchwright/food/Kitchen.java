@@ -85,7 +85,7 @@ public record Kitchen(
     }
 
     public Kitchen withoutPantry() {
-        return new Kitchen(foods, measures, yields, packs, dishes, Map.of(), currency);
+        return new Kitchen(foods, measures, yields, packs, dishes, Map.of(), currency, cookingDay);
     }
 
     public Optional<Measure> measure(Food food, String name) {

@@ -16,6 +16,7 @@ import batchwright.solve.dish.DishSolver;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,7 +42,8 @@ class FillContainersTest {
     private String text(UnaryOperator<DishAnswer> change) {
         DishPlanner planner = request -> change.apply(new DishSolver().fill(request));
         var fill = new FillContainers(planner);
-        return FilledDishText.of(fill.answer(Workspace.open(Optional.empty(), here, note -> {}), QUESTION))
+        return FilledDishText.of(fill.answer(
+                        Workspace.open(Optional.empty(), here, LocalDate.of(2026, 11, 25), note -> {}), QUESTION))
                 .replaceAll("\\s+", " ");
     }
 

@@ -134,7 +134,7 @@ class AmountGrammarTest {
         files.with("profiles/cook.yaml", profile.replace("1 cup whole_milk", "2 cups whole_milk"));
 
         assertThat(files.problems()).isEmpty();
-        var kitchen = KitchenReader.read(files).value();
+        var kitchen = KitchenReader.read(files, FilesInMemory.DAY).value();
         var always = EaterReader.read(files, "profiles/cook.yaml", kitchen)
                 .value()
                 .orElseThrow()

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 /** Household measures, as the program reads them, against USDA SR28 (sr28_measures.csv, its source at its top) and common practice. */
 class MeasuresPublishedTest {
     private static final Kitchen KITCHEN =
-            KitchenReader.read(new StarterFiles()).value().orElseThrow();
+            KitchenReader.read(new StarterFiles(), FilesInMemory.DAY).value().orElseThrow();
     private static final Map<String, CSVRecord> SR28 = CsvRows.published("sr28_measures.csv").stream()
             .collect(Collectors.toMap(row -> row.get("id") + " " + row.get("seq"), Function.identity()));
     private static final List<Measure> MEASURES =

@@ -40,7 +40,7 @@ class TakenFoodsTest {
                     .append('\n');
         }
 
-        Read<Kitchen> read = KitchenReader.readFoods(files(catalogue.toString(), ""));
+        Read<Kitchen> read = KitchenReader.readFoods(files(catalogue.toString(), ""), FilesInMemory.DAY);
 
         assertThat(read.problems()).noneMatch(Problem::isError);
         assertThat(read.problems()).hasSizeLessThanOrEqualTo(MOST_WARNINGS);
@@ -80,7 +80,8 @@ class TakenFoodsTest {
             }
         }
 
-        Read<Kitchen> read = KitchenReader.readFoods(files(catalogue.toString(), String.join("\n", lines) + "\n"));
+        Read<Kitchen> read = KitchenReader.readFoods(
+                files(catalogue.toString(), String.join("\n", lines) + "\n"), FilesInMemory.DAY);
 
         assertThat(read.problems()).noneMatch(Problem::isError);
         assertThat(lines).hasSizeGreaterThan(500);
@@ -101,14 +102,18 @@ class TakenFoodsTest {
         assertThat(CatalogueColumns.of(new FilesInMemory())).isEqualTo(CatalogueTable.columns());
         Proposal millet = Proposal.of(TABLE.food("20031").orElseThrow(), id -> false);
         files.with("foods/catalogue.csv", String.join(",", columns) + "\n" + CatalogueLine.of(millet, columns) + "\n");
-        assertThat(KitchenReader.readFoods(files).value().orElseThrow().foods()).containsOnlyKeys("millet");
+        assertThat(KitchenReader.readFoods(files, FilesInMemory.DAY)
+                        .value()
+                        .orElseThrow()
+                        .foods())
+                .containsOnlyKeys("millet");
     }
 
     /** For the foods that the catalogue has already, the guess names every allergen that was put there by hand. */
     @Test
     void no_allergen_of_the_starter_catalogue_is_overlooked() {
         Map<String, String> overlooked = new HashMap<>();
-        for (Food food : KitchenReader.read(FilesInMemory.starter())
+        for (Food food : KitchenReader.read(FilesInMemory.starter(), FilesInMemory.DAY)
                 .value()
                 .orElseThrow()
                 .foods()

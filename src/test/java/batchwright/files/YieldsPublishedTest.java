@@ -33,7 +33,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class YieldsPublishedTest {
     private static final Kitchen KITCHEN =
-            KitchenReader.read(new StarterFiles()).value().orElseThrow();
+            KitchenReader.read(new StarterFiles(), FilesInMemory.DAY).value().orElseThrow();
     private static final List<CSVRecord> WEIGHTS = CsvRows.published("cooked_weights.csv");
     private static final Map<String, CSVRecord> COOKED = CsvRows.published("sr28_cooked_rows.csv").stream()
             .collect(Collectors.toMap(row -> row.get("id"), Function.identity()));

@@ -60,7 +60,8 @@ final class EveryContainer {
 
     private static Stream<Way> all(DishRequest request) {
         var every = new EveryContainer(request);
-        every.fill(0, new long[3], new long[every.foods.size()], new EveryPurchase(request.kitchen(), every.foods));
+        every.fill(
+                0, new long[3], new long[2 * every.foods.size()], new EveryPurchase(request.kitchen(), every.foods, 1));
         return every.ways.stream();
     }
 

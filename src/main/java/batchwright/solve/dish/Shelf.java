@@ -26,6 +26,7 @@ final class Shelf {
      *
      * @param grams as purchased, in all of them
      * @param minor what they cost
+     * @param packs how many; loose goods are one bag however much it is, and do not count
      */
     private record Basket(double grams, long minor, int packs, int[] counts) {
         Basket with(int k, int count, Pack pack) {
@@ -34,7 +35,7 @@ final class Shelf {
             return new Basket(
                     grams + count * pack.grams().doubleValue(),
                     minor + count * pack.price().minor(),
-                    packs + count,
+                    packs + (pack.isLoose() ? 0 : count),
                     more);
         }
     }
