@@ -47,7 +47,7 @@ final class AlwaysGrammar {
             problems.unknown(
                     name,
                     "there is no food called " + name.quoted(),
-                    "expected a food named in foods/catalogue.csv",
+                    "expected a food named in foods/catalogue.csv or foods/labels.csv",
                     kitchen.foods().keySet());
         }
         return Optional.ofNullable(food);

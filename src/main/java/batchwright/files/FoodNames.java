@@ -5,6 +5,7 @@ import batchwright.text.Written;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -15,12 +16,19 @@ import java.util.Set;
  */
 final class FoodNames {
     private final Problems problems;
+    private final Once once;
     private final Map<String, Food> foods = new LinkedHashMap<>();
     private final Set<String> names = new HashSet<>();
     private boolean complete = true;
 
     FoodNames(Problems problems) {
         this.problems = problems;
+        this.once = new Once(problems);
+    }
+
+    /** Sees that an id stands only once in all tables of foods. */
+    boolean isNew(String id, Written written) {
+        return once.isNew(id, written);
     }
 
     void add(Food food) {
@@ -28,11 +36,13 @@ final class FoodNames {
         foods.put(food.id(), food);
     }
 
-    void addBroken(String id) {
-        names.add(id);
+    /** Also as it was probably meant: Rolled-Oats is known as rolled_oats. */
+    void addBroken(Written id) {
+        names.add(id.text());
+        names.add(id.text().toLowerCase(Locale.ROOT).replace(' ', '_').replace('-', '_'));
     }
 
-    /** The catalogue could not be read: no name can be called unknown. */
+    /** A table of foods could not be read: no name can be called unknown. */
     void unknown() {
         complete = false;
     }
@@ -46,7 +56,7 @@ final class FoodNames {
             problems.unknown(
                     name,
                     "there is no food called " + name.quoted(),
-                    "expected a food named in foods/catalogue.csv",
+                    "expected a food named in foods/catalogue.csv or foods/labels.csv",
                     names);
         }
         return Optional.ofNullable(foods.get(name.text()));

@@ -43,8 +43,12 @@ public final class KitchenReader {
     private Read<Kitchen> kitchen(boolean withDishes) {
         FoodNames foods = CatalogueTable.read(
                 sources.need("foods/catalogue.csv", "expected the table of foods" + INIT), problems);
+        var defined = LabelsTable.read(sources.find("foods/labels.csv"), foods, problems);
         MeasureNames measures = MeasuresTable.read(
-                sources.need("foods/measures.csv", "expected the table of household measures" + INIT), foods, problems);
+                sources.need("foods/measures.csv", "expected the table of household measures" + INIT),
+                foods,
+                defined,
+                problems);
         Yields yields = Yields.read(
                 sources.need("foods/yields.csv", "expected the table of cooked yields" + INIT), foods, problems);
         ShopTable shop = ShopTable.read(

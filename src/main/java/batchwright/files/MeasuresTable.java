@@ -28,10 +28,13 @@ final class MeasuresTable {
         this.names = new MeasureNames(problems);
     }
 
-    static MeasureNames read(Optional<SourceFile> file, FoodNames foods, Problems problems) {
+    /** @param defined measures that come with the foods themselves; the table may not say them again */
+    static MeasureNames read(
+            Optional<SourceFile> file, FoodNames foods, List<LabelsTable.Defined> defined, Problems problems) {
         var table = new MeasuresTable(foods, problems);
         Optional<List<Row>> rows = file.flatMap(f -> CsvTable.rows(f, COLUMNS, problems));
         rows.ifPresentOrElse(all -> all.forEach(table::row), table.names::unknown);
+        defined.stream().filter(d -> table.isNew(d.measure(), d.at())).forEach(d -> table.names.add(d.measure()));
         return table.names;
     }
 
@@ -46,20 +49,21 @@ final class MeasuresTable {
         Optional<String> name =
                 row.need("measure", "Enter a measure such as cup or medium").flatMap(this::name);
         Optional<BigDecimal> grams = row.decimal("grams", GRAMS);
-        Optional<Integer> snacks = snacks(row.cell("snack_max"));
-        if (food.isPresent()
-                && name.isPresent()
-                && grams.isPresent()
-                && snacks.isPresent()
-                && once.isNew(name.get() + " of " + food.get(), row.cell("measure"))) {
-            return Optional.of(new Measure(
+        Optional<Integer> snacks = snacks(row.cell("snack_max"), problems);
+        if (food.isPresent() && name.isPresent() && grams.isPresent() && snacks.isPresent()) {
+            var measure = new Measure(
                     food.get(),
                     name.get(),
                     grams.get(),
                     snacks.get(),
-                    row.cell("source").text()));
+                    row.cell("source").text());
+            return Optional.of(measure).filter(m -> isNew(m, row.cell("measure")));
         }
         return Optional.empty();
+    }
+
+    private boolean isNew(Measure measure, Written at) {
+        return once.isNew(measure.name() + " of " + measure.food(), at);
     }
 
     private Optional<String> name(Written written) {
@@ -71,7 +75,8 @@ final class MeasuresTable {
         return Optional.empty();
     }
 
-    private Optional<Integer> snacks(Written cell) {
+    /** Most in a day as a snack; an empty cell is none. */
+    static Optional<Integer> snacks(Written cell, Problems problems) {
         return cell.isEmpty() ? Optional.of(0) : new Numbers(problems).whole(cell, SNACKS);
     }
 }

@@ -6,27 +6,32 @@ import static batchwright.food.Nutrient.FAT;
 import static batchwright.food.Nutrient.FIBRE;
 import static batchwright.food.Nutrient.PROTEIN;
 import static batchwright.food.Nutrient.SATURATED_FAT;
+import static batchwright.food.Nutrient.SUGAR;
 import static batchwright.food.Nutrient.WATER;
 
 import batchwright.food.Nutrient;
 import batchwright.quantity.Energy;
+import batchwright.text.Written;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
 
 /**
- * Whether the figures of a food can belong together. The limits were tried on all 8,789 foods of USDA SR28: they refuse
- * none, and warn of 51 whose energy is far from the general factors, which is why that is only a warning.
+ * Whether the figures of a food can belong together. The limits for the catalogue were tried on all 8,789 foods of USDA
+ * SR28: they refuse none, and warn of 51 whose energy is far from the general factors, which is why that is only a warning.
  */
 final class Plausible {
-    private static final BigDecimal GRAMS = new BigDecimal("100.5");
     /** Some tables round saturated fat to more decimals than fat. */
     private static final BigDecimal DECIMALS = new BigDecimal("0.1");
 
     private static final BigDecimal ROUNDING = new BigDecimal("0.5");
+    /** Labels round protein, fat and carbohydrate, half a gram each. */
+    private static final BigDecimal ROUNDING_OF_LABELS = new BigDecimal("1.5");
+
+    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final double ENERGY_TOLERANCE = 0.25;
     private static final double ENERGY_TOLERANCE_KCAL = 20;
     /** Beer and wine hold 86 to 95 g in 100 g. */
@@ -38,13 +43,14 @@ final class Plausible {
         Nutrient.columns().forEach(nutrient -> RANGES.put(nutrient, newRange(nutrient)));
     }
 
-    private final Row row;
-    private final Map<Nutrient, BigDecimal> values;
+    private final Figures figures;
+    private final Function<Nutrient, Written> cells;
     private final Problems problems;
 
-    Plausible(Row row, Map<Nutrient, BigDecimal> values, Problems problems) {
-        this.row = row;
-        this.values = values;
+    /** @param cells where a nutrient stands in the file */
+    Plausible(Figures figures, Function<Nutrient, Written> cells, Problems problems) {
+        this.figures = figures;
+        this.cells = cells;
         this.problems = problems;
     }
 
@@ -64,10 +70,11 @@ final class Plausible {
         return Range.of(nutrient.label(), "0", most, nutrient.unit(), why);
     }
 
+    /** A row of the catalogue. */
     void check() {
-        if (values.keySet().containsAll(List.of(PROTEIN, FAT, CARBOHYDRATE, ENERGY))) {
+        if (figures.states(PROTEIN, FAT, CARBOHYDRATE, ENERGY)) {
             int before = problems.errors();
-            sum();
+            sum(ROUNDING);
             if (problems.errors() == before) {
                 energy();
             }
@@ -76,44 +83,64 @@ final class Plausible {
         notMore(FIBRE, CARBOHYDRATE, ROUNDING);
     }
 
-    private void sum() {
-        BigDecimal sum = grams(PROTEIN).add(grams(FAT)).add(grams(CARBOHYDRATE));
-        if (sum.compareTo(GRAMS) > 0) {
-            problems.error(
-                    row.cell(PROTEIN.tagname()),
-                    "protein, fat and carbohydrate together are %s g in 100 g".formatted(sum.toPlainString()),
-                    "expected at most 100 g: look for a point in the wrong place");
+    /**
+     * The weights on a label. Sugar may not be more than carbohydrate, as it is for some foods of tables that measure sugar
+     * and carbohydrate apart: a label takes both from one analysis.
+     */
+    void checkLabel() {
+        sum(ROUNDING_OF_LABELS);
+        notMore(SATURATED_FAT, FAT, DECIMALS);
+        notMore(SUGAR, CARBOHYDRATE, DECIMALS);
+        if (figures.fibreInside()) {
+            notMore(FIBRE, CARBOHYDRATE, ROUNDING);
         }
     }
 
-    private void notMore(Nutrient part, Nutrient whole, BigDecimal tolerance) {
-        if (values.containsKey(part)
-                && values.containsKey(whole)
-                && grams(part).compareTo(grams(whole).add(tolerance)) > 0) {
+    private void sum(BigDecimal rounding) {
+        BigDecimal sum = figures.macros();
+        BigDecimal most = figures.grams();
+        if (sum.compareTo(most.add(rounding)) > 0) {
+            String what =
+                    figures.fibreInside() ? "protein, fat and carbohydrate" : "protein, fat, carbohydrate and fibre";
             problems.error(
-                    row.cell(part.tagname()),
+                    cells.apply(PROTEIN),
+                    "%s together are %s g in %s g".formatted(what, sum.toPlainString(), most.toPlainString()),
+                    "expected at most %s g: %s".formatted(most.toPlainString(), reason()));
+        }
+    }
+
+    private String reason() {
+        if (!figures.fibreInside() && figures.readOtherwise().macros().compareTo(figures.grams()) <= 0) {
+            return "if carbohydrate holds the fibre, label is us";
+        }
+        return figures.grams().compareTo(HUNDRED) == 0
+                ? "look for a point in the wrong place"
+                : "look for a point in the wrong place, or for the figures of 100 g";
+    }
+
+    private void notMore(Nutrient part, Nutrient whole, BigDecimal tolerance) {
+        if (figures.states(part, whole) && grams(part).compareTo(grams(whole).add(tolerance)) > 0) {
+            problems.error(
+                    cells.apply(part),
                     "%s %s g is more than %s %s g".formatted(part.label(), grams(part), whole.label(), grams(whole)),
                     "expected at most %s g: %s includes %s".formatted(grams(whole), whole.label(), part.label()));
         }
     }
 
     /**
-     * General factors: protein 4, fat 9, available carbohydrate 4, fibre 2 kcal/g, alcohol 7 (Regulation (EU) 1169/2011, Annex
-     * XIV). Some fibre gives nothing, as in cocoa. Alcohol is no column: it may be what a drink does not account for.
+     * The catalogue has factors made for each food: only a large difference to the general ones is worth a word. Some fibre
+     * gives nothing, as in cocoa. Alcohol is no column: it may be what a drink does not account for.
      */
     private void energy() {
-        double fibre = grams(FIBRE).doubleValue();
-        double withoutFibre = 4 * grams(PROTEIN).doubleValue()
-                + 9 * grams(FAT).doubleValue()
-                + 4 * (grams(CARBOHYDRATE).doubleValue() - fibre);
-        double sum = withoutFibre + 2 * fibre;
-        double kcal = grams(ENERGY).doubleValue();
+        double sum = figures.kcalOfMacros();
+        double withoutFibre = sum - LabelFactors.kcal(0, 0, 0, figures.number(FIBRE));
+        double kcal = figures.number(ENERGY);
         if (isNear(Math.min(Math.max(kcal, withoutFibre), sum + 7 * mostAlcohol()), kcal)) {
             return;
         }
         boolean kilojoules = isNear(sum, kcal / Energy.KJ_PER_KCAL);
         problems.warning(
-                row.cell(ENERGY.tagname()).at(),
+                cells.apply(ENERGY).at(),
                 "energy is %s kcal, but protein, fat and carbohydrate give about %s kcal"
                         .formatted(grams(ENERGY), BigDecimal.valueOf(sum).setScale(0, RoundingMode.HALF_UP)),
                 kilojoules
@@ -138,6 +165,6 @@ final class Plausible {
 
     /** Unknown counts as none here, which only makes the check milder. */
     private BigDecimal grams(Nutrient nutrient) {
-        return values.getOrDefault(nutrient, BigDecimal.ZERO);
+        return figures.get(nutrient);
     }
 }

@@ -88,13 +88,13 @@ final class WishesReader {
                 problems.unknown(
                         name,
                         "there is no food called " + name.quoted(),
-                        "expected a food named in foods/catalogue.csv",
+                        "expected a food named in foods/catalogue.csv or foods/labels.csv",
                         kitchen.foods().keySet());
             } else if (kitchen.measuresOf(food).stream().noneMatch(m -> m.snackMost() > 0)) {
                 problems.error(
                         name,
                         food + " is not offered as a snack",
-                        "expected a food with a number under snack_max in foods/measures.csv");
+                        "expected a food with a number under snack_max in foods/measures.csv or foods/labels.csv");
             } else {
                 foods.add(food);
             }

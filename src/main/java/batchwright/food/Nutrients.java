@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Exact decimal amounts of nutrients. A nutrient that some food has no value for is "not complete": its amount is what is
- * known, and the true amount is at least that. Unknown is never read as zero.
+ * Exact decimal amounts of nutrients. A nutrient that some food has no value for, or only a least value, is "not complete":
+ * its amount is what is known, and the true amount is at least that. Unknown is never read as zero.
  */
 public final class Nutrients {
     public static final Nutrients NONE = new Nutrients(new EnumMap<>(Nutrient.class), EnumSet.noneOf(Nutrient.class));
@@ -24,16 +24,27 @@ public final class Nutrients {
 
     /** The values of one food; every nutrient that is left out is taken as unknown. */
     public static Nutrients of(Map<Nutrient, BigDecimal> values) {
+        return of(values, Set.of());
+    }
+
+    /** @param atLeast those of the values that may be more, such as carbohydrate with fibre when the fibre is not known */
+    public static Nutrients of(Map<Nutrient, BigDecimal> values, Set<Nutrient> atLeast) {
         var known = new EnumMap<Nutrient, BigDecimal>(Nutrient.class);
         known.putAll(values);
         var incomplete = EnumSet.allOf(Nutrient.class);
         incomplete.removeAll(values.keySet());
+        incomplete.addAll(atLeast);
         return new Nutrients(known, incomplete);
     }
 
     /** The known amount, in the nutrient's unit; zero when nothing is known. */
     public BigDecimal get(Nutrient nutrient) {
         return known.getOrDefault(nutrient, BigDecimal.ZERO);
+    }
+
+    /** Whether there is a value at all, be it only a least one. */
+    public boolean isKnown(Nutrient nutrient) {
+        return known.containsKey(nutrient);
     }
 
     public boolean isComplete(Nutrient nutrient) {

@@ -3,6 +3,7 @@ package batchwright.report;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Nutrient;
+import batchwright.food.Nutrients;
 import batchwright.food.Pack;
 import batchwright.food.PriceRank;
 import batchwright.food.UnitPrice;
@@ -14,7 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Foods for scripts: schema batchwright.foods/1. Unknown values are null. */
+/** Foods for scripts: schema batchwright.foods/1. Unknown values are null; those that may be more are named as incomplete. */
 public final class FoodsJson {
     private FoodsJson() {}
 
@@ -55,19 +56,27 @@ public final class FoodsJson {
         return root;
     }
 
+    private static void nutrients(ObjectNode node, Nutrients per100g) {
+        ObjectNode amounts = node.putObject("per_100_g");
+        ArrayNode incomplete = node.putArray("incomplete");
+        for (Nutrient nutrient : Nutrient.values()) {
+            String name = nutrient.name().toLowerCase(Locale.ROOT) + "_" + nutrient.unit();
+            if (per100g.isKnown(nutrient)) {
+                amounts.put(name, Show.plain(per100g.get(nutrient), 3));
+            } else {
+                amounts.putNull(name);
+            }
+            if (!per100g.isComplete(nutrient)) {
+                incomplete.add(name);
+            }
+        }
+    }
+
     private static void food(ObjectNode node, Kitchen kitchen, Food food) {
         node.put("food", food.id()).put("name", food.name()).put("group", food.group());
         food.ndb().ifPresentOrElse(ndb -> node.put("usda_ndb", ndb), () -> node.putNull("usda_ndb"));
         node.put("description", food.description());
-        ObjectNode nutrients = node.putObject("per_100_g");
-        for (Nutrient nutrient : Nutrient.values()) {
-            String name = nutrient.name().toLowerCase(Locale.ROOT) + "_" + nutrient.unit();
-            if (food.per100g().isComplete(nutrient)) {
-                nutrients.put(name, Show.plain(food.per100g().get(nutrient), 3));
-            } else {
-                nutrients.putNull(name);
-            }
-        }
+        nutrients(node, food.per100g());
         node.put("refuse_percent", Show.plain(food.refusePercent(), 2)).put("perishable", food.perishable());
         ArrayNode allergens = node.putArray("allergens");
         food.allergens().forEach(a -> allergens.add(a.id()));

@@ -134,10 +134,11 @@ public final class FoodsText {
         page.heading("In 100 g of the edible part");
         var table = new TextTable("  ").left("").right("amount").left("");
         for (Nutrient nutrient : Nutrient.values()) {
-            boolean known = food.per100g().isComplete(nutrient);
+            boolean known = food.per100g().isKnown(nutrient);
+            String least = food.per100g().isComplete(nutrient) ? "" : "at least ";
             table.row(
                     nutrient.label(),
-                    known ? Show.plainText(food.per100g().get(nutrient), 2) : "not known",
+                    known ? least + Show.plainText(food.per100g().get(nutrient), 2) : "not known",
                     known ? nutrient.unit() : "");
         }
         page.table(table);

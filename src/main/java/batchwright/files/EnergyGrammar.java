@@ -1,0 +1,63 @@
+package batchwright.files;
+
+import batchwright.text.Written;
+import java.math.BigDecimal;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads {@code 1550 kJ}, {@code 370 kcal} or both: {@code 1550 kJ / 370 kcal}, {@code 370 kcal (1550 kJ)}. */
+final class EnergyGrammar {
+    private static final String EXPECTED = "expected 1550 kJ, 370 kcal or 1550 kJ / 370 kcal";
+    private static final String FIGURE = "([0-9.,]+) *([a-zA-Z]*)";
+    private static final Pattern ONE_OR_TWO = Pattern.compile(FIGURE + "(?: *[/(=] *" + FIGURE + " *\\)?)?");
+    private static final Range KCAL = Range.of("energy", "0", "50000", "kcal", "");
+    private static final Range KILOJOULES = Range.of("energy", "0", "200000", "kJ", "");
+
+    private final Problems problems;
+
+    EnergyGrammar(Problems problems) {
+        this.problems = problems;
+    }
+
+    Optional<LabelEnergy> read(Written written) {
+        Matcher found = ONE_OR_TWO.matcher(written.text());
+        if (!found.matches()) {
+            return refuse(written, written.quoted() + " is no energy");
+        }
+        String first = unit(found.group(2));
+        String second = found.group(4) == null ? "" : unit(found.group(4));
+        boolean two = found.group(3) != null;
+        if (first.isEmpty() || (two && second.isEmpty())) {
+            return refuse(written, written.quoted() + " lacks the unit kJ or kcal");
+        }
+        if (two && first.equals(second)) {
+            return refuse(written, "%s says %s twice".formatted(written.quoted(), first));
+        }
+        Optional<BigDecimal> one = number(found.group(1), first, written);
+        Optional<BigDecimal> other = two ? number(found.group(3), second, written) : Optional.empty();
+        if (one.isEmpty() || (two && other.isEmpty())) {
+            return Optional.empty();
+        }
+        return Optional.of(first.equals("kcal") ? new LabelEnergy(one, other) : new LabelEnergy(other, one));
+    }
+
+    /** kcal or kJ; empty for anything else. */
+    private static String unit(String word) {
+        return switch (word.toLowerCase(Locale.ROOT)) {
+            case "kcal" -> "kcal";
+            case "kj" -> "kJ";
+            default -> "";
+        };
+    }
+
+    private Optional<BigDecimal> number(String text, String unit, Written written) {
+        return new Numbers(problems).decimal(new Written(text, written.at()), unit.equals("kcal") ? KCAL : KILOJOULES);
+    }
+
+    private Optional<LabelEnergy> refuse(Written written, String wrong) {
+        problems.error(written, wrong, EXPECTED + "; Calories on a US label are kcal");
+        return Optional.empty();
+    }
+}
