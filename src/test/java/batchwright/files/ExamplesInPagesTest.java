@@ -29,7 +29,7 @@ class ExamplesInPagesTest {
         assertThat(files.problems()).isEmpty();
         var kitchen = KitchenReader.read(files, FilesInMemory.DAY).value().orElseThrow();
         assertThat(kitchen.dishes()).containsKey("millet_pot");
-        assertThat(kitchen.foods()).containsKey("millet");
+        assertThat(kitchen.foods()).containsKeys("millet", "rye_crispbread");
     }
 
     private void add(String page, FilesInMemory files) {
