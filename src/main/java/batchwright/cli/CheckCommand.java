@@ -2,6 +2,7 @@ package batchwright.cli;
 
 import batchwright.app.CheckFiles;
 import batchwright.report.CheckJson;
+import batchwright.report.ProblemCount;
 import batchwright.text.Problem;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -24,6 +25,7 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         List<Problem> problems = CheckFiles.answer(program.workspace());
         problems.forEach(problem -> program.complain(problem.render()));
+        program.complain(ProblemCount.of(problems).text());
         ExitCode exit = problems.stream().anyMatch(Problem::isError) ? ExitCode.NOT_RIGHT : ExitCode.DONE;
         return program.answer(program.json ? CheckJson.of(problems) : "", exit);
     }

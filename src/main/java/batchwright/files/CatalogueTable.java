@@ -52,6 +52,7 @@ final class CatalogueTable {
             Optional<Food> food = food(row);
             if (problems.errors() == before && food.isPresent()) {
                 names.add(food.get());
+                ObviousAllergens.check(food.get(), row.cell("allergens"), problems);
                 return;
             }
         }
@@ -67,6 +68,7 @@ final class CatalogueTable {
         String group = cells.group(row);
         Map<Nutrient, BigDecimal> nutrients = nutrients(row);
         new Plausible(Figures.per100g(nutrients), nutrient -> row.cell(nutrient.tagname()), problems).check();
+        new Proximates(row, nutrients, problems).check();
         Set<Allergen> allergens = cells.allergens(row.cell("allergens"));
         boolean perishable = row.yesNo("perishable");
         BigDecimal refuse = refuse(row);

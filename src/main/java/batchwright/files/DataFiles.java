@@ -12,6 +12,11 @@ public interface DataFiles {
     /** Paths of the files directly in a folder such as foods/dishes, in alphabetical order. */
     List<String> list(String folder);
 
+    /** Paths of the folders directly in a folder, in alphabetical order, where the user may have made some. */
+    default List<String> folders(String folder) {
+        return List.of();
+    }
+
     /** A path as the user should see it, also when there is no such file. */
     default String shown(String path) {
         return path;

@@ -62,7 +62,7 @@ final class DishReader {
         if (problems.errors() > before || parts.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Dish(
+        var dish = new Dish(
                 id.orElseThrow(),
                 name.orElseThrow().text(),
                 kind.orElseThrow(),
@@ -71,7 +71,9 @@ final class DishReader {
                 reheat.orElseThrow().text(),
                 parts,
                 staples,
-                steps));
+                steps);
+        new ContainerReach(dish, new DishPlaces(page.get()), problems).check();
+        return Optional.of(dish);
     }
 
     private Optional<String> id(Fields fields) {

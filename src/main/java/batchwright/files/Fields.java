@@ -127,6 +127,12 @@ final class Fields {
         return group.at();
     }
 
+    /** Where the value of a key stands; the group when there is no such key. */
+    Span place(String key) {
+        Yaml value = values.get(key);
+        return value == null ? group.at() : value.at();
+    }
+
     boolean has(String key) {
         return values.containsKey(key);
     }

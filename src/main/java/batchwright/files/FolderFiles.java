@@ -10,6 +10,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Files in a folder on the disk. Read only: nothing is ever written. */
@@ -47,12 +48,21 @@ public final class FolderFiles implements DataFiles {
 
     @Override
     public List<String> list(String folder) {
+        return entries(folder, Files::isRegularFile);
+    }
+
+    @Override
+    public List<String> folders(String folder) {
+        return entries(folder, Files::isDirectory);
+    }
+
+    private List<String> entries(String folder, Predicate<Path> kind) {
         Path directory = root.resolve(folder);
         if (!Files.isDirectory(directory)) {
             return List.of();
         }
         try (Stream<Path> entries = Files.list(directory)) {
-            return entries.filter(Files::isRegularFile)
+            return entries.filter(kind)
                     .map(entry -> folder + "/" + entry.getFileName())
                     .sorted()
                     .toList();

@@ -57,6 +57,7 @@ public final class KitchenReader {
         Map<Food, List<Lot>> pantry =
                 PantryTable.read(sources.find("profiles/pantry.csv"), foods, measures.byFood(), problems);
         warnAboutFoodsNotToBeHad(shop, pantry);
+        new StrayFiles(files, problems).check();
         return problems.result(() -> new Kitchen(
                 foods.foods(),
                 measures.byFood(),
@@ -78,9 +79,6 @@ public final class KitchenReader {
             if (path.endsWith(".yaml")) {
                 Optional<SourceFile> file = sources.find(path);
                 file.flatMap(reader::read).ifPresent(dish -> dishes.put(dish.id(), dish));
-            } else if (path.endsWith(".yml")) {
-                var skipped = new SourceFile(files.shown(path), List.of());
-                problems.warning(Span.whole(skipped), "files ending in .yml are not read", "expected the ending .yaml");
             }
         }
         if (paths.stream().noneMatch(path -> path.endsWith(".yaml"))) {

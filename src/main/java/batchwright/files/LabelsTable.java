@@ -82,6 +82,7 @@ final class LabelsTable {
                 refuse,
                 allergens,
                 perishable);
+        ObviousAllergens.check(food, row.cell("allergens"), problems);
         label.orElseThrow()
                 .per()
                 .measure()

@@ -57,6 +57,7 @@ final class MeasuresTable {
                     grams.get(),
                     snacks.get(),
                     row.cell("source").text());
+            MeasureWeights.check(measure, row.cell("grams"), problems);
             return Optional.of(measure).filter(m -> isNew(m, row.cell("measure")));
         }
         return Optional.empty();

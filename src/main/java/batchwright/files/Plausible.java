@@ -6,6 +6,7 @@ import static batchwright.food.Nutrient.FAT;
 import static batchwright.food.Nutrient.FIBRE;
 import static batchwright.food.Nutrient.PROTEIN;
 import static batchwright.food.Nutrient.SATURATED_FAT;
+import static batchwright.food.Nutrient.SODIUM;
 import static batchwright.food.Nutrient.SUGAR;
 import static batchwright.food.Nutrient.WATER;
 
@@ -60,6 +61,10 @@ final class Plausible {
     }
 
     private static Range newRange(Nutrient nutrient) {
+        if (nutrient == SODIUM) {
+            // 22.990 g of sodium in 58.443 g of sodium chloride (molar masses).
+            return Range.of(nutrient.label(), "0", "39340", nutrient.unit(), "100 g of pure salt hold no more");
+        }
         String most = switch (nutrient.unit()) {
             case "kcal" -> "902";
             case "mg" -> "100000";

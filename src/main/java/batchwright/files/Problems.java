@@ -2,7 +2,7 @@ package batchwright.files;
 
 import batchwright.text.NearestName;
 import batchwright.text.Problem;
-import batchwright.text.SourceFile;
+import batchwright.text.Problem.Severity;
 import batchwright.text.Span;
 import batchwright.text.Written;
 import java.util.ArrayList;
@@ -70,14 +70,16 @@ final class Problems {
                 .limit(MOST_A_FILE)
                 .sorted(byPlace)
                 .toList());
-        int more = ofFile.size() - shown.size();
-        if (more > 0) {
-            SourceFile file = ofFile.get(0).at().file();
-            String wrong = more == 1 ? "1 more problem in this file" : more + " more problems in this file";
-            boolean error = ofFile.stream().anyMatch(Problem::isError);
-            shown.add(
-                    error ? Problem.error(Span.whole(file), wrong, "") : Problem.warning(Span.whole(file), wrong, ""));
+        for (Severity severity : Severity.values()) {
+            int more = count(ofFile, severity) - count(shown, severity);
+            if (more > 0) {
+                shown.add(Problem.more(ofFile.get(0).at().file(), severity, more));
+            }
         }
         return shown;
+    }
+
+    private static int count(List<Problem> problems, Severity severity) {
+        return (int) problems.stream().filter(p -> p.severity() == severity).count();
     }
 }

@@ -32,6 +32,7 @@ final class ShopTable {
     private final FoodNames foods;
     private final Problems problems;
     private final Once once;
+    private final PriceNeighbours neighbours;
     private final Map<Food, List<Pack>> packs = new LinkedHashMap<>();
     private Optional<Written> currency = Optional.empty();
     private boolean complete = true;
@@ -40,6 +41,7 @@ final class ShopTable {
         this.foods = foods;
         this.problems = problems;
         this.once = new Once(problems);
+        this.neighbours = new PriceNeighbours(problems);
     }
 
     static ShopTable read(Optional<SourceFile> file, FoodNames foods, Problems problems) {
@@ -47,6 +49,7 @@ final class ShopTable {
         int before = problems.errors();
         Optional<List<Row>> rows = file.flatMap(f -> CsvTable.rows(f, COLUMNS, OPTIONAL, problems));
         rows.ifPresent(all -> all.stream().filter(Row::isSound).forEach(table::row));
+        table.neighbours.check();
         table.complete = rows.isPresent() && problems.errors() == before;
         return table;
     }
@@ -92,6 +95,7 @@ final class ShopTable {
                     row.cell("note").text());
             packs.computeIfAbsent(food.get(), f -> new ArrayList<>())
                     .add(step.map(pack::looseBy).orElse(pack));
+            neighbours.add(pack, row);
         }
     }
 

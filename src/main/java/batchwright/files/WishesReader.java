@@ -54,6 +54,7 @@ final class WishesReader {
                 snacks.whole("measures_a_day", MEASURES).orElse(USUAL_MEASURES),
                 snacks.whole("kinds_a_day", KINDS).orElse(USUAL_KINDS));
         refuseAvoidedAlways(wishes, lines);
+        warnOfNoDish(wishes, fields);
         return wishes;
     }
 
@@ -97,9 +98,28 @@ final class WishesReader {
                         "expected a food with a number under snack_max in foods/measures.csv or foods/labels.csv");
             } else {
                 foods.add(food);
+                warnOfAvoided(food, name);
             }
         }
         return foods;
+    }
+
+    private void warnOfAvoided(Food food, Written name) {
+        if (avoidFoods.contains(food) || food.allergens().stream().anyMatch(avoidAllergens::contains)) {
+            problems.warning(
+                    name.at(),
+                    "%s is wanted as a snack, but this eater avoids it or an allergen in it".formatted(food),
+                    "it is never offered: expected it in one of the two lists only");
+        }
+    }
+
+    private void warnOfNoDish(Wishes wishes, Fields fields) {
+        if (!kitchen.dishes().isEmpty() && kitchen.dishes().values().stream().noneMatch(wishes::allows)) {
+            problems.warning(
+                    fields.place("avoid"),
+                    "no dish is left for this eater",
+                    "every dish is in this list, or holds something that is");
+        }
     }
 
     private void refuseAvoidedAlways(Wishes wishes, List<Written> lines) {

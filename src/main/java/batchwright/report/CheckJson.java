@@ -12,6 +12,8 @@ public final class CheckJson {
     public static String of(List<Problem> problems) {
         ObjectNode root = Json.schema("check/1");
         root.put("status", problems.stream().anyMatch(Problem::isError) ? "errors" : "right");
+        ProblemCount count = ProblemCount.of(problems);
+        root.put("errors", count.errors()).put("warnings", count.warnings()).put("files", count.files());
         ArrayNode list = root.putArray("problems");
         problems.forEach(problem -> Fault.of(problem).putInto(list.addObject()));
         return Json.text(root);

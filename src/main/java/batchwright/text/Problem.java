@@ -10,8 +10,9 @@ import java.util.Optional;
  * @param wrong what is wrong, one sentence without a full stop
  * @param expected what was expected; may be empty
  * @param nearest the nearest valid name, if one is near
+ * @param count of how many problems it tells: 1, or those that a long list leaves out
  */
-public record Problem(Span at, Severity severity, String wrong, String expected, Optional<String> nearest) {
+public record Problem(Span at, Severity severity, String wrong, String expected, Optional<String> nearest, int count) {
     /** Whether a problem stops the program. */
     public enum Severity {
         ERROR,
@@ -19,11 +20,18 @@ public record Problem(Span at, Severity severity, String wrong, String expected,
     }
 
     public static Problem error(Span at, String wrong, String expected) {
-        return new Problem(at, Severity.ERROR, wrong, expected, Optional.empty());
+        return new Problem(at, Severity.ERROR, wrong, expected, Optional.empty(), 1);
     }
 
     public static Problem warning(Span at, String wrong, String expected) {
-        return new Problem(at, Severity.WARNING, wrong, expected, Optional.empty());
+        return new Problem(at, Severity.WARNING, wrong, expected, Optional.empty(), 1);
+    }
+
+    /** What a long list leaves out. */
+    public static Problem more(SourceFile file, Severity severity, int count) {
+        String what = severity == Severity.ERROR ? "error" : "warning";
+        String wrong = "%s more %s%s in this file".formatted(count, what, count == 1 ? "" : "s");
+        return new Problem(Span.whole(file), severity, wrong, "", Optional.empty(), count);
     }
 
     public boolean isError() {
@@ -32,7 +40,7 @@ public record Problem(Span at, Severity severity, String wrong, String expected,
 
     /** The same problem with the name that was most likely meant. */
     public Problem near(Optional<String> name) {
-        return new Problem(at, severity, wrong, expected, name);
+        return new Problem(at, severity, wrong, expected, name, count);
     }
 
     /** The place, the user's own line with a caret, what was expected and the nearest name. */

@@ -100,4 +100,14 @@ final class FilesInMemory implements DataFiles {
                 .filter(path -> path.startsWith(prefix) && path.indexOf('/', prefix.length()) < 0)
                 .toList();
     }
+
+    @Override
+    public List<String> folders(String folder) {
+        String prefix = folder + "/";
+        return files.keySet().stream()
+                .filter(path -> path.startsWith(prefix) && path.indexOf('/', prefix.length()) > 0)
+                .map(path -> path.substring(0, path.indexOf('/', prefix.length())))
+                .distinct()
+                .toList();
+    }
 }
