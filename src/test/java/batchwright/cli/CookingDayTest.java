@@ -81,7 +81,7 @@ class CookingDayTest {
 
         assertThat(fresh.both()).isEmpty();
         assertThat(check.code()).isZero();
-        assertThat(check.err().lines().filter(line -> line.contains("warning")))
+        assertThat(check.err().lines().filter(line -> line.contains(": warning:")))
                 .singleElement()
                 .asString()
                 .contains(

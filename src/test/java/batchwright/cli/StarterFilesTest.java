@@ -197,7 +197,7 @@ class StarterFilesTest {
         assertThat(found("greek yog")).contains("greek_yogurt");
         assertThat(found("almnods")).contains("almonds");
         assertThat(found("brocoli")).contains("broccoli");
-        assertThat(found("oats")).containsExactly("rolled_oats");
+        assertThat(found("oats")).containsExactly("rolled_oats", "example_oat_drink");
         assertThat(found("egz")).isEmpty();
         assertThat(found("zzzzzz")).isEmpty();
         assertThat(found("almonds", "zzzzzz")).isEmpty();

@@ -43,12 +43,26 @@ final class TableDamage {
         int width = width(text);
         int from = random.nextInt(width);
         int to = random.nextInt(width);
-        return cells -> cells.add(to, cells.remove(from));
+        return cells -> {
+            fill(cells, width);
+            cells.add(to, cells.remove(from));
+        };
     }
 
     private static Consumer<List<String>> drop(String text, RandomGenerator random) {
-        int column = random.nextInt(width(text));
-        return cells -> cells.remove(column);
+        int width = width(text);
+        int column = random.nextInt(width);
+        return cells -> {
+            fill(cells, width);
+            cells.remove(column);
+        };
+    }
+
+    /** Optional cells at the end of a line may be left out. */
+    private static void fill(List<String> cells, int width) {
+        while (cells.size() < width) {
+            cells.add("");
+        }
     }
 
     private static int width(String text) {

@@ -25,7 +25,7 @@ class ExamplesInPagesTest {
             add(Files.readString(Path.of(page)), files);
         }
 
-        assertThat(found).isEqualTo(6);
+        assertThat(found).isEqualTo(7);
         assertThat(files.problems()).isEmpty();
         var kitchen = KitchenReader.read(files, FilesInMemory.DAY).value().orElseThrow();
         assertThat(kitchen.dishes()).containsKey("millet_pot");

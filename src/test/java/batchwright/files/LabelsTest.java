@@ -103,7 +103,8 @@ class LabelsTest {
         var files = FilesInMemory.base();
         files.with(
                         "foods/labels.csv",
-                        LabelLines.HEADER + "skyr,skyr,dairy,eu,100 g,62 kcal,0.2,0.1,4.0,4.0,,11,,,,,\n")
+                        LabelLines.HEADER.replace("snack_max", "snack_max,allergens")
+                                + "skyr,skyr,dairy,eu,100 g,62 kcal,0.2,0.1,4.0,4.0,,11,,,,,,milk\n")
                 .with("foods/measures.csv", files.text("foods/measures.csv") + "skyr,cup,240,2,weighed\n")
                 .with(
                         "foods/shop.csv",

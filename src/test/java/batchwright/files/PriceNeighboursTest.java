@@ -17,7 +17,7 @@ class PriceNeighboursTest {
         white_rice,corner market,bag,907,2.19           | white_rice,corner market,bag,32,2.19            | ounces? Then it should be 907 g
         white_rice,corner market,bag,907,2.19           | white_rice,corner market,bag,907,0.02           | Then it should be 2.00
         quinoa,corner market,bag,454,3.99               | quinoa,corner market,bag,454,399                | cents? Then it should be 3.99
-        sardines,corner market,"can 106 g, 92 g drained",92,1.79 | sardines,corner market,can,92,179      | cents? Then it should be 1.79
+        sardines,corner market,can,106,1.79             | sardines,corner market,can,106,179              | cents? Then it should be 1.79
         cod,corner market,"bag, frozen fillets",680,11.99 | cod,corner market,bag,1,11.99                 | kg? Then it should be 1000 g
         walnuts,corner market,"bag, shelled",454,7.49   | walnuts,corner market,bag,454,749               | cents? Then it should be 7.49
         """)
