@@ -26,6 +26,9 @@ final class DayByDay implements Completion<DaysSolution> {
     /** Spent on the most even layout before the search goes on. */
     private static final long QUICK_STEPS = 300;
 
+    /** Spent on all layouts of fixed counts before they are put off for the first time; four times as much each next time. */
+    private static final long FIRST_STEPS = 20_000;
+
     private static final double HALF_A_CENT = 0.5;
 
     private final TotalsDraft totals;
@@ -37,9 +40,23 @@ final class DayByDay implements Completion<DaysSolution> {
      * What is known of one vector of container counts.
      *
      * @param found the best plan found for it
-     * @param thorough whether every layout was looked at: nothing but {@code found} is cheaper than the cutoff was
+     * @param looked how many layouts were looked at to the end
+     * @param state how much of it was looked at
      */
-    private record Attempt(Optional<Found<DaysSolution>> found, boolean thorough) {}
+    private record Attempt(Optional<Found<DaysSolution>> found, int looked, State state) {
+        /** How much was looked at. */
+        enum State {
+            UNFINISHED,
+            /** Every layout: nothing but {@code found} is cheaper than the cutoff was. */
+            THOROUGH,
+            /** There are too many layouts, and all that are ever looked at were. */
+            TOO_MANY
+        }
+
+        boolean thorough() {
+            return state == State.THOROUGH;
+        }
+    }
 
     private final Depth depth;
 
@@ -51,39 +68,43 @@ final class DayByDay implements Completion<DaysSolution> {
     }
 
     @Override
-    public Verdict<DaysSolution> complete(
-            double[] values, double[] lower, double[] upper, double bound, double cutoff) {
-        Map<Seat, Map<Dish, Integer>> containers = containers(values);
+    public Verdict<DaysSolution> complete(Point point, double cutoff) {
+        Map<Seat, Map<Dish, Integer>> containers = containers(point.values());
         List<Column> columns = new ArrayList<>();
         containers
                 .keySet()
                 .forEach(seat ->
                         totals.menu().dishes(seat).forEach(dish -> columns.add(totals.containersColumn(seat, dish))));
         Attempt attempt = attempts.computeIfAbsent(containers, c -> quick(c, cutoff));
-        if (!attempt.thorough && reached(attempt, bound)) {
+        if (!attempt.thorough() && reached(attempt, point.bound())) {
             return Verdict.closed(attempt.found);
         }
-        List<Part> parts = new ArrayList<>(Parts.allBut(columns, values, lower, upper));
-        if (!attempt.thorough && depth == Depth.THOROUGH) {
-            boolean fixed = columns.stream().allMatch(c -> lower[c.index()] == upper[c.index()]);
-            if (fixed) {
-                attempt = thorough(containers, attempt, bound, cutoff);
+        List<Part> parts = new ArrayList<>(Parts.allBut(columns, point));
+        if (!attempt.thorough() && depth == Depth.THOROUGH) {
+            int nextRound = Math.max(1, point.round());
+            if (columns.stream().allMatch(point::isFixed)) {
+                attempt = thorough(containers, attempt, point, cutoff);
                 attempts.put(containers, attempt);
-                if (!attempt.thorough) {
-                    // Good enough for this node, or time is up; another node may need another look.
+                if (attempt.state == Attempt.State.TOO_MANY) {
+                    effort.leaveOut(point.bound());
                     return Verdict.closed(attempt.found);
                 }
-            } else {
-                // These counts must wait until all others have had a quick look.
-                parts.add(Parts.only(columns, values).putOff());
+                if (reached(attempt, point.bound())) {
+                    return Verdict.closed(attempt.found);
+                }
+                nextRound = point.round() + 1;
+            }
+            if (!attempt.thorough()) {
+                // These counts must wait until all others have had a look.
+                parts.add(Parts.only(columns, point.values()).putOff(nextRound, point.bound()));
             }
         }
         return new Verdict<>(attempt.found, parts);
     }
 
     @Override
-    public Optional<Found<DaysSolution>> tryOut(double[] values, double[] lower, double[] upper, double cutoff) {
-        return attempts.computeIfAbsent(containers(values), c -> quick(c, cutoff)).found;
+    public Optional<Found<DaysSolution>> tryOut(Point point, double cutoff) {
+        return attempts.computeIfAbsent(containers(point.values()), c -> quick(c, cutoff)).found;
     }
 
     /** How many containers of each dish every eater gets; dishes not served are left out. */
@@ -112,40 +133,41 @@ final class DayByDay implements Completion<DaysSolution> {
         for (Seat seat : totals.request().seats()) {
             var layouts = layouts(seat, containers, FIRST_LAYOUTS);
             if (layouts.isEmpty()) {
-                return new Attempt(Optional.empty(), true);
+                return new Attempt(Optional.empty(), 0, Attempt.State.THOROUGH);
             }
             groups.put(seat, layouts.get(0));
         }
         Layout layout = new Layout(containers, groups);
         Effort little = effort.limited(QUICK_STEPS);
         var look = new LayoutSearch(layout, new Maker(depth == Depth.EVERY_DAY_ALIKE), little).glimpse(cutoff);
-        return new Attempt(look.found(), false);
+        return new Attempt(look.found(), 0, Attempt.State.UNFINISHED);
     }
 
-    /** The cheapest plan over every layout, below the cutoff; stops at a plan that costs no more than the bound. */
-    private Attempt thorough(Map<Seat, Map<Dish, Integer>> containers, Attempt attempt, double bound, double cutoff) {
+    /**
+     * The cheapest plan over every layout, below the cutoff; goes on from the layout where the last attempt ended. Stops at a
+     * plan that costs no more than the bound, and when the steps of this round are spent.
+     */
+    private Attempt thorough(Map<Seat, Map<Dish, Integer>> containers, Attempt attempt, Point point, double cutoff) {
+        Effort ofThisRound = effort.limited(Effort.inRound(point.round(), FIRST_STEPS));
         Optional<Found<DaysSolution>> best = attempt.found;
         double below = Math.min(cutoff, best.map(Found::cost).orElse(cutoff));
         List<Map<Seat, List<LikeDays>>> combinations = List.of(Map.of());
         for (Seat seat : totals.request().seats()) {
             combinations = extended(combinations, seat, layouts(seat, containers, MOST_LAYOUTS));
         }
-        boolean tooMany = combinations.size() > MOST_LAYOUTS;
-        for (Map<Seat, List<LikeDays>> groups : combinations) {
-            var look = new LayoutSearch(new Layout(containers, groups), new Maker(false), effort).cheapest(below);
+        for (int c = attempt.looked; c < combinations.size(); c++) {
+            var layout = new Layout(containers, combinations.get(c));
+            var look = new LayoutSearch(layout, new Maker(false), ofThisRound).cheapest(below);
             if (look.found().isPresent()) {
                 best = look.found();
                 below = best.get().cost();
             }
-            if (below <= bound + HALF_A_CENT) {
-                return new Attempt(best, false);
-            }
-            if (!look.done() || tooMany) {
-                effort.leaveOut(bound);
-                return new Attempt(best, false);
+            if (below <= point.bound() + HALF_A_CENT || !look.done()) {
+                return new Attempt(best, c, Attempt.State.UNFINISHED);
             }
         }
-        return new Attempt(best, true);
+        boolean tooMany = combinations.size() > MOST_LAYOUTS;
+        return new Attempt(best, combinations.size(), tooMany ? Attempt.State.TOO_MANY : Attempt.State.THOROUGH);
     }
 
     /** Every combination with every layout of one more eater; one too many where there would be more. */

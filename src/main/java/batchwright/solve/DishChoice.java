@@ -8,8 +8,11 @@ import batchwright.solve.mip.Completion;
 import batchwright.solve.mip.Parts;
 import batchwright.solve.mip.SearchResult;
 import batchwright.solve.rule.Menu;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -23,11 +26,18 @@ final class DishChoice implements Completion<DaysSolution> {
 
     private static final long HASTY_STEPS = 500;
 
+    /** Spent on a set of dishes before others have their turn; four times as much each next time. */
+    /** Most that is spent on plans of one dish less: about half of the usual 30 seconds. */
+    private static final long STEPS_WITH_ONE_LESS = 200_000;
+
+    private static final long FIRST_STEPS = 2_000;
+
     private final TotalsDraft draft;
     private final Aim aim;
     private final Effort effort;
     private final Depth depth;
     private final List<Column> choices;
+    private final Map<Set<Dish>, DishSetSearch> started = new HashMap<>();
 
     private DishChoice(TotalsDraft draft, Aim aim, Effort effort, Depth depth) {
         this.draft = draft;
@@ -37,38 +47,61 @@ final class DishChoice implements Completion<DaysSolution> {
         this.choices = draft.menu().dishes().stream().map(draft::cookedColumn).toList();
     }
 
-    /** The whole search: first in haste, for a good plan to measure others by; then to the end. */
+    /**
+     * The whole search. First two quick ones for a good plan to measure others by: one in haste, and one among plans of one
+     * dish less, whose sets are few. Then to the end.
+     */
     static SearchResult<DaysSolution> search(PlanRequest request, Aim aim, Effort effort) {
-        TotalsDraft draft = aim.complete(TotalsDraft.choosingDishes(request, new Menu(request)));
         Effort haste = effort.limited(HASTY_SETS);
-        var hasty = new BranchAndBound<>(
-                        draft.model(),
-                        new DishChoice(draft, aim, effort, Depth.EVERY_DAY_ALIKE),
-                        Double.POSITIVE_INFINITY,
-                        haste::mustStop)
-                .search();
+        var good = search(request, aim, Depth.EVERY_DAY_ALIKE, effort, haste, Optional.empty());
+        if (request.mostDishes() > 1) {
+            PlanRequest fewer = request.withMostDishes(request.mostDishes() - 1);
+            Effort some = effort.limited(STEPS_WITH_ONE_LESS);
+            good = search(fewer, aim, Depth.THOROUGH, some, some, found(good));
+        }
+        return search(request, aim, Depth.THOROUGH, effort, effort, found(good));
+    }
+
+    private static SearchResult<DaysSolution> search(
+            PlanRequest request,
+            Aim aim,
+            Depth depth,
+            Effort effort,
+            Effort overSets,
+            Optional<Found<DaysSolution>> toBeat) {
+        TotalsDraft draft = aim.complete(TotalsDraft.choosingDishes(request, new Menu(request)));
         var search = new BranchAndBound<>(
-                draft.model(), new DishChoice(draft, aim, effort, Depth.THOROUGH), hasty.cost(), effort::mustStop);
-        effort.count(hasty);
-        hasty.best().ifPresent(search::startWith);
+                draft.model(),
+                new DishChoice(draft, aim, effort, depth),
+                toBeat.map(Found::cost).orElse(Double.POSITIVE_INFINITY),
+                overSets::mustStop);
+        toBeat.map(Found::solution).ifPresent(search::startWith);
         var result = search.search();
         effort.count(result);
         return result;
     }
 
     @Override
-    public Verdict<DaysSolution> complete(
-            double[] values, double[] lower, double[] upper, double bound, double cutoff) {
-        Look look = look(cooked(values), depth, cutoff);
-        if (depth == Depth.THOROUGH && look.stopped) {
-            effort.leaveOut(Math.max(bound, look.bound));
+    public Verdict<DaysSolution> complete(Point point, double cutoff) {
+        Set<Dish> dishes = cooked(point.values());
+        List<Part> parts = new ArrayList<>(Parts.allBut(choices, point));
+        if (depth == Depth.EVERY_DAY_ALIKE) {
+            return new Verdict<>(glimpse(dishes, cutoff), parts);
         }
-        return new Verdict<>(look.found, Parts.allBut(choices, values, lower, upper));
+        DishSetSearch search = started.computeIfAbsent(dishes, set -> new DishSetSearch(totals(set), aim, effort));
+        var result = search.goOn(Effort.inRound(point.round(), FIRST_STEPS), cutoff);
+        if (result.state() == SearchResult.State.STOPPED) {
+            // Other dishes first: they may give a plan against which these need no further look.
+            parts.add(Parts.only(choices, point.values()).putOff(point.round() + 1, result.bound()));
+        } else {
+            started.remove(dishes);
+        }
+        return new Verdict<>(found(result), parts);
     }
 
     @Override
-    public Optional<Found<DaysSolution>> tryOut(double[] values, double[] lower, double[] upper, double cutoff) {
-        return look(cooked(values), Depth.EVERY_DAY_ALIKE, cutoff).found;
+    public Optional<Found<DaysSolution>> tryOut(Point point, double cutoff) {
+        return glimpse(cooked(point.values()), cutoff);
     }
 
     private Set<Dish> cooked(double[] values) {
@@ -81,28 +114,22 @@ final class DishChoice implements Completion<DaysSolution> {
         return cooked;
     }
 
-    /**
-     * What a search over one set of dishes gave.
-     *
-     * @param found a plan below the cutoff
-     * @param stopped whether it was told to stop
-     * @param bound nothing in it costs less
-     */
-    private record Look(Optional<Found<DaysSolution>> found, boolean stopped, double bound) {}
+    private TotalsDraft totals(Set<Dish> dishes) {
+        return aim.complete(TotalsDraft.cookingAll(draft.request(), new Menu(draft.request(), dishes)));
+    }
 
-    private Look look(Set<Dish> dishes, Depth howDeep, double cutoff) {
-        Menu menu = new Menu(draft.request(), dishes);
-        TotalsDraft totals = aim.complete(
-                howDeep == Depth.EVERY_DAY_ALIKE
-                        ? TotalsDraft.everyDayAlike(draft.request(), menu)
-                        : TotalsDraft.cookingAll(draft.request(), menu));
-        Effort mine = howDeep == Depth.THOROUGH ? effort : effort.limited(HASTY_STEPS);
-        var dayByDay = new DayByDay(totals, aim, mine, howDeep);
-        var result = new BranchAndBound<>(totals.model(), dayByDay, cutoff, mine::mustStop).search();
+    /** A plan with these dishes and the same containers on every day, if one is soon found. */
+    private Optional<Found<DaysSolution>> glimpse(Set<Dish> dishes, double cutoff) {
+        var menu = new Menu(draft.request(), dishes);
+        TotalsDraft totals = aim.complete(TotalsDraft.everyDayAlike(draft.request(), menu));
+        Effort little = effort.limited(HASTY_STEPS);
+        var dayByDay = new DayByDay(totals, aim, little, Depth.EVERY_DAY_ALIKE);
+        var result = new BranchAndBound<>(totals.model(), dayByDay, cutoff, little::mustStop).search();
         effort.count(result);
-        return new Look(
-                result.best().map(best -> new Found<>(result.cost(), best)),
-                result.state() == SearchResult.State.STOPPED,
-                result.bound());
+        return found(result);
+    }
+
+    private static Optional<Found<DaysSolution>> found(SearchResult<DaysSolution> result) {
+        return result.best().map(best -> new Found<>(result.cost(), best));
     }
 }

@@ -6,29 +6,46 @@ import java.util.function.BooleanSupplier;
 
 /** What a search has spent, over all its levels, when it must stop, and what it had to leave out. */
 final class Effort {
+    private static final int LAST_LONGER_ROUND = 20;
+
     private final BooleanSupplier stop;
     private final AtomicLong nodes;
-    private double leastLeftOut = Double.POSITIVE_INFINITY;
+    private final double[] leastLeftOut;
 
     Effort(BooleanSupplier stop) {
-        this(stop, new AtomicLong());
+        this(stop, new AtomicLong(), nothingLeftOut());
     }
 
-    private Effort(BooleanSupplier stop, AtomicLong nodes) {
+    private Effort(BooleanSupplier stop, AtomicLong nodes, double[] leastLeftOut) {
         this.stop = stop;
         this.nodes = nodes;
+        this.leastLeftOut = leastLeftOut;
+    }
+
+    private static double[] nothingLeftOut() {
+        return new double[] {Double.POSITIVE_INFINITY};
     }
 
     /** A side search of at most so many steps. What it leaves out does not matter for the proof; what it spends counts. */
     Effort limited(long steps) {
         long[] left = {steps};
-        return new Effort(() -> left[0]-- <= 0 || mustStop(), nodes);
+        return new Effort(() -> left[0]-- <= 0 || mustStop(), nodes, nothingLeftOut());
+    }
+
+    /** A part of this search that stops for a reason of its own, too, and can go on later. */
+    Effort until(BooleanSupplier also) {
+        return new Effort(() -> also.getAsBoolean() || mustStop(), nodes, leastLeftOut);
+    }
+
+    /** Steps for what is looked at again and again: four times as many in each round. */
+    static long inRound(int round, long stepsAtFirst) {
+        return stepsAtFirst << (2 * Math.min(round, LAST_LONGER_ROUND));
     }
 
     /** A side search of just so many steps, whatever the clock says: its outcome depends on the files alone. */
     Effort steps(long steps) {
         long[] left = {steps};
-        return new Effort(() -> left[0]-- <= 0, nodes);
+        return new Effort(() -> left[0]-- <= 0, nodes, nothingLeftOut());
     }
 
     boolean mustStop() {
@@ -37,17 +54,22 @@ final class Effort {
 
     /** Takes account of what a search has spent. */
     void count(SearchResult<?> search) {
-        nodes.addAndGet(search.nodes());
+        count(search.nodes());
+    }
+
+    /** Takes account of so many relaxations. */
+    void count(long relaxations) {
+        nodes.addAndGet(relaxations);
     }
 
     /** Something that a proof would have needed was left out; nothing in it costs less than the bound. */
     void leaveOut(double bound) {
-        leastLeftOut = Math.min(leastLeftOut, bound);
+        leastLeftOut[0] = Math.min(leastLeftOut[0], bound);
     }
 
     /** Nothing that was left out costs less than this; infinite when everything was seen. */
     double leastLeftOut() {
-        return leastLeftOut;
+        return leastLeftOut[0];
     }
 
     /** Relaxations solved. */

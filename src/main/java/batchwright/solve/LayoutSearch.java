@@ -136,9 +136,8 @@ final class LayoutSearch {
         }
 
         @Override
-        public Verdict<DaysSolution> complete(
-                double[] values, double[] lower, double[] upper, double bound, double cutoff) {
-            double[] x = plain.rounded(values);
+        public Verdict<DaysSolution> complete(Point point, double cutoff) {
+            double[] x = plain.rounded(point.values());
             Optional<DaysSolution> solution = dealOut.deal(x);
             if (solution.isEmpty() && !draft.layout().isSingly()) {
                 List<Integer> bought =
@@ -147,7 +146,7 @@ final class LayoutSearch {
             }
             return solution.isPresent()
                     ? Verdict.closed(draft.model().costOf(x), solution.get())
-                    : new Verdict<>(Optional.empty(), plain.othersThan(values, lower, upper));
+                    : new Verdict<>(Optional.empty(), plain.othersThan(point));
         }
     }
 }

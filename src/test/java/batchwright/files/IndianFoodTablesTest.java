@@ -122,8 +122,8 @@ class IndianFoodTablesTest {
     void every_warning_is_explained() {
         var causes = new TreeMap<String, List<String>>();
         for (IndianFood food : IndianFood.all(TABLE)) {
-            var problems = lines.read(food.withoutImpossibleCells().line()).problems();
-            if (problems.stream().anyMatch(problem -> !problem.isError())) {
+            List<Problem> problems = aboutEnergy(food);
+            if (!problems.isEmpty()) {
                 assertThat(problems).as(food.code()).hasSize(1);
                 causes.computeIfAbsent(cause(food), c -> new ArrayList<>()).add(food.code());
             }
@@ -139,6 +139,13 @@ class IndianFoodTablesTest {
                         List.of("E033", "Q001", "S007", "S009"),
                         "energy twice that of the macros",
                         List.of("N001")));
+    }
+
+    /** The table says nothing of allergens: warnings that miss one are right, and not of interest here. */
+    private List<Problem> aboutEnergy(IndianFood food) {
+        return lines.read(food.withoutImpossibleCells().line()).problems().stream()
+                .filter(problem -> !problem.wrong().contains("among the allergens"))
+                .toList();
     }
 
     private static String cause(IndianFood food) {
@@ -164,9 +171,7 @@ class IndianFoodTablesTest {
     void the_reason_given_is_near_the_cause() {
         var reasons = new TreeMap<String, Integer>();
         for (IndianFood food : IndianFood.all(TABLE)) {
-            lines.read(food.withoutImpossibleCells().line()).problems().stream()
-                    .filter(problem -> !problem.isError())
-                    .forEach(problem -> reasons.merge(problem.expected(), 1, Integer::sum));
+            aboutEnergy(food).forEach(problem -> reasons.merge(problem.expected(), 1, Integer::sum));
         }
         assertThat(reasons)
                 .isEqualTo(Map.of(

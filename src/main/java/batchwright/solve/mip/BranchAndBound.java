@@ -31,8 +31,7 @@ public final class BranchAndBound<S> {
     private final boolean[] mayRise;
     private final Completion<S> completion;
     private final BooleanSupplier stop;
-    private final PriorityQueue<Node> open = new PriorityQueue<>(LEAST_BOUND_FIRST);
-    private final PriorityQueue<Node> putOff = new PriorityQueue<>(LEAST_BOUND_FIRST);
+    private final PriorityQueue<Node> open = new PriorityQueue<>(EARLY_ROUND_LEAST_BOUND_FIRST);
 
     private double cutoff;
     private Optional<S> best = Optional.empty();
@@ -40,15 +39,16 @@ public final class BranchAndBound<S> {
     private long expanded;
     private long ids;
 
-    private static final Comparator<Node> LEAST_BOUND_FIRST = Comparator.comparingDouble(Node::bound)
+    private static final Comparator<Node> EARLY_ROUND_LEAST_BOUND_FIRST = Comparator.comparingInt(Node::round)
+            .thenComparingDouble(Node::bound)
             .thenComparing(Comparator.comparingLong(Node::id).reversed());
 
-    private record Node(double[] lower, double[] upper, double bound, long id) {}
+    private record Node(double[] lower, double[] upper, double bound, int round, long id) {}
 
     /**
      * @param completion makes a solution of a point whose whole columns are whole
      * @param cutoff only solutions that cost less than this are wanted
-     * @param stop asked at each node whether to give up
+     * @param stop asked at each node but the first whether to give up: even a search that must stop at once has a bound
      */
     public BranchAndBound(MipModel model, Completion<S> completion, double cutoff, BooleanSupplier stop) {
         this.model = model;
@@ -66,19 +66,25 @@ public final class BranchAndBound<S> {
         return new BranchAndBound<>(model, new PlainCompletion(model), cutoff, stop);
     }
 
+    /** Only solutions that cost less than this are wanted from now on; a dearer one that was found is forgotten. */
+    public void lowerCutoff(double to) {
+        if (to < cutoff) {
+            cutoff = to;
+            best = Optional.empty();
+        }
+    }
+
     /** The solution that the cutoff stands for: the answer if nothing cheaper exists. */
     public void startWith(S solution) {
         best = Optional.of(solution);
     }
 
-    /** Searches to the end, or until told to stop. */
+    /** Searches to the end, or until told to stop; asked again, it goes on from where it stopped. */
     public SearchResult<S> search() {
-        double[] lower = model.columns().stream().mapToDouble(Column::lower).toArray();
-        double[] upper = model.columns().stream().mapToDouble(Column::upper).toArray();
-        if (!propagation.all(lower, upper)) {
-            return result(SearchResult.State.DONE, cutoff);
+        if (ids == 0) {
+            root().ifPresent(open::add);
         }
-        Optional<Node> current = Optional.of(new Node(lower, upper, Double.NEGATIVE_INFINITY, ids++));
+        Optional<Node> current = Optional.empty();
         while (true) {
             if (current.isEmpty()) {
                 current = next();
@@ -87,8 +93,9 @@ public final class BranchAndBound<S> {
                 }
             }
             Node node = current.get();
-            if (stop.getAsBoolean()) {
-                double least = Math.min(node.bound, Math.min(leastBound(open), leastBound(putOff)));
+            if (expanded > 0 && stop.getAsBoolean()) {
+                open.add(node);
+                double least = leastOpenBound();
                 return result(SearchResult.State.STOPPED, Math.min(roundedUp(least), cutoff));
             }
             Relaxation.Status status = relax(node.lower, node.upper);
@@ -99,19 +106,24 @@ public final class BranchAndBound<S> {
         }
     }
 
-    /** The open node with the least bound, or when there is none below the cutoff, one that was put off. */
+    private Optional<Node> root() {
+        double[] lower = model.columns().stream().mapToDouble(Column::lower).toArray();
+        double[] upper = model.columns().stream().mapToDouble(Column::upper).toArray();
+        var root = new Node(lower, upper, Double.NEGATIVE_INFINITY, 0, ids++);
+        return propagation.all(lower, upper) ? Optional.of(root) : Optional.empty();
+    }
+
+    /** Of the open nodes of the earliest round the one with the least bound; none when all are closed. */
     private Optional<Node> next() {
-        return next(open).or(() -> next(putOff));
+        Node next = open.poll();
+        while (next != null && closed(next.bound)) {
+            next = open.poll();
+        }
+        return Optional.ofNullable(next);
     }
 
-    private Optional<Node> next(PriorityQueue<Node> queue) {
-        Node next = queue.poll();
-        return next == null || closed(next.bound) ? Optional.empty() : Optional.of(next);
-    }
-
-    private static double leastBound(PriorityQueue<Node> queue) {
-        Node least = queue.peek();
-        return least == null ? Double.POSITIVE_INFINITY : least.bound;
+    private double leastOpenBound() {
+        return open.stream().mapToDouble(Node::bound).min().orElse(Double.POSITIVE_INFINITY);
     }
 
     /**
@@ -135,7 +147,9 @@ public final class BranchAndBound<S> {
                 x[c.index()] = Math.ceil(x[c.index()] - WHOLE);
             }
         }
-        completion.tryOut(x, lower, upper, cutoff).ifPresent(this::take);
+        completion
+                .tryOut(new Completion.Point(x, lower, upper, Double.NEGATIVE_INFINITY, node.round), cutoff)
+                .ifPresent(this::take);
     }
 
     /** Moves a bound to the target and solves again; tries the other side when that fails. */
@@ -220,12 +234,11 @@ public final class BranchAndBound<S> {
     }
 
     private Optional<Node> complete(Node node, double bound, double[] x) {
-        Completion.Verdict<S> verdict = completion.complete(x, node.lower, node.upper, bound, cutoff);
+        Completion.Verdict<S> verdict =
+                completion.complete(new Completion.Point(x, node.lower, node.upper, bound, node.round), cutoff);
         verdict.found().ifPresent(this::take);
         if (!closed(bound)) {
-            verdict.parts()
-                    .forEach(part ->
-                            part(node, bound, part).ifPresent(child -> (part.later() ? putOff : open).add(child)));
+            verdict.parts().forEach(part -> part(node, bound, part).ifPresent(child -> open.add(child)));
         }
         return Optional.empty();
     }
@@ -241,7 +254,8 @@ public final class BranchAndBound<S> {
                 return Optional.empty();
             }
         }
-        return Optional.of(new Node(lows, ups, bound, ids++));
+        return Optional.of(
+                new Node(lows, ups, Math.max(bound, part.bound()), Math.max(parent.round, part.round()), ids++));
     }
 
     /**
@@ -319,7 +333,9 @@ public final class BranchAndBound<S> {
         double[] ups = parent.upper.clone();
         lows[column] = lower;
         ups[column] = upper;
-        return propagation.from(column, lows, ups) ? Optional.of(new Node(lows, ups, bound, ids++)) : Optional.empty();
+        return propagation.from(column, lows, ups)
+                ? Optional.of(new Node(lows, ups, bound, parent.round, ids++))
+                : Optional.empty();
     }
 
     /** A whole column cannot move further off its bound than its reduced cost allows below the cutoff. */

@@ -8,22 +8,32 @@ import java.util.Optional;
  * account, say); then this is where the rest is settled, and where the search learns that a point cannot be completed.
  */
 public interface Completion<S> {
-    /**
-     * @param values a cheapest point of the node, whole where it must be
-     * @param lower the node's column bounds; must not be changed
-     * @param upper the node's column bounds; must not be changed
-     * @param bound least cost in the node
-     * @param cutoff only a solution that costs less is of use
-     */
-    Verdict<S> complete(double[] values, double[] lower, double[] upper, double bound, double cutoff);
+    /** @param cutoff only a solution that costs less is of use */
+    Verdict<S> complete(Point point, double cutoff);
 
     /**
      * A solution near a whole-numbered point that is not the cheapest of its node, if one is soon found. Proves nothing.
      *
-     * @param values as for {@link #complete}, within the bounds
+     * @param point its bound is unknown
      */
-    default Optional<Found<S>> tryOut(double[] values, double[] lower, double[] upper, double cutoff) {
-        return complete(values, lower, upper, Double.NEGATIVE_INFINITY, cutoff).found();
+    default Optional<Found<S>> tryOut(Point point, double cutoff) {
+        return complete(point, cutoff).found();
+    }
+
+    /**
+     * A cheapest point of a node.
+     *
+     * @param values whole where it must be
+     * @param lower the node's column bounds; must not be changed
+     * @param upper the node's column bounds; must not be changed
+     * @param bound least cost in the node
+     * @param round how often the node was put off
+     */
+    record Point(double[] values, double[] lower, double[] upper, double bound, int round) {
+        /** Whether the node leaves this column no choice. */
+        public boolean isFixed(Column column) {
+            return lower[column.index()] == upper[column.index()];
+        }
     }
 
     /** A solution with its cost. */
@@ -32,15 +42,16 @@ public interface Completion<S> {
     /**
      * A part of a node: some columns confined.
      *
-     * @param later not worth a look before everything else has had one
+     * @param round not worth a look before everything of an earlier round has had one
+     * @param bound nothing in it costs less, as far as the completion knows
      */
-    record Part(List<Confined> columns, boolean later) {
+    record Part(List<Confined> columns, int round, double bound) {
         public Part(List<Confined> columns) {
-            this(columns, false);
+            this(columns, 0, Double.NEGATIVE_INFINITY);
         }
 
-        public Part putOff() {
-            return new Part(columns, true);
+        public Part putOff(int toRound, double knownBound) {
+            return new Part(columns, toRound, knownBound);
         }
     }
 

@@ -10,7 +10,10 @@ public final class Parts {
     private Parts() {}
 
     /** Everything but the one point that these columns have now: for each, the earlier ones stay and it differs. */
-    public static List<Part> allBut(List<Column> columns, double[] values, double[] lower, double[] upper) {
+    public static List<Part> allBut(List<Column> columns, Completion.Point point) {
+        double[] values = point.values();
+        double[] lower = point.lower();
+        double[] upper = point.upper();
         List<Part> parts = new ArrayList<>();
         List<Confined> same = new ArrayList<>();
         for (Column column : columns) {

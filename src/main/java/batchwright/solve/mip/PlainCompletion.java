@@ -17,12 +17,12 @@ public final class PlainCompletion implements Completion<double[]> {
     }
 
     @Override
-    public Verdict<double[]> complete(double[] values, double[] lower, double[] upper, double bound, double cutoff) {
-        double[] x = rounded(values);
+    public Verdict<double[]> complete(Point point, double cutoff) {
+        double[] x = rounded(point.values());
         if (model.brokenBy(x, TOLERANCE).isEmpty()) {
             return Verdict.closed(model.costOf(x), x);
         }
-        return new Verdict<>(Optional.empty(), othersThan(values, lower, upper));
+        return new Verdict<>(Optional.empty(), othersThan(point));
     }
 
     /** The values with every whole column at its whole number. */
@@ -40,7 +40,7 @@ public final class PlainCompletion implements Completion<double[]> {
     }
 
     /** Everything but this point. */
-    public List<Part> othersThan(double[] values, double[] lower, double[] upper) {
-        return Parts.allBut(wholeColumns, values, lower, upper);
+    public List<Part> othersThan(Point point) {
+        return Parts.allBut(wholeColumns, point);
     }
 }
