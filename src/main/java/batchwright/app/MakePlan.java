@@ -3,6 +3,7 @@ package batchwright.app;
 import batchwright.audit.Audit;
 import batchwright.audit.AuditReport;
 import batchwright.explain.ClashFinder;
+import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.needs.Needs;
 import batchwright.needs.NeedsCalculator;
@@ -16,6 +17,7 @@ import batchwright.plan.Seat;
 import batchwright.report.PlanAnswer;
 import batchwright.report.PlanAnswer.Status;
 import batchwright.solve.BatchPlanner;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,8 +38,9 @@ public final class MakePlan {
      * @throws FailedAudit when the planner's plan is wrong
      */
     public PlanAnswer answer(Workspace workspace, PlanQuestion question) {
-        Kitchen kitchen = workspace.kitchen();
-        List<Needs> needs = new Eaters(workspace, kitchen)
+        Kitchen all = workspace.kitchen();
+        Kitchen kitchen = cookingOnly(question.onlyDishes(), all);
+        List<Needs> needs = new Eaters(workspace, all)
                 .all(question.eaters()).stream().map(NeedsCalculator::needsOf).toList();
         if (needs.stream().anyMatch(n -> n.stopsPlanning() || n.target().isEmpty())) {
             return answer(kitchen, needs, question, Status.NO_PLAN, Proof.NONE, Optional.empty(), List.of());
@@ -79,6 +82,16 @@ public final class MakePlan {
                 return answer(kitchen, needs, question, Status.NOT_PROVEN, gaveUp.proof(), best, List.of());
             }
         });
+    }
+
+    /** @throws Refused when there is no such dish */
+    private static Kitchen cookingOnly(List<String> ids, Kitchen kitchen) {
+        if (ids.isEmpty()) {
+            return kitchen;
+        }
+        var dishes = new LinkedHashMap<String, Dish>();
+        ids.stream().map(id -> FindDish.answer(kitchen, id)).forEach(dish -> dishes.put(dish.id(), dish));
+        return kitchen.withDishes(dishes);
     }
 
     private record Audited(Plan plan, AuditReport audit) {}

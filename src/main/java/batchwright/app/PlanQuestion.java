@@ -11,11 +11,19 @@ import java.util.Optional;
  * @param eaters paths or short ids of profiles, at least one
  * @param days 1 to 14
  * @param budget most to spend
+ * @param onlyDishes short ids of the dishes that may be cooked; empty when any may
  * @param mostDishes most dishes in the cooking session, at least 1
  * @param patience how long to search
  */
-public record PlanQuestion(List<String> eaters, int days, Optional<Money> budget, int mostDishes, Duration patience) {
+public record PlanQuestion(
+        List<String> eaters,
+        int days,
+        Optional<Money> budget,
+        List<String> onlyDishes,
+        int mostDishes,
+        Duration patience) {
     public PlanQuestion {
+        onlyDishes = List.copyOf(onlyDishes);
         eaters = List.copyOf(eaters);
     }
 }

@@ -57,6 +57,13 @@ final class PlanCommand implements Callable<Integer> {
     private @Nullable String budget;
 
     @Option(
+            names = "--cook",
+            paramLabel = "DISH",
+            split = ",",
+            description = "Cook only among these dishes, separated by commas; default any.")
+    private List<String> cook = new ArrayList<>();
+
+    @Option(
             names = "--dishes",
             paramLabel = "N",
             defaultValue = "" + PlanRequest.USUAL_MOST_DISHES,
@@ -88,6 +95,7 @@ final class PlanCommand implements Callable<Integer> {
                 eaters,
                 new Given("--days", days).whole(1, PlanRequest.MOST_DAYS, "days"),
                 Optional.ofNullable(budget).map(text -> new Given("--budget", text).money()),
+                cook,
                 new Given("--dishes", dishes).whole(1, MOST_DISHES, "dishes"),
                 Duration.ofSeconds(new Given("--seconds", seconds).whole(1, MOST_SECONDS, "seconds")));
     }

@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -136,6 +137,30 @@ class PlanCommandTest {
         assertThat(plan("--json").out().replaceAll(seconds, ""))
                 .isEqualTo(plan("--json").out().replaceAll(seconds, ""));
         assertThat(plan().out()).isEqualTo(plan().out());
+    }
+
+    @Test
+    void cooks_only_among_the_dishes_named() {
+        JsonNode plan = Shape.parse(plan("--budget", "75.50", "--cook", "lentil_ragu,turkey_chili", "--json")
+                .out());
+
+        Shape.check(plan, CONTRACT);
+        assertThat(plan.get("batches"))
+                .isNotEmpty()
+                .allMatch(batch -> List.of("lentil_ragu", "turkey_chili")
+                        .contains(batch.get("dish").textValue()));
+        assertThat(plan.get("cost_minor").longValue())
+                .isGreaterThanOrEqualTo(
+                        Shape.parse(plan("--json").out()).get("cost_minor").longValue());
+    }
+
+    @Test
+    void a_dish_that_is_not_there_is_named_with_its_nearest() {
+        Cli.Result result = plan("--cook", "lentil_ragu,turky_chili");
+
+        assertThat(result.code()).isEqualTo(2);
+        assertThat(result.out()).isEmpty();
+        assertThat(result.err()).contains("no dish called \"turky_chili\"", "turkey_chili");
     }
 
     @Test

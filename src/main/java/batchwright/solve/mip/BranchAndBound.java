@@ -93,7 +93,7 @@ public final class BranchAndBound<S> {
                 }
             }
             Node node = current.get();
-            if (expanded > 0 && stop.getAsBoolean()) {
+            if (nodes > 0 && stop.getAsBoolean()) {
                 open.add(node);
                 double least = leastOpenBound();
                 return result(SearchResult.State.STOPPED, Math.min(roundedUp(least), cutoff));
