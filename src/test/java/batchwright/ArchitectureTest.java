@@ -101,6 +101,7 @@ class ArchitectureTest {
     @Test
     void there_are_no_cycles() {
         slices().matching(ROOT + ".(*)..").should().beFreeOfCycles().check(CLASSES);
+        slices().matching(ROOT + ".needs.(*)..").should().beFreeOfCycles().check(CLASSES);
     }
 
     @ParameterizedTest

@@ -1,5 +1,9 @@
 package batchwright.needs;
 
+import batchwright.needs.caution.Caution;
+import batchwright.needs.evidence.Citation;
+import batchwright.needs.evidence.Estimate;
+import batchwright.needs.target.TargetLine;
 import batchwright.person.DayTarget;
 import batchwright.person.Eater;
 import batchwright.quantity.Energy;
@@ -19,10 +23,10 @@ import java.util.Optional;
  */
 public record Needs(
         Eater eater,
-        List<RestingEstimate> resting,
+        List<Estimate> resting,
         Energy total,
         Citation totalSource,
-        Optional<RestingEstimate> secondOpinion,
+        Optional<Estimate> secondOpinion,
         double goalKcal,
         String goalSays,
         Optional<DayTarget> target,

@@ -1,5 +1,15 @@
 package batchwright.needs;
 
+import batchwright.needs.caution.Caution;
+import batchwright.needs.caution.GoalCautions;
+import batchwright.needs.caution.HealthCautions;
+import batchwright.needs.evidence.Citation;
+import batchwright.needs.evidence.Estimate;
+import batchwright.needs.evidence.Words;
+import batchwright.needs.goal.WeeklyChange;
+import batchwright.needs.resting.RestingEnergyEquations;
+import batchwright.needs.target.Targets;
+import batchwright.needs.total.NasemEer2023;
 import batchwright.person.Body;
 import batchwright.person.Eater;
 import batchwright.quantity.Energy;
@@ -23,8 +33,8 @@ public final class NeedsCalculator {
     public static Needs needsOf(Eater eater) {
         Body body = eater.body();
         double pal = eater.activity().pal();
-        List<RestingEstimate> resting = RestingEnergyEquations.estimates(body);
-        RestingEstimate inUse = resting.get(0);
+        List<Estimate> resting = RestingEnergyEquations.estimates(body);
+        Estimate inUse = resting.get(0);
         Energy total = inUse.perDay().times(pal);
         WeeklyChange change = WeeklyChange.of(eater.goal(), body);
         Targets targets = Targets.of(eater, total, change);

@@ -1,7 +1,7 @@
 package batchwright.report;
 
-import batchwright.needs.Caution;
-import batchwright.needs.Citation;
+import batchwright.needs.caution.Caution;
+import batchwright.needs.evidence.Citation;
 import batchwright.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,8 +1,8 @@
 package batchwright.report;
 
-import batchwright.needs.Caution;
 import batchwright.needs.Needs;
-import batchwright.needs.RestingEstimate;
+import batchwright.needs.caution.Caution;
+import batchwright.needs.evidence.Estimate;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
@@ -42,7 +42,7 @@ public final class NeedsJson {
         return Json.tenth(BigDecimal.valueOf(value));
     }
 
-    private static ObjectNode estimate(ObjectNode node, RestingEstimate estimate) {
+    private static ObjectNode estimate(ObjectNode node, Estimate estimate) {
         node.put("equation", estimate.equation())
                 .put("kcal_per_day", tenth(estimate.perDay().kcal()))
                 .put("error_kcal", tenth(estimate.errorKcal()))

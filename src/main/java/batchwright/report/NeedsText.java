@@ -1,9 +1,9 @@
 package batchwright.report;
 
-import batchwright.needs.Caution;
 import batchwright.needs.Needs;
-import batchwright.needs.RestingEstimate;
-import batchwright.needs.TargetLine;
+import batchwright.needs.caution.Caution;
+import batchwright.needs.evidence.Estimate;
+import batchwright.needs.target.TargetLine;
 import batchwright.person.DayTarget;
 import java.math.BigDecimal;
 import java.util.List;
@@ -43,7 +43,7 @@ public final class NeedsText {
         cautions("", needs.cautions().stream().filter(Caution::stopsPlanning).toList());
     }
 
-    private RestingEstimate inUse() {
+    private Estimate inUse() {
         return needs.resting().get(0);
     }
 
@@ -61,7 +61,7 @@ public final class NeedsText {
                 .right("kcal")
                 .right("+-")
                 .left("note");
-        for (RestingEstimate e : needs.resting()) {
+        for (Estimate e : needs.resting()) {
             table.row(
                     e.used() ? "used" : "",
                     e.equation(),
@@ -106,7 +106,7 @@ public final class NeedsText {
 
     private void sources() {
         page.heading("Sources of the equations");
-        for (RestingEstimate e : needs.resting()) {
+        for (Estimate e : needs.resting()) {
             page.paragraph("  ", "    ", e.equation() + ": " + e.source() + ".");
         }
         needs.secondOpinion().ifPresent(e -> page.paragraph("  ", "    ", e.equation() + ": " + e.source() + "."));

@@ -19,8 +19,8 @@ import java.util.OptionalInt;
 import java.util.Set;
 
 /** Eaters for tests: healthy adults who hold their weight, until told otherwise. */
-final class TestEater {
-    static final Health HEALTHY = new Health(Answer.NO, Answer.NO, Answer.NO, Answer.NO);
+public final class TestEater {
+    public static final Health HEALTHY = new Health(Answer.NO, Answer.NO, Answer.NO, Answer.NO);
 
     private final Body body;
     private final double pal;
@@ -36,11 +36,11 @@ final class TestEater {
         this.adjustments = adjustments;
     }
 
-    static Body body(Sex sex, double kg, double cm, double years) {
+    public static Body body(Sex sex, double kg, double cm, double years) {
         return new Body(sex, years, new Mass(kg), new Length(cm), Optional.empty());
     }
 
-    static Body body(Sex sex, double kg, double cm, double years, Double fatPercent) {
+    public static Body body(Sex sex, double kg, double cm, double years, Double fatPercent) {
         return new Body(
                 sex,
                 years,
@@ -49,31 +49,31 @@ final class TestEater {
                 Optional.ofNullable(fatPercent).map(Share::ofPercent));
     }
 
-    static TestEater of(Body body) {
+    public static TestEater of(Body body) {
         return new TestEater(body, 1.53, Goal.HOLD, HEALTHY, Adjustments.NONE);
     }
 
-    TestEater pal(double pal) {
+    public TestEater pal(double pal) {
         return new TestEater(body, pal, goal, health, adjustments);
     }
 
-    TestEater percentAWeek(double percent) {
+    public TestEater percentAWeek(double percent) {
         return goal(new Goal.PercentAWeek(percent));
     }
 
-    TestEater kcalADay(double kcal) {
+    public TestEater kcalADay(double kcal) {
         return goal(new Goal.EnergyADay(kcal));
     }
 
-    TestEater goal(Goal goal) {
+    public TestEater goal(Goal goal) {
         return new TestEater(body, pal, goal, health, adjustments);
     }
 
-    TestEater health(Answer pregnant, Answer eatingDisorder, Answer kidneys, Answer diabetes) {
+    public TestEater health(Answer pregnant, Answer eatingDisorder, Answer kidneys, Answer diabetes) {
         return new TestEater(body, pal, goal, new Health(pregnant, eatingDisorder, kidneys, diabetes), adjustments);
     }
 
-    TestEater adjusted(double bandPercent, double proteinGPerKg, int fibreG, int fruitVegG) {
+    public TestEater adjusted(double bandPercent, double proteinGPerKg, int fibreG, int fruitVegG) {
         return new TestEater(
                 body,
                 pal,
@@ -86,7 +86,7 @@ final class TestEater {
                         OptionalInt.of(fruitVegG)));
     }
 
-    TestEater protein(double gPerKg) {
+    public TestEater protein(double gPerKg) {
         return new TestEater(
                 body,
                 pal,
@@ -96,12 +96,12 @@ final class TestEater {
                         OptionalDouble.empty(), OptionalDouble.of(gPerKg), OptionalInt.empty(), OptionalInt.empty()));
     }
 
-    Eater eater() {
+    public Eater eater() {
         Wishes wishes = new Wishes(3, Set.of(), Set.of(), Set.of(), List.of(), Optional.empty(), 3, 2);
         return new Eater("somebody", "Somebody", body, new Activity(pal, "PAL"), goal, health, adjustments, wishes);
     }
 
-    Needs needs() {
+    public Needs needs() {
         return NeedsCalculator.needsOf(eater());
     }
 }

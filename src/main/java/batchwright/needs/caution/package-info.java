@@ -1,0 +1,5 @@
+/** What could hurt somebody, and who should be asked instead. */
+@NullMarked
+package batchwright.needs.caution;
+
+import org.jspecify.annotations.NullMarked;

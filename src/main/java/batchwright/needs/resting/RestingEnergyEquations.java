@@ -1,0 +1,50 @@
+package batchwright.needs.resting;
+
+import batchwright.needs.evidence.Estimate;
+import batchwright.person.Body;
+import java.util.List;
+import java.util.Optional;
+
+/** The published equations, and which of them the total is built on. */
+public final class RestingEnergyEquations {
+    private static final RestingEnergyEquation BY_WEIGHT = new MifflinStJeor1990();
+    private static final RestingEnergyEquation BY_BODY_FAT = new Cunningham1991();
+
+    private static final List<RestingEnergyEquation> ALL = List.of(
+            BY_WEIGHT,
+            BY_BODY_FAT,
+            new Cunningham1980(),
+            new TenHaafWeijs2014FatFree(),
+            new TenHaafWeijs2014Weight(),
+            new Henry2005WeightAndHeight(),
+            new Henry2005Weight(),
+            new Mueller2004(),
+            new Mueller2004ByBmi(),
+            new Schofield1985WeightAndHeight(),
+            new Schofield1985Weight(),
+            new Owen1986(),
+            new Owen1987(),
+            new RozaShizgal1984(),
+            new HarrisBenedict1919());
+
+    private RestingEnergyEquations() {}
+
+    public static List<RestingEnergyEquation> all() {
+        return ALL;
+    }
+
+    /** The equation the total is built on: from fat-free mass when body fat is known, else from weight, height and age. */
+    public static RestingEnergyEquation inUse(Body body) {
+        return body.bodyFat().isPresent() ? BY_BODY_FAT : BY_WEIGHT;
+    }
+
+    /** Every equation that can be worked out for this body, the one in use first. */
+    public static List<Estimate> estimates(Body body) {
+        RestingEnergyEquation inUse = inUse(body);
+        return ALL.stream()
+                .sorted((a, b) -> Boolean.compare(b == inUse, a == inUse))
+                .map(equation -> equation.estimate(body, equation == inUse))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+}

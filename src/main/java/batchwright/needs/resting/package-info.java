@@ -1,0 +1,5 @@
+/** Resting energy: one class for each published equation. */
+@NullMarked
+package batchwright.needs.resting;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Total energy a day. */
+@NullMarked
+package batchwright.needs.total;
+
+import org.jspecify.annotations.NullMarked;
