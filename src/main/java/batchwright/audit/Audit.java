@@ -29,6 +29,7 @@ public final class Audit {
                             new EatersAndDays(),
                             new NamesInTheFiles(),
                             new DayTotals(),
+                            new AverageDay(),
                             new ContainerContents(),
                             new BatchIngredients(),
                             new CookedWeights(),

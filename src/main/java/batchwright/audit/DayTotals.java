@@ -1,8 +1,5 @@
 package batchwright.audit;
 
-import batchwright.plan.Day;
-import batchwright.plan.Seat;
-
 /** The day totals that the plan states are those of the files' foods. */
 record DayTotals() implements Inspection {
     @Override
@@ -13,7 +10,7 @@ record DayTotals() implements Inspection {
     @Override
     public void inspect(Evidence evidence, Findings findings) {
         evidence.days((seat, day) -> {
-            if (allCooked(evidence, seat, day)) {
+            if (evidence.eaten().allCooked(seat.eater(), day)) {
                 Stated.compare(
                         Say.day(seat, day),
                         evidence.plan().totals(seat.eater(), day),
@@ -23,10 +20,5 @@ record DayTotals() implements Inspection {
                 findings.add(Say.day(seat, day) + ": a dish is served that is not cooked for them");
             }
         });
-    }
-
-    private static boolean allCooked(Evidence evidence, Seat seat, Day day) {
-        return day.servings().stream()
-                .allMatch(s -> evidence.eaten().fill(s.dish(), seat.eater()).isPresent());
     }
 }

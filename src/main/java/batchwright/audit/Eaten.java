@@ -41,6 +41,11 @@ final class Eaten {
                 .findFirst();
     }
 
+    /** Whether everything served on the day is cooked for the eater. */
+    boolean allCooked(Eater eater, Day day) {
+        return day.servings().stream().allMatch(s -> fill(s.dish(), eater).isPresent());
+    }
+
     /** One container. */
     Grams inContainer(Dish dish, Fill fill) {
         return containers.computeIfAbsent(new Key(dish, fill), key -> {

@@ -77,6 +77,12 @@ final class PlanCommand implements Callable<Integer> {
             description = "How long to search, 1 to 3600; default ${DEFAULT-VALUE}.")
     private String seconds = "";
 
+    @Option(
+            names = "--nutrients",
+            description =
+                    "Show every nutrient of an average day beside published amounts; otherwise what is short or above.")
+    private boolean nutrients;
+
     @Override
     public Integer call() {
         if (eaters.isEmpty()) {
@@ -87,7 +93,8 @@ final class PlanCommand implements Callable<Integer> {
         }
         PlanQuestion question = question();
         PlanAnswer answer = program.plans().answer(program.workspace(), question);
-        return program.answer(program.json ? PlanJson.of(answer) : PlanText.of(answer), exit(answer.status()));
+        return program.answer(
+                program.json ? PlanJson.of(answer) : PlanText.of(answer, nutrients), exit(answer.status()));
     }
 
     private PlanQuestion question() {

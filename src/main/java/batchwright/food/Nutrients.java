@@ -1,6 +1,7 @@
 package batchwright.food;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
@@ -67,6 +68,14 @@ public final class Nutrients {
         var scaled = new EnumMap<Nutrient, BigDecimal>(Nutrient.class);
         known.forEach((nutrient, amount) -> scaled.put(nutrient, amount.multiply(factor)));
         return new Nutrients(scaled, incomplete);
+    }
+
+    /** One of so many equal shares, to 16 digits. */
+    public Nutrients dividedBy(int shares) {
+        BigDecimal divisor = BigDecimal.valueOf(shares);
+        var share = new EnumMap<Nutrient, BigDecimal>(Nutrient.class);
+        known.forEach((nutrient, amount) -> share.put(nutrient, amount.divide(divisor, MathContext.DECIMAL64)));
+        return new Nutrients(share, incomplete);
     }
 
     /** With so much less of one nutrient; whether the amount is complete does not change. */

@@ -3,6 +3,9 @@ package batchwright.needs;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Estimate;
+import batchwright.needs.intakes.Reference;
+import batchwright.needs.intakes.References;
+import batchwright.needs.target.Guides;
 import batchwright.needs.target.TargetLine;
 import batchwright.person.DayTarget;
 import batchwright.person.Eater;
@@ -34,5 +37,16 @@ public record Needs(
         List<Caution> cautions) {
     public boolean stopsPlanning() {
         return cautions.stream().anyMatch(Caution::stopsPlanning);
+    }
+
+    /** Published figures beside the target that are no rules of a plan; empty when the target is. */
+    public Optional<Guides> guides() {
+        return target.map(day -> Guides.of(eater, day, goalKcal));
+    }
+
+    /** What a day's nutrients are compared with, each once; empty when the target is. */
+    public List<Reference> references() {
+        return target.map(day -> References.of(eater.body(), day, Guides.of(eater, day, goalKcal)))
+                .orElse(List.of());
     }
 }

@@ -59,4 +59,12 @@ public record Plan(List<EaterDays> eaters, List<Batch> batches, List<Purchase> s
         }
         return sum;
     }
+
+    /** What a day of theirs holds on the average; nutrients that some day does not know in full are incomplete. */
+    public Nutrients averageDay(EaterDays eater) {
+        return eater.days().stream()
+                .map(day -> totals(eater.seat().eater(), day))
+                .reduce(Nutrients.NONE, Nutrients::plus)
+                .dividedBy(eater.days().size());
+    }
 }

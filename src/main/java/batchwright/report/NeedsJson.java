@@ -3,9 +3,11 @@ package batchwright.report;
 import batchwright.needs.Needs;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.evidence.Estimate;
+import batchwright.needs.target.TargetLine;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
+import java.util.List;
 
 /** Needs for scripts: schema batchwright.needs/1. */
 public final class NeedsJson {
@@ -27,15 +29,18 @@ public final class NeedsJson {
         root.putObject("goal").put("kcal_per_day", tenth(needs.goalKcal())).put("says", needs.goalSays());
         needs.target()
                 .ifPresentOrElse(target -> root.set("targets", TargetJson.of(target)), () -> root.putNull("targets"));
-        ArrayNode lines = root.putArray("target_lines");
-        needs.lines()
-                .forEach(line -> lines.addObject()
-                        .put("name", line.name())
-                        .put("says", line.says())
-                        .put("source", line.source().text()));
+        lines(root.putArray("target_lines"), needs.lines());
+        GuidesJson.put(root, needs);
         ArrayNode cautions = root.putArray("cautions");
         needs.cautions().forEach(caution -> caution(cautions.addObject(), caution));
         return Json.text(root);
+    }
+
+    static void lines(ArrayNode node, List<TargetLine> lines) {
+        lines.forEach(line -> node.addObject()
+                .put("name", line.name())
+                .put("says", line.says())
+                .put("source", line.source().text()));
     }
 
     private static BigDecimal tenth(double value) {

@@ -26,6 +26,8 @@ public final class NeedsText {
         resting();
         total();
         target();
+        GuidesText.write(needs, page);
+        sources();
         cautions(
                 "Cautions",
                 needs.cautions().stream().filter(c -> !c.stopsPlanning()).toList());
@@ -94,14 +96,12 @@ public final class NeedsText {
 
     private void target() {
         if (needs.lines().isEmpty()) {
-            sources();
             return;
         }
         page.heading("Target, each day");
         for (TargetLine line : needs.lines()) {
             page.paragraph("  ", "    ", Show.capital(line.name()) + ": " + line.says() + ". [" + line.source() + "]");
         }
-        sources();
     }
 
     private void sources() {

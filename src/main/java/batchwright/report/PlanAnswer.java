@@ -3,6 +3,7 @@ package batchwright.report;
 import batchwright.audit.AuditReport;
 import batchwright.food.Kitchen;
 import batchwright.needs.Needs;
+import batchwright.needs.intakes.Intake;
 import batchwright.plan.Clash;
 import batchwright.plan.Plan;
 import batchwright.plan.Proof;
@@ -58,5 +59,14 @@ public record PlanAnswer(
     /** Whether health cautions, not the search, are why there is no plan. */
     public boolean stoppedByCaution() {
         return needs.stream().anyMatch(Needs::stopsPlanning);
+    }
+
+    /** What the average day of an eater's plan holds, beside what is published; empty when there is no plan. */
+    List<Intake> intakes(Needs needs) {
+        return plan.stream()
+                .flatMap(p -> p.eaters().stream()
+                        .filter(days -> days.seat().eater().equals(needs.eater()))
+                        .flatMap(days -> Intake.of(needs.references(), p.averageDay(days)).stream()))
+                .toList();
     }
 }

@@ -23,7 +23,8 @@ import java.util.Optional;
 
 /**
  * A plan for scripts: schema batchwright.plan/1. Money in minor units. Grams of foods are edible raw grams; in shopping they
- * are as purchased. Of loose goods a pack is one step on the scale. Nutrients are rounded to 0.1 of their unit. {@code proof.seconds} is the only value that may differ
+ * are as purchased. Of loose goods a pack is one step on the scale. Totals are rounded to 0.1 of their unit, the
+ * {@code nutrients} of an average day to 0.01. {@code proof.seconds} is the only value that may differ
  * between two runs on the same files.
  */
 public final class PlanJson {
@@ -97,6 +98,8 @@ public final class PlanJson {
                 .ifPresent(plan -> plan.eaters().stream()
                         .filter(e -> e.seat().eater().equals(needs.eater()))
                         .forEach(e -> e.days().forEach(day -> day(days.addObject(), plan, e, day))));
+        ArrayNode nutrients = node.putArray("nutrients");
+        answer.intakes(needs).forEach(intake -> IntakesJson.put(nutrients.addObject(), intake));
     }
 
     private static void day(ObjectNode node, Plan plan, EaterDays eater, Day day) {

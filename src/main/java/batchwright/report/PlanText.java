@@ -17,14 +17,17 @@ import java.util.stream.Collectors;
 public final class PlanText {
     private static final BigDecimal PER_CENT = BigDecimal.valueOf(100);
     private final PlanAnswer answer;
+    private final boolean allNutrients;
     private final Page page = new Page();
 
-    private PlanText(PlanAnswer answer) {
+    private PlanText(PlanAnswer answer, boolean allNutrients) {
         this.answer = answer;
+        this.allNutrients = allNutrients;
     }
 
-    public static String of(PlanAnswer answer) {
-        return new PlanText(answer).text();
+    /** @param allNutrients whether every nutrient is shown beside what is published, not only what is short or above */
+    public static String of(PlanAnswer answer, boolean allNutrients) {
+        return new PlanText(answer, allNutrients).text();
     }
 
     private String text() {
@@ -37,6 +40,7 @@ public final class PlanText {
                 + answer.budget().map(b -> " (budget " + b + ")").orElse("") + ", " + proven() + ".");
         new CookText(answer.kitchen(), plan, page).write();
         new DaysText(plan, page).write();
+        new IntakesText(answer, page).write(allNutrients);
         new BuyText(answer, plan, page).write();
         proof(plan);
         cautions(Notice.of(answer));

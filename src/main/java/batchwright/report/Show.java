@@ -73,7 +73,12 @@ final class Show {
     }
 
     private static String mark(Nutrients nutrients, Nutrient nutrient) {
-        return nutrients.isComplete(nutrient) ? "" : AT_LEAST;
+        return mark(nutrients.isComplete(nutrient));
+    }
+
+    /** What stands before an amount in a table. */
+    static String mark(boolean complete) {
+        return complete ? "" : AT_LEAST;
     }
 
     /** A difference with its sign: +12, -3, 0. */

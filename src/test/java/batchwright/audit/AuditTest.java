@@ -14,6 +14,7 @@ import batchwright.food.Kitchen;
 import batchwright.food.Lot;
 import batchwright.food.Measure;
 import batchwright.food.Nutrient;
+import batchwright.food.Nutrients;
 import batchwright.food.Pack;
 import batchwright.food.Part;
 import batchwright.person.DayTarget;
@@ -84,6 +85,7 @@ class AuditTest {
                         "eaters and days",
                         "names in the files",
                         "day totals",
+                        "average day",
                         "container contents",
                         "batch ingredients",
                         "cooked weights",
@@ -103,6 +105,17 @@ class AuditTest {
         assertThat(recomputed.holds(Nutrient.FAT)).isEqualByComparingTo("46.8");
         assertThat(recomputed.holds(Nutrient.FIBRE)).isEqualByComparingTo("21.5");
         assertThat(recomputed.holds(Nutrient.FRUIT_VEG)).isEqualByComparingTo("390");
+    }
+
+    /** On paper: Ben's energy (2 x 1570 + 2 x 1556) / 4, fruit and vegetables (2 x 390 + 2 x 540) / 4. */
+    @Test
+    void the_average_day_is_the_one_worked_out_on_paper() {
+        Plan plan = honest();
+        Nutrients average = plan.averageDay(plan.eaters().get(0));
+
+        assertThat(average.get(Nutrient.ENERGY)).isEqualByComparingTo("1563");
+        assertThat(average.get(Nutrient.FRUIT_VEG)).isEqualByComparingTo("465");
+        assertThat(plan.averageDay(plan.eaters().get(1)).get(Nutrient.PROTEIN)).isEqualByComparingTo("47.7");
     }
 
     /**
@@ -403,6 +416,7 @@ class AuditTest {
                         wishes(ANNAS_SEAT, w -> avoiding(w, Set.of(RICE), Set.of(), Set.of())),
                         Tamper.servings(honest, ANNA, 1, new Serving(EGG_POT, 1, Storage.FRIDGE)),
                         "day totals",
+                        "average day",
                         "containers a day",
                         "energy band",
                         "protein floor",
@@ -690,18 +704,21 @@ class AuditTest {
                         with(measures(kitchen, bigBanana)),
                         honest(),
                         "day totals",
+                        "average day",
                         "shopping list",
                         "stock"),
                 one(
                         "peanuts with another fat",
                         with(foods(kitchen, food("peanuts", 0, Set.of(Allergen.PEANUT), 600, 25, 51, 8, 0))),
                         honest(),
-                        "day totals"),
+                        "day totals",
+                        "average day"),
                 one(
                         "chicken with another energy",
                         with(foods(kitchen, food("chicken", 0, Set.of(), 121, 24, 2, 0, 0))),
                         honest(),
                         "day totals",
+                        "average day",
                         "container contents"),
                 one(
                         "another mix of vegetables",
@@ -722,6 +739,7 @@ class AuditTest {
                         "batch ingredients",
                         "container contents",
                         "day totals",
+                        "average day",
                         "shopping list"),
                 one(
                         "fat of the chicken that the files pour off and the plan does not",
@@ -729,21 +747,24 @@ class AuditTest {
                         honest(),
                         "batch ingredients",
                         "container contents",
-                        "day totals"),
+                        "day totals",
+                        "average day"),
                 one(
                         "fat of the chicken that the plan pours off and the files do not",
                         request(),
                         Tamper.part(honest(), MEAT, chickenWithout("0.5")),
                         "batch ingredients",
                         "container contents",
-                        "day totals"),
+                        "day totals",
+                        "average day"),
                 one(
                         "more fat poured off than the files say",
                         with(dish(kitchen, MEAT, chickenWithout("0.4"))),
                         Tamper.part(honest(), MEAT, chickenWithout("0.5")),
                         "batch ingredients",
                         "container contents",
-                        "day totals"),
+                        "day totals",
+                        "average day"),
                 one(
                         "so much fat poured off that Anna's day has too little",
                         with(dish(kitchen, MEAT, chickenWithout("1"))),
@@ -762,6 +783,7 @@ class AuditTest {
                         "container protein",
                         "fibre floor",
                         "day totals",
+                        "average day",
                         "container contents",
                         "batch ingredients",
                         "shopping list",

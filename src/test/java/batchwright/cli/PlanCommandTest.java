@@ -1,6 +1,7 @@
 package batchwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
@@ -30,7 +31,11 @@ class PlanCommandTest {
                  "snacks": [{"food": "text", "measure": "text", "count": "whole", "grams": "number"}],
                  "always": [{"food": "text", "measure": "text", "count": "whole", "grams": "number"}],
                  "totals": {"energy_kcal": "number", "protein_g": "number", "fat_g": "number", "carb_g": "number",
-                            "fibre_g": "number", "fruit_veg_g": "number", "sodium_mg": "number"}}]}],
+                            "fibre_g": "number", "fruit_veg_g": "number", "sodium_mg": "number"}}],
+               "nutrients": [{"nutrient": "text", "name": "text", "unit": "text", "per_day": "number", "complete": "yes/no",
+                 "standing": "text", "percent": "whole?", "counted_by_limit": "number?",
+                 "recommended": "number?", "recommended_kind": "text?", "recommended_source": "text?",
+                 "limit": "number?", "limit_kind": "text?", "limit_counts": "text?", "limit_source": "text?"}]}],
              "batches": [{"dish": "text", "containers": "whole",
                "ingredients": [{"food": "text", "grams": "number"}],
                "fills": [{"eater": "text", "containers": "whole",
@@ -66,7 +71,7 @@ class PlanCommandTest {
         assertThat(result.out())
                 .startsWith("2 days for Parent, holding: ")
                 .containsPattern("^.* USD \\(budget 75\\.50\\), proven cheapest\\.\n")
-                .contains("\nCOOK: ", "\nDAYS: ", "\nBUY: ", "\nPROOF\n", "\nCAUTIONS\n");
+                .contains("\nCOOK: ", "\nDAYS: ", "\nNUTRIENTS: ", "\nBUY: ", "\nPROOF\n", "\nCAUTIONS\n");
         assertThat(result.flat())
                 .contains("Labels decide", "within 2 hours", "4 C (40 F)", "74 C (165 F)", "invented")
                 .contains("no medical advice", "milk, wheat, gluten");
@@ -83,6 +88,81 @@ class PlanCommandTest {
         assertThat(plan.at("/audit/passed").booleanValue()).isTrue();
         assertThat(plan.get("eaters")).hasSize(1);
         assertThat(plan.at("/eaters/0/days")).hasSize(2);
+    }
+
+    /** The average of the JSON's own days; each of them is rounded to 0.1, and the average to 0.01. */
+    @Test
+    void nutrients_are_the_average_of_the_days() {
+        JsonNode eater = Shape.parse(plan("--json").out()).at("/eaters/0");
+
+        assertThat(eater.get("nutrients")).hasSize(18);
+        for (String[] pair : new String[][] {
+            {"ENERC_KCAL", "energy_kcal"}, {"PROCNT", "protein_g"}, {"CHOCDF", "carb_g"}, {"NA", "sodium_mg"}
+        }) {
+            double sum = 0;
+            for (JsonNode day : eater.get("days")) {
+                sum += day.at("/totals/" + pair[1]).doubleValue();
+            }
+            assertThat(nutrient(eater, pair[0]).get("per_day").doubleValue())
+                    .as(pair[0])
+                    .isCloseTo(sum / eater.get("days").size(), within(0.06));
+        }
+        assertThat(nutrient(eater, "SUGAR").get("standing").textValue()).isEqualTo("not_compared");
+        assertThat(nutrient(eater, "MG").get("limit_counts").textValue()).isEqualTo("supplements");
+    }
+
+    private static JsonNode nutrient(JsonNode eater, String tagname) {
+        for (JsonNode nutrient : eater.get("nutrients")) {
+            if (nutrient.get("nutrient").textValue().equals(tagname)) {
+                return nutrient;
+            }
+        }
+        throw new AssertionError(tagname + " is not there");
+    }
+
+    @Test
+    void nutrients_that_are_below_are_named_and_do_not_alarm() {
+        Cli.Result result = plan();
+
+        JsonNode eater = Shape.parse(plan("--json").out()).at("/eaters/0");
+        String section = section(result);
+        for (JsonNode nutrient : eater.get("nutrients")) {
+            boolean below = nutrient.get("standing").textValue().endsWith("short");
+            assertThat(section.contains(nutrient.get("name").textValue() + " ")
+                            && section.contains(nutrient.get("percent") + " %)"))
+                    .as(nutrient.toString())
+                    .isEqualTo(below);
+        }
+        assertThat(section).contains("no deficiency", "a clinician", "--nutrients shows all", "salt that you add");
+    }
+
+    private static String section(Cli.Result result) {
+        return result.flat().replaceAll(".* NUTRIENTS: ", "").replaceAll(" BUY: .*", "");
+    }
+
+    @Test
+    void under_19_years_nothing_is_compared_by_age() throws IOException {
+        Path profile = Folders.starter(here).resolve("profiles/parent-holding.yaml");
+        Files.writeString(profile, Files.readString(profile).replaceFirst("age: [0-9]+", "age: 18"));
+
+        assertThat(section(plan())).contains("the published table begins at 19 years");
+        assertThat(Cli.in(here).run("needs", "parent-holding").flat())
+                .contains("the published table begins at 19 years")
+                .doesNotContain("by sex and age");
+    }
+
+    @Test
+    void all_nutrients_on_request() {
+        Cli.Result result = plan("--nutrients");
+
+        assertThat(result.code()).isZero();
+        assertThat(result.out().lines()).allMatch(line -> line.length() <= 80);
+        assertThat(result.out()
+                        .lines()
+                        .filter(line -> line.matches("  [a-zA-Z0-9 ]+, (kcal|g|mg|ug) +(>=)?[0-9].*"))
+                        .toList())
+                .hasSize(18);
+        assertThat(section(result)).contains("from memory", "no deficiency", "free or added sugar", "enriched");
     }
 
     @Test

@@ -188,6 +188,9 @@ class PlanOutcomesTest {
                 .contains("no target")
                 .contains("made for adults");
         assertThat(needsJson.get("targets").isNull()).isTrue();
+        assertThat(needsJson.get("guides").isNull()).isTrue();
+        assertThat(needsJson.get("reference_intakes")).isEmpty();
+        assertThat(planJson.at("/eaters/0/nutrients")).isEmpty();
         assertThat(needsJson.at("/cautions/0/code").textValue()).isEqualTo("under_18");
     }
 

@@ -57,6 +57,12 @@ class StarterFilesTest {
                  "targets": {"energy_kcal": {"min": "whole", "aim": "whole", "max": "whole"}, "protein_g": {"min": "whole"},
                              "fat_g": {"min": "whole", "max": "whole"}, "fibre_g": {"min": "whole"},
                              "fruit_veg_g": {"min": "whole"}},
+                 "guides": {"carbohydrate_g": {"min": "whole", "max": "whole"}, "saturated_fat_g": {"max": "whole"},
+                            "sodium_mg": {"max": "=2300"}, "free_sugar_g": {"max": "whole"}},
+                 "guide_lines": [{"name": "text", "says": "text", "source": "text"}],
+                 "reference_intakes": [{"nutrient": "text", "name": "text", "unit": "text",
+                   "recommended": "number", "recommended_kind": "text", "recommended_source": "text",
+                   "limit": "number?", "limit_kind": "text?", "limit_counts": "text?", "limit_source": "text?"}],
                  "cautions": [{"code": "text", "text": "text", "stops_planning": "yes/no"}]}
                 """);
     }

@@ -27,17 +27,28 @@ import java.util.Optional;
  */
 public record ProteinFloor(double grams, String says, Citation source) {
     private static final double GAIN_G_PER_KG = 1.62;
+    private static final PerKg GAIN_CONFIDENCE = new PerKg("95 % CI", 1.03, 2.20);
     private static final double HOLD_G_PER_KG = 1.4;
     private static final double LOSE_G_PER_KG = 2.0;
+    private static final PerKg ISSN_RANGE = new PerKg("published range", 1.4, 2.0);
     private static final double LOSE_G_PER_KG_FAT_FREE = 2.3;
+    private static final PerKg HELMS_RANGE = new PerKg("published range", 2.3, 3.1);
 
     private static final double SCALED_FROM_BMI = 30;
     private static final double SCALED_TO_BMI = 25;
 
     private static final Citation MORTON = new Citation("Morton et al., Br J Sports Med 2018;52:376-384");
-    private static final Citation ISSN = new Citation("ISSN position, J Int Soc Sports Nutr 2017;14:20: 1.4-2.0 g/kg");
-    private static final Citation HELMS =
-            new Citation("Helms et al., J Int Soc Sports Nutr 2014;11:20: 2.3-3.1 g per kg fat-free mass");
+    private static final Citation ISSN = new Citation("ISSN position, J Int Soc Sports Nutr 2017;14:20");
+    private static final Citation HELMS = new Citation("Helms et al., J Int Soc Sports Nutr 2014;11:20");
+
+    /** A range that was published beside the floor [g per kg a day]. */
+    private record PerKg(String name, double least, double most) {
+        /** In words, with the g a day that it means. */
+        String says(double kg) {
+            return "; " + name + " " + Words.plain(least) + "-" + Words.plain(most) + " g per kg: "
+                    + Words.up(least * kg) + "-" + Words.down(most * kg) + " g";
+        }
+    }
 
     public static ProteinFloor of(Eater eater, WeeklyChange change) {
         Body body = eater.body();
@@ -52,20 +63,22 @@ public record ProteinFloor(double grams, String says, Citation source) {
 
     private static ProteinFloor published(Body body, WeeklyChange change) {
         if (change.gains()) {
-            return perKg(GAIN_G_PER_KG, body, MORTON);
+            return perKg(GAIN_G_PER_KG, GAIN_CONFIDENCE, body, MORTON);
         } else if (change.loses()) {
             return body.fatFreeMass()
                     .map(fatFree -> new ProteinFloor(
                             LOSE_G_PER_KG_FAT_FREE * fatFree.kg(),
-                            Words.plain(LOSE_G_PER_KG_FAT_FREE) + " g per kg of fat-free mass",
+                            Words.plain(LOSE_G_PER_KG_FAT_FREE) + " g per kg of fat-free mass"
+                                    + HELMS_RANGE.says(fatFree.kg()),
                             HELMS))
-                    .orElseGet(() -> perKg(LOSE_G_PER_KG, body, ISSN));
+                    .orElseGet(() -> perKg(LOSE_G_PER_KG, ISSN_RANGE, body, ISSN));
         }
-        return perKg(HOLD_G_PER_KG, body, ISSN);
+        return perKg(HOLD_G_PER_KG, ISSN_RANGE, body, ISSN);
     }
 
-    private static ProteinFloor perKg(double gPerKg, Body body, Citation source) {
-        return new ProteinFloor(gPerKg * countedKg(body), saysPerKg(gPerKg, body), source);
+    private static ProteinFloor perKg(double gPerKg, PerKg range, Body body, Citation source) {
+        double kg = countedKg(body);
+        return new ProteinFloor(gPerKg * kg, saysPerKg(gPerKg, body) + range.says(kg), source);
     }
 
     /** A figure per kg of the weight that protein is counted by. */

@@ -99,6 +99,25 @@ class TargetsTest {
             assertThat(line.says()).isNotBlank();
             assertThat(line.source().text()).isNotBlank();
         });
-        assertThat(needs.lines().get(1).says()).isEqualTo("at least 112 g: 1.4 g per kg");
+        assertThat(needs.lines().get(1).says())
+                .isEqualTo("at least 112 g: 1.4 g per kg; published range 1.4-2 g per kg: 112-160 g");
+    }
+
+    /**
+     * The published ranges beside the floors: Morton 2018, 95 % CI 1.03-2.20 g/kg; ISSN 2017, 1.4-2.0 g/kg; Helms 2014, 2.3-3.1 g per kg of
+     * fat-free mass. At 80 kg, with 64 kg fat-free.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "0.25, 20, 1.03-2.2 g per kg: 83-176 g",
+        "-0.25, , 1.4-2 g per kg: 112-160 g",
+        "-0.25, 20, 2.3-3.1 g per kg: 148-198 g"
+    })
+    void the_published_range_stands_beside_the_protein_floor(double percentAWeek, Double fatPercent, String range) {
+        Needs needs = TestEater.of(TestEater.body(Sex.MALE, 80, 180, 30, fatPercent))
+                .pal(1.76)
+                .percentAWeek(percentAWeek)
+                .needs();
+        assertThat(needs.lines().get(1).says()).endsWith(range);
     }
 }

@@ -1,0 +1,12 @@
+package batchwright.needs.intakes;
+
+import batchwright.needs.evidence.Citation;
+import java.math.BigDecimal;
+
+/**
+ * At most this much a day.
+ *
+ * @param amount in the nutrient's unit
+ * @param counts what of all that is eaten it is a limit of
+ */
+public record Limit(Kind kind, BigDecimal amount, Counts counts, Citation source) {}
