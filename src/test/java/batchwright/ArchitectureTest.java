@@ -105,7 +105,13 @@ class ArchitectureTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"org.ojalgo, solve", "picocli, cli", "com.fasterxml.jackson, report", "org.snakeyaml, files"})
+    @CsvSource({
+        "org.ojalgo, solve",
+        "picocli, cli",
+        "com.fasterxml.jackson, report",
+        "org.snakeyaml, files",
+        "org.apache.commons.math3, needs"
+    })
     void each_library_is_used_in_one_package(String library, String home) {
         noClasses()
                 .that()

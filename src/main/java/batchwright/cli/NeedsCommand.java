@@ -3,12 +3,17 @@ package batchwright.cli;
 import batchwright.app.NeedsOfEater;
 import batchwright.app.Refused;
 import batchwright.needs.Needs;
+import batchwright.needs.ProjectionOfNeeds;
+import batchwright.needs.projection.Projection;
 import batchwright.report.NeedsJson;
 import batchwright.report.NeedsText;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
@@ -16,12 +21,14 @@ import picocli.CommandLine.ParentCommand;
 @Command(
         name = "needs",
         header = "How much should I eat: energy and protein a day, with every source.",
-        customSynopsis = "needs EATER [OPTIONS]",
+        customSynopsis = "needs EATER [--weeks N] [OPTIONS]",
         footer = {
             "  java -jar target/batchwright.jar needs lifter-gaining",
-            "  java -jar target/batchwright.jar needs desk-cutting --json"
+            "  java -jar target/batchwright.jar needs desk-cutting --weeks 12"
         })
 final class NeedsCommand implements Callable<Integer> {
+    private static final int MOST_WEEKS = 104;
+
     /** Set by the command line's parser before {@link #call()}. */
     @ParentCommand
     @SuppressWarnings("NullAway.Init")
@@ -34,6 +41,12 @@ final class NeedsCommand implements Callable<Integer> {
             description = "A profile: its file, or its short name in profiles/.")
     private List<String> eaters = new ArrayList<>();
 
+    @Option(
+            names = "--weeks",
+            paramLabel = "N",
+            description = "Also where weight, fat and lean mass go in N weeks of the target, 1 to 104.")
+    private @Nullable String weeks;
+
     @Override
     public Integer call() {
         if (eaters.size() != 1) {
@@ -42,6 +55,11 @@ final class NeedsCommand implements Callable<Integer> {
                     "Name one profile: needs lifter-gaining.");
         }
         Needs needs = NeedsOfEater.answer(program.workspace(), eaters.get(0));
-        return program.answer(program.json ? NeedsJson.of(needs) : NeedsText.of(needs));
+        if (weeks == null) {
+            return program.answer(program.json ? NeedsJson.of(needs) : NeedsText.of(needs));
+        }
+        int ahead = new Given("--weeks", weeks).whole(1, MOST_WEEKS, "weeks");
+        Optional<Projection> projection = ProjectionOfNeeds.of(needs, ahead);
+        return program.answer(program.json ? NeedsJson.of(needs, projection) : NeedsText.of(needs, projection));
     }
 }

@@ -3,17 +3,31 @@ package batchwright.report;
 import batchwright.needs.Needs;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.evidence.Estimate;
+import batchwright.needs.projection.Projection;
 import batchwright.needs.target.TargetLine;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 
 /** Needs for scripts: schema batchwright.needs/1. */
 public final class NeedsJson {
     private NeedsJson() {}
 
     public static String of(Needs needs) {
+        return Json.text(object(needs));
+    }
+
+    /** @param projection asked for; empty when none can be made */
+    public static String of(Needs needs, Optional<Projection> projection) {
+        ObjectNode root = object(needs);
+        projection.ifPresentOrElse(
+                asked -> root.set("projection", ProjectionJson.of(asked)), () -> root.putNull("projection"));
+        return Json.text(root);
+    }
+
+    private static ObjectNode object(Needs needs) {
         ObjectNode root = Json.schema("needs/1");
         root.put("eater", needs.eater().id()).put("name", needs.eater().name());
         ArrayNode resting = root.putArray("resting");
@@ -33,7 +47,7 @@ public final class NeedsJson {
         GuidesJson.put(root, needs);
         ArrayNode cautions = root.putArray("cautions");
         needs.cautions().forEach(caution -> caution(cautions.addObject(), caution));
-        return Json.text(root);
+        return root;
     }
 
     static void lines(ArrayNode node, List<TargetLine> lines) {

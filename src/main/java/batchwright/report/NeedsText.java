@@ -3,10 +3,13 @@ package batchwright.report;
 import batchwright.needs.Needs;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.evidence.Estimate;
+import batchwright.needs.projection.Projection;
 import batchwright.needs.target.TargetLine;
 import batchwright.person.DayTarget;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 
 /** Needs for people: the answer, then where it comes from. Cautions that stop planning stand first. */
 public final class NeedsText {
@@ -18,11 +21,17 @@ public final class NeedsText {
     }
 
     public static String of(Needs needs) {
-        return new NeedsText(needs).text();
+        return new NeedsText(needs).text(page -> {});
     }
 
-    private String text() {
+    /** @param projection asked for; empty when none can be made */
+    public static String of(Needs needs, Optional<Projection> projection) {
+        return new NeedsText(needs).text(page -> ProjectionText.print(projection, page));
+    }
+
+    private String text(Consumer<Page> projection) {
         needs.target().ifPresentOrElse(this::answer, this::noTarget);
+        projection.accept(page);
         resting();
         total();
         target();

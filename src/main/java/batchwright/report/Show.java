@@ -45,6 +45,10 @@ final class Show {
         return rounded(value, 1).toPlainString();
     }
 
+    static String oneDecimal(double value) {
+        return oneDecimal(BigDecimal.valueOf(value));
+    }
+
     /** At most this many decimals, none of them a closing zero. */
     static BigDecimal plain(BigDecimal value, int decimals) {
         BigDecimal stripped = rounded(value, decimals).stripTrailingZeros();

@@ -62,6 +62,11 @@ class BadCommandLinesTest {
         plan nowhere/lifter-gaining.yaml          | there is no file nowhere/lifter          | Nearest: lifter-gaining.
         needs                                     | no eater is named                        | needs lifter-gaining
         needs lifter-gaining desk-cutting         | one eater at a time                      | Name one profile
+        needs lifter-gaining --weeks 0            | --weeks cannot be "0"                    | from 1 to 104
+        needs lifter-gaining --weeks 105          | --weeks cannot be "105"                  | from 1 to 104
+        needs lifter-gaining --weeks 1.5          | --weeks cannot be "1.5"                  | a whole number of weeks
+        needs lifter-gaining --weeks              | --weeks has no value                     | --weeks N
+        needs lifter-gaining --week 12            | there is no option "--week"              | Nearest: --weeks.
         needs notes.txt                           | there is no eater called "notes.txt"     | Known: desk-cutting
         needs ../lifter-gaining.yaml              | there is no file ../lifter-gaining.yaml  | Nearest: lifter-gaining.
         needs lifter-gaining --data nowhere       | there is no folder                       | foods/ and profiles/
