@@ -5,6 +5,8 @@ import batchwright.app.Refused;
 import batchwright.needs.Needs;
 import batchwright.needs.ProjectionOfNeeds;
 import batchwright.needs.projection.Projection;
+import batchwright.report.ActivitiesJson;
+import batchwright.report.ActivitiesText;
 import batchwright.report.NeedsJson;
 import batchwright.report.NeedsText;
 import java.util.ArrayList;
@@ -17,11 +19,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
-/** needs EATER */
+/** needs EATER, needs --activities */
 @Command(
         name = "needs",
         header = "How much should I eat: energy and protein a day, with every source.",
-        customSynopsis = "needs EATER [--weeks N] [OPTIONS]",
+        customSynopsis = {"needs EATER [--weeks N] [OPTIONS]", "needs --activities [OPTIONS]"},
         footer = {
             "  java -jar target/batchwright.jar needs lifter-gaining",
             "  java -jar target/batchwright.jar needs desk-cutting --weeks 12"
@@ -47,8 +49,17 @@ final class NeedsCommand implements Callable<Integer> {
             description = "Also where weight, fat and lean mass go in N weeks of the target, 1 to 104.")
     private @Nullable String weeks;
 
+    @Option(
+            names = "--activities",
+            description =
+                    "List what a profile may say of activity: levels, multipliers, and the activities of a diary.")
+    private boolean activities;
+
     @Override
     public Integer call() {
+        if (activities) {
+            return listActivities();
+        }
         if (eaters.size() != 1) {
             throw Refused.because(
                     eaters.isEmpty() ? "no eater is named" : "needs answers for one eater at a time",
@@ -61,5 +72,14 @@ final class NeedsCommand implements Callable<Integer> {
         int ahead = new Given("--weeks", weeks).whole(1, MOST_WEEKS, "weeks");
         Optional<Projection> projection = ProjectionOfNeeds.of(needs, ahead);
         return program.answer(program.json ? NeedsJson.of(needs, projection) : NeedsText.of(needs, projection));
+    }
+
+    private int listActivities() {
+        if (!eaters.isEmpty() || weeks != null) {
+            throw Refused.because(
+                    "--activities stands with " + (eaters.isEmpty() ? "--weeks" : "an eater"),
+                    "Write it alone, it is the same for all: needs --activities.");
+        }
+        return program.answer(program.json ? ActivitiesJson.list() : ActivitiesText.list());
     }
 }

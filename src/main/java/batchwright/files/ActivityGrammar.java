@@ -1,43 +1,49 @@
 package batchwright.files;
 
 import batchwright.person.Activity;
+import batchwright.person.CommonMultiplier;
+import batchwright.person.FaoLevel;
+import batchwright.person.PalNumber;
 import batchwright.text.Written;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * How active the eater is: a level by name, or the physical activity level (total energy / resting energy) as a number. The
- * levels are the examples of FAO/WHO/UNU, Human energy requirements (2004), Table 5.1.
+ * How active the eater is, on one line: a level of FAO/WHO/UNU by name, the physical activity level (total energy / resting
+ * energy) as a number, or a multiplier of common practice.
  */
 final class ActivityGrammar {
-    private static final Map<String, Double> LEVELS = new LinkedHashMap<>();
+    /** More is hard to keep up for long (FAO/WHO/UNU 2004: above 2.40, from memory), and no second opinion reaches further. */
+    static final Range PAL = Range.of("activity", "1.0", "2.5", "", "more is hard to keep up for long");
+
+    private static final Map<String, Activity> NAMED = new LinkedHashMap<>();
 
     static {
-        LEVELS.put("sedentary", 1.53);
-        LEVELS.put("active", 1.76);
-        LEVELS.put("vigorous", 2.25);
+        Stream.of(FaoLevel.values(), CommonMultiplier.values())
+                .flatMap(Arrays::stream)
+                .map(Activity.class::cast)
+                .forEach(activity -> NAMED.put(activity.label(), activity));
     }
-
-    private static final Range PAL = Range.of("activity", "1.0", "2.5", "", "more is hard to keep up for long");
 
     private ActivityGrammar() {}
 
     static Optional<Activity> read(Written written, Problems problems) {
-        Double level = LEVELS.get(written.text());
-        if (level != null) {
-            return Optional.of(new Activity(level, written.text()));
+        Activity named = NAMED.get(written.text());
+        if (named != null) {
+            return Optional.of(named);
         }
         if (written.text().chars().anyMatch(Character::isDigit)) {
-            return new Numbers(problems)
-                    .decimal(written, PAL)
-                    .map(pal -> new Activity(pal.doubleValue(), pal.toPlainString()));
+            return new Numbers(problems).decimal(written, PAL).map(pal -> new PalNumber(pal.doubleValue()));
         }
         problems.unknown(
                 written,
                 "there is no activity level called " + written.quoted(),
-                "expected sedentary, active, vigorous, or a number from 1.0 to 2.5 such as 1.65",
-                LEVELS.keySet());
+                "expected sedentary, active, vigorous, a number from 1.0 to 2.5 such as 1.65, a multiplier or a diary; the"
+                        + " command needs --activities lists them",
+                NAMED.keySet());
         return Optional.empty();
     }
 }

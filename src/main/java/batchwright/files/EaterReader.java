@@ -27,6 +27,7 @@ public final class EaterReader {
             "height",
             "body_fat",
             "activity",
+            "diary",
             "goal",
             "health",
             "target",
@@ -77,9 +78,7 @@ public final class EaterReader {
                 .ifPresent(known -> Ids.sameAsFile(id.orElseThrow(), problems));
         Optional<Written> name = fields.need("name", "Enter what people call this eater: name: Lifter, gaining");
         Optional<Body> body = new BodyReader(problems).read(fields);
-        Optional<Activity> activity = fields.need(
-                        "activity", "Enter how active you are: sedentary, active, vigorous, or a number such as 1.65")
-                .flatMap(written -> ActivityGrammar.read(written, problems));
+        Optional<? extends Activity> activity = new ActivityReader(problems).read(fields);
         Optional<Goal> goal = fields.need("goal", "Enter hold, or gain or lose with a rate: goal: gain 0.25 % a week")
                 .flatMap(written -> GoalGrammar.read(written, problems));
         Health health = fields.group("health").map(this::health).orElse(Health.NOT_SAID);

@@ -7,6 +7,8 @@ import batchwright.needs.intakes.Reference;
 import batchwright.needs.intakes.References;
 import batchwright.needs.target.Guides;
 import batchwright.needs.target.TargetLine;
+import batchwright.needs.total.PalEvidence;
+import batchwright.needs.total.TotalRange;
 import batchwright.person.DayTarget;
 import batchwright.person.Eater;
 import batchwright.quantity.Energy;
@@ -18,7 +20,7 @@ import java.util.Optional;
  *
  * @param resting every published equation that can be worked out, the one in use first and marked
  * @param total energy a day that holds body weight: resting energy x PAL
- * @param secondOpinion the same from an equation that needs no resting energy
+ * @param secondOpinions the same from equations that need no resting energy
  * @param goalKcal surplus (positive) or deficit (negative) a day; 0 when a caution stops planning
  * @param goalSays the goal in words, with the weight change a week that it means
  * @param target what each day must hold; empty exactly when a caution stops planning
@@ -29,7 +31,7 @@ public record Needs(
         List<Estimate> resting,
         Energy total,
         Citation totalSource,
-        Optional<Estimate> secondOpinion,
+        List<Estimate> secondOpinions,
         double goalKcal,
         String goalSays,
         Optional<DayTarget> target,
@@ -48,5 +50,20 @@ public record Needs(
     public List<Reference> references() {
         return target.map(day -> References.of(eater.body(), day, Guides.of(eater, day, goalKcal)))
                 .orElse(List.of());
+    }
+
+    /** The equation that the total is built on. */
+    public Estimate restingInUse() {
+        return resting.get(0);
+    }
+
+    /** How sure the PAL is. */
+    public PalEvidence palEvidence() {
+        return PalEvidence.of(eater.activity());
+    }
+
+    /** Where the total most likely lies. */
+    public TotalRange totalRange() {
+        return TotalRange.of(restingInUse(), eater.activity().pal(), palEvidence());
     }
 }

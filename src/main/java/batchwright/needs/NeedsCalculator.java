@@ -9,7 +9,7 @@ import batchwright.needs.evidence.Words;
 import batchwright.needs.goal.WeeklyChange;
 import batchwright.needs.resting.RestingEnergyEquations;
 import batchwright.needs.target.Targets;
-import batchwright.needs.total.NasemEer2023;
+import batchwright.needs.total.SecondOpinions;
 import batchwright.person.Body;
 import batchwright.person.Eater;
 import batchwright.quantity.Energy;
@@ -49,9 +49,9 @@ public final class NeedsCalculator {
                 eater,
                 resting,
                 total,
-                new Citation(inUse.equation() + " x PAL " + Words.plain(pal)
+                new Citation(inUse.equation() + " x PAL " + Words.pal(pal)
                         + "; method: FAO/WHO/UNU, Human energy requirements, 2004"),
-                NasemEer2023.total(body, pal),
+                SecondOpinions.of(body, pal),
                 stops ? 0 : change.kcalADay(),
                 stops ? "not worked out, because planning stops here; the total holds the weight" : change.says(body),
                 stops ? Optional.empty() : Optional.of(targets.day()),

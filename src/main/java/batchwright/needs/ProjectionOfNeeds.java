@@ -1,8 +1,8 @@
 package batchwright.needs;
 
-import batchwright.needs.evidence.Estimate;
 import batchwright.needs.projection.Projection;
 import batchwright.needs.projection.TotalBand;
+import batchwright.needs.total.TotalRange;
 import batchwright.quantity.Energy;
 import java.util.Optional;
 
@@ -24,13 +24,8 @@ public final class ProjectionOfNeeds {
                         weeks));
     }
 
-    /** The total give or take the usual error of the resting energy in use, times PAL. */
     private static TotalBand band(Needs needs) {
-        Estimate inUse = needs.resting().get(0);
-        double error = inUse.errorKcal() * needs.eater().activity().pal();
-        return new TotalBand(
-                needs.total().plus(new Energy(-error)),
-                needs.total(),
-                needs.total().plus(new Energy(error)));
+        TotalRange range = needs.totalRange();
+        return new TotalBand(range.least(), needs.total(), range.most());
     }
 }

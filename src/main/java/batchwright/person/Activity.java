@@ -1,9 +1,25 @@
 package batchwright.person;
 
 /**
- * How active the eater is.
- *
- * @param pal physical activity level: total energy / resting energy
- * @param label how the eater said it: a level's name, or the number
+ * How active the eater is over the whole day, training included. So nothing is ever added for training: it is inside.
  */
-public record Activity(double pal, String label) {}
+public sealed interface Activity permits FaoLevel, CommonMultiplier, PalNumber, Diary {
+    /** One result for each way of saying it. */
+    interface Cases<R> {
+        R level(FaoLevel level);
+
+        R multiplier(CommonMultiplier multiplier);
+
+        R number(PalNumber number);
+
+        R diary(Diary diary);
+    }
+
+    <R> R match(Cases<R> cases);
+
+    /** Physical activity level: total energy / resting energy. */
+    double pal();
+
+    /** How the eater said it: a level's name, the number, and so on. */
+    String label();
+}

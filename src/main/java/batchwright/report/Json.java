@@ -74,6 +74,10 @@ final class Json {
         return Show.plain(BigDecimal.valueOf(value), 2);
     }
 
+    static BigDecimal thousandth(double value) {
+        return Show.plain(BigDecimal.valueOf(value), 3);
+    }
+
     /** The totals of the contract, to 0.1; what some food has no value for is listed as incomplete: at least that much. */
     static ObjectNode totals(Nutrients nutrients) {
         ObjectNode totals = object();

@@ -33,13 +33,10 @@ public final class NeedsJson {
         ArrayNode resting = root.putArray("resting");
         needs.resting()
                 .forEach(estimate -> estimate(resting.addObject(), estimate).put("used", estimate.used()));
-        root.put("pal", Json.hundredth(needs.eater().activity().pal()));
+        ActivityJson.put(root, needs);
         root.put("total_kcal", tenth(needs.total().kcal()));
         root.put("total_source", needs.totalSource().text());
-        needs.secondOpinion()
-                .ifPresentOrElse(
-                        second -> estimate(root.putObject("second_opinion"), second),
-                        () -> root.putNull("second_opinion"));
+        TotalJson.put(root, needs);
         root.putObject("goal").put("kcal_per_day", tenth(needs.goalKcal())).put("says", needs.goalSays());
         needs.target()
                 .ifPresentOrElse(target -> root.set("targets", TargetJson.of(target)), () -> root.putNull("targets"));
@@ -57,11 +54,11 @@ public final class NeedsJson {
                 .put("source", line.source().text()));
     }
 
-    private static BigDecimal tenth(double value) {
+    static BigDecimal tenth(double value) {
         return Json.tenth(BigDecimal.valueOf(value));
     }
 
-    private static ObjectNode estimate(ObjectNode node, Estimate estimate) {
+    static ObjectNode estimate(ObjectNode node, Estimate estimate) {
         node.put("equation", estimate.equation())
                 .put("kcal_per_day", tenth(estimate.perDay().kcal()))
                 .put("error_kcal", tenth(estimate.errorKcal()))

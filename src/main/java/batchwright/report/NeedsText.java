@@ -6,7 +6,6 @@ import batchwright.needs.evidence.Estimate;
 import batchwright.needs.projection.Projection;
 import batchwright.needs.target.TargetLine;
 import batchwright.person.DayTarget;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -33,7 +32,7 @@ public final class NeedsText {
         needs.target().ifPresentOrElse(this::answer, this::noTarget);
         projection.accept(page);
         resting();
-        total();
+        TotalText.write(needs, page);
         target();
         GuidesText.write(needs, page);
         sources();
@@ -59,7 +58,7 @@ public final class NeedsText {
     }
 
     private String pal() {
-        String pal = Show.plainText(BigDecimal.valueOf(needs.eater().activity().pal()), 2);
+        String pal = Show.pal(needs.eater().activity().pal());
         String label = needs.eater().activity().label();
         return label.equals(pal) ? pal : pal + " (" + label + ")";
     }
@@ -84,25 +83,6 @@ public final class NeedsText {
         page.paragraph("  ", "  ", "+- is the usual error for one person. A note says why an equation may not fit.");
     }
 
-    private void total() {
-        page.heading("Total energy, kcal a day");
-        page.paragraph(
-                "  ",
-                "    ",
-                Show.whole(needs.total().kcal()) + " holds the weight: "
-                        + needs.totalSource().text() + ".");
-        needs.secondOpinion()
-                .ifPresent(second -> page.paragraph(
-                        "  ",
-                        "    ",
-                        "Second opinion: " + Show.whole(second.perDay().kcal()) + " +- "
-                                + Show.whole(second.errorKcal()) + " by " + second.equation() + "."
-                                + (second.caveats().isEmpty()
-                                        ? ""
-                                        : " " + Show.capital(String.join("; ", second.caveats())) + ".")));
-        page.paragraph("  ", "    ", "Goal: " + needs.goalSays() + ".");
-    }
-
     private void target() {
         if (needs.lines().isEmpty()) {
             return;
@@ -118,7 +98,7 @@ public final class NeedsText {
         for (Estimate e : needs.resting()) {
             page.paragraph("  ", "    ", e.equation() + ": " + e.source() + ".");
         }
-        needs.secondOpinion().ifPresent(e -> page.paragraph("  ", "    ", e.equation() + ": " + e.source() + "."));
+        needs.secondOpinions().forEach(e -> page.paragraph("  ", "    ", e.equation() + ": " + e.source() + "."));
     }
 
     private void cautions(String heading, List<Caution> cautions) {

@@ -41,6 +41,10 @@ final class Show {
         return whole(BigDecimal.valueOf(value));
     }
 
+    static String twoDecimals(double value) {
+        return rounded(BigDecimal.valueOf(value), 2).toPlainString();
+    }
+
     static String oneDecimal(BigDecimal value) {
         return rounded(value, 1).toPlainString();
     }
@@ -57,6 +61,11 @@ final class Show {
 
     static String plainText(BigDecimal value, int decimals) {
         return plain(value, decimals).toPlainString();
+    }
+
+    /** A PAL: at most three decimals, as common practice has them (1.375). */
+    static String pal(double pal) {
+        return plainText(BigDecimal.valueOf(pal), 3);
     }
 
     /** For sentences: 83, or "at least 83" when some food has no value for it. */

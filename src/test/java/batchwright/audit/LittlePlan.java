@@ -12,13 +12,13 @@ import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.food.Pack;
 import batchwright.food.Part;
-import batchwright.person.Activity;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
 import batchwright.person.DayTarget;
 import batchwright.person.Eater;
 import batchwright.person.Goal;
 import batchwright.person.Health;
+import batchwright.person.PalNumber;
 import batchwright.person.Sex;
 import batchwright.person.Wishes;
 import batchwright.plan.Batch;
@@ -260,7 +260,7 @@ final class LittlePlan {
                 id,
                 id,
                 new Body(Sex.FEMALE, 30, new Mass(60), new Length(170), Optional.empty()),
-                new Activity(1.6, "1.6"),
+                new PalNumber(1.6),
                 Goal.HOLD,
                 Health.NOT_SAID,
                 Adjustments.NONE,

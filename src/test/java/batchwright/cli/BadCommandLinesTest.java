@@ -114,6 +114,9 @@ class BadCommandLinesTest {
         dishes lentil_ragu --kcal 700 --with pasta --without pasta | pasta is both in --with | Name it once.
         dishes lentil_ragu --kcl 700              | there is no option "--kcl"               | Nearest: --kcal.
         foods --json=maybe                        | --json cannot have this value            | Write it as --json.
+        needs lifter-gaining --activities         | --activities stands with an eater        | needs --activities
+        needs --activities --weeks 4              | --activities stands with --weeks         | needs --activities
+        needs --activites                         | there is no option "--activites"         | Nearest: --activities.
         check lifter-gaining                      | more than check can use                  | check --help
         init                                      | no folder is named                       | init my-kitchen
         init .                                    | these files are there already            | Nothing was written

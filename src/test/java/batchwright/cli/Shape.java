@@ -64,6 +64,7 @@ final class Shape {
     private static boolean fits(JsonNode actual, String kind) {
         return switch (kind) {
             case "number" -> actual.isNumber() && decimals(actual) <= 2;
+            case "decimal" -> actual.isNumber();
             case "number?" -> actual.isNull() || fits(actual, "number");
             case "whole" -> actual.isIntegralNumber();
             case "whole?" -> actual.isNull() || actual.isIntegralNumber();

@@ -10,13 +10,13 @@ import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.food.Pack;
 import batchwright.food.Part;
-import batchwright.person.Activity;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
 import batchwright.person.DayTarget;
 import batchwright.person.Eater;
 import batchwright.person.Goal;
 import batchwright.person.Health;
+import batchwright.person.PalNumber;
 import batchwright.person.Sex;
 import batchwright.person.Wishes;
 import batchwright.plan.PlanRequest;
@@ -92,8 +92,7 @@ final class LittleKitchen {
         var body = new Body(Sex.FEMALE, 30, new Mass(70), new Length(170), Optional.empty());
         String name = id.substring(0, 1).toUpperCase(Locale.ROOT) + id.substring(1);
         return new Seat(
-                new Eater(
-                        id, name, body, new Activity(1.6, "1.6"), Goal.HOLD, Health.NOT_SAID, Adjustments.NONE, wishes),
+                new Eater(id, name, body, new PalNumber(1.6), Goal.HOLD, Health.NOT_SAID, Adjustments.NONE, wishes),
                 target);
     }
 

@@ -4,9 +4,11 @@ import batchwright.person.Activity;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
 import batchwright.person.Eater;
+import batchwright.person.FaoLevel;
 import batchwright.person.Goal;
 import batchwright.person.Health;
 import batchwright.person.Health.Answer;
+import batchwright.person.PalNumber;
 import batchwright.person.Sex;
 import batchwright.person.Wishes;
 import batchwright.quantity.Length;
@@ -23,14 +25,14 @@ public final class TestEater {
     public static final Health HEALTHY = new Health(Answer.NO, Answer.NO, Answer.NO, Answer.NO);
 
     private final Body body;
-    private final double pal;
+    private final Activity activity;
     private final Goal goal;
     private final Health health;
     private final Adjustments adjustments;
 
-    private TestEater(Body body, double pal, Goal goal, Health health, Adjustments adjustments) {
+    private TestEater(Body body, Activity activity, Goal goal, Health health, Adjustments adjustments) {
         this.body = body;
-        this.pal = pal;
+        this.activity = activity;
         this.goal = goal;
         this.health = health;
         this.adjustments = adjustments;
@@ -50,11 +52,15 @@ public final class TestEater {
     }
 
     public static TestEater of(Body body) {
-        return new TestEater(body, 1.53, Goal.HOLD, HEALTHY, Adjustments.NONE);
+        return new TestEater(body, FaoLevel.SEDENTARY, Goal.HOLD, HEALTHY, Adjustments.NONE);
     }
 
     public TestEater pal(double pal) {
-        return new TestEater(body, pal, goal, health, adjustments);
+        return activity(new PalNumber(pal));
+    }
+
+    public TestEater activity(Activity activity) {
+        return new TestEater(body, activity, goal, health, adjustments);
     }
 
     public TestEater percentAWeek(double percent) {
@@ -66,17 +72,18 @@ public final class TestEater {
     }
 
     public TestEater goal(Goal goal) {
-        return new TestEater(body, pal, goal, health, adjustments);
+        return new TestEater(body, activity, goal, health, adjustments);
     }
 
     public TestEater health(Answer pregnant, Answer eatingDisorder, Answer kidneys, Answer diabetes) {
-        return new TestEater(body, pal, goal, new Health(pregnant, eatingDisorder, kidneys, diabetes), adjustments);
+        return new TestEater(
+                body, activity, goal, new Health(pregnant, eatingDisorder, kidneys, diabetes), adjustments);
     }
 
     public TestEater adjusted(double bandPercent, double proteinGPerKg, int fibreG, int fruitVegG) {
         return new TestEater(
                 body,
-                pal,
+                activity,
                 goal,
                 health,
                 new Adjustments(
@@ -89,7 +96,7 @@ public final class TestEater {
     public TestEater protein(double gPerKg) {
         return new TestEater(
                 body,
-                pal,
+                activity,
                 goal,
                 health,
                 new Adjustments(
@@ -98,7 +105,7 @@ public final class TestEater {
 
     public Eater eater() {
         Wishes wishes = new Wishes(3, Set.of(), Set.of(), Set.of(), List.of(), Optional.empty(), 3, 2);
-        return new Eater("somebody", "Somebody", body, new Activity(pal, "PAL"), goal, health, adjustments, wishes);
+        return new Eater("somebody", "Somebody", body, activity, goal, health, adjustments, wishes);
     }
 
     public Needs needs() {

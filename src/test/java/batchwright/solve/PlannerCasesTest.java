@@ -11,13 +11,13 @@ import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.food.Pack;
 import batchwright.food.Part;
-import batchwright.person.Activity;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
 import batchwright.person.DayTarget;
 import batchwright.person.Eater;
 import batchwright.person.Goal;
 import batchwright.person.Health;
+import batchwright.person.PalNumber;
 import batchwright.person.Sex;
 import batchwright.person.Wishes;
 import batchwright.plan.PlanRequest;
@@ -244,7 +244,7 @@ class PlannerCasesTest {
                         id,
                         id,
                         new Body(Sex.MALE, 30, new Mass(75), new Length(175), Optional.empty()),
-                        new Activity(1.6, "1.6"),
+                        new PalNumber(1.6),
                         Goal.HOLD,
                         Health.NOT_SAID,
                         Adjustments.NONE,

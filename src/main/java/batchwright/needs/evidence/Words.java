@@ -32,6 +32,11 @@ public final class Words {
         return text.replaceAll("\\.?0+$", "");
     }
 
+    /** A PAL: at most three decimals, as common practice has them (1.375), none that are zero. */
+    public static String pal(double value) {
+        return String.format(Locale.ROOT, "%.3f", value).replaceAll("\\.?0+$", "");
+    }
+
     /** With its sign: +204, -500. */
     public static String signed(double value) {
         return String.format(Locale.ROOT, "%+.0f", value);

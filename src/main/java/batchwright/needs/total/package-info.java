@@ -1,4 +1,4 @@
-/** Total energy a day. */
+/** Total energy a day: how sure a PAL and a total are, and published equations that need no resting energy. */
 @NullMarked
 package batchwright.needs.total;
 
