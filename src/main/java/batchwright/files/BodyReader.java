@@ -1,7 +1,9 @@
 package batchwright.files;
 
 import batchwright.person.Body;
+import batchwright.person.BodyFat;
 import batchwright.person.Sex;
+import batchwright.person.Tape;
 import batchwright.quantity.Length;
 import batchwright.quantity.Mass;
 import batchwright.quantity.Share;
@@ -13,7 +15,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The body of an eater: sex, age, weight, height and perhaps body fat. */
+/** The body of an eater: sex, age, weight, height and perhaps body fat and girths. */
 final class BodyReader {
     private static final List<String> SEXES = List.of("female", "male");
     private static final String EQUATIONS = "the published equations say nothing about other bodies";
@@ -25,7 +27,7 @@ final class BodyReader {
     private static final Range FEET = Range.of("height", "3", "8", "ft", EQUATIONS);
     private static final Range INCHES = Range.of("inches", "0", "11.99", "in", "12 inches are a foot");
     private static final Range FAT =
-            Range.of("body_fat", "2", "70", "%", "leave the line out when it was not measured");
+            Range.of("body_fat", "2", "70", "%", "write estimate, or leave the line out, when it was not measured");
     private static final Pattern FEET_AND_INCHES = Pattern.compile("(\\S+)\\s*ft(?:\\s+(\\S+)\\s*in)?");
     private static final String HEIGHT = "a height such as 181 cm, 1.81 m or 5 ft 11 in";
 
@@ -47,14 +49,18 @@ final class BodyReader {
                 .flatMap(this::weight);
         Optional<Length> height = fields.need("height", "Enter your height with its unit: height: 181 cm")
                 .flatMap(this::height);
-        Optional<Share> fat = fields.text("body_fat")
-                .flatMap(w -> Measured.in(w, FAT, "a share such as 15 %", problems))
-                .map(percent -> Share.ofPercent(percent.doubleValue()));
+        Optional<BodyFat> fat = fields.text("body_fat").flatMap(this::fat);
+        Optional<Tape> tape = fields.group("tape").flatMap(group -> new TapeReader(problems).read(group, sex));
         if (problems.errors() > 0) {
             return Optional.empty();
         }
         return Optional.of(new Body(
-                sex.orElseThrow(), age.orElseThrow().doubleValue(), weight.orElseThrow(), height.orElseThrow(), fat));
+                sex.orElseThrow(),
+                age.orElseThrow().doubleValue(),
+                weight.orElseThrow(),
+                height.orElseThrow(),
+                fat,
+                tape));
     }
 
     private Optional<Sex> sex(Written written) {
@@ -69,7 +75,15 @@ final class BodyReader {
         return Optional.empty();
     }
 
-    private Optional<Mass> weight(Written written) {
+    private Optional<BodyFat> fat(Written written) {
+        if (written.text().equals("estimate")) {
+            return Optional.of(BodyFat.ASKED_FOR);
+        }
+        return Measured.in(written, FAT, "a share such as 15 %, or the word estimate", problems)
+                .map(percent -> new BodyFat.Measured(Share.ofPercent(percent.doubleValue())));
+    }
+
+    Optional<Mass> weight(Written written) {
         return Measured.read(written, List.of("kg", "lb"), "a weight such as 74 kg or 163 lb", problems)
                 .flatMap(m -> m.unit().equals("kg")
                         ? numbers.decimal(m.number(), KG).map(kg -> new Mass(kg.doubleValue()))

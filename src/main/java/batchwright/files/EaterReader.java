@@ -5,6 +5,7 @@ import batchwright.person.Activity;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
 import batchwright.person.Eater;
+import batchwright.person.Experience;
 import batchwright.person.Goal;
 import batchwright.person.Health;
 import batchwright.person.Health.Answer;
@@ -26,9 +27,11 @@ public final class EaterReader {
             "weight",
             "height",
             "body_fat",
+            "tape",
             "activity",
             "diary",
             "goal",
+            "experience",
             "health",
             "target",
             "containers_a_day",
@@ -80,7 +83,9 @@ public final class EaterReader {
         Optional<Body> body = new BodyReader(problems).read(fields);
         Optional<? extends Activity> activity = new ActivityReader(problems).read(fields);
         Optional<Goal> goal = fields.need("goal", "Enter hold, or gain or lose with a rate: goal: gain 0.25 % a week")
-                .flatMap(written -> GoalGrammar.read(written, problems));
+                .flatMap(written -> GoalGrammar.read(written, kitchen.map(Kitchen::cookingDay), problems));
+        Optional<Experience> experience =
+                fields.text("experience").flatMap(written -> ExperienceGrammar.read(written, problems));
         Health health = fields.group("health").map(this::health).orElse(Health.NOT_SAID);
         Adjustments target = fields.group("target").map(this::target).orElse(Adjustments.NONE);
         Optional<Wishes> wishes = kitchen.map(k -> new WishesReader(k, problems).read(fields));
@@ -95,7 +100,8 @@ public final class EaterReader {
                 goal.orElseThrow(),
                 health,
                 target,
-                wishes.get()));
+                wishes.get(),
+                experience));
     }
 
     private Health health(Yaml.Group group) {

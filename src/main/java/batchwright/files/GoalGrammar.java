@@ -3,19 +3,20 @@ package batchwright.files;
 import batchwright.person.Goal;
 import batchwright.text.Written;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
  * What the body weight is to do: {@code hold}; or {@code gain} or {@code lose}, then {@code 0.25 % a week},
- * {@code 0.5 kg a week} or {@code 300 kcal a day}. Rates are written without a sign.
+ * {@code 0.5 kg a week} or {@code 300 kcal a day}; or {@code reach 78 kg by 2027-03-01}. Rates are written without a sign.
  */
 final class GoalGrammar {
     private static final Pattern RATE =
             Pattern.compile("(gain|lose)\\s+(\\S+?)\\s*(%\\s+a\\s+week|kg\\s+a\\s+week|kcal\\s+a\\s+day)");
-    private static final String EXPECTED = "expected hold, or gain or lose with a rate: "
-            + "gain 0.25 % a week, lose 0.4 kg a week, lose 400 kcal a day";
+    private static final String EXPECTED = "expected hold, or gain or lose with a rate, or a weight by a day: "
+            + "gain 0.25 % a week, lose 0.4 kg a week, lose 400 kcal a day, reach 78 kg by 2027-03-01";
     private static final String WHY = "faster change is for a clinician to guide; to stay as you are write hold";
     private static final Range PERCENT = Range.of("rate", "0.01", "2", "% a week", WHY);
     private static final Range KG = Range.of("rate", "0.01", "2", "kg a week", WHY);
@@ -23,9 +24,13 @@ final class GoalGrammar {
 
     private GoalGrammar() {}
 
-    static Optional<Goal> read(Written written, Problems problems) {
+    /** @param cookingDay that dates are counted from; see {@link ReachGrammar} */
+    static Optional<Goal> read(Written written, Optional<LocalDate> cookingDay, Problems problems) {
         if (written.text().equals("hold")) {
             return Optional.of(Goal.HOLD);
+        }
+        if (ReachGrammar.isMeant(written)) {
+            return new ReachGrammar(cookingDay, problems).read(written);
         }
         Matcher rate = RATE.matcher(written.text());
         if (!rate.matches()) {

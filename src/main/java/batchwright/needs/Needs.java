@@ -1,10 +1,13 @@
 package batchwright.needs;
 
+import batchwright.needs.bodyfat.BodyFatFinding;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Estimate;
+import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.intakes.Reference;
 import batchwright.needs.intakes.References;
+import batchwright.needs.resting.RestingEnergyEquations;
 import batchwright.needs.target.Guides;
 import batchwright.needs.target.TargetLine;
 import batchwright.needs.total.PalEvidence;
@@ -18,22 +21,27 @@ import java.util.Optional;
 /**
  * How much an eater needs, with the source of every number.
  *
+ * @param eater with an estimate of body fat when the profile asks for one
+ * @param bodyFat how body fat came about
  * @param resting every published equation that can be worked out, the one in use first and marked
  * @param total energy a day that holds body weight: resting energy x PAL
  * @param secondOpinions the same from equations that need no resting energy
  * @param goalKcal surplus (positive) or deficit (negative) a day; 0 when a caution stops planning
  * @param goalSays the goal in words, with the weight change a week that it means
+ * @param goal what the goal means; empty when a caution stops planning
  * @param target what each day must hold; empty exactly when a caution stops planning
  * @param lines the target line by line with its sources; empty when the target is
  */
 public record Needs(
         Eater eater,
+        BodyFatFinding bodyFat,
         List<Estimate> resting,
         Energy total,
         Citation totalSource,
         List<Estimate> secondOpinions,
         double goalKcal,
         String goalSays,
+        Optional<GoalFinding> goal,
         Optional<DayTarget> target,
         List<TargetLine> lines,
         List<Caution> cautions) {
@@ -65,5 +73,10 @@ public record Needs(
     /** Where the total most likely lies. */
     public TotalRange totalRange() {
         return TotalRange.of(restingInUse(), eater.activity().pal(), palEvidence());
+    }
+
+    /** How far the resting energy in use moves when body fat is one percentage point higher [kcal/d]. */
+    public double restingKcalPerFatPoint() {
+        return RestingEnergyEquations.kcalOfFatPoints(eater.body(), 1);
     }
 }

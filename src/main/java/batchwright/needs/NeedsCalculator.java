@@ -1,12 +1,14 @@
 package batchwright.needs;
 
+import batchwright.needs.bodyfat.BodyFatFinding;
+import batchwright.needs.caution.BodyFatCautions;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.caution.GoalCautions;
 import batchwright.needs.caution.HealthCautions;
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Estimate;
 import batchwright.needs.evidence.Words;
-import batchwright.needs.goal.WeeklyChange;
+import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.resting.RestingEnergyEquations;
 import batchwright.needs.target.Targets;
 import batchwright.needs.total.SecondOpinions;
@@ -30,30 +32,35 @@ public final class NeedsCalculator {
 
     private NeedsCalculator() {}
 
-    public static Needs needsOf(Eater eater) {
-        Body body = eater.body();
+    public static Needs needsOf(Eater asWritten) {
+        BodyFatFinding bodyFat = BodyFatFinding.of(asWritten.body());
+        Body body = bodyFat.body();
+        Eater eater = asWritten.withBody(body);
         double pal = eater.activity().pal();
         List<Estimate> resting = RestingEnergyEquations.estimates(body);
         Estimate inUse = resting.get(0);
         Energy total = inUse.perDay().times(pal);
-        WeeklyChange change = WeeklyChange.of(eater.goal(), body);
-        Targets targets = Targets.of(eater, total, change);
+        GoalFinding goal = GoalFinding.of(eater, total);
+        Targets targets = Targets.of(eater, total, goal.change());
 
         List<Caution> cautions = new ArrayList<>(HealthCautions.of(eater));
         if (!stops(cautions)) {
-            cautions.addAll(GoalCautions.of(eater, total, change, targets));
+            cautions.addAll(GoalCautions.of(goal, targets));
         }
+        cautions.addAll(BodyFatCautions.of(bodyFat));
         cautions.add(ESTIMATE_ONLY);
         boolean stops = stops(cautions);
         return new Needs(
                 eater,
+                bodyFat,
                 resting,
                 total,
                 new Citation(inUse.equation() + " x PAL " + Words.pal(pal)
                         + "; method: FAO/WHO/UNU, Human energy requirements, 2004"),
                 SecondOpinions.of(body, pal),
-                stops ? 0 : change.kcalADay(),
-                stops ? "not worked out, because planning stops here; the total holds the weight" : change.says(body),
+                stops ? 0 : goal.change().kcalADay(),
+                stops ? "not worked out, because planning stops here; the total holds the weight" : goal.says(),
+                Optional.of(goal).filter(g -> !stops),
                 stops ? Optional.empty() : Optional.of(targets.day()),
                 stops ? List.of() : targets.lines(),
                 List.copyOf(cautions));

@@ -1,8 +1,10 @@
 package batchwright.person;
 
-/**
- * What the eater wants the body weight to do. All three forms are signed: gain is positive, loss negative, hold zero.
- */
+import batchwright.quantity.Mass;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+
+/** What the eater wants the body weight to do. Rates are signed: gain is positive, loss negative, hold zero. */
 public sealed interface Goal {
     Goal HOLD = new EnergyADay(0);
 
@@ -13,6 +15,8 @@ public sealed interface Goal {
         R kgAWeek(KgAWeek goal);
 
         R energyADay(EnergyADay goal);
+
+        R reachWeight(ReachWeight goal);
     }
 
     <R> R match(Cases<R> cases);
@@ -38,6 +42,31 @@ public sealed interface Goal {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.energyADay(this);
+        }
+    }
+
+    /**
+     * A weight on a day.
+     *
+     * @param from the day that is counted from, with the weight of today
+     * @param by later than that
+     */
+    record ReachWeight(Mass weight, LocalDate from, LocalDate by) implements Goal {
+        private static final double DAYS_A_WEEK = 7;
+
+        public ReachWeight {
+            if (!by.isAfter(from)) {
+                throw new IllegalArgumentException("by (" + by + ") must be after from (" + from + ").");
+            }
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.reachWeight(this);
+        }
+
+        public double weeks() {
+            return ChronoUnit.DAYS.between(from, by) / DAYS_A_WEEK;
         }
     }
 }

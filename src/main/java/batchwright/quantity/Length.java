@@ -1,6 +1,6 @@
 package batchwright.quantity;
 
-/** Height of a body [cm]; finite and positive. Some equations want metres: see {@link #metres()}. */
+/** Height or girth of a body [cm]; finite and positive. Some equations want metres or inches. */
 public record Length(double cm) {
     /** International inch, exact by definition. */
     public static final double CM_PER_INCH = 2.54;
@@ -15,10 +15,18 @@ public record Length(double cm) {
     }
 
     public static Length ofFeetAndInches(double feet, double inches) {
-        return new Length((feet * INCHES_PER_FOOT + inches) * CM_PER_INCH);
+        return ofInches(feet * INCHES_PER_FOOT + inches);
+    }
+
+    public static Length ofInches(double inches) {
+        return new Length(inches * CM_PER_INCH);
     }
 
     public double metres() {
         return cm / CM_PER_METRE;
+    }
+
+    public double inches() {
+        return cm / CM_PER_INCH;
     }
 }

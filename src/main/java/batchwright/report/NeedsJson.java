@@ -33,11 +33,12 @@ public final class NeedsJson {
         ArrayNode resting = root.putArray("resting");
         needs.resting()
                 .forEach(estimate -> estimate(resting.addObject(), estimate).put("used", estimate.used()));
+        BodyFatJson.put(root, needs);
         ActivityJson.put(root, needs);
         root.put("total_kcal", tenth(needs.total().kcal()));
         root.put("total_source", needs.totalSource().text());
         TotalJson.put(root, needs);
-        root.putObject("goal").put("kcal_per_day", tenth(needs.goalKcal())).put("says", needs.goalSays());
+        GoalJson.put(root, needs);
         needs.target()
                 .ifPresentOrElse(target -> root.set("targets", TargetJson.of(target)), () -> root.putNull("targets"));
         lines(root.putArray("target_lines"), needs.lines());

@@ -31,8 +31,10 @@ public final class NeedsText {
     private String text(Consumer<Page> projection) {
         needs.target().ifPresentOrElse(this::answer, this::noTarget);
         projection.accept(page);
+        BodyFatText.write(needs, page);
         resting();
         TotalText.write(needs, page);
+        GoalText.write(needs, page);
         target();
         GuidesText.write(needs, page);
         sources();

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
-/** The worked examples of the pages on adding a food and a dish and on activity, added to the starter files, are right. */
+/** The worked examples of the pages on adding a food, a dish and an eater and on activity, added to the starter files, are right. */
 class ExamplesInPagesTest {
     /** A path in back quotes on a line of its own, then the lines to add to that file. */
     private static final Pattern EXAMPLE = Pattern.compile(
@@ -21,11 +21,12 @@ class ExamplesInPagesTest {
     @Test
     void check_is_silent_when_they_are_added() throws IOException {
         FilesInMemory files = FilesInMemory.starter();
-        for (String page : List.of("docs/adding-a-food.md", "docs/adding-a-dish.md", "docs/activity.md")) {
+        for (String page : List.of(
+                "docs/adding-a-food.md", "docs/adding-a-dish.md", "docs/adding-an-eater.md", "docs/activity.md")) {
             add(Files.readString(Path.of(page)), files);
         }
 
-        assertThat(found).isEqualTo(8);
+        assertThat(found).isEqualTo(9);
         assertThat(files.problems()).isEmpty();
         var kitchen = KitchenReader.read(files, FilesInMemory.DAY).value().orElseThrow();
         assertThat(kitchen.dishes()).containsKey("millet_pot");

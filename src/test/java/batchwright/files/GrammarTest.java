@@ -5,10 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import batchwright.person.Body;
+import batchwright.person.BodyFat;
+import batchwright.person.Experience;
 import batchwright.person.Goal;
 import batchwright.quantity.Length;
+import batchwright.quantity.Share;
 import batchwright.text.SourceFile;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -56,7 +60,8 @@ class GrammarTest {
     private Optional<Body> body(String weight) {
         var file = SourceFile.of("a.yaml", "sex: male\nage: 27\nheight: 181 cm\n" + weight + "\n");
         Yaml.Group page = YamlPage.read(file, problems).orElseThrow();
-        return new BodyReader(problems).read(Fields.ofPage(page, List.of("sex", "age", "height", "weight"), problems));
+        return new BodyReader(problems)
+                .read(Fields.ofPage(page, List.of("sex", "age", "height", "weight", "body_fat", "tape"), problems));
     }
 
     @Test
@@ -91,7 +96,93 @@ class GrammarTest {
     }
 
     private Optional<Goal> goal(String text) {
-        return GoalGrammar.read(written(text), problems);
+        return GoalGrammar.read(written(text), Optional.of(FilesInMemory.DAY), problems);
+    }
+
+    /** The day of these tests is the cooking day; a week later is the first day that is taken, 104 weeks later the last. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"78 kg, 7, 78", "78kg, 104, 78", "171 lb, 728, 77.56429527"})
+    void weights_by_a_date(String weight, int days, double kg) {
+        LocalDate by = FilesInMemory.DAY.plusDays(days);
+        assertThat(goal("reach " + weight + " by  " + by)).hasValueSatisfying(goal -> {
+            var reach = (Goal.ReachWeight) goal;
+            assertThat(reach.weight().kg()).isCloseTo(kg, within(1e-8));
+            assertThat(reach.from()).isEqualTo(FilesInMemory.DAY);
+            assertThat(reach.by()).isEqualTo(by);
+        });
+        assertThat(problems.list()).isEmpty();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(ints = {-1, 0, 6, 729})
+    void days_that_are_too_near_or_too_far(int days) {
+        assertThat(goal("reach 78 kg by " + FilesInMemory.DAY.plusDays(days))).isEmpty();
+        assertThat(problems.errors()).isEqualTo(1);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(
+            strings = {
+                "reach",
+                "reach 78 kg",
+                "reach 78 kg by",
+                "reach 78 by 2027-03-01",
+                "reach 78 kg by 1 March",
+                "reach 78 kg by 01.03.2027",
+                "reach 78 kg by 2027-02-30",
+                "reach 7.8 kg by 2027-03-01",
+                "reach 78 kg in 10 weeks",
+                "Reach 78 kg by 2027-03-01"
+            })
+    void weights_by_a_date_that_are_refused(String text) {
+        assertThat(goal(text)).isEmpty();
+        assertThat(problems.errors()).isEqualTo(1);
+    }
+
+    /** Without foods there is no cooking day; the goal is checked all the same. */
+    @Test
+    void a_date_is_checked_without_a_cooking_day() {
+        var written = written("reach 78 kg by 2027-02-30");
+        assertThat(GoalGrammar.read(written, Optional.empty(), problems)).isEmpty();
+        assertThat(problems.errors()).isEqualTo(1);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"38 cm, 84 cm, 38, 84", "15 in, 34 in, 38.1, 86.36", "0.38 m, 0.84 m, 38, 84", "15in, 84cm, 38.1, 84"})
+    void girths(String neck, String waist, double neckCm, double waistCm) {
+        Optional<Body> body = body("weight: 74 kg\ntape:\n  neck: %s\n  waist: %s".formatted(neck, waist));
+        assertThat(problems.list()).isEmpty();
+        assertThat(body.orElseThrow().tape()).hasValueSatisfying(tape -> {
+            assertThat(tape.neck().cm()).isCloseTo(neckCm, within(1e-9));
+            assertThat(tape.waist().cm()).isCloseTo(waistCm, within(1e-9));
+        });
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"38", "380 mm", "3 ft", "15\"", "19 cm", "71 cm", "7.8 in", "27.7 in", "90 cm", "38,5 cm"})
+    void necks_that_are_refused(String neck) {
+        assertThat(body("weight: 74 kg\ntape:\n  neck: '%s'\n  waist: 84 cm".formatted(neck)))
+                .isEmpty();
+        assertThat(problems.errors()).isEqualTo(1);
+    }
+
+    @Test
+    void body_fat_is_measured_or_asked_for() {
+        assertThat(body("weight: 74 kg\nbody_fat: 15 %").flatMap(Body::fat))
+                .contains(new BodyFat.Measured(Share.ofPercent(15)));
+        assertThat(body("weight: 74 kg\nbody_fat: estimate").flatMap(Body::fat)).contains(BodyFat.ASKED_FOR);
+        assertThat(body("weight: 74 kg").orElseThrow().fat()).isEmpty();
+    }
+
+    @Test
+    void experience_has_three_words() {
+        for (Experience experience : Experience.values()) {
+            assertThat(ExperienceGrammar.read(written(experience.label()), problems))
+                    .contains(experience);
+        }
+        assertThat(problems.list()).isEmpty();
+        assertThat(ExperienceGrammar.read(written("Novice"), problems)).isEmpty();
+        assertThat(problems.errors()).isEqualTo(1);
     }
 
     /** Levels: FAO/WHO/UNU, Human energy requirements (2004), Table 5.1. */

@@ -3,6 +3,7 @@ package batchwright.needs;
 import batchwright.person.Activity;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
+import batchwright.person.BodyFat;
 import batchwright.person.Eater;
 import batchwright.person.FaoLevel;
 import batchwright.person.Goal;
@@ -48,7 +49,7 @@ public final class TestEater {
                 years,
                 new Mass(kg),
                 new Length(cm),
-                Optional.ofNullable(fatPercent).map(Share::ofPercent));
+                Optional.ofNullable(fatPercent).map(Share::ofPercent).map(BodyFat.Measured::new));
     }
 
     public static TestEater of(Body body) {

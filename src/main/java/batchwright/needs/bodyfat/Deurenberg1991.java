@@ -4,7 +4,6 @@ import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.StudiedPeople;
 import batchwright.person.Body;
 import batchwright.person.Sex;
-import batchwright.quantity.Share;
 
 /**
  * Body fat of adults from BMI, age and sex. fat % = 1.20 BMI + 0.23 A - 10.8 s - 5.4
@@ -23,8 +22,6 @@ public final class Deurenberg1991 {
     private static final double POINTS_MALE = -10.8;
     private static final double POINTS = -5.4;
     private static final double ERROR_POINTS = 4.1;
-    private static final double LEAST_PERCENT = 3;
-    private static final double MOST_PERCENT = 60;
 
     private static final Citation SOURCE =
             new Citation("Deurenberg et al., Br J Nutr 1991;65:105-114; standard error 4.1 points");
@@ -40,8 +37,10 @@ public final class Deurenberg1991 {
                 + POINTS;
         return new BodyFatEstimate(
                 "Deurenberg 1991",
-                Share.ofPercent(Math.max(LEAST_PERCENT, Math.min(MOST_PERCENT, percent))),
+                FatBounds.nearest(percent),
                 ERROR_POINTS,
+                FatBounds.hold(percent),
+                false,
                 SOURCE,
                 STUDIED.caveats(body));
     }

@@ -3,9 +3,11 @@ package batchwright.needs.caution;
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Words;
 import batchwright.needs.goal.EnergyPerKg;
+import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.goal.WeeklyChange;
 import batchwright.needs.target.Targets;
 import batchwright.person.Body;
+import batchwright.person.BodyFat;
 import batchwright.person.Eater;
 import batchwright.person.Health.Answer;
 import batchwright.person.Sex;
@@ -19,41 +21,44 @@ public final class GoalCautions {
     private static final double LOSS_MOST_PERCENT_A_WEEK = 1.0;
     private static final double DEFICIT_MOST_KCAL = 1000;
     private static final double DEFICIT_MOST_OF_TOTAL = 0.25;
-    private static final double GAIN_MOST_PERCENT_A_WEEK = 0.5;
-    private static final double LEAST_BMI = 18.5;
+    static final double LEAST_BMI = 18.5;
     private static final double WEEKS_AHEAD = 12;
     private static final double FLOOR_KCAL_FEMALE = 1200;
     private static final double FLOOR_KCAL_MALE = 1500;
     private static final double PROTEIN_MOST_G_PER_KG = 3.5;
     private static final double AVAILABLE_LOW_KCAL_PER_KG = 30;
     private static final double AVAILABLE_TOO_LOW_KCAL_PER_KG = 25;
-    private static final double DAYS_A_WEEK = 7;
     private static final double PER_CENT = 100;
 
     private final Eater eater;
     private final Body body;
     private final Energy total;
+    private final GoalFinding goal;
     private final WeeklyChange change;
     private final Targets targets;
     private final List<Caution> cautions = new ArrayList<>();
 
-    private GoalCautions(Eater eater, Energy total, WeeklyChange change, Targets targets) {
-        this.eater = eater;
+    private GoalCautions(GoalFinding goal, Targets targets) {
+        this.eater = goal.eater();
         this.body = eater.body();
-        this.total = total;
-        this.change = change;
+        this.total = goal.total();
+        this.goal = goal;
+        this.change = goal.change();
         this.targets = targets;
     }
 
-    public static List<Caution> of(Eater eater, Energy total, WeeklyChange change, Targets targets) {
-        GoalCautions check = new GoalCautions(eater, total, change, targets);
-        if (change.loses()) {
+    public static List<Caution> of(GoalFinding goal, Targets targets) {
+        GoalCautions check = new GoalCautions(goal, targets);
+        check.cautions.addAll(ReachCautions.of(goal));
+        if (goal.change().loses()) {
             check.lowWeight();
             check.lossTooFast();
             check.diabetesMedicine();
         } else {
             check.underweight();
-            check.gainFast();
+        }
+        if (check.cautions.stream().noneMatch(Caution::stopsPlanning)) {
+            check.cautions.addAll(BandCautions.of(goal));
         }
         check.intakeBelowFloor();
         check.energyAvailability();
@@ -61,8 +66,11 @@ public final class GoalCautions {
         return check.cautions;
     }
 
-    /** Losing while underweight, or so much that twelve weeks of it would lead there. */
+    /** Losing while underweight, or so much that twelve weeks of it would lead there; a goal that has an end is judged by its end. */
     private void lowWeight() {
+        if (goal.reach().isPresent()) {
+            return;
+        }
         double later = body.bmi() * (1 + change.percentAWeek() * WEEKS_AHEAD / PER_CENT);
         if (Words.below(later, LEAST_BMI)) {
             cautions.add(Caution.stop(
@@ -75,11 +83,12 @@ public final class GoalCautions {
     }
 
     private void lossTooFast() {
-        double byRate = LOSS_MOST_PERCENT_A_WEEK / PER_CENT * body.weight().kg() * EnergyPerKg.RULE_KCAL / DAYS_A_WEEK;
+        double byRate = WeeklyChange.kcalADayOf(
+                LOSS_MOST_PERCENT_A_WEEK / PER_CENT * body.weight().kg(), EnergyPerKg.RULE_KCAL);
         double most = DoubleStream.of(byRate, DEFICIT_MOST_KCAL, DEFICIT_MOST_OF_TOTAL * total.kcal())
                 .min()
                 .getAsDouble();
-        double kgAWeek = most * DAYS_A_WEEK / EnergyPerKg.RULE_KCAL;
+        double kgAWeek = WeeklyChange.kgAWeekOf(most);
         if (Words.above(-change.kcalADay(), most)) {
             cautions.add(Caution.stop(
                     "loss_too_fast",
@@ -88,10 +97,20 @@ public final class GoalCautions {
                             + " is " + Words.down(most) + " kcal, about "
                             + Words.twoDecimals(Words.down(kgAWeek * PER_CENT) / PER_CENT)
                             + " kg a week: 1 % of body weight a week, 1000 kcal a day or 25 % of the total, whichever is least."
+                            + saysWhenAtMost(kgAWeek)
                             + " Slower keeps more muscle; faster belongs in the hands of a clinician.",
                     Citation.designChoice(
                             "set by Helms et al. 2014 (0.5-1 % a week) and NHLBI (500-1000 kcal a day)")));
         }
+    }
+
+    /** The first day that a weight could be reached on; nothing where that weight is refused. */
+    private String saysWhenAtMost(double kgAWeek) {
+        boolean refused = cautions.stream().anyMatch(Caution::stopsPlanning);
+        return goal.reach()
+                .filter(reach -> !refused)
+                .map(reach -> " So " + ReachCautions.saysWhen(reach, body, kgAWeek) + " at the earliest.")
+                .orElse("");
     }
 
     private void diabetesMedicine() {
@@ -112,16 +131,6 @@ public final class GoalCautions {
                             + " is below the normal range. Please see a doctor too, above all if"
                             + " weight was lost without trying.",
                     new Citation("WHO: BMI below 18.5 is underweight")));
-        }
-    }
-
-    private void gainFast() {
-        if (Words.above(change.percentAWeek(), GAIN_MOST_PERCENT_A_WEEK)) {
-            cautions.add(Caution.warn(
-                    "gain_fast",
-                    "Gaining more than 0.5 % of body weight a week mostly adds fat. 0.25-0.5 % a week is usual, less for"
-                            + " people who have trained for years.",
-                    new Citation("Iraki et al., Sports 2019;7:154; Helms et al., Sports Med Open 2023")));
         }
     }
 
@@ -149,13 +158,19 @@ public final class GoalCautions {
                         new Caution(
                                 "low_energy_availability",
                                 "This leaves " + Words.oneDecimal(available)
-                                        + " kcal a day for each kg of fat-free mass, before training takes its share. Below 30 can harm"
+                                        + " kcal a day for each kg of fat-free mass" + byWhichFat()
+                                        + ", before training takes its share. Below 30 can harm"
                                         + " hormones, bones and the menstrual cycle; below 25 no plan is made. A sports doctor or dietitian can help.",
                                 Words.below(available, AVAILABLE_TOO_LOW_KCAL_PER_KG),
                                 new Citation(
                                         "Loucks and Thuma 2003, IOC 2018: 30 kcal/kg; the stop at 25 is a choice of this program")));
             }
         });
+    }
+
+    private String byWhichFat() {
+        boolean measured = body.fat().filter(BodyFat.Measured.class::isInstance).isPresent();
+        return measured ? "" : " (by an estimate of body fat)";
     }
 
     private void proteinVeryHigh() {

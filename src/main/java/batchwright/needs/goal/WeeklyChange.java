@@ -1,10 +1,7 @@
 package batchwright.needs.goal;
 
-import batchwright.needs.evidence.Words;
 import batchwright.person.Body;
 import batchwright.person.Goal;
-import batchwright.quantity.Mass;
-import java.util.Optional;
 
 /**
  * A goal in both of its units, by the rule of {@link EnergyPerKg}; gain is positive, loss negative.
@@ -16,8 +13,6 @@ import java.util.Optional;
 public record WeeklyChange(double kcalADay, double kgAWeek, double percentAWeek) {
     private static final double DAYS_A_WEEK = 7;
     private static final double PER_CENT = 100;
-    /** From this difference on the figure by body composition is mentioned. */
-    private static final double WORTH_SAYING = 0.10;
 
     public static WeeklyChange of(Goal goal, Body body) {
         double weight = body.weight().kg();
@@ -34,14 +29,25 @@ public record WeeklyChange(double kcalADay, double kgAWeek, double percentAWeek)
 
             @Override
             public Double energyADay(Goal.EnergyADay goal) {
-                return goal.kcal() * DAYS_A_WEEK / EnergyPerKg.RULE_KCAL;
+                return kgAWeekOf(goal.kcal());
+            }
+
+            @Override
+            public Double reachWeight(Goal.ReachWeight goal) {
+                return (goal.weight().kg() - weight) / goal.weeks();
             }
         });
-        return new WeeklyChange(kcalADay(kg), kg, kg / weight * PER_CENT);
+        return new WeeklyChange(kcalADayOf(kg, EnergyPerKg.RULE_KCAL), kg, kg / weight * PER_CENT);
     }
 
-    private static double kcalADay(double kgAWeek) {
-        return kgAWeek * EnergyPerKg.RULE_KCAL / DAYS_A_WEEK;
+    /** Energy a day that changes weight so fast. */
+    public static double kcalADayOf(double kgAWeek, double kcalPerKg) {
+        return kgAWeek * kcalPerKg / DAYS_A_WEEK;
+    }
+
+    /** The same the other way round, by the rule of thumb. */
+    public static double kgAWeekOf(double kcalADay) {
+        return kcalADay * DAYS_A_WEEK / EnergyPerKg.RULE_KCAL;
     }
 
     public boolean loses() {
@@ -50,32 +56,5 @@ public record WeeklyChange(double kcalADay, double kgAWeek, double percentAWeek)
 
     public boolean gains() {
         return kgAWeek > 0;
-    }
-
-    /** In words, with the figure by body composition where body fat is known and it differs. */
-    public String says(Body body) {
-        if (!loses() && !gains()) {
-            return "hold the weight";
-        }
-        String change = Words.signed(kcalADay) + " kcal a day, to " + (gains() ? "gain" : "lose") + " about "
-                + Words.twoDecimals(Math.abs(kgAWeek)) + " kg (" + Words.twoDecimals(Math.abs(percentAWeek))
-                + " %) a week at " + Words.whole(EnergyPerKg.RULE_KCAL) + " kcal per kg";
-        return change + byComposition(body).map(text -> "; " + text).orElse("");
-    }
-
-    private static Optional<String> byComposition(Body body) {
-        return fatMass(body)
-                .map(EnergyPerKg::byComposition)
-                .filter(kcal -> Math.abs(kcal / EnergyPerKg.RULE_KCAL - 1) > WORTH_SAYING)
-                .map(kcal -> "with this body fat 1 kg may stand for about " + Words.tens(kcal)
-                        + " kcal, so weight may change " + (kcal < EnergyPerKg.RULE_KCAL ? "faster" : "more slowly")
-                        + " (Forbes 1987; Hall 2008)");
-    }
-
-    private static Optional<Mass> fatMass(Body body) {
-        return body.bodyFat()
-                .map(fat -> fat.fraction() * body.weight().kg())
-                .filter(kg -> kg > 0)
-                .map(Mass::new);
     }
 }

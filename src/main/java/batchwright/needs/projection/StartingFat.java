@@ -1,6 +1,7 @@
 package batchwright.needs.projection;
 
 import batchwright.needs.bodyfat.BodyFatEstimate;
+import batchwright.needs.bodyfat.BodyFatFinding;
 import batchwright.needs.bodyfat.Deurenberg1991;
 import batchwright.person.Body;
 import batchwright.quantity.Mass;
@@ -8,15 +9,17 @@ import batchwright.quantity.Share;
 import java.util.Optional;
 
 /**
- * Body fat that a projection starts with: as measured, else estimated. Hall et al. 2011 took Jackson et al. 2002 (from memory);
+ * Body fat that a projection starts with: as measured, else as the profile asks, else by BMI. Hall et al. 2011 took Jackson et al. 2002 (from memory);
  * Deurenberg et al. 1991 stands here because its coefficients could be checked.
  *
  * @param estimate how it was estimated; empty when it was measured
  */
 public record StartingFat(Share share, Optional<BodyFatEstimate> estimate) {
     static StartingFat of(Body body) {
-        return body.bodyFat()
-                .map(measured -> new StartingFat(measured, Optional.empty()))
+        BodyFatFinding finding = BodyFatFinding.of(body);
+        return finding.estimate()
+                .map(StartingFat::estimated)
+                .or(() -> body.bodyFat().map(measured -> new StartingFat(measured, Optional.empty())))
                 .orElseGet(() -> estimated(Deurenberg1991.of(body)));
     }
 

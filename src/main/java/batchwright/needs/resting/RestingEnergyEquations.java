@@ -33,9 +33,17 @@ public final class RestingEnergyEquations {
         return ALL;
     }
 
-    /** The equation the total is built on: from fat-free mass when body fat is known, else from weight, height and age. */
+    /**
+     * The equation the total is built on: from fat-free mass when body fat was measured or comes from a tape, else from weight,
+     * height and age. Body fat from BMI holds nothing that these do not, so it is no reason for another equation.
+     */
     public static RestingEnergyEquation inUse(Body body) {
-        return body.bodyFat().isPresent() ? BY_BODY_FAT : BY_WEIGHT;
+        return body.fatTellsMoreThanBmi() ? BY_BODY_FAT : BY_WEIGHT;
+    }
+
+    /** How far the resting energy in use moves when body fat is so many percentage points higher [kcal/d]. */
+    public static double kcalOfFatPoints(Body body, double points) {
+        return FatDoubt.kcal(inUse(body), body, points);
     }
 
     /** Every equation that can be worked out for this body, the one in use first. */

@@ -15,7 +15,7 @@ import java.util.Optional;
  *       et al. Br J Sports Med 2018;52:376-384).
  *   <li>Hold: 1.4 g/kg, the lower end of 1.4-2.0 g/kg that builds or keeps muscle in people who train (Jaeger R et al. J Int Soc
  *       Sports Nutr 2017;14:20, the ISSN position).
- *   <li>Lose, body fat known: 2.3 g per kg of fat-free mass, the lower end of 2.3-3.1 (Helms ER et al. J Int Soc Sports Nutr
+ *   <li>Lose, body fat measured or by tape: 2.3 g per kg of fat-free mass, the lower end of 2.3-3.1 (Helms ER et al. J Int Soc Sports Nutr
  *       2014;11:20). Otherwise 2.0 g/kg, the upper end of the ISSN range.
  * </ul>
  *
@@ -66,6 +66,7 @@ public record ProteinFloor(double grams, String says, Citation source) {
             return perKg(GAIN_G_PER_KG, GAIN_CONFIDENCE, body, MORTON);
         } else if (change.loses()) {
             return body.fatFreeMass()
+                    .filter(fatFree -> body.fatTellsMoreThanBmi())
                     .map(fatFree -> new ProteinFloor(
                             LOSE_G_PER_KG_FAT_FREE * fatFree.kg(),
                             Words.plain(LOSE_G_PER_KG_FAT_FREE) + " g per kg of fat-free mass"

@@ -8,6 +8,7 @@ import batchwright.person.Body;
 import batchwright.person.Goal;
 import batchwright.person.Sex;
 import batchwright.quantity.Mass;
+import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -33,38 +34,21 @@ class WeeklyChangeTest {
         assertThat(EnergyPerKg.RULE_KCAL * Mass.KG_PER_LB).isCloseTo(3500, within(35.0));
     }
 
-    /** Hall 2008 finds that the rule of thumb holds from about 30 kg of body fat on, and is too high for leaner people. */
-    @Test
-    void the_rule_meets_body_composition_at_about_30_kg_of_fat() {
-        assertThat(EnergyPerKg.byComposition(new Mass(30)) / EnergyPerKg.RULE_KCAL)
-                .isBetween(0.95, 1.05);
-        assertThat(EnergyPerKg.byComposition(new Mass(10))).isLessThan(EnergyPerKg.RULE_KCAL);
-    }
-
-    /** Arithmetic: (39.5 FM + 7.6 x 10.4) / (10.4 + FM) MJ/kg, worked out with kcal rounded per kg: within 1 kcal. */
+    /** 80 kg to 76 kg in 10 weeks: 0.4 kg a week, 0.5 %, 0.4 x 7700 / 7 = 440 kcal a day less; and the way back. */
     @ParameterizedTest
-    @CsvSource({"10, 5554", "20, 6832", "30, 7478", "40, 7868"})
-    void body_composition_follows_forbes(double fatKg, double kcal) {
-        assertThat(EnergyPerKg.byComposition(new Mass(fatKg))).isCloseTo(kcal, within(1.0));
+    @CsvSource({"76, -0.4, -0.5, -440", "84, 0.4, 0.5, 440", "80, 0, 0, 0"})
+    void a_weight_by_a_date_is_a_rate(double kg, double kgAWeek, double percent, double kcal) {
+        LocalDate from = LocalDate.of(2026, 11, 25);
+        WeeklyChange change = WeeklyChange.of(new Goal.ReachWeight(new Mass(kg), from, from.plusWeeks(10)), OF_80_KG);
+        assertThat(change.kgAWeek()).isCloseTo(kgAWeek, within(1e-12));
+        assertThat(change.percentAWeek()).isCloseTo(percent, within(1e-12));
+        assertThat(change.kcalADay()).isCloseTo(kcal, within(1e-9));
     }
 
     @Test
-    void says_the_goal_in_words() {
-        assertThat(WeeklyChange.of(new Goal.PercentAWeek(-0.5), OF_80_KG).says(OF_80_KG))
-                .isEqualTo("-440 kcal a day, to lose about 0.40 kg (0.50 %) a week at 7700 kcal per kg");
-        assertThat(WeeklyChange.of(Goal.HOLD, OF_80_KG).says(OF_80_KG)).isEqualTo("hold the weight");
-    }
-
-    /** 80 kg at 12.5 % is 10 kg of fat: 5554 kcal/kg, 28 % under the rule. At 37.5 % it is 30 kg: 7478, 3 % under, not worth a word. */
-    @Test
-    void mentions_body_composition_when_it_differs_by_more_than_a_tenth() {
-        Body lean = TestEater.body(Sex.MALE, 80, 180, 30, 12.5);
-        Body fat = TestEater.body(Sex.MALE, 80, 180, 30, 37.5);
-        Goal goal = new Goal.PercentAWeek(0.25);
-        assertThat(WeeklyChange.of(goal, lean).says(lean))
-                .endsWith(
-                        "with this body fat 1 kg may stand for about 5550 kcal, so weight may change faster (Forbes 1987; Hall"
-                                + " 2008)");
-        assertThat(WeeklyChange.of(goal, fat).says(fat)).endsWith("at 7700 kcal per kg");
+    void weeks_count_from_the_day_to_the_day() {
+        // 2026-11-25 to 2027-03-01: 5 days of November, 31, 31 and 28 days, and one of March: 96 days.
+        var goal = new Goal.ReachWeight(new Mass(78), LocalDate.of(2026, 11, 25), LocalDate.of(2027, 3, 1));
+        assertThat(goal.weeks()).isCloseTo(96 / 7.0, within(1e-12));
     }
 }

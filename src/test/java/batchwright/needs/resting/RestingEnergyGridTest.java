@@ -60,7 +60,7 @@ class RestingEnergyGridTest {
                 body.ageYears() + years,
                 new Mass(body.weight().kg() + kg),
                 new Length(body.height().cm() + cm),
-                body.bodyFat());
+                body.fat());
     }
 
     private static boolean isStudied(RestingEnergyEquation equation, Body body) {
@@ -172,7 +172,7 @@ class RestingEnergyGridTest {
                     body.ageYears(),
                     Mass.ofPounds(body.weight().kg() / 0.45359237),
                     Length.ofFeetAndInches(Math.floor(inches / 12), inches % 12),
-                    body.bodyFat());
+                    body.fat());
             assertThat(other.height().metres() * 100).isCloseTo(body.height().cm(), within(1e-9));
             assertThat(other.weight().pounds() * 0.45359237)
                     .isCloseTo(body.weight().kg(), within(1e-9));
