@@ -31,6 +31,7 @@ final class DualSimplex implements Relaxation {
     private static final int PIVOTS_BEFORE_CHECK = 50;
     private static final int MOST_PIVOTS_UNCHECKED = 2000;
     private static final double DRIFT = 1e-7;
+    private static final int MOST_REBUILDS = 5;
 
     private final int n;
     private final int m;
@@ -129,12 +130,19 @@ final class DualSimplex implements Relaxation {
         return iterate(50 * (m + n) + 1000).orElseThrow(() -> new IllegalStateException("dual simplex found no end."));
     }
 
-    /** From the rows as given. An infeasibility cuts off a whole subtree, so one that is not proven is a fault. */
+    /**
+     * From the rows as given. So many pivots in one go may gather rounding until nothing is true any more, and then a fresh tableau
+     * of the basis they led to helps. An infeasibility cuts off a whole subtree, so one that is not proven is a fault.
+     */
     private Status settleAnew() {
         tableau.reset();
         Status status = settle();
-        if (status == Status.INFEASIBLE && !provenInfeasible()) {
-            throw new IllegalStateException("dual simplex cannot prove that nothing keeps all bounds.");
+        for (int attempt = 0; status == Status.INFEASIBLE && !provenInfeasible(); attempt++) {
+            if (attempt == MOST_REBUILDS) {
+                throw new IllegalStateException("dual simplex cannot prove that nothing keeps all bounds.");
+            }
+            rebuild();
+            status = settle();
         }
         return status;
     }
