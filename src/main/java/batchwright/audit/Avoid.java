@@ -5,6 +5,7 @@ import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Ingredient;
 import batchwright.food.Part;
+import batchwright.food.Staple;
 import batchwright.person.Eater;
 import batchwright.person.Wishes;
 import batchwright.plan.Fill;
@@ -12,10 +13,11 @@ import batchwright.plan.Portion;
 import batchwright.plan.Snack;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
- * Nothing an eater avoids reaches them. An allergen anywhere in a dish counts, even in a part left out of their containers:
- * parts share a pot, a board and a spoon.
+ * Nothing an eater avoids reaches them. An allergen anywhere in a dish counts, also in a staple and in a part left out of their
+ * containers: parts share a pot, a board and a spoon.
  */
 record Avoid() implements Inspection {
     @Override
@@ -50,8 +52,12 @@ record Avoid() implements Inspection {
             for (Ingredient ingredient : part.mix()) {
                 evidence.known()
                         .food(ingredient.food())
-                        .ifPresent(food -> inspectAllergens(where, food, eater.wishes(), findings));
+                        .ifPresent(
+                                food -> inspectAllergens(where, food.id(), food.allergens(), eater.wishes(), findings));
             }
+        }
+        for (Staple staple : dish.staples()) {
+            inspectAllergens(where, staple.name(), staple.allergens(), eater.wishes(), findings);
         }
         for (Portion portion : fill.portions()) {
             if (portion.rawGrams() > 0) {
@@ -64,14 +70,15 @@ record Avoid() implements Inspection {
     }
 
     private static void inspectFood(String where, Food food, Eater eater, Findings findings) {
-        inspectAllergens(where, food, eater.wishes(), findings);
+        inspectAllergens(where, food.id(), food.allergens(), eater.wishes(), findings);
         inspectLiking(where, food, eater.wishes(), findings);
     }
 
-    private static void inspectAllergens(String where, Food food, Wishes wishes, Findings findings) {
-        for (Allergen allergen : food.allergens()) {
+    private static void inspectAllergens(
+            String where, String what, Set<Allergen> allergens, Wishes wishes, Findings findings) {
+        for (Allergen allergen : allergens) {
             if (wishes.avoidAllergens().contains(allergen)) {
-                findings.add(where + ": " + food.id() + " carries " + allergen.label());
+                findings.add(where + ": " + what + " carries " + allergen.label());
             }
         }
     }

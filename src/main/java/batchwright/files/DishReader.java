@@ -2,6 +2,7 @@ package batchwright.files;
 
 import batchwright.food.Dish;
 import batchwright.food.Part;
+import batchwright.food.Staple;
 import batchwright.food.Step;
 import batchwright.text.SourceFile;
 import batchwright.text.Written;
@@ -56,8 +57,8 @@ final class DishReader {
                         .flatMap(part -> partReader.read(part).stream())
                         .toList();
         List<Step> steps = steps(fields);
-        List<String> staples = fields.texts("staples", "[salt, black pepper]").stream()
-                .map(Written::text)
+        List<Staple> staples = fields.texts("staples", "[salt, black pepper]").stream()
+                .map(written -> Staple.of(written.text()))
                 .toList();
         if (problems.errors() > before || parts.isEmpty()) {
             return Optional.empty();

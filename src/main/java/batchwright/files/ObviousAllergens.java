@@ -1,6 +1,7 @@
 package batchwright.files;
 
 import batchwright.food.Allergen;
+import batchwright.food.AllergenWords;
 import batchwright.food.Food;
 import batchwright.text.Written;
 import java.util.EnumSet;

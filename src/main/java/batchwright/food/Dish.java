@@ -11,7 +11,7 @@ import java.util.Set;
  * @param fridgeDays days a container keeps in the fridge, the cooking day being day 1
  * @param freezes whether a container may be frozen on the cooking day and eaten later
  * @param reheat how to reheat, in one sentence
- * @param staples always at home: neither weighed, counted nor bought
+ * @param staples always at home; their allergens count like those of foods
  */
 public record Dish(
         String id,
@@ -21,7 +21,7 @@ public record Dish(
         boolean freezes,
         String reheat,
         List<Part> parts,
-        List<String> staples,
+        List<Staple> staples,
         List<Step> steps) {
     /** When it is mostly eaten. */
     public enum Kind {
@@ -46,9 +46,11 @@ public record Dish(
         return foods;
     }
 
+    /** Of its foods and staples: those known. */
     public Set<Allergen> allergens() {
         var all = EnumSet.noneOf(Allergen.class);
         foods().forEach(food -> all.addAll(food.allergens()));
+        staples.forEach(staple -> all.addAll(staple.allergens()));
         return all;
     }
 

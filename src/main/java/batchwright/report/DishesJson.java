@@ -30,9 +30,14 @@ public final class DishesJson {
         ArrayNode parts = node.putArray("parts");
         dish.parts().forEach(part -> part(parts.addObject(), kitchen, part));
         ArrayNode staples = node.putArray("staples");
-        dish.staples().forEach(staples::add);
+        dish.staples().forEach(staple -> staples.add(staple.name()));
         ArrayNode allergens = node.putArray("allergens");
         dish.allergens().forEach(a -> allergens.add(a.id()));
+        ArrayNode byStaples = node.putArray("staple_allergens");
+        dish.staples().stream().filter(staple -> !staple.allergens().isEmpty()).forEach(staple -> {
+            ArrayNode told = byStaples.addObject().put("staple", staple.name()).putArray("allergens");
+            staple.allergens().forEach(a -> told.add(a.id()));
+        });
         steps(node.putArray("steps"), dish);
         ArrayNode containers = node.putArray("containers");
         for (OneContainer.Size size : OneContainer.Size.values()) {

@@ -6,6 +6,7 @@ import batchwright.food.Kitchen;
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.food.Part;
+import batchwright.food.Staple;
 import batchwright.food.Step;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
@@ -88,7 +89,7 @@ public final class DishesText {
         parts(dish);
         containers(dish);
         page.heading("Allergens");
-        page.paragraph("  ", "  ", Show.capital(Show.allergens(dish.allergens())) + ". Labels decide: read them.");
+        page.paragraph("  ", "  ", Show.capital(DishAllergens.text(dish)));
         steps(dish);
         page.heading("Reheat");
         page.paragraph("  ", "  ", dish.reheat());
@@ -113,7 +114,11 @@ public final class DishesText {
         }
         page.table(table);
         if (!dish.staples().isEmpty()) {
-            page.paragraph("  ", "    ", "Always at home: " + String.join(", ", dish.staples()) + ".");
+            page.paragraph(
+                    "  ",
+                    "    ",
+                    "Always at home: "
+                            + dish.staples().stream().map(Staple::name).toList() + ".");
         }
     }
 

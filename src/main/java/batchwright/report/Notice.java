@@ -59,11 +59,7 @@ record Notice(Optional<Needs> eater, Caution caution) {
     }
 
     private static Caution allergens(Dish dish) {
-        return new Caution(
-                "allergens." + dish.id(),
-                dish.name() + ": " + Show.allergens(dish.allergens()) + ". Labels decide: read them.",
-                false,
-                LABELS);
+        return new Caution("allergens." + dish.id(), dish.name() + ": " + DishAllergens.text(dish), false, LABELS);
     }
 
     private static Caution snackAllergens(Plan plan) {

@@ -17,6 +17,7 @@ import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.food.Pack;
 import batchwright.food.Part;
+import batchwright.food.Staple;
 import batchwright.person.DayTarget;
 import batchwright.person.Eater;
 import batchwright.person.Wishes;
@@ -203,6 +204,19 @@ class AuditTest {
                 one(
                         "an avoided allergen in a container",
                         wishes(BENS_SEAT, w -> avoiding(w, Set.of(), Set.of(Allergen.EGG), Set.of())),
+                        honest(),
+                        "avoid"),
+                one(
+                        "an avoided allergen in a staple",
+                        on(
+                                wishes(ANNAS_SEAT, w -> avoiding(w, Set.of(), Set.of(Allergen.MUSTARD), Set.of())),
+                                k -> dishes(
+                                        k,
+                                        Map.of(
+                                                CHICKEN_RICE.id(),
+                                                withStaple(CHICKEN_RICE, "mustard seeds"),
+                                                EGG_POT.id(),
+                                                EGG_POT))),
                         honest(),
                         "avoid"),
                 one(
@@ -929,6 +943,23 @@ class AuditTest {
         Dish changed = new Dish(
                 d.id(), d.name(), d.kind(), d.fridgeDays(), d.freezes(), d.reheat(), parts, d.staples(), d.steps());
         return dishes(k, Map.of(d.id(), changed, EGG_POT.id(), EGG_POT));
+    }
+
+    private static Dish withStaple(Dish d, String staple) {
+        return new Dish(
+                d.id(),
+                d.name(),
+                d.kind(),
+                d.fridgeDays(),
+                d.freezes(),
+                d.reheat(),
+                d.parts(),
+                List.of(Staple.of(staple)),
+                d.steps());
+    }
+
+    private static PlanRequest on(PlanRequest request, UnaryOperator<Kitchen> change) {
+        return request.withKitchen(change.apply(request.kitchen()));
     }
 
     /** Chicken with 2 % of fat, of which so many grams in 100 g of meat are poured off. */

@@ -106,6 +106,19 @@ class StarterDishesTest {
         }
     }
 
+    /** Every staple of the starter dishes, looked through by hand: only mustard seeds are an allergen by law. */
+    @Test
+    void the_allergens_of_staples_count() {
+        assertThat(dishes().flatMap(dish -> dish.staples().stream())
+                        .filter(staple -> !staple.allergens().isEmpty())
+                        .map(staple -> staple.name() + " " + staple.allergens())
+                        .distinct())
+                .containsExactly("mustard seeds [MUSTARD]");
+        assertThat(dishes().filter(dish -> dish.id().equals("split_pea_dal")))
+                .allSatisfy(dish -> assertThat(dish.allergens()).contains(Allergen.MUSTARD))
+                .hasSize(1);
+    }
+
     @Test
     void the_starches_differ() {
         assertThat(mains().flatMap(dish -> dish.parts().stream())

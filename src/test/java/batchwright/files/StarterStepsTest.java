@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Ingredient;
+import batchwright.food.Staple;
 import batchwright.food.Step;
 import batchwright.food.Step.Appliance;
 import java.util.List;
@@ -93,7 +94,8 @@ class StarterStepsTest {
     @MethodSource("mains")
     void a_main_is_salted_spiced_and_has_something_sharp(Dish dish) {
         List<String> tastes = Stream.concat(
-                        dish.staples().stream(), dish.foods().stream().map(Food::id))
+                        dish.staples().stream().map(Staple::name),
+                        dish.foods().stream().map(Food::id))
                 .toList();
 
         assertThat(tastes).as("salt").containsAnyOf("salt", "soy_sauce");

@@ -66,8 +66,10 @@ final class EveryFill {
     List<Amounts> of(Dish dish) {
         List<Amounts> all = new ArrayList<>();
         boolean carries = dish.parts().stream()
-                .flatMap(part -> part.mix().stream())
-                .anyMatch(i -> !carriesNothingAvoided(i.food()));
+                        .flatMap(part -> part.mix().stream())
+                        .anyMatch(i -> !carriesNothingAvoided(i.food()))
+                || dish.staples().stream()
+                        .anyMatch(staple -> !Collections.disjoint(staple.allergens(), wishes.avoidAllergens()));
         if (!carries && !wishes.avoidDishes().contains(dish)) {
             fill(dish.parts(), 0, nothing(), all);
         }

@@ -2,6 +2,7 @@ package batchwright.solve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.food.Allergen;
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Ingredient;
@@ -11,6 +12,7 @@ import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.food.Pack;
 import batchwright.food.Part;
+import batchwright.food.Staple;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
 import batchwright.person.DayTarget;
@@ -160,6 +162,28 @@ class PlannerCasesTest {
         costs(1325, Variants.pantry(Variants.pantry(nothingAtHome, food0, 740), food3, 700));
     }
 
+    /**
+     * Two containers of 100 g in 2 days. Of the cheap food that is 1.00, but its dish is fried with mustard seeds; of the dear one
+     * 3.00. Who avoids mustard gets the dear one.
+     */
+    @Test
+    void an_allergen_of_a_staple_never_reaches_who_avoids_it() {
+        Food cheap = food("cheap", 0, "500", "20", "10");
+        Food dear = food("dear", 0, "500", "20", "10");
+        Dish plain = dish("plain", 2, part("part0", false, 5, 100, 100, dear));
+        Dish spiced = dish("spiced", 2, List.of("mustard seeds"), part("part0", false, 5, 100, 100, cheap));
+        var target = new DayTarget(500, 490, 510, 0, 0, 9999, 0, 0, 0, 9999, 0);
+        List<Pack> sold = List.of(pack(cheap, 200, 100), pack(dear, 200, 300));
+        Seat eatsAll = seat("eater0", 1, 0, target);
+        Seat avoids = new Seat(
+                eatsAll.eater()
+                        .withWishes(eatsAll.eater().wishes().withAvoided(Set.of(), Set.of(Allergen.MUSTARD), Set.of())),
+                target);
+
+        costs(100, request(2, List.of(plain, spiced), Map.of(), sold, eatsAll));
+        costs(300, request(2, List.of(plain, spiced), Map.of(), sold, avoids));
+    }
+
     private static void costs(long minor, PlanRequest request) {
         assertThat(BruteForce.leastCost(request)).isEqualTo(OptionalLong.of(minor));
         assertThat(Outcome.of(new BatchPlanner().plan(request))).isEqualTo("costs " + minor);
@@ -221,8 +245,20 @@ class PlannerCasesTest {
     }
 
     private static Dish dish(String id, int fridgeDays, Part... parts) {
+        return dish(id, fridgeDays, List.of(), parts);
+    }
+
+    private static Dish dish(String id, int fridgeDays, List<String> staples, Part... parts) {
         return new Dish(
-                id, id, Dish.Kind.MAIN, fridgeDays, true, "Until steaming.", List.of(parts), List.of(), List.of());
+                id,
+                id,
+                Dish.Kind.MAIN,
+                fridgeDays,
+                true,
+                "Until steaming.",
+                List.of(parts),
+                staples.stream().map(Staple::of).toList(),
+                List.of());
     }
 
     private static Pack pack(Food food, int grams, long minor) {

@@ -1,4 +1,4 @@
-package batchwright.files;
+package batchwright.food;
 
 import java.util.Collections;
 import java.util.HashSet;
@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Words in their order, for finding one phrase in another: small letters, singular, nothing but letters counts. */
-final class Phrase {
+public final class Phrase {
     private static final Pattern NO_LETTERS = Pattern.compile("[^a-z]+");
     private static final int SHORT = 3;
 

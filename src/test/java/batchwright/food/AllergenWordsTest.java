@@ -1,8 +1,7 @@
-package batchwright.files;
+package batchwright.food;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import batchwright.food.Allergen;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -80,6 +79,23 @@ class AllergenWordsTest {
         Apricots, dried, sulfured, uncooked          | sulphite
         Apricots, raw                                | -
         red wine                                     | sulphite
+        mustard seeds                                | mustard
+        curry powder                                 | mustard
+        worcestershire sauce                         | fish gluten
+        soy sauce                                    | wheat gluten soy
+        gluten free soy sauce                        | soy
+        tamari                                       | soy
+        peanut oil                                   | peanut
+        sesame oil                                   | sesame
+        malt vinegar                                 | gluten
+        balsamic vinegar                             | sulphite
+        vinegar                                      | -
+        stock cube                                   | celery
+        capers                                       | -
+        flour for dusting                            | wheat gluten
+        rice flour                                   | -
+        panko                                        | wheat gluten
+        garam masala                                 | -
         winegums                                     | -
         """)
     void a_text_tells_of_its_allergens(String text, String expected) {

@@ -1,6 +1,5 @@
-package batchwright.files;
+package batchwright.food;
 
-import batchwright.food.Allergen;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -11,9 +10,10 @@ import java.util.stream.Stream;
 /**
  * Words that tell of an allergen, and phrases in which they do not: peanut butter holds no butter. Allergens are those of FALCPA
  * 2004, the FASTER Act 2021 and Regulation (EU) 1169/2011, Annex II. Kinds of fish, cheese and grain are common knowledge, not
- * a complete list: a food of which no word is known may still hold an allergen, and the label decides.
+ * a complete list: a food or staple of which no word is known may still hold an allergen, and the label
+ * decides.
  */
-final class AllergenWords {
+public final class AllergenWords {
     /** allergens | words | phrases that do not count. A phrase without any of the words, or with "free", excuses the food. */
     private static final String TABLE = """
             milk | milk, buttermilk, cheese, yogurt, yoghurt, butter, cream, whey, casein, caseinate, lactose, ghee, kefir, \
@@ -25,7 +25,7 @@ final class AllergenWords {
             cacao butter, shea butter, apple butter, fruit butter, pumpkin butter, butter bean, butter lettuce, bread and butter, cream soda
             egg | egg, eggnog, mayonnaise, mayo, meringue, omelet, omelette | vegan, egg free, eggless, egg plant, egg replacer, herring egg
             fish | fish, salmon, tuna, cod, haddock, pollock, tilapia, trout, mackerel, herring, sardine, anchovy, halibut, \
-            catfish, swordfish, whitefish, flounder, snapper, caviar, surimi | vegan, fish free
+            catfish, swordfish, whitefish, flounder, snapper, caviar, surimi, worcestershire, dashi, bonito | vegan, fish free
             crustacean | crustacean, shrimp, prawn, crab, lobster, crayfish, crawfish, langoustine, scampi, krill \
             | vegan, crab apple
             mollusc | mollusk, mollusc, clam, mussel, oyster, squid, calamari, octopus, scallop, cuttlefish, abalone, whelk, snail \
@@ -36,16 +36,22 @@ final class AllergenWords {
             peanut | peanut, groundnut | peanut free, nut free
             wheat gluten | wheat, bread, breadcrumb, pasta, couscous, bulgur, semolina, seitan, spelt, kamut, durum, farro, \
             freekeh, macaroni, spaghetti, bagel, naan, pita, croissant, pretzel, cookie, cracker, saltine, english muffin, \
-            flour tortilla, egg noodle, noodle egg | gluten free, wheat free, rice cracker, shortening bread, wheat grass, rice pasta, corn pasta, lentil pasta, chickpea pasta, pasta sauce, \
+            flour tortilla, egg noodle, noodle egg, panko, filo, phyllo | gluten free, wheat free, rice cracker, shortening bread, wheat grass, rice pasta, corn pasta, lentil pasta, chickpea pasta, pasta sauce, \
             sauce pasta, spaghetti sauce, spaghetti marinara, spaghetti squash, winter spaghetti
-            gluten | barley, rye, oat, oatmeal, granola, malt, triticale, beer | gluten free, root beer, ginger beer
-            soy | soy, soya, soybean, soymilk, tofu, tempeh, miso, edamame, natto, tamari, teriyaki, hoisin \
+            wheat gluten | soy sauce, shoyu, teriyaki, hoisin, oyster sauce | gluten free, wheat free, tamari, hydrolyzed
+            wheat gluten | flour | gluten free, wheat free, rice flour, corn flour, soy flour, potato flour, almond flour, \
+            lupin flour, lupine flour, nut flour, hazelnut flour, \
+            chickpea flour, gram flour, lentil flour, pea flour, bean flour, buckwheat flour, oat flour, rye flour, \
+            barley flour, millet flour, sorghum flour, teff flour, quinoa flour, amaranth flour, arrowroot flour, \
+            tapioca flour, cassava flour, coconut flour, carob flour, peanut flour, seed flour, sesame flour, flour corn
+            gluten | barley, rye, oat, oatmeal, granola, malt, triticale, beer, worcestershire | gluten free, root beer, ginger beer
+            soy | soy, soya, soybean, soymilk, tofu, tempeh, miso, edamame, natto, tamari, teriyaki, hoisin, shoyu, oyster sauce \
             | soy free, soybean oil, oil soybean, oil industrial soy
             sesame | sesame, tahini, halva, halvah, hummus | sesame free
-            celery | celery, celeriac | celery free, celery cabbage
-            mustard | mustard | mustard free, mustard spinach
+            celery | celery, celeriac, bouillon, stock cube, stock powder, broth cube, broth powder | celery free, celery cabbage
+            mustard | mustard, curry powder | mustard free, mustard spinach
             lupin | lupin, lupine | lupin free
-            sulphite | wine, sulfured, sulphured, sulfite, sulphite, dried apricot, apricot dried | rice wine, sulphite free
+            sulphite | wine, balsamic, sulfured, sulphured, sulfite, sulphite, dried apricot, apricot dried | rice wine, sulphite free
             """;
 
     private static final Pattern BAR = Pattern.compile("\\|");
@@ -68,14 +74,14 @@ final class AllergenWords {
     }
 
     /** A word of a text, and what it tells of. */
-    record Hint(Phrase word, Set<Allergen> allergens) {}
+    public record Hint(Phrase word, Set<Allergen> allergens) {}
 
     /**
      * At most one hint for each line of the table.
      *
      * @param texts what names and describes a food; a phrase that excuses the food may stand in any of them
      */
-    static List<Hint> in(List<String> texts) {
+    public static List<Hint> in(List<String> texts) {
         Phrase text = Phrase.ofAll(texts);
         return ALL.stream()
                 .flatMap(row -> text.hasOneOf(row.firstWords) ? row.hint(text) : Stream.empty())
