@@ -3,6 +3,7 @@ package batchwright.cli;
 import batchwright.app.MakePlan;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
+import batchwright.report.Commands;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -97,6 +98,12 @@ final class Batchwright implements Runnable {
     Workspace workspace() {
         Optional<Path> folder = Optional.ofNullable(data).map(this::folder);
         return Workspace.open(folder, here, cookingDay(), terminal.err()::print);
+    }
+
+    /** What comes next reads the same files on the same day. */
+    Commands commands() {
+        return new Commands((data == null ? "" : " --data " + (data.matches("\\S+") ? data : "\"" + data + "\""))
+                + (date == null ? "" : " --date " + date));
     }
 
     private LocalDate cookingDay() {

@@ -67,7 +67,7 @@ final class DishesCommand implements Callable<Integer> {
         }
         FilledDish filled = new FillContainers().answer(program.workspace(), fill.question(dishes.get(0)));
         return program.answer(
-                program.json ? FilledDishJson.of(filled) : FilledDishText.of(filled),
+                program.json ? FilledDishJson.of(filled) : FilledDishText.of(filled, program.commands()),
                 exit(filled.answer().status()));
     }
 

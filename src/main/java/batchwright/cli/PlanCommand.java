@@ -94,7 +94,8 @@ final class PlanCommand implements Callable<Integer> {
         PlanQuestion question = question();
         PlanAnswer answer = program.plans().answer(program.workspace(), question);
         return program.answer(
-                program.json ? PlanJson.of(answer) : PlanText.of(answer, nutrients), exit(answer.status()));
+                program.json ? PlanJson.of(answer) : PlanText.of(answer, program.commands(), nutrients),
+                exit(answer.status()));
     }
 
     private PlanQuestion question() {

@@ -90,7 +90,8 @@ final class PlainCauses {
                             + ": that takes " + Say.count(needed, "dish", "dishes") + ", and " + offered
                             + " can be served",
                     other.map(Other::cure).orElse(""),
-                    other.map(Other::tryThis).orElse("another dish in foods/dishes"));
+                    other.map(Other::tryThis)
+                            .orElse("another dish, in --cook if you named some there, else in foods/dishes"));
         });
     }
 

@@ -10,8 +10,9 @@ import java.util.OptionalInt;
 
 /** One step of a dish's method. */
 final class StepReader {
-    private static final List<String> KEYS = List.of("do", "minutes", "hands_on", "uses", "celsius");
+    private static final List<String> KEYS = List.of("do", "minutes", "hands_on", "uses", "celsius", "day_before");
     private static final List<String> APPLIANCES = List.of("burner", "oven");
+    private static final List<String> DAY_BEFORE = List.of("evening before", "night before", "day before");
     private static final Range MINUTES = Range.of("time", "1", "1440", "minutes", "");
     private static final Range CELSIUS =
             Range.of("oven temperature", "50", "300", "C", "degrees Celsius, not Fahrenheit");
@@ -34,11 +35,23 @@ final class StepReader {
                 .flatMap(w -> YesNo.read(w, problems));
         Optional<Appliance> uses = fields.text("uses").flatMap(this::appliance);
         OptionalInt celsius = celsius(fields, uses);
+        boolean dayBefore = fields.yesNo("day_before").orElse(false);
+        text.filter(t -> !dayBefore && !fields.has("day_before")).ifPresent(this::warnOfDayBefore);
         if (problems.errors() > before) {
             return Optional.empty();
         }
-        return Optional.of(
-                new Step(text.orElseThrow().text(), minutes.orElseThrow(), handsOn.orElseThrow(), uses, celsius));
+        return Optional.of(new Step(
+                text.orElseThrow().text(), minutes.orElseThrow(), handsOn.orElseThrow(), uses, celsius, dayBefore));
+    }
+
+    private void warnOfDayBefore(Written text) {
+        String small = text.text().toLowerCase(Locale.ROOT);
+        if (DAY_BEFORE.stream().anyMatch(small::contains)) {
+            problems.warning(
+                    text.at(),
+                    "this step belongs to the day before, and a plan does not say so",
+                    "expected day_before: yes below it, or no when it is done on the cooking day");
+        }
     }
 
     private OptionalInt celsius(Fields fields, Optional<Appliance> uses) {

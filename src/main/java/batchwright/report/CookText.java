@@ -27,6 +27,20 @@ final class CookText {
         page.heading("COOK: " + Show.count(plan.batches().size(), "dish", "dishes") + ", "
                 + Show.count(containers, "container", "containers"));
         plan.batches().forEach(this::batch);
+        page.gap();
+        minutesNote();
+    }
+
+    void minutesNote() {
+        int most = plan.batches().stream().mapToInt(Batch::containers).max().orElse(0);
+        page.paragraph("  ", "  ", Work.note(most, plan.batches().size()));
+    }
+
+    /** What to begin the evening before, and how long the steps take. */
+    void work(Dish dish) {
+        var work = Work.of(dish);
+        work.dayBefore().forEach(step -> page.paragraph("  ", "    ", "The evening before: " + step));
+        page.paragraph("  ", "    ", "Takes " + work.says() + ".");
     }
 
     private void batch(Batch batch) {
@@ -37,6 +51,7 @@ final class CookText {
                 "  ",
                 dish.name() + " (" + dish.id() + "): " + Show.count(batch.containers(), "container", "containers"));
         page.paragraph("  ", "  ", keeps(dish));
+        work(dish);
         raw(batch);
         batch.fills().forEach(this::fill);
     }

@@ -67,7 +67,8 @@ public final class DishesJson {
             ObjectNode node = steps.addObject()
                     .put("do", step.text())
                     .put("minutes", step.minutes())
-                    .put("hands_on", step.handsOn());
+                    .put("hands_on", step.handsOn())
+                    .put("day_before", step.dayBefore());
             step.appliance()
                     .ifPresentOrElse(
                             a -> node.put("uses", a.name().toLowerCase(Locale.ROOT)), () -> node.putNull("uses"));

@@ -191,22 +191,21 @@ public final class DishesText {
         if (dish.steps().isEmpty()) {
             return;
         }
-        int minutes = dish.steps().stream().mapToInt(Step::minutes).sum();
-        int handsOn = dish.steps().stream()
-                .filter(Step::handsOn)
-                .mapToInt(Step::minutes)
-                .sum();
-        page.heading("Steps: " + minutes + " minutes one after another, " + handsOn + " of them hands on");
+        page.heading("Steps: " + Work.of(dish).says());
         int number = 1;
         for (Step step : dish.steps()) {
             String place = step.appliance()
                     .map(a -> ", " + a.name().toLowerCase(Locale.ROOT))
                     .orElse("");
             String heat = step.celsius().isPresent() ? " " + oven(step.celsius().getAsInt()) : "";
+            String when = step.dayBefore() ? ", the evening before" : "";
             page.paragraph(
-                    "  " + number + ". ", "     ", step.text() + " (" + step.minutes() + " min" + place + heat + ")");
+                    "  " + number + ". ",
+                    "     ",
+                    step.text() + " (" + step.minutes() + " min" + place + heat + when + ")");
             number++;
         }
+        page.paragraph("  ", "  ", Work.note(Integer.MAX_VALUE, 1));
     }
 
     /** Ovens are set in steps of 5 F. */

@@ -16,22 +16,24 @@ import java.util.stream.Stream;
 /** Containers of one dish for people: the answer in one sentence, what goes into each, what to cook and buy, how to keep it. */
 public final class FilledDishText {
     private final FilledDish filled;
+    private final Commands commands;
     private final DishRequest request;
     private final Dish dish;
     private final Page page = new Page();
 
-    private FilledDishText(FilledDish filled) {
+    private FilledDishText(FilledDish filled, Commands commands) {
+        this.commands = commands;
         this.filled = filled;
         this.request = filled.request();
         this.dish = request.dish();
     }
 
-    public static String of(FilledDish filled) {
-        return new FilledDishText(filled).text();
+    public static String of(FilledDish filled, Commands commands) {
+        return new FilledDishText(filled, commands).text();
     }
 
     private String text() {
-        filled.answer().plan().ifPresentOrElse(this::plan, () -> new NotFilledText(filled, page).write());
+        filled.answer().plan().ifPresentOrElse(this::plan, () -> new NotFilledText(filled, commands, page).write());
         return page.toString();
     }
 
@@ -43,7 +45,9 @@ public final class FilledDishText {
         cook.fill(fill);
         holds(fill.perContainer());
         page.heading("COOK");
+        cook.work(dish);
         cook.raw(plan.batches().get(0));
+        cook.minutesNote();
         page.heading("KEEP");
         keep();
         new BuyText(filled.asPlan(), plan, page).write();
@@ -51,7 +55,7 @@ public final class FilledDishText {
         proof(plan);
         page.heading("CAUTIONS");
         filled.notices().forEach(notice -> page.item(notice.caution().text()));
-        page.gap().line("Next: dishes " + dish.id() + " shows how to cook it.");
+        page.gap().paragraph("", "  ", commands.shows(List.of(dish.id())));
     }
 
     private void answer(Plan plan, Fill fill) {

@@ -17,10 +17,12 @@ import java.util.function.Function;
 /** Why there are no such containers, and what is possible, each with the command to try. */
 final class NotFilledText {
     private final FilledDish filled;
+    private final Commands commands;
     private final DishRequest request;
     private final Page page;
 
-    NotFilledText(FilledDish filled, Page page) {
+    NotFilledText(FilledDish filled, Commands commands, Page page) {
+        this.commands = commands;
         this.filled = filled;
         this.request = filled.request();
         this.page = page;
@@ -38,7 +40,9 @@ final class NotFilledText {
             page.gap().line("What is possible:");
             hints.forEach(hint -> {
                 page.item(says(hint));
-                hint.tryThis().ifPresent(other -> page.paragraph("    ", "      ", "Try: " + DishWords.command(other)));
+                hint.tryThis()
+                        .ifPresent(other ->
+                                page.paragraph("    ", "      ", "Try: " + commands.line(DishWords.command(other))));
             });
         }
         String parts = DishWords.parts(request, ", ");

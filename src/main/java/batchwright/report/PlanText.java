@@ -17,17 +17,19 @@ import java.util.stream.Collectors;
 public final class PlanText {
     private static final BigDecimal PER_CENT = BigDecimal.valueOf(100);
     private final PlanAnswer answer;
+    private final Commands commands;
     private final boolean allNutrients;
     private final Page page = new Page();
 
-    private PlanText(PlanAnswer answer, boolean allNutrients) {
+    private PlanText(PlanAnswer answer, Commands commands, boolean allNutrients) {
         this.answer = answer;
+        this.commands = commands;
         this.allNutrients = allNutrients;
     }
 
     /** @param allNutrients whether every nutrient is shown beside what is published, not only what is short or above */
-    public static String of(PlanAnswer answer, boolean allNutrients) {
-        return new PlanText(answer, allNutrients).text();
+    public static String of(PlanAnswer answer, Commands commands, boolean allNutrients) {
+        return new PlanText(answer, commands, allNutrients).text();
     }
 
     private String text() {
@@ -44,7 +46,13 @@ public final class PlanText {
         new BuyText(answer, plan, page).write();
         proof(plan);
         cautions(Notice.of(answer));
-        page.gap().line("Next: dishes " + plan.batches().get(0).dish().id() + " shows how to cook it.");
+        page.gap()
+                .paragraph(
+                        "",
+                        "  ",
+                        commands.shows(plan.batches().stream()
+                                .map(batch -> batch.dish().id())
+                                .toList()));
     }
 
     private String currency() {

@@ -11,6 +11,7 @@ import batchwright.plan.Plan;
 import batchwright.plan.Proof;
 import batchwright.plan.Purchase;
 import batchwright.quantity.Money;
+import batchwright.report.Commands;
 import batchwright.report.FilledDishText;
 import batchwright.solve.dish.DishSolver;
 import java.math.BigDecimal;
@@ -42,8 +43,11 @@ class FillContainersTest {
     private String text(UnaryOperator<DishAnswer> change) {
         DishPlanner planner = request -> change.apply(new DishSolver().fill(request));
         var fill = new FillContainers(planner);
-        return FilledDishText.of(fill.answer(
-                        Workspace.open(Optional.empty(), here, LocalDate.of(2026, 11, 25), note -> {}), QUESTION))
+        return FilledDishText.of(
+                        fill.answer(
+                                Workspace.open(Optional.empty(), here, LocalDate.of(2026, 11, 25), note -> {}),
+                                QUESTION),
+                        Commands.PLAIN)
                 .replaceAll("\\s+", " ");
     }
 

@@ -24,6 +24,9 @@ class StarterStepsTest {
     /** What separates, weeps or turns limp when it thaws: common practice. */
     private static final Set<String> NEVER_FROZEN = Set.of("greek_yogurt", "whole_yogurt", "cucumber", "romaine");
 
+    private static final Set<String> SOAKED =
+            Set.of("black_beans", "kidney_beans", "pinto_beans", "white_beans", "chickpeas");
+
     private static final int AN_HOUR = 60;
 
     static Stream<Dish> dishes() {
@@ -88,6 +91,15 @@ class StarterStepsTest {
                         .sum())
                 .as("hands on")
                 .isBetween(5, 75);
+    }
+
+    /** Dry beans and chickpeas are soaked overnight (common practice); lentils and split peas are not. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("dishes")
+    void what_is_soaked_overnight_says_so(Dish dish) {
+        boolean soaks = dish.foods().stream().map(Food::id).anyMatch(SOAKED::contains);
+
+        assertThat(dish.steps().stream().anyMatch(Step::dayBefore)).isEqualTo(soaks);
     }
 
     @ParameterizedTest(name = "{0}")

@@ -1,0 +1,78 @@
+package batchwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Path;
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a plan says of the work: the evening before, minutes, and the commands to go on with. */
+class WorkShownTest {
+    private static final String[] PLAN = {
+        "plan", "lifter-gaining", "--days", "2", "--cook", "chickpea_tagine,turkey_chili", "--date", "2026-11-25"
+    };
+
+    @TempDir
+    Path here;
+
+    private Cli.Result run(String... args) {
+        return Cli.in(here).run(args);
+    }
+
+    /** Minutes added up by hand from the steps: tagine 70 + 15 + 30 + 8 + 6, chili 14 + 30 + 8 + 20 + 5. */
+    @Test
+    void a_plan_names_the_evening_before_and_the_minutes() {
+        String plan = run(PLAN).flat();
+
+        assertThat(plan)
+                .contains("(chickpea_tagine): ", "(turkey_chili): ")
+                .containsOnlyOnce("The evening before: Rinse the chickpeas and soak them")
+                .contains("Takes 129 minutes one step after another, 21 of them hands on.")
+                .contains("Takes 77 minutes one step after another, 27 of them hands on.")
+                .contains("meant for about 5 containers of a dish.")
+                .contains("side by side take less than the sum");
+    }
+
+    @Test
+    void a_script_reads_the_same() {
+        String[] json = Arrays.copyOf(PLAN, PLAN.length + 1);
+        json[PLAN.length] = "--json";
+        JsonNode batches = Shape.parse(run(json).out()).get("batches");
+
+        for (JsonNode batch : batches) {
+            boolean tagine = batch.get("dish").textValue().equals("chickpea_tagine");
+            assertThat(batch.get("day_before")).hasSize(tagine ? 1 : 0);
+            assertThat(batch.get("minutes").intValue()).isEqualTo(tagine ? 129 : 77);
+            assertThat(batch.get("hands_on_minutes").intValue()).isEqualTo(tagine ? 21 : 27);
+        }
+        assertThat(batches).hasSize(2);
+    }
+
+    @Test
+    void next_names_every_dish_and_keeps_folder_and_day() {
+        Folders.starter(here.resolve("my kitchen"));
+        String[] args = Arrays.copyOf(PLAN, PLAN.length + 2);
+        args[PLAN.length] = "--data";
+        args[PLAN.length + 1] = "my kitchen";
+
+        assertThat(run(PLAN).flat())
+                .contains("Next: dishes chickpea_tagine --date 2026-11-25 and dishes turkey_chili --date 2026-11-25"
+                        + " show how to cook them.");
+        assertThat(run(args).flat())
+                .contains("Next: dishes chickpea_tagine --data \"my kitchen\" --date 2026-11-25 and");
+        assertThat(run("dishes", "lentil_ragu", "--kcal", "3000", "--data", "my kitchen")
+                        .flat())
+                .containsPattern("Try: dishes lentil_ragu [^:]*--data \"my kitchen\"");
+    }
+
+    @Test
+    void many_containers_take_longer() {
+        assertThat(run("dishes", "beef_goulash", "--kcal", "700", "--containers", "60")
+                        .flat())
+                .contains("one step after another", "about 5 containers of a dish: more take longer");
+        assertThat(run("dishes", "chickpea_tagine").flat())
+                .contains("Steps: 129 minutes one step after another", "(3 min, the evening before)");
+    }
+}
