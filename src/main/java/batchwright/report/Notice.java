@@ -3,11 +3,15 @@ package batchwright.report;
 import batchwright.food.Allergen;
 import batchwright.food.Dish;
 import batchwright.food.Food;
+import batchwright.food.Nutrient;
 import batchwright.needs.Needs;
 import batchwright.needs.caution.Caution;
+import batchwright.needs.caution.FibreCaution;
 import batchwright.needs.evidence.Citation;
 import batchwright.plan.Batch;
+import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -38,6 +42,7 @@ record Notice(Optional<Needs> eater, Caution caution) {
             needs.cautions().forEach(c -> notices.add(new Notice(Optional.of(needs), c)));
         }
         answer.plan().ifPresent(plan -> {
+            notices.addAll(fibre(answer, plan));
             plan.batches().forEach(b -> notices.add(food(allergens(b.dish()))));
             notices.add(food(snackAllergens(plan)));
             FoodSafety.of(plan).forEach(c -> notices.add(food(c)));
@@ -51,6 +56,18 @@ record Notice(Optional<Needs> eater, Caution caution) {
         notices.add(food(ANOTHER_QUESTION));
         plan.batches().forEach(b -> notices.add(food(allergens(b.dish()))));
         FoodSafety.of(plan, freezes).forEach(c -> notices.add(food(c)));
+        return notices;
+    }
+
+    private static List<Notice> fibre(PlanAnswer answer, Plan plan) {
+        List<Notice> notices = new ArrayList<>();
+        for (EaterDays eater : plan.eaters()) {
+            BigDecimal average = plan.averageDay(eater).get(Nutrient.FIBRE);
+            FibreCaution.of(eater.seat().target(), average)
+                    .ifPresent(caution -> answer.needs().stream()
+                            .filter(needs -> needs.eater().equals(eater.seat().eater()))
+                            .forEach(needs -> notices.add(new Notice(Optional.of(needs), caution))));
+        }
         return notices;
     }
 

@@ -1,0 +1,44 @@
+package batchwright.needs.caution;
+
+import batchwright.needs.evidence.Citation;
+import batchwright.person.DayTarget;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
+
+/**
+ * A gentle word where an average day of a plan holds very much fibre. Cheap food is beans, grain and cabbage, and no upper level
+ * is published, so fibre has no ceiling in a plan; but a gut that is not used to it complains.
+ */
+public final class FibreCaution {
+    /** About twice what is recommended to most adults; a choice. */
+    private static final BigDecimal VERY_MUCH_G = BigDecimal.valueOf(70);
+    /** So many times the floor is far above it; a choice. */
+    private static final BigDecimal FAR_ABOVE = BigDecimal.valueOf(2);
+
+    private static final Citation SOURCE = new Citation(
+            "70 g and twice the floor are choices; IOM, Dietary Reference Intakes (2005) sets no upper level for fibre;"
+                    + " raising it slowly and drinking enough is common practice");
+
+    private FibreCaution() {}
+
+    /** @param averageG fibre of an average day of the plan [g] */
+    public static Optional<Caution> of(DayTarget target, BigDecimal averageG) {
+        return averageG.compareTo(much(BigDecimal.valueOf(target.fibreLeastG()))) > 0
+                ? Optional.of(Caution.warn("fibre_high", text(averageG, target.fibreLeastG()), SOURCE))
+                : Optional.empty();
+    }
+
+    /** Who eats so much that the floor itself is high is warned only far above it. */
+    private static BigDecimal much(BigDecimal floor) {
+        BigDecimal farAbove = floor.multiply(FAR_ABOVE);
+        boolean ordinary = floor.compareTo(VERY_MUCH_G) < 0 && farAbove.compareTo(VERY_MUCH_G) > 0;
+        return floor.signum() == 0 || ordinary ? VERY_MUCH_G : farAbove;
+    }
+
+    private static String text(BigDecimal averageG, int floor) {
+        return "An average day holds " + averageG.setScale(0, RoundingMode.HALF_UP) + " g fibre; " + floor
+                + " g are asked for. No upper level is published, but who is not used to so much may get wind and cramps: raise"
+                + " fibre over some weeks and drink enough. With an illness of the bowel ask a doctor first.";
+    }
+}

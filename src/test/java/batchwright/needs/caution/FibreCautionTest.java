@@ -1,0 +1,43 @@
+package batchwright.needs.caution;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import batchwright.person.DayTarget;
+import java.math.BigDecimal;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The limits, 70 g and twice the floor, are choices: no upper level is published. */
+class FibreCautionTest {
+    private static DayTarget floor(int fibre) {
+        return new DayTarget(2000, 1900, 2100, 80, 40, 80, fibre, 400, 300, 900, 20);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "46, 60.0, false",
+        "46, 70.0, false",
+        "46, 70.1, true",
+        "46, 111, true",
+        "25, 50.0, false",
+        "25, 50.1, true",
+        "0, 69, false",
+        "0, 71, true",
+        "75, 80, false",
+        "75, 150.1, true"
+    })
+    void very_much_fibre_is_pointed_out(int floor, BigDecimal average, boolean said) {
+        assertThat(FibreCaution.of(floor(floor), average).isPresent()).isEqualTo(said);
+    }
+
+    @Test
+    void it_is_gentle_and_sends_to_a_doctor_where_one_should_decide() {
+        Caution caution = FibreCaution.of(floor(46), new BigDecimal("111.4")).orElseThrow();
+
+        assertThat(caution.stopsPlanning()).isFalse();
+        assertThat(caution.code()).isEqualTo("fibre_high");
+        assertThat(caution.text()).contains("111 g fibre; 46 g are asked for", "drink enough", "a doctor");
+        assertThat(caution.source().text()).contains("choices");
+    }
+}
