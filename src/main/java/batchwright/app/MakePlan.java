@@ -43,7 +43,7 @@ public final class MakePlan {
         List<Needs> needs = new Eaters(workspace, all)
                 .all(question.eaters()).stream().map(NeedsCalculator::needsOf).toList();
         if (needs.stream().anyMatch(n -> n.stopsPlanning() || n.target().isEmpty())) {
-            return answer(kitchen, needs, question, Status.NO_PLAN, Proof.NONE, Optional.empty(), List.of());
+            return answer(all, needs, question, Status.NO_PLAN, Proof.NONE, Optional.empty(), List.of());
         }
         var request = new PlanRequest(
                 kitchen,
@@ -59,7 +59,7 @@ public final class MakePlan {
             public PlanAnswer planned(PlanResult.Planned planned) {
                 Plan plan = planned.plan();
                 return answer(
-                        kitchen,
+                        all,
                         needs,
                         question,
                         Status.PLANNED,
@@ -73,13 +73,13 @@ public final class MakePlan {
                 List<Clash> clashes = none.clashes().isEmpty()
                         ? new ClashFinder(planner).clashes(request, none.proof())
                         : none.clashes();
-                return answer(kitchen, needs, question, Status.NO_PLAN, none.proof(), Optional.empty(), clashes);
+                return answer(all, needs, question, Status.NO_PLAN, none.proof(), Optional.empty(), clashes);
             }
 
             @Override
             public PlanAnswer gaveUp(PlanResult.GaveUp gaveUp) {
                 Optional<Audited> best = gaveUp.best().map(plan -> new Audited(plan, audit(request, plan)));
-                return answer(kitchen, needs, question, Status.NOT_PROVEN, gaveUp.proof(), best, List.of());
+                return answer(all, needs, question, Status.NOT_PROVEN, gaveUp.proof(), best, List.of());
             }
         });
     }
@@ -114,6 +114,7 @@ public final class MakePlan {
             List<Clash> clashes) {
         return new PlanAnswer(
                 kitchen,
+                question.eaters(),
                 needs,
                 question.days(),
                 question.budget(),

@@ -18,10 +18,12 @@ final class BuyText {
     private static final String INVENTED = "invented";
     private final PlanAnswer answer;
     private final Plan plan;
+    private final Commands commands;
     private final Page page;
     private final List<BuyLine> bought;
 
-    BuyText(PlanAnswer answer, Plan plan, Page page) {
+    BuyText(PlanAnswer answer, Plan plan, Commands commands, Page page) {
+        this.commands = commands;
         this.answer = answer;
         this.plan = plan;
         this.page = page;
@@ -38,7 +40,7 @@ final class BuyText {
             page.line("  " + Show.capital(shop) + ": " + Show.money(sum(here), currency()));
             page.table(table(here));
         }
-        new PantryText(answer, plan, page).write();
+        new PantryText(answer, plan, commands, page).write();
         total();
         prices();
         oddPriceDates();

@@ -24,6 +24,7 @@ public record FilledDish(DishRequest request, DishAnswer answer, Optional<AuditR
         return new PlanAnswer(
                 request.kitchen(),
                 List.of(),
+                List.of(),
                 1,
                 request.budget(),
                 status,

@@ -50,7 +50,7 @@ public final class FilledDishText {
         cook.minutesNote();
         page.heading("KEEP");
         keep();
-        new BuyText(filled.asPlan(), plan, page).write();
+        new BuyText(filled.asPlan(), plan, commands, page).write();
         unitPrice(fill);
         proof(plan);
         page.heading("CAUTIONS");

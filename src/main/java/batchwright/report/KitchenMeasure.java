@@ -28,11 +28,31 @@ record KitchenMeasure(Measure measure, int twelfths, BigDecimal off) {
     /** A measure that misses by more is worse than none. */
     private static final BigDecimal TOO_FAR = new BigDecimal("0.10");
 
+    private static final String EGG = "egg";
+    private static final List<String> SIZES = List.of("small", "medium", "large", "extra large", "jumbo");
     private static final List<String> WEIGHTS = List.of("ounce", "pound", "oz", "lb");
 
     /** Such as "1 1/2 cups" or "about 4 tbsp"; empty when no measure of the food fits. */
     static Optional<String> text(Kitchen kitchen, Food food, BigDecimal grams) {
-        return of(kitchen.measuresOf(food), grams).map(KitchenMeasure::text);
+        return of(sold(kitchen, food), grams).map(KitchenMeasure::text);
+    }
+
+    /** Only where it is pieces: 8 large eggs; empty for cups and spoons. */
+    static Optional<String> pieces(Kitchen kitchen, Food food, BigDecimal grams) {
+        List<Measure> pieces = sold(kitchen, food).stream()
+                .filter(m -> MeasureKind.of(m.name()) == MeasureKind.PIECE)
+                .toList();
+        return of(pieces, grams).map(KitchenMeasure::text);
+    }
+
+    /** Eggs come in one size, the first of the file: nobody has a large egg and half a small one. */
+    private static List<Measure> sold(Kitchen kitchen, Food food) {
+        List<Measure> measures = kitchen.measuresOf(food);
+        boolean wholeEgg = food.group().equals(EGG) && !measures.isEmpty();
+        String size = wholeEgg ? measures.get(0).name() : "";
+        return measures.stream()
+                .filter(m -> !wholeEgg || !SIZES.contains(m.name()) || m.name().equals(size))
+                .toList();
     }
 
     /** As the recipe writes it, or else as a cook would measure its grams. */

@@ -1,5 +1,7 @@
 package batchwright.report;
 
+import batchwright.food.Dish;
+import batchwright.food.Food;
 import batchwright.food.Lot;
 import batchwright.plan.Plan;
 import batchwright.plan.UseUp;
@@ -12,9 +14,11 @@ import java.util.stream.Collectors;
 final class PantryText {
     private final PlanAnswer answer;
     private final Plan plan;
+    private final Commands commands;
     private final Page page;
 
-    PantryText(PlanAnswer answer, Plan plan, Page page) {
+    PantryText(PlanAnswer answer, Plan plan, Commands commands, Page page) {
+        this.commands = commands;
         this.answer = answer;
         this.plan = plan;
         this.page = page;
@@ -28,26 +32,45 @@ final class PantryText {
                         .filter(l -> l.pack().isEmpty())
                         .map(l -> l.food().name() + " " + Show.whole(l.usedGrams()) + " g")
                         .toList());
+        List<UseUp> useUp = UseUp.of(answer.kitchen(), answer.days(), plan);
         say(
                 "Use up, besides this plan: ",
-                UseUp.of(answer.kitchen(), answer.days(), plan).stream()
-                        .map(u -> grams(u.grams()) + u.food().name() + " by " + u.useBy())
+                useUp.stream()
+                        .map(u -> amount(u.food(), u.grams()) + " by " + u.useBy())
                         .toList());
+        useUp.stream().map(UseUp::food).distinct().forEach(this::dishesUsing);
         say("Past its date, not used: ", pastTheirDate());
+    }
+
+    private void dishesUsing(Food food) {
+        var all = new DishesUsing(answer);
+        List<Dish> using = all.of(food);
+        if (!using.isEmpty() && !answer.named().isEmpty()) {
+            page.paragraph(
+                    "    ",
+                    "      ",
+                    "Dishes with " + food.name() + ": "
+                            + using.stream().map(Dish::id).collect(Collectors.joining(", ")) + ". Try: "
+                            + commands.line(all.command(using.get(0))));
+        }
     }
 
     private List<String> pastTheirDate() {
         List<String> past = new ArrayList<>();
         answer.kitchen().pastTheirDate().forEach((food, lots) -> {
             for (Lot lot : lots) {
-                past.add(grams(lot.grams()) + food.name() + " of " + lot.useBy().orElseThrow());
+                past.add(amount(food, lot.grams()) + " of " + lot.useBy().orElseThrow());
             }
         });
         return past;
     }
 
-    private static String grams(BigDecimal grams) {
-        return Show.whole(grams) + " g ";
+    /** 455 g egg (8 large): pieces are counted, as they are at home. */
+    private String amount(Food food, BigDecimal grams) {
+        return Show.whole(grams) + " g " + food.name()
+                + KitchenMeasure.pieces(answer.kitchen(), food, grams.multiply(food.edibleShare()))
+                        .map(pieces -> " (" + pieces + ")")
+                        .orElse("");
     }
 
     private void say(String what, List<String> which) {

@@ -14,6 +14,8 @@ import java.util.Optional;
 /**
  * What a request for a plan came to.
  *
+ * @param kitchen with every dish there is, those too that were not to be cooked
+ * @param named the eaters, as the command named them
  * @param needs of each eater, in the order of the command
  * @param budget most to spend, if there is a limit
  * @param proof how the search ended; of no meaning when a caution stopped it
@@ -23,6 +25,7 @@ import java.util.Optional;
  */
 public record PlanAnswer(
         Kitchen kitchen,
+        List<String> named,
         List<Needs> needs,
         int days,
         Optional<Money> budget,
@@ -52,6 +55,7 @@ public record PlanAnswer(
     }
 
     public PlanAnswer {
+        named = List.copyOf(named);
         needs = List.copyOf(needs);
         clashes = List.copyOf(clashes);
     }

@@ -161,7 +161,12 @@ public final class PlanJson {
         ArrayNode useUp = root.putArray("use_up");
         answer.plan()
                 .ifPresent(plan -> UseUp.of(answer.kitchen(), answer.days(), plan)
-                        .forEach(u -> lot(useUp.addObject(), u.food(), u.grams(), u.useBy())));
+                        .forEach(u -> {
+                            ObjectNode node = useUp.addObject();
+                            lot(node, u.food(), u.grams(), u.useBy());
+                            ArrayNode dishes = node.putArray("dishes");
+                            new DishesUsing(answer).of(u.food()).forEach(dish -> dishes.add(dish.id()));
+                        }));
         ArrayNode past = root.putArray("past_use_by");
         answer.kitchen()
                 .pastTheirDate()

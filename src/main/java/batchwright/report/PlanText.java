@@ -43,7 +43,7 @@ public final class PlanText {
         new CookText(answer.kitchen(), plan, page).write();
         new DaysText(plan, page).write();
         new IntakesText(answer, page).write(allNutrients);
-        new BuyText(answer, plan, page).write();
+        new BuyText(answer, plan, commands, page).write();
         proof(plan);
         cautions(Notice.of(answer));
         page.gap()
