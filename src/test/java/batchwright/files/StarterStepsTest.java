@@ -154,6 +154,14 @@ class StarterStepsTest {
                         .isPresent();
     }
 
+    private static boolean isRoastPotato(Ingredient ingredient) {
+        return ingredient.food().id().equals("potato")
+                && ingredient
+                        .cooked()
+                        .filter(cooked -> cooked.method().equals("roasted"))
+                        .isPresent();
+    }
+
     private static boolean simmersAnHour(Dish dish) {
         return dish.steps().stream()
                 .anyMatch(step -> step.text().contains("immer")
@@ -169,6 +177,19 @@ class StarterStepsTest {
 
         assertThat(dish.fridgeDays()).isLessThanOrEqualTo(fish ? 3 : 4);
         assertThat(dish.reheat()).contains("74 C (165 F)");
+    }
+
+    /** Roast potatoes turn mealy, whites of hard-boiled eggs rubbery, sour cream curdles: common practice. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("dishes")
+    void what_suffers_cooked_does_not_go_there_either(Dish dish) {
+        boolean suffers = ingredients(dish).anyMatch(i -> isBoiledEgg(i) || isRoastPotato(i));
+        String text = String.join(" ", dish.steps().stream().map(Step::text).toList());
+
+        assertThat(dish.freezes() && suffers).isFalse();
+        if (dish.freezes() && dish.foods().stream().anyMatch(food -> food.id().equals("sour_cream"))) {
+            assertThat(text).contains("sour cream in small cups for the fridge");
+        }
     }
 
     @ParameterizedTest(name = "{0}")
