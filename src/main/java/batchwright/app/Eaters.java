@@ -92,6 +92,13 @@ final class Eaters {
     }
 
     private Refused unknown(String name, String path) {
+        String dish = name.replace(",", "");
+        if (kitchen.dishes().containsKey(dish)) {
+            return Refused.because(
+                    "\"" + dish + "\" is a dish and no eater",
+                    "Name a profile. In --cook, dishes stand with commas and without blanks: --cook DISH," + dish
+                            + ".");
+        }
         String wrong = looksLikePath(name)
                 ? "there is no file " + name
                 : "there is no eater called \"" + name + "\" in profiles/";

@@ -103,7 +103,7 @@ final class PlanCommand implements Callable<Integer> {
                 eaters,
                 new Given("--days", days).whole(1, PlanRequest.MOST_DAYS, "days"),
                 Optional.ofNullable(budget).map(text -> new Given("--budget", text).money()),
-                cook,
+                cook.stream().map(String::strip).toList(),
                 new Given("--dishes", dishes).whole(1, MOST_DISHES, "dishes"),
                 Duration.ofSeconds(new Given("--seconds", seconds).whole(1, MOST_SECONDS, "seconds")));
     }

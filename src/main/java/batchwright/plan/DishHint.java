@@ -19,6 +19,8 @@ public record DishHint(Kind kind, String what, BigDecimal reached, Optional<Dish
         ENERGY_BELOW,
         /** The most protein [g]. */
         MOST_PROTEIN,
+        /** The most protein without the budget, where that is more [g]. */
+        MOST_PROTEIN_FOR_MORE,
         /** The least fat [g]. */
         LEAST_FAT,
         /** The part may be left out, or be in, again. */

@@ -171,7 +171,7 @@ public final class FoodsText {
                 .ifPresent(p -> page.paragraph(
                         "  ",
                         "    ",
-                        "Cheapest: " + p.pack().label() + " at the " + p.pack().shop() + "; "
+                        "Cheapest: " + p.pack().label() + ", " + p.pack().shop() + "; "
                                 + money(p.of(Nutrient.ENERGY, KCAL_COMPARED)) + " per 1000 kcal, "
                                 + money(p.of(Nutrient.PROTEIN, PROTEIN_COMPARED_G)) + " per 30 g protein."));
     }

@@ -13,9 +13,12 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /** Why there are no such containers, and what is possible, each with the command to try. */
 final class NotFilledText {
+    private static final int MOST_DECIMALS = 3;
+
     private final FilledDish filled;
     private final Commands commands;
     private final DishRequest request;
@@ -96,13 +99,15 @@ final class NotFilledText {
         ContainerWish wish = request.wish();
         String figure = Show.whole(hint.reached());
         return switch (hint.kind()) {
-            case MOST_PROTEIN ->
+            case MOST_PROTEIN, MOST_PROTEIN_FOR_MORE ->
                 given(wish.withProtein(Optional.empty())) + "the most protein is " + grams(hint) + " g";
             case LEAST_FAT -> given(wish.withFat(Optional.empty())) + "the least fat is " + grams(hint) + " g";
             case ENERGY_ABOVE ->
-                "The nearest above " + end(EnergyBand::mostKcal) + " kcal is " + figure + " kcal" + besidesEnergy();
+                "The nearest above " + end(EnergyBand::mostKcal) + " kcal is " + beside(hint, EnergyBand::mostKcal)
+                        + " kcal" + besidesEnergy();
             case ENERGY_BELOW ->
-                "The nearest below " + end(EnergyBand::leastKcal) + " kcal is " + figure + " kcal" + besidesEnergy();
+                "The nearest below " + end(EnergyBand::leastKcal) + " kcal is " + beside(hint, EnergyBand::leastKcal)
+                        + " kcal" + besidesEnergy();
             case PART_FREE ->
                 "If " + hint.what() + (request.with().contains(hint.what()) ? " may be left out" : " may be in")
                         + ", it is possible";
@@ -132,6 +137,16 @@ final class NotFilledText {
                 .map(which)
                 .map(kcal -> Show.plainText(kcal, 1))
                 .orElse("");
+    }
+
+    /** With as many decimals as it takes to see that it is another figure than the end. */
+    private String beside(DishHint hint, Function<EnergyBand, BigDecimal> which) {
+        String end = end(which);
+        return IntStream.rangeClosed(0, MOST_DECIMALS)
+                .mapToObj(decimals -> Show.plainText(hint.reached(), decimals))
+                .filter(figure -> !figure.equals(end))
+                .findFirst()
+                .orElse(end);
     }
 
     private String besidesEnergy() {

@@ -43,7 +43,7 @@ record Notice(Optional<Needs> eater, Caution caution) {
         }
         answer.plan().ifPresent(plan -> {
             notices.addAll(fibre(answer, plan));
-            plan.batches().forEach(b -> notices.add(food(allergens(b.dish()))));
+            plan.batches().forEach(b -> notices.add(food(allergens(b))));
             notices.add(food(snackAllergens(plan)));
             FoodSafety.of(plan).forEach(c -> notices.add(food(c)));
         });
@@ -54,7 +54,7 @@ record Notice(Optional<Needs> eater, Caution caution) {
     static List<Notice> ofDish(Plan plan, boolean freezes) {
         List<Notice> notices = new ArrayList<>();
         notices.add(food(ANOTHER_QUESTION));
-        plan.batches().forEach(b -> notices.add(food(allergens(b.dish()))));
+        plan.batches().forEach(b -> notices.add(food(allergens(b))));
         FoodSafety.of(plan, freezes).forEach(c -> notices.add(food(c)));
         return notices;
     }
@@ -75,8 +75,9 @@ record Notice(Optional<Needs> eater, Caution caution) {
         return new Notice(Optional.empty(), caution);
     }
 
-    private static Caution allergens(Dish dish) {
-        return new Caution("allergens." + dish.id(), dish.name() + ": " + DishAllergens.text(dish), false, LABELS);
+    private static Caution allergens(Batch batch) {
+        Dish dish = batch.dish();
+        return new Caution("allergens." + dish.id(), dish.name() + ": " + DishAllergens.text(batch), false, LABELS);
     }
 
     private static Caution snackAllergens(Plan plan) {

@@ -56,6 +56,8 @@ class BadCommandLinesTest {
         plan lifter-gaining --date                | --date has no value                      | --date YYYY-MM-DD
         plan lifter-gainin                        | there is no eater called "lifter-gainin" | Nearest: lifter-gaining.
         plan lifter-gaining lifter-gaining        | the eater lifter-gaining is named twice  | each eater once
+        plan lifter-gaining --cook lentil_ragu, turkey_chili | "turkey_chili" is a dish and no eater | without blanks: --cook DISH,turkey_chili.
+        plan lifter-gaining --cook lentil_ragu ,turkey_chili | "turkey_chili" is a dish and no eater | --cook DISH,turkey_chili.
         plan profiles                             | there is no eater called "profiles"      | Known: desk-cutting
         plan profiles/                            | profiles/ is a folder                    | profiles/desk-cutting.yaml
         plan profiles/lifter.yaml                 | there is no file profiles/lifter.yaml    | Nearest: lifter-gaining.

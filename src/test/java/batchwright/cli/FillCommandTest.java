@@ -222,6 +222,27 @@ class FillCommandTest {
         assertThat(run(ask).out().lines()).allMatch(line -> line.length() <= 80);
     }
 
+    /** Within 20.00 there is less protein than without a budget; both are said, and work. */
+    @Test
+    void what_more_money_alone_would_give_is_said() {
+        String ask = "dishes lentil_ragu --kcal 700 --protein 45 --budget 20";
+
+        assertThat(run(ask).flat())
+                .containsPattern(
+                        "the most protein is [0-9.]+ g\\. .* the most protein is [0-9.]+ g, whatever it costs\\.");
+        tryAll(ask, 3);
+        assertThat(run("dishes lentil_ragu --kcal 700 --protein 45 --budget 200")
+                        .flat())
+                .doesNotContain("whatever it costs");
+    }
+
+    @Test
+    void a_figure_beside_the_end_of_the_band_is_another_figure() {
+        assertThat(run("dishes lentil_ragu --kcal 700 --protein 30 --band 0").flat())
+                .containsPattern("nearest above 700 kcal is 70[0-9.]*[1-9] kcal")
+                .containsPattern("nearest below 700 kcal is 699[0-9.]* kcal");
+    }
+
     @Test
     void a_budget_that_is_too_small_says_what_would_do() {
         String ask = "dishes egg_muffins --containers 4 --kcal 500 --budget 14";

@@ -74,7 +74,7 @@ class PlanCommandTest {
                 .contains("\nCOOK: ", "\nDAYS: ", "\nNUTRIENTS: ", "\nBUY: ", "\nPROOF\n", "\nCAUTIONS\n");
         assertThat(result.flat())
                 .contains("Labels decide", "within 2 hours", "4 C (40 F)", "74 C (165 F)", "invented")
-                .contains("no medical advice", "milk, wheat, gluten");
+                .contains("no medical advice", "milk (parmesan, left out of every container), wheat, gluten.");
         assertThat(result.out().lines()).allMatch(line -> line.length() <= 80);
     }
 

@@ -41,6 +41,17 @@ class StaplesShownTest {
                 .contains("\"staple_allergens\"", "\"soy sauce\"", "\"mustard\"");
     }
 
+    /** Parts share a kitchen, so the allergen stays among the cautions; where it is nowhere in the boxes that is said. */
+    @Test
+    void an_allergen_of_parts_left_out_is_said_to_be_so() {
+        assertThat(run("dishes", "lentil_ragu", "--kcal", "600", "--without", "parmesan")
+                        .flat())
+                .contains("parmesan: milk (parmesan, left out of every container), wheat, gluten.");
+        assertThat(run("dishes", "lentil_ragu", "--kcal", "600", "--with", "parmesan")
+                        .flat())
+                .contains("parmesan: milk, wheat, gluten.");
+    }
+
     @Test
     void who_avoids_it_is_not_served_and_the_others_are_told() throws IOException {
         Path profile = here.resolve("profiles/lifter-gaining.yaml");

@@ -79,6 +79,7 @@ class DishBruteForceTest {
         // Only when nothing that could be asked differently fits the budget, the hints are without it.
         boolean whateverItCosts = asked.budget().isPresent()
                 && answer.hints().stream()
+                        .filter(h -> h.kind() != Kind.MOST_PROTEIN_FOR_MORE)
                         .flatMap(h -> h.tryThis().stream())
                         .anyMatch(r -> r.budget().isEmpty());
         DishRequest request = whateverItCosts ? asked.withBudget(Optional.empty()) : asked;
@@ -94,6 +95,15 @@ class DishBruteForceTest {
                         answer,
                         Kind.MOST_PROTEIN,
                         most(ways, w -> w.keeps(wish.withProtein(Optional.empty())), EveryContainer.Way::protein)));
+        Optional<BigDecimal> within = reached(answer, Kind.MOST_PROTEIN);
+        Optional<BigDecimal> forMore = wish.proteinLeastG()
+                .filter(ignored -> request.budget().isPresent() && within.isPresent())
+                .flatMap(ignored -> most(
+                        EveryContainer.within(request.withBudget(Optional.empty())),
+                        w -> w.keeps(wish.withProtein(Optional.empty())),
+                        EveryContainer.Way::protein))
+                .filter(most -> most.subtract(within.orElseThrow()).compareTo(new BigDecimal("0.1")) >= 0);
+        agrees(answer, Kind.MOST_PROTEIN_FOR_MORE, forMore);
         wish.fatMostG()
                 .ifPresent(ignored -> agrees(
                         answer,
@@ -146,7 +156,7 @@ class DishBruteForceTest {
             DishRequest request = asked.withBudget(hint.tryThis().flatMap(DishRequest::budget));
             ContainerWish wish = asked.wish();
             Optional<ContainerWish> more = switch (hint.kind()) {
-                case MOST_PROTEIN ->
+                case MOST_PROTEIN, MOST_PROTEIN_FOR_MORE ->
                     hint.tryThis()
                             .flatMap(r -> r.wish().proteinLeastG())
                             .map(g -> wish.withProtein(Optional.of(g.add(BigDecimal.ONE))));
@@ -180,13 +190,17 @@ class DishBruteForceTest {
     }
 
     private static void agrees(DishAnswer answer, Kind kind, Optional<BigDecimal> enumerated) {
-        Optional<BigDecimal> said = answer.hints().stream()
-                .filter(h -> h.kind() == kind)
-                .map(DishHint::reached)
-                .findFirst();
+        Optional<BigDecimal> said = reached(answer, kind);
         assertThat(said.isPresent()).as(kind.name()).isEqualTo(enumerated.isPresent());
         enumerated.ifPresent(
                 value -> assertThat(said.orElseThrow()).as(kind.name()).isCloseTo(value, within(HAIR)));
+    }
+
+    private static Optional<BigDecimal> reached(DishAnswer answer, Kind kind) {
+        return answer.hints().stream()
+                .filter(h -> h.kind() == kind)
+                .map(DishHint::reached)
+                .findFirst();
     }
 
     private static Optional<BigDecimal> most(

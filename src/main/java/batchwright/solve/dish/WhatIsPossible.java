@@ -31,6 +31,9 @@ final class WhatIsPossible {
     /** A millionth: amounts are decimal, but shares of a mix are cut off after 16 digits. */
     private static final BigDecimal HAIR = new BigDecimal("0.000001");
 
+    /** Less protein [g] is the same when it is shown. */
+    private static final BigDecimal TELLS = new BigDecimal("0.1");
+
     /** More than any container holds [kcal]. */
     private static final BigDecimal FAR = BigDecimal.valueOf(1_000_000);
 
@@ -48,7 +51,9 @@ final class WhatIsPossible {
         cheapest.ifPresent(cost -> hints.add(new DishHint(
                 Kind.BUDGET, "", BigDecimal.valueOf(cost.minor()), Optional.of(asked.withBudget(Optional.of(cost))))));
         fewerContainers().ifPresent(hints::add);
-        protein(asked).ifPresent(hints::add);
+        Optional<DishHint> protein = protein(asked);
+        protein.ifPresent(hints::add);
+        protein.flatMap(this::moreProteinForMoney).ifPresent(hints::add);
         energyAbove(asked).ifPresent(hints::add);
         energyBelow(asked).ifPresent(hints::add);
         fat(asked).ifPresent(hints::add);
@@ -123,6 +128,15 @@ final class WhatIsPossible {
                                     most,
                                     request.withWish(wish.withProtein(Optional.of(floor(most)))));
                         }));
+    }
+
+    /** Where the budget is a limit of the protein, too. */
+    private Optional<DishHint> moreProteinForMoney(DishHint within) {
+        return Optional.of(asked.withBudget(Optional.empty()))
+                .filter(free -> asked.budget().isPresent())
+                .flatMap(this::protein)
+                .filter(more -> more.reached().subtract(within.reached()).compareTo(TELLS) >= 0)
+                .map(more -> new DishHint(Kind.MOST_PROTEIN_FOR_MORE, "", more.reached(), more.tryThis()));
     }
 
     private Optional<DishHint> fat(DishRequest request) {
