@@ -9,6 +9,7 @@ import batchwright.person.Experience;
 import batchwright.person.Goal;
 import batchwright.person.Health;
 import batchwright.person.Health.Answer;
+import batchwright.person.HealthQuestion;
 import batchwright.person.Wishes;
 import batchwright.text.SourceFile;
 import batchwright.text.Written;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 /** profiles/ID.yaml: one eater. */
 public final class EaterReader {
@@ -39,7 +41,7 @@ public final class EaterReader {
             "always",
             "snacks");
     private static final List<String> HEALTH =
-            List.of("pregnant_or_breastfeeding", "eating_disorder", "kidney_disease", "diabetes_medicine");
+            Stream.of(HealthQuestion.values()).map(HealthQuestion::key).toList();
     private static final List<String> TARGET = List.of("energy_band", "protein", "fibre", "fruit_and_vegetables");
     private static final Range BAND =
             Range.of("energy_band", "1", "15", "%", "the part of the aim that a day may miss");
@@ -106,11 +108,11 @@ public final class EaterReader {
 
     private Health health(Yaml.Group group) {
         var fields = Fields.of(group, HEALTH, problems);
-        return new Health(
-                answer(fields, "pregnant_or_breastfeeding"),
-                answer(fields, "eating_disorder"),
-                answer(fields, "kidney_disease"),
-                answer(fields, "diabetes_medicine"));
+        Health health = Health.NOT_SAID;
+        for (HealthQuestion question : HealthQuestion.values()) {
+            health = health.with(question, answer(fields, question.key()));
+        }
+        return health;
     }
 
     private static Answer answer(Fields fields, String key) {

@@ -8,6 +8,7 @@ import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.intakes.Reference;
 import batchwright.needs.intakes.References;
 import batchwright.needs.resting.RestingEnergyEquations;
+import batchwright.needs.target.EnergyAvailability;
 import batchwright.needs.target.Guides;
 import batchwright.needs.target.TargetLine;
 import batchwright.needs.total.PalEvidence;
@@ -47,6 +48,16 @@ public record Needs(
         List<Caution> cautions) {
     public boolean stopsPlanning() {
         return cautions.stream().anyMatch(Caution::stopsPlanning);
+    }
+
+    /** Whether nobody should be shown any of these figures, because they could do harm or would be wrong. */
+    public boolean hidesFigures() {
+        return cautions.stream().anyMatch(Caution::hidesFigures);
+    }
+
+    /** Energy left for the body when the target is eaten; empty when there is no target or body fat is not known. */
+    public Optional<EnergyAvailability> energyAvailability() {
+        return target.flatMap(day -> EnergyAvailability.of(eater, total, new Energy(day.energyAimKcal())));
     }
 
     /** Published figures beside the target that are no rules of a plan; empty when the target is. */

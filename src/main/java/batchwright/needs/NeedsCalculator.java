@@ -20,7 +20,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * From an eater to needs. When a caution stops planning, only what holds the weight is worked out: no goal, no target.
+ * From an eater to needs. When a caution stops planning, only what holds the weight is worked out: no goal, no target. When one
+ * hides figures, it stands alone with those that stop planning too.
  */
 public final class NeedsCalculator {
     private static final Caution ESTIMATE_ONLY = Caution.warn(
@@ -47,8 +48,12 @@ public final class NeedsCalculator {
         if (!stops(cautions)) {
             cautions.addAll(GoalCautions.of(goal, targets));
         }
-        cautions.addAll(BodyFatCautions.of(bodyFat));
-        cautions.add(ESTIMATE_ONLY);
+        if (cautions.stream().anyMatch(Caution::hidesFigures)) {
+            cautions.removeIf(caution -> !caution.stopsPlanning());
+        } else {
+            cautions.addAll(BodyFatCautions.of(bodyFat));
+            cautions.add(ESTIMATE_ONLY);
+        }
         boolean stops = stops(cautions);
         return new Needs(
                 eater,

@@ -55,6 +55,6 @@ final class FoodSafety {
     }
 
     private static Caution caution(String code, String text, Citation source) {
-        return new Caution(code, text, false, source);
+        return Caution.warn(code, text, source);
     }
 }

@@ -10,21 +10,32 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Needs for scripts: schema batchwright.needs/1. */
 public final class NeedsJson {
+    private static final Set<String> SHOWN_ALWAYS = Set.of("schema", "eater", "name", "cautions");
+
     private NeedsJson() {}
 
     public static String of(Needs needs) {
-        return Json.text(object(needs));
+        return Json.text(answer(needs));
     }
 
     /** @param projection asked for; empty when none can be made */
     public static String of(Needs needs, Optional<Projection> projection) {
-        ObjectNode root = object(needs);
+        ObjectNode root = answer(needs);
         projection.ifPresentOrElse(
                 asked -> root.set("projection", ProjectionJson.of(asked)), () -> root.putNull("projection"));
         return Json.text(root);
+    }
+
+    private static ObjectNode answer(Needs needs) {
+        ObjectNode root = object(needs);
+        if (needs.hidesFigures()) {
+            WithoutFigures.in(root, SHOWN_ALWAYS);
+        }
+        return root.put("figures_hidden", needs.hidesFigures());
     }
 
     private static ObjectNode object(Needs needs) {
@@ -34,6 +45,7 @@ public final class NeedsJson {
         needs.resting()
                 .forEach(estimate -> estimate(resting.addObject(), estimate).put("used", estimate.used()));
         BodyFatJson.put(root, needs);
+        BodyMassJson.put(root, needs);
         ActivityJson.put(root, needs);
         root.put("total_kcal", tenth(needs.total().kcal()));
         root.put("total_source", needs.totalSource().text());

@@ -29,9 +29,14 @@ public final class NeedsText {
     }
 
     private String text(Consumer<Page> projection) {
+        if (needs.hidesFigures()) {
+            noFigures();
+            return page.toString();
+        }
         needs.target().ifPresentOrElse(this::answer, this::noTarget);
         projection.accept(page);
         BodyFatText.write(needs, page);
+        BodyMassText.write(needs, page);
         resting();
         TotalText.write(needs, page);
         GoalText.write(needs, page);
@@ -53,6 +58,11 @@ public final class NeedsText {
     private void noTarget() {
         page.paragraph(needs.eater().name() + ": no target and no plan here, for this reason:");
         cautions("", needs.cautions().stream().filter(Caution::stopsPlanning).toList());
+    }
+
+    private void noFigures() {
+        page.paragraph(needs.eater().name() + ": no figures and no plan here, for this reason:");
+        cautions("", needs.cautions());
     }
 
     private Estimate inUse() {

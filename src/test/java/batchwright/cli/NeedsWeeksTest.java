@@ -113,7 +113,7 @@ class NeedsWeeksTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"eating_disorder", "pregnant_or_breastfeeding", "kidney_disease", "diabetes_medicine"})
+    @ValueSource(strings = {"recent_surgery", "pregnant_or_breastfeeding", "kidney_disease", "diabetes_medicine"})
     void where_planning_stops_nothing_is_projected(String health) throws IOException {
         Folders.replace(here.resolve("profiles/desk-cutting.yaml"), health + ": no", health + ": yes");
 

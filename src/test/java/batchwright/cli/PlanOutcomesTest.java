@@ -185,7 +185,7 @@ class PlanOutcomesTest {
         assertThat(planJson.at("/cautions/0/stops_planning").booleanValue()).isTrue();
         assertThat(needs.code()).isZero();
         assertThat(needs.out().lines().limit(3).toList().toString())
-                .contains("no target")
+                .contains("no figures")
                 .contains("made for adults");
         assertThat(needsJson.get("targets").isNull()).isTrue();
         assertThat(needsJson.get("guides").isNull()).isTrue();

@@ -9,6 +9,7 @@ import batchwright.food.Part;
 import batchwright.person.Eater;
 import batchwright.person.Goal;
 import batchwright.person.Health.Answer;
+import batchwright.person.HealthQuestion;
 import batchwright.text.NearestName;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -113,8 +114,8 @@ class StarterFilesTest {
         assertThat(parent.wishes().avoidAllergens()).hasSize(1);
         assertThat(parent.wishes().always()).hasSize(1);
         assertThat(List.of(lifter, desk, parent)).allSatisfy(eater -> {
-            assertThat(eater.health().eatingDisorder()).isEqualTo(Answer.NO);
-            assertThat(eater.health().kidneyDisease()).isEqualTo(Answer.NO);
+            assertThat(HealthQuestion.values())
+                    .allMatch(question -> eater.health().answer(question) == Answer.NO);
         });
     }
 

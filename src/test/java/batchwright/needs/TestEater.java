@@ -9,6 +9,7 @@ import batchwright.person.FaoLevel;
 import batchwright.person.Goal;
 import batchwright.person.Health;
 import batchwright.person.Health.Answer;
+import batchwright.person.HealthQuestion;
 import batchwright.person.PalNumber;
 import batchwright.person.Sex;
 import batchwright.person.Wishes;
@@ -20,10 +21,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Eaters for tests: healthy adults who hold their weight, until told otherwise. */
 public final class TestEater {
-    public static final Health HEALTHY = new Health(Answer.NO, Answer.NO, Answer.NO, Answer.NO);
+    public static final Health HEALTHY = new Health(
+            Stream.of(HealthQuestion.values()).collect(Collectors.toMap(question -> question, question -> Answer.NO)));
 
     private final Body body;
     private final Activity activity;
@@ -76,9 +80,8 @@ public final class TestEater {
         return new TestEater(body, activity, goal, health, adjustments);
     }
 
-    public TestEater health(Answer pregnant, Answer eatingDisorder, Answer kidneys, Answer diabetes) {
-        return new TestEater(
-                body, activity, goal, new Health(pregnant, eatingDisorder, kidneys, diabetes), adjustments);
+    public TestEater health(HealthQuestion question, Answer answer) {
+        return new TestEater(body, activity, goal, health.with(question, answer), adjustments);
     }
 
     public TestEater adjusted(double bandPercent, double proteinGPerKg, int fibreG, int fruitVegG) {

@@ -8,10 +8,22 @@ import batchwright.needs.evidence.Citation;
  * @param code stable name for scripts, such as under_18
  * @param text for people; defers to a clinician where one should decide
  * @param stopsPlanning whether the program refuses to plan
+ * @param hidesFigures whether it shows no figures of the eater's body and energy either, because they could do harm or would be
+ *     wrong; then neither text nor source holds one
  */
-public record Caution(String code, String text, boolean stopsPlanning, Citation source) {
+public record Caution(String code, String text, boolean stopsPlanning, boolean hidesFigures, Citation source) {
+    /** One that leaves the figures. */
+    public Caution(String code, String text, boolean stopsPlanning, Citation source) {
+        this(code, text, stopsPlanning, false, source);
+    }
+
     public static Caution stop(String code, String text, Citation source) {
         return new Caution(code, text, true, source);
+    }
+
+    /** Stops planning, and shows the way to help instead of figures. */
+    public static Caution hide(String code, String text, Citation source) {
+        return new Caution(code, text, true, true, source);
     }
 
     public static Caution warn(String code, String text, Citation source) {

@@ -7,10 +7,8 @@ import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.goal.WeeklyChange;
 import batchwright.needs.target.Targets;
 import batchwright.person.Body;
-import batchwright.person.BodyFat;
 import batchwright.person.Eater;
-import batchwright.person.Health.Answer;
-import batchwright.person.Sex;
+import batchwright.person.HealthQuestion;
 import batchwright.quantity.Energy;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,11 +21,7 @@ public final class GoalCautions {
     private static final double DEFICIT_MOST_OF_TOTAL = 0.25;
     static final double LEAST_BMI = 18.5;
     private static final double WEEKS_AHEAD = 12;
-    private static final double FLOOR_KCAL_FEMALE = 1200;
-    private static final double FLOOR_KCAL_MALE = 1500;
     private static final double PROTEIN_MOST_G_PER_KG = 3.5;
-    private static final double AVAILABLE_LOW_KCAL_PER_KG = 30;
-    private static final double AVAILABLE_TOO_LOW_KCAL_PER_KG = 25;
     private static final double PER_CENT = 100;
 
     private final Eater eater;
@@ -35,33 +29,30 @@ public final class GoalCautions {
     private final Energy total;
     private final GoalFinding goal;
     private final WeeklyChange change;
-    private final Targets targets;
     private final List<Caution> cautions = new ArrayList<>();
 
-    private GoalCautions(GoalFinding goal, Targets targets) {
+    private GoalCautions(GoalFinding goal) {
         this.eater = goal.eater();
         this.body = eater.body();
         this.total = goal.total();
         this.goal = goal;
         this.change = goal.change();
-        this.targets = targets;
     }
 
     public static List<Caution> of(GoalFinding goal, Targets targets) {
-        GoalCautions check = new GoalCautions(goal, targets);
+        GoalCautions check = new GoalCautions(goal);
         check.cautions.addAll(ReachCautions.of(goal));
         if (goal.change().loses()) {
             check.lowWeight();
             check.lossTooFast();
-            check.diabetesMedicine();
         } else {
             check.underweight();
         }
+        check.diabetesMedicine();
         if (check.cautions.stream().noneMatch(Caution::stopsPlanning)) {
             check.cautions.addAll(BandCautions.of(goal));
         }
-        check.intakeBelowFloor();
-        check.energyAvailability();
+        check.cautions.addAll(IntakeCautions.of(goal, targets.day().energyAimKcal()));
         check.proteinVeryHigh();
         return check.cautions;
     }
@@ -114,12 +105,22 @@ public final class GoalCautions {
     }
 
     private void diabetesMedicine() {
-        if (eater.health().diabetesMedicine() == Answer.YES) {
+        if (!eater.health().isYes(HealthQuestion.DIABETES_MEDICINE)) {
+            return;
+        }
+        String code = HealthQuestion.DIABETES_MEDICINE.key();
+        if (change.loses()) {
             cautions.add(Caution.stop(
-                    "diabetes_medicine",
+                    code,
                     "Eating less while taking medicine for diabetes can bring blood sugar down too far, or make other trouble."
                             + " Your doctor or diabetes nurse has to set the medicine first; no plan to lose weight is made.",
                     Citation.designChoice("stop where general clinical guidance asks for a clinician")));
+        } else {
+            cautions.add(Caution.warn(
+                    code,
+                    "Medicine for diabetes is set for what you eat now. Show your doctor or diabetes nurse what changes, carbohydrate"
+                            + " above all, before you follow a plan.",
+                    Citation.designChoice("refer where general clinical guidance asks for a clinician")));
         }
     }
 
@@ -128,49 +129,11 @@ public final class GoalCautions {
             cautions.add(Caution.warn(
                     "underweight",
                     "A BMI of " + Words.oneDecimal(body.bmi())
-                            + " is below the normal range. Please see a doctor too, above all if"
-                            + " weight was lost without trying.",
-                    new Citation("WHO: BMI below 18.5 is underweight")));
+                            + " is below the normal range. Please see a doctor too. See one before you eat more if you drink much"
+                            + " alcohol, take insulin, water tablets or drugs against acid, or were told that potassium, phosphate or"
+                            + " magnesium are low: then eating much more all at once can be dangerous.",
+                    new Citation("WHO: BMI below 18.5 is underweight; NICE CG32, refeeding; from memory")));
         }
-    }
-
-    private void intakeBelowFloor() {
-        double floor = body.sex() == Sex.MALE ? FLOOR_KCAL_MALE : FLOOR_KCAL_FEMALE;
-        if (targets.day().energyAimKcal() < floor) {
-            cautions.add(Caution.stop(
-                    "intake_below_floor",
-                    "This comes to " + targets.day().energyAimKcal() + " kcal a day. Under " + Words.whole(floor)
-                            + " kcal it is hard to get all vitamins and minerals from food, so no plan is made. Choose a slower goal, or"
-                            + " ask a doctor or dietitian.",
-                    Citation.commonPractice("at least 1200 kcal a day for women and 1500 for men")));
-        }
-    }
-
-    /**
-     * Energy left for the body per kg of fat-free mass. What training takes is not known, so nothing is taken off: the true
-     * figure is lower, and this caution comes late rather than early.
-     */
-    private void energyAvailability() {
-        body.fatFreeMass().ifPresent(fatFree -> {
-            double available = targets.day().energyAimKcal() / fatFree.kg();
-            if (Words.below(available, AVAILABLE_LOW_KCAL_PER_KG)) {
-                cautions.add(
-                        new Caution(
-                                "low_energy_availability",
-                                "This leaves " + Words.oneDecimal(available)
-                                        + " kcal a day for each kg of fat-free mass" + byWhichFat()
-                                        + ", before training takes its share. Below 30 can harm"
-                                        + " hormones, bones and the menstrual cycle; below 25 no plan is made. A sports doctor or dietitian can help.",
-                                Words.below(available, AVAILABLE_TOO_LOW_KCAL_PER_KG),
-                                new Citation(
-                                        "Loucks and Thuma 2003, IOC 2018: 30 kcal/kg; the stop at 25 is a choice of this program")));
-            }
-        });
-    }
-
-    private String byWhichFat() {
-        boolean measured = body.fat().filter(BodyFat.Measured.class::isInstance).isPresent();
-        return measured ? "" : " (by an estimate of body fat)";
     }
 
     private void proteinVeryHigh() {

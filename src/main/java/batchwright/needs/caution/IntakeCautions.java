@@ -1,0 +1,103 @@
+package batchwright.needs.caution;
+
+import batchwright.needs.evidence.Citation;
+import batchwright.needs.evidence.Words;
+import batchwright.needs.goal.GoalFinding;
+import batchwright.needs.target.EnergyAvailability;
+import batchwright.person.Body;
+import batchwright.person.BodyFat;
+import batchwright.person.Sex;
+import batchwright.quantity.Energy;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Cautions that follow from how little the target holds. */
+final class IntakeCautions {
+    private static final double VERY_LOW_KCAL = 800;
+    private static final double FLOOR_KCAL_FEMALE = 1200;
+    private static final double FLOOR_KCAL_MALE = 1500;
+    /** Up to here vitamins and minerals are hard to get. */
+    private static final double LOW_KCAL_FEMALE = 1500;
+
+    private static final double LOW_KCAL_MALE = 1600;
+    private static final double AVAILABLE_LOW_KCAL_PER_KG = 30;
+    private static final double AVAILABLE_TOO_LOW_KCAL_PER_KG = 25;
+
+    private final GoalFinding goal;
+    private final Body body;
+    private final int aimKcal;
+    private final List<Caution> cautions = new ArrayList<>();
+
+    private IntakeCautions(GoalFinding goal, int aimKcal) {
+        this.goal = goal;
+        this.body = goal.eater().body();
+        this.aimKcal = aimKcal;
+    }
+
+    static List<Caution> of(GoalFinding goal, int aimKcal) {
+        var check = new IntakeCautions(goal, aimKcal);
+        check.veryLow();
+        check.floor();
+        check.availability();
+        return check.cautions;
+    }
+
+    private void veryLow() {
+        if (aimKcal < VERY_LOW_KCAL) {
+            cautions.add(Caution.stop(
+                    "very_low_energy",
+                    "Less than 800 kcal a day is for clinics only: it needs a doctor who watches over it, and gallstones are its"
+                            + " commonest harm.",
+                    new Citation("very-low-calorie diets, under 800 kcal: only under medical supervision")));
+        }
+    }
+
+    private void floor() {
+        boolean male = body.sex() == Sex.MALE;
+        double floor = male ? FLOOR_KCAL_MALE : FLOOR_KCAL_FEMALE;
+        if (aimKcal < floor) {
+            cautions.add(Caution.stop(
+                    "intake_below_floor",
+                    "This comes to " + aimKcal + " kcal a day. Under " + Words.whole(floor)
+                            + " kcal it is hard to get all vitamins and minerals from food, so no plan is made. Choose a slower goal, or"
+                            + " ask a doctor or dietitian.",
+                    Citation.commonPractice("at least 1200 kcal a day for women and 1500 for men")));
+        } else if (aimKcal <= (male ? LOW_KCAL_MALE : LOW_KCAL_FEMALE)) {
+            cautions.add(Caution.warn(
+                    "low_energy",
+                    "This comes to " + aimKcal
+                            + " kcal a day, so little that a plan may fall short of some vitamins and minerals: look at what it says"
+                            + " of them, and ask a doctor or dietitian when you eat so little for more than some weeks.",
+                    Citation.designChoice(
+                            "set by NHLBI: low-calorie diets, 1000-1200 kcal for most women, 1200-1600 for most men")));
+        }
+    }
+
+    private void availability() {
+        EnergyAvailability.of(goal.eater(), goal.total(), new Energy(aimKcal)).ifPresent(available -> {
+            if (Words.below(available.kcalPerKg(), AVAILABLE_LOW_KCAL_PER_KG)) {
+                cautions.add(new Caution(
+                        "low_energy_availability",
+                        "This leaves " + Words.oneDecimal(available.kcalPerKg())
+                                + " kcal a day for each kg of fat-free mass" + byWhichFat() + ", " + training(available)
+                                + ". Below 30 can harm hormones, bones and the menstrual cycle; below 25 no plan is made."
+                                + " A sports doctor or dietitian can help.",
+                        Words.below(available.kcalPerKg(), AVAILABLE_TOO_LOW_KCAL_PER_KG),
+                        EnergyAvailability.SOURCE));
+            }
+        });
+    }
+
+    private static String training(EnergyAvailability available) {
+        return available
+                .training()
+                .map(energy ->
+                        "after " + Words.whole(energy.kcal()) + " kcal of training on the average day of the diary")
+                .orElse("before training takes its share, which only a diary tells");
+    }
+
+    private String byWhichFat() {
+        boolean measured = body.fat().filter(BodyFat.Measured.class::isInstance).isPresent();
+        return measured ? "" : " (by an estimate of body fat)";
+    }
+}
