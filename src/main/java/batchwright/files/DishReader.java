@@ -18,9 +18,6 @@ final class DishReader {
     private static final List<String> KINDS = List.of("breakfast", "main");
     private static final Range FRIDGE_DAYS =
             Range.of("fridge time", "1", "7", "days", "the cooking day is day 1; published home advice is 3 to 4 days");
-    /** Cooked leftovers in the fridge: 3 to 4 days (advice of USDA FSIS, read in a secondary source). */
-    private static final int ADVISED_DAYS = 4;
-
     private static final List<String> COLD = List.of("cold", "do not heat", "not heated");
 
     private final MixReader mixes;
@@ -102,11 +99,11 @@ final class DishReader {
 
     private Optional<Integer> fridgeDays(Written written) {
         Optional<Integer> days = new Numbers(problems).whole(written, FRIDGE_DAYS);
-        if (days.isPresent() && days.get() > ADVISED_DAYS) {
+        if (days.isPresent() && days.get() > Dish.ADVISED_FRIDGE_DAYS) {
             problems.warning(
                     written.at(),
                     "%s days in the fridge are longer than published home advice".formatted(days.get()),
-                    "the usual advice is 3 to 4 days; follow your local food-safety advice");
+                    "the usual advice is 3 to 4 days, five are common practice of the trade; your local food-safety advice goes first");
         }
         return days;
     }

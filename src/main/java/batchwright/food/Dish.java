@@ -23,6 +23,9 @@ public record Dish(
         List<Part> parts,
         List<Staple> staples,
         List<Step> steps) {
+    /** Published home advice for cooked food: 3 to 4 days (USDA FSIS, read in a secondary source); the trade's five are common practice. */
+    public static final int ADVISED_FRIDGE_DAYS = 4;
+
     /** When it is mostly eaten. */
     public enum Kind {
         BREAKFAST,

@@ -65,6 +65,7 @@ final class CookText {
                         food.name(),
                         KitchenMeasure.text(kitchen, food, grams).orElse("")));
         page.table(raw);
+        CoreTemperatures.of(batch.ingredients().keySet()).says().ifPresent(says -> page.paragraph("  ", "    ", says));
         batch.fatToPourOff()
                 .forEach((part, grams) -> page.paragraph(
                         "  ",

@@ -39,6 +39,9 @@ public final class DishesJson {
             staple.allergens().forEach(a -> told.add(a.id()));
         });
         steps(node.putArray("steps"), dish);
+        CoreTemperatures.of(dish.foods()).put(node.putArray("core_temperatures"));
+        ArrayNode cautions = node.putArray("cautions");
+        FoodSafety.of(dish).forEach(caution -> NeedsJson.caution(cautions.addObject(), caution));
         ArrayNode containers = node.putArray("containers");
         for (OneContainer.Size size : OneContainer.Size.values()) {
             container(containers.addObject(), kitchen, OneContainer.of(dish, size, false));

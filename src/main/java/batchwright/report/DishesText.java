@@ -1,5 +1,6 @@
 package batchwright.report;
 
+import batchwright.food.CoreTemperature;
 import batchwright.food.Dish;
 import batchwright.food.Ingredient;
 import batchwright.food.Kitchen;
@@ -93,6 +94,12 @@ public final class DishesText {
         steps(dish);
         page.heading("Reheat");
         page.paragraph("  ", "  ", dish.reheat());
+        page.heading("Food safety");
+        CoreTemperatures.of(dish.foods())
+                .says()
+                .ifPresent(says -> page.paragraph("  ", "    ", says + " [" + CoreTemperature.SOURCE + "]"));
+        FoodSafety.of(dish)
+                .forEach(caution -> page.paragraph("  ", "    ", caution.text() + " [" + caution.source() + "]"));
         return page.toString();
     }
 

@@ -2,7 +2,6 @@ package batchwright.report;
 
 import batchwright.food.Allergen;
 import batchwright.food.Dish;
-import batchwright.food.Food;
 import batchwright.food.Nutrient;
 import batchwright.needs.Needs;
 import batchwright.needs.caution.Caution;
@@ -91,13 +90,5 @@ record Notice(Optional<Needs> eater, Caution caution) {
                 "Snacks and what is always eaten: " + Show.allergens(all) + ". Labels decide: read them.",
                 false,
                 LABELS);
-    }
-
-    static boolean holdsRice(Batch batch) {
-        return batch.ingredients().keySet().stream().anyMatch(Notice::isRice);
-    }
-
-    private static boolean isRice(Food food) {
-        return List.of(food.id().split("_")).contains("rice");
     }
 }

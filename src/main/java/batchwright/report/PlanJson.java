@@ -131,6 +131,7 @@ public final class PlanJson {
                     ingredients.addObject().put("food", food.id()).put("grams", Json.tenth(grams));
             Json.text(ingredient, "measure", KitchenMeasure.text(answer.kitchen(), food, grams));
         });
+        CoreTemperatures.of(batch.ingredients().keySet()).put(node.putArray("core_temperatures"));
         ArrayNode fat = node.putArray("fat_poured_off");
         batch.fatToPourOff()
                 .forEach((part, grams) ->
