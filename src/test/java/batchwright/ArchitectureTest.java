@@ -33,7 +33,7 @@ class ArchitectureTest {
         var may = new TreeMap<String, Set<String>>();
         may.put("quantity", Set.of());
         may.put("text", Set.of());
-        may.put("food", Set.of("quantity"));
+        may.put("food", Set.of("quantity", "text"));
         may.put("reference", Set.of("quantity", "text", "food"));
         may.put("person", Set.of("quantity", "food"));
         may.put("needs", Set.of("quantity", "food", "person"));

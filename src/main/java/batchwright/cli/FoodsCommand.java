@@ -59,7 +59,9 @@ final class FoodsCommand implements Callable<Integer> {
 
     @Option(
             names = "--compare",
-            description = "Rank your foods that have a price by the price of 1000 kcal and of 30 g protein.")
+            description =
+                    "Rank your foods that have a price by the price of 1000 kcal and of 30 g protein: those that fit all words or,"
+                            + " when none does, any of them.")
     private boolean compare;
 
     @Option(names = "--by", paramLabel = "WHAT", description = "What --compare ranks by: kcal (default) or protein.")
@@ -82,16 +84,27 @@ final class FoodsCommand implements Callable<Integer> {
         }
         var find = new FindFoods(kitchen);
         Optional<Food> exactly = find.exactly(words);
-        List<Food> foods = exactly.map(List::of).orElseGet(() -> find.matching(words));
         if (compare) {
-            var rank = PriceRank.of(kitchen, foods, rankedBy());
-            return program.answer(
-                    program.json ? FoodsJson.compared(kitchen, rank) : CompareText.of(rank, kitchen.currency()));
+            return compared(kitchen, find, exactly);
         }
         if (exactly.isPresent() || words.isEmpty()) {
+            List<Food> foods = exactly.map(List::of).orElseGet(() -> find.matching(words));
             return program.answer(program.json ? FoodsJson.of(kitchen, foods) : known(kitchen, foods, exactly));
         }
-        return found(kitchen, find, foods);
+        return found(kitchen, find);
+    }
+
+    /** Foods that fit all words; when there is none, those that fit any: lentils rice. */
+    private int compared(Kitchen kitchen, FindFoods find, Optional<Food> exactly) {
+        List<Food> all = exactly.map(List::of).orElseGet(() -> find.matching(words));
+        List<Food> foods = all.isEmpty() ? find.matchingAny(words) : all;
+        var rank = PriceRank.of(kitchen, foods, rankedBy());
+        if (program.json) {
+            return program.answer(FoodsJson.compared(kitchen, rank));
+        }
+        String none = "No food of your catalogue has all the words " + asked() + ".";
+        String which = all.isEmpty() ? none + (foods.isEmpty() ? "" : " These have one of them.") : "";
+        return program.answer(CompareText.of(rank, kitchen.currency(), which));
     }
 
     private void refuseMixtures() {
@@ -123,14 +136,16 @@ final class FoodsCommand implements Callable<Integer> {
                         count(foods.size()) + "; prices of the pack that is cheapest per edible gram."));
     }
 
-    private int found(Kitchen kitchen, FindFoods find, List<Food> foods) {
+    private int found(Kitchen kitchen, FindFoods find) {
         var table = Sr28.load();
-        List<Sr28Food> reference = find.inReference(table, words);
+        FindFoods.Found found = find.found(table, words);
+        List<Food> foods = found.yours();
+        List<Sr28Food> reference = found.reference();
         int most = all ? reference.size() : SHOWN;
         if (program.json) {
             return program.answer(FoodsJson.found(kitchen, foods, reference, most));
         }
-        String says = foods.isEmpty() && reference.isEmpty()
+        String says = found.isEmpty()
                 ? "No food has the words " + asked() + "." + nearest(find.nearestWords(table, words))
                 : counts(foods.size(), reference.size());
         return program.answer(FoodsText.found(kitchen, foods, reference, most, says));

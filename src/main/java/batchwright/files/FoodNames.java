@@ -1,10 +1,15 @@
 package batchwright.files;
 
 import batchwright.food.Food;
+import batchwright.food.OtherNames;
+import batchwright.text.Problem;
+import batchwright.text.Words;
 import batchwright.text.Written;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -53,12 +58,26 @@ final class FoodNames {
 
     Optional<Food> find(Written name) {
         if (complete && !names.contains(name.text())) {
-            problems.unknown(
-                    name,
-                    "there is no food called " + name.quoted(),
-                    "expected a food named in foods/catalogue.csv or foods/labels.csv",
-                    names);
+            String wrong = "there is no food called " + name.quoted();
+            String expected = "expected a food named in foods/catalogue.csv or foods/labels.csv";
+            Optional<String> ours = byOtherName(name.text());
+            if (ours.isPresent()) {
+                problems.add(Problem.error(name.at(), wrong, expected).near(ours));
+            } else {
+                problems.unknown(name, wrong, expected, names);
+            }
         }
         return Optional.ofNullable(foods.get(name.text()));
+    }
+
+    /** The shortest short name that has our words for what was written: eggplant for aubergine. */
+    private Optional<String> byOtherName(String written) {
+        return OtherNames.replacedIn(Words.of(written)).stream()
+                .flatMap(ours -> foods.keySet().stream().filter(id -> hasAll(Words.of(id), ours)))
+                .min(Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder()));
+    }
+
+    private static boolean hasAll(List<String> words, List<String> ours) {
+        return ours.stream().allMatch(our -> words.stream().anyMatch(word -> Words.areOne(word, our)));
     }
 }

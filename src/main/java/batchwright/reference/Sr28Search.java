@@ -4,13 +4,11 @@ import batchwright.text.WordFit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/**
- * Finds foods by words: each typed word has to fit a word of the description, in any order. A slip is overlooked in a word that
- * no description holds; only when nothing is found so, in every word.
- */
+/** Finds foods by words: each typed word has to fit a word of the description, in any order. */
 public final class Sr28Search {
     private final Sr28 table;
 
@@ -18,17 +16,45 @@ public final class Sr28Search {
         this.table = table;
     }
 
-    /** Best first; empty when no word is asked for. */
-    public List<Sr28Food> matching(List<String> words) {
-        List<Wanted> wanted = words.stream().map(w -> new Wanted(w, table)).toList();
+    /** Foods that fit one of the queries without a slip, best first; a query without words fits none. */
+    public List<Sr28Food> exactly(List<List<String>> queries) {
+        var ranked = new ArrayList<Rank>();
+        for (List<String> words : queries) {
+            List<Wanted> wanted = wanted(words);
+            if (!wanted.isEmpty() && wanted.stream().noneMatch(w -> w.slip)) {
+                ranked.addAll(ranked(wanted, candidates(wanted)));
+            }
+        }
+        return inOrder(ranked);
+    }
+
+    /**
+     * A slip is overlooked in a word that no description holds; only when nothing is found so, in every word. Best first; empty
+     * when no word is asked for.
+     */
+    public List<Sr28Food> nearly(List<String> words) {
+        List<Wanted> wanted = wanted(words);
         if (wanted.isEmpty()) {
             return List.of();
         }
-        List<Sr28Food> found = ranked(wanted, candidates(wanted));
+        List<Sr28Food> found = inOrder(ranked(wanted, candidates(wanted)));
         if (found.isEmpty() && wanted.stream().anyMatch(w -> !w.slip)) {
-            return ranked(wanted.stream().map(Wanted::withSlip).toList(), table.foods());
+            return inOrder(ranked(wanted.stream().map(Wanted::withSlip).toList(), table.foods()));
         }
         return found;
+    }
+
+    private List<Wanted> wanted(List<String> words) {
+        return words.stream().map(w -> new Wanted(w, table)).toList();
+    }
+
+    /** Each food once, where it fits best. */
+    private static List<Sr28Food> inOrder(List<Rank> ranked) {
+        var once = new LinkedHashMap<String, Sr28Food>();
+        ranked.stream()
+                .sorted(Rank.BEST_FIRST)
+                .forEach(r -> once.putIfAbsent(r.food().ndb(), r.food()));
+        return List.copyOf(once.values());
     }
 
     /** The foods that hold the rarest of the words; all foods when every word has a slip. */
@@ -40,7 +66,7 @@ public final class Sr28Search {
                 .orElseGet(table::foods);
     }
 
-    private static List<Sr28Food> ranked(List<Wanted> wanted, List<Sr28Food> candidates) {
+    private static List<Rank> ranked(List<Wanted> wanted, List<Sr28Food> candidates) {
         var ranked = new ArrayList<Rank>();
         for (Sr28Food food : candidates) {
             List<String> has = food.words();
@@ -54,8 +80,7 @@ public final class Sr28Search {
                         new Rank(food, points, wanted.stream().map(w -> w.fit).toList()));
             }
         }
-        ranked.sort(Rank.BEST_FIRST);
-        return ranked.stream().map(Rank::food).toList();
+        return ranked;
     }
 
     /** A typed word, and where it can be found. */

@@ -13,9 +13,20 @@ import java.util.stream.Collectors;
 public final class CompareText {
     private CompareText() {}
 
-    /** @param currency of all prices */
-    public static String of(PriceRank rank, String currency) {
+    /**
+     * The page.
+     *
+     * @param currency of all prices
+     * @param which foods these are, a sentence; may be empty
+     */
+    public static String of(PriceRank rank, String currency, String which) {
         var page = new Page();
+        if (!which.isEmpty()) {
+            page.paragraph(which);
+        }
+        if (rank.prices().isEmpty() && rank.withoutPrice().isEmpty() && !which.isEmpty()) {
+            return page.toString();
+        }
         page.paragraph(answer(rank, currency));
         if (!rank.prices().isEmpty()) {
             page.gap();

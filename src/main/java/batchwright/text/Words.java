@@ -25,6 +25,11 @@ public final class Words {
         return words;
     }
 
+    /** Whether two words are the same but for one and many: egg, eggs. */
+    public static boolean areOne(String word, String other) {
+        return word.equals(other) || singular(word).equals(singular(other));
+    }
+
     private static boolean isInside(char c) {
         return c == '%' || Character.isLetterOrDigit(c);
     }

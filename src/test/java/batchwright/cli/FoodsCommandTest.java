@@ -165,7 +165,27 @@ class FoodsCommandTest {
         assertThat(out).contains("cheapest for 30 g protein: pinto beans, dry", "pinto_beans 1.01 0.49 bag");
         assertThat(out).contains("2026-11-21", "corner");
         assertThat(out).containsPattern("foods without a price in foods/shop.csv: .*\\blentils\\b");
-        assertThat(run("foods", "--compare", "qwertz").out()).isEqualTo("No food to compare has a price.\n");
+        assertThat(run("foods", "--compare", "qwertz").out())
+                .isEqualTo("No food of your catalogue has all the words \"qwertz\".\n");
+    }
+
+    @Test
+    void compare_takes_foods_of_any_word_when_none_has_all() {
+        String out = run("foods", "--compare", "lentils", "rice").flat();
+
+        assertThat(out)
+                .startsWith("No food of your catalogue has all the words \"lentils rice\". These have one of them.")
+                .contains(" lentils ", " white_rice ");
+        assertThat(run("foods", "--compare", "white", "rice").flat())
+                .contains(" white_rice ")
+                .doesNotContain("lentils", "These have one");
+    }
+
+    @Test
+    void british_words_find_the_food() {
+        assertThat(run("foods", "minced", "beef").flat()).contains("ground_beef_93", "Beef, ground, 93%");
+        assertThat(run("foods", "aubergine").flat()).contains("eggplant", "Eggplant, raw");
+        assertThat(run("foods", "quark").out()).doesNotContain("Nearest");
     }
 
     private Cli.Result run(String... args) {

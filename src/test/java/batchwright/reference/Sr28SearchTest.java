@@ -110,6 +110,8 @@ class Sr28SearchTest {
     }
 
     private static List<Sr28Food> search(List<String> words) {
-        return new Sr28Search(TABLE).matching(words);
+        var search = new Sr28Search(TABLE);
+        List<Sr28Food> found = search.exactly(List.of(words));
+        return found.isEmpty() ? search.nearly(words) : found;
     }
 }
