@@ -11,16 +11,17 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * How much of a food: a weight, {@code 150 g} or {@code 1.2 kg}; or its household measures, {@code 2 tbsp}, {@code 1 1/2
+ * How much of a food: a weight, {@code 150 g}, {@code 1.2 kg}, {@code 2 lb} or {@code 6 oz}; or its household measures, {@code 2 tbsp}, {@code 1 1/2
  * cups}, {@code 3 medium}. What one measure weighs stands in foods/measures.csv.
  */
 final class AmountGrammar {
     static final String EXAMPLE = "a weight or a measure, and perhaps a method: 100 g, or 1 1/2 cups, or 100 g, boiled";
     private static final List<String> WEIGHTS = List.of("g", "kg");
     private static final Range GRAMS = Range.of("weight", "0.1", "100000", "g", "only the proportions count");
-    private static final Range KG = Range.of("weight", "0.0001", "100", "kg", "only the proportions count");
+    /** In kg, lb or oz. */
+    private static final Range LARGER = Range.of("weight", "0.001", "100", "", "only the proportions count");
+
     private static final Range COUNT = Range.of("count", "0.01", "1000", "", "only the proportions count");
-    private static final BigDecimal THOUSAND = BigDecimal.valueOf(1000);
 
     private static final Pattern NUMBER_AND_UNIT =
             Pattern.compile("([-+]?(?:[0-9]+\\s+)?[0-9]+/[0-9]+|[-+]?[0-9.,]+(?:[eE][0-9]+)?)\\s*(.*)");
@@ -47,7 +48,7 @@ final class AmountGrammar {
 
     /** @param food empty when its name is not known, which was told already: then only the form is checked */
     Optional<Amount> read(Optional<Food> food, Written written) {
-        Matcher form = NUMBER_AND_UNIT.matcher(written.text());
+        Matcher form = NUMBER_AND_UNIT.matcher(FractionSigns.spelledOut(written.text()));
         if (!form.matches()) {
             return wrong(written, written.quoted() + " has no number in front");
         }
@@ -59,11 +60,11 @@ final class AmountGrammar {
         if (!WORDS.matcher(unit.text()).matches()) {
             return wrong(written, written.quoted() + " is not a number with a unit");
         }
-        return switch (unit.text()) {
-            case "g" -> number(number, GRAMS).map(g -> new Amount(g, Optional.empty()));
-            case "kg" -> number(number, KG).map(kg -> new Amount(kg.multiply(THOUSAND), Optional.empty()));
-            default -> number(number, COUNT).flatMap(n -> food.flatMap(f -> measured(f, n, number.text(), unit)));
-        };
+        if (Weights.isUnit(unit.text())) {
+            return number(number, unit.text().equals("g") ? GRAMS : LARGER)
+                    .map(n -> new Amount(Weights.inGrams(n, unit.text()), Optional.empty()));
+        }
+        return number(number, COUNT).flatMap(n -> food.flatMap(f -> measured(f, n, number.text(), unit)));
     }
 
     private Optional<Amount> measured(Food food, BigDecimal count, String number, Written unit) {

@@ -52,7 +52,6 @@ final class CatalogueTable {
             Optional<Food> food = food(row);
             if (problems.errors() == before && food.isPresent()) {
                 names.add(food.get());
-                ObviousAllergens.check(food.get(), row.cell("allergens"), problems);
                 return;
             }
         }
@@ -69,7 +68,11 @@ final class CatalogueTable {
         Map<Nutrient, BigDecimal> nutrients = nutrients(row);
         new Plausible(Figures.per100g(nutrients), nutrient -> row.cell(nutrient.tagname()), problems).check();
         new Proximates(row, nutrients, problems).check();
+        int beforeAllergens = problems.errors();
         Set<Allergen> allergens = cells.allergens(row.cell("allergens"));
+        if (problems.errors() == beforeAllergens) {
+            id.ifPresent(known -> checkAllergens(row, known, allergens));
+        }
         boolean perishable = row.yesNo("perishable");
         BigDecimal refuse = refuse(row);
         Written ndb = row.cell("usda_ndb");
@@ -83,6 +86,12 @@ final class CatalogueTable {
                 refuse,
                 allergens,
                 perishable)));
+    }
+
+    private void checkAllergens(Row row, String id, Set<Allergen> allergens) {
+        List<String> words =
+                List.of(row.cell("name").text(), row.cell("usda_description").text());
+        ObviousAllergens.check(id, words, allergens, row.cell("allergens"), problems);
     }
 
     private Map<Nutrient, BigDecimal> nutrients(Row row) {

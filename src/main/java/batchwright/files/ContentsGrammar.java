@@ -7,12 +7,16 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** What a pack holds: {@code 400} grams, or {@code 4 x 400} in a multipack; and what is left of one after draining. */
+/**
+ * What a pack holds: {@code 400} grams, also {@code 400 g} or {@code 1.5 kg}, or {@code 4 x 400} in a multipack; and what is left
+ * of one after draining.
+ */
 final class ContentsGrammar {
     static final Range GRAMS = Range.of("weight of a pack", "1", "50000", "g", "as bought, with peel and bone");
     private static final Range UNITS = Range.of("number of units", "2", "100", "", "a single pack is its grams alone");
+    private static final String EXPECTED = "expected grams such as 500, or 4 x 400 in a multipack";
     private static final Range DRAINED = Range.of("drained weight", "1", "50000", "g", "");
-    private static final Pattern MULTIPACK = Pattern.compile("(\\S+?)\\s*x\\s*(\\S+)");
+    private static final Pattern MULTIPACK = Pattern.compile("(\\S+?)\\s*[xX\u00d7]\\s*(.+)");
 
     private final Problems problems;
 
@@ -30,7 +34,7 @@ final class ContentsGrammar {
         Optional<Integer> units =
                 many ? new Numbers(problems).whole(new Written(multipack.group(1), grams.at()), UNITS) : Optional.of(1);
         Written one = many ? new Written(multipack.group(2), grams.at()) : grams;
-        Optional<BigDecimal> unitGrams = new Numbers(problems).decimal(one, GRAMS);
+        Optional<BigDecimal> unitGrams = new Weights(problems).read(one, GRAMS, EXPECTED);
         if (units.isEmpty() || unitGrams.isEmpty()) {
             return Optional.empty();
         }
@@ -47,7 +51,7 @@ final class ContentsGrammar {
     }
 
     private Optional<BigDecimal> drained(Written cell, BigDecimal unitGrams) {
-        Optional<BigDecimal> left = new Numbers(problems).decimal(cell, DRAINED);
+        Optional<BigDecimal> left = new Weights(problems).read(cell, DRAINED, "expected grams such as 240");
         if (left.isPresent() && left.get().compareTo(unitGrams) > 0) {
             problems.error(
                     cell,

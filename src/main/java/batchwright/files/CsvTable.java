@@ -1,5 +1,6 @@
 package batchwright.files;
 
+import batchwright.text.Problem;
 import batchwright.text.SourceFile;
 import batchwright.text.Span;
 import batchwright.text.Written;
@@ -48,11 +49,29 @@ final class CsvTable {
         if (line.indexOf(',') >= 0 || at < 0) {
             return false;
         }
-        String what = line.charAt(at) == ';' ? "semicolons" : "tabs";
         problems.error(
                 file.span(header.number(), at + 1, 1),
-                "the cells are separated by " + what,
+                "the cells are separated by " + separator(line.charAt(at)),
                 "expected commas between cells and points in numbers: save the table as CSV, comma separated");
+        return true;
+    }
+
+    private static String separator(char c) {
+        return c == ';' ? "semicolons" : "tabs";
+    }
+
+    /** In a single line, such as one pasted from elsewhere. */
+    private boolean wrongSeparatorIn(CsvLines.Line line) {
+        String text = file.line(line.number());
+        char separator = text.indexOf(';') >= 0 ? ';' : '\t';
+        boolean many = text.chars().filter(c -> c == separator).count() >= leastCells - 1;
+        if (line.cells().size() >= leastCells || leastCells < 2 || !many) {
+            return false;
+        }
+        problems.error(
+                file.span(line.number(), text.indexOf(separator) + 1, 1),
+                "the cells of this line are separated by " + separator(separator),
+                "expected commas between cells and points in numbers");
         return true;
     }
 
@@ -87,12 +106,23 @@ final class CsvTable {
         return header.sound() && problems.errors() == before;
     }
 
+    private static Written beforeSeparator(CsvLines.Line line) {
+        Written first = line.cells().get(0);
+        return new Written(first.text().split("[;\t]", 2)[0], first.at());
+    }
+
     private Row row(CsvLines.Line line) {
+        if (line.sound() && wrongSeparatorIn(line)) {
+            return new Row(columns, List.of(beforeSeparator(line)), file.span(line.number(), 1, 1), false, problems);
+        }
         List<Written> cells = withoutEmptyEnd(line.cells(), columns.size());
         int width = file.line(line.number()).length();
         var whole = file.span(line.number(), 1, width);
-        boolean fits = cells.size() >= leastCells && cells.size() <= columns.size();
-        if (line.sound() && cells.size() > columns.size()) {
+        Optional<Problem> commas = DecimalCommas.in(cells, columns);
+        boolean fits = cells.size() >= leastCells && cells.size() <= columns.size() && commas.isEmpty();
+        if (line.sound() && commas.isPresent()) {
+            problems.add(commas.get());
+        } else if (line.sound() && cells.size() > columns.size()) {
             problems.error(
                     cells.get(columns.size()),
                     "%s cells, but the header names %s columns".formatted(cells.size(), columns.size()),
@@ -100,10 +130,20 @@ final class CsvTable {
         } else if (line.sound() && !fits) {
             problems.error(
                     file.span(line.number(), width + 1, 1),
-                    "%s cells, but the header names %s columns".formatted(cells.size(), columns.size()),
-                    "expected a comma for every cell, also for an empty one");
+                    "%s: the line ends before %s"
+                            .formatted(cells.size() == 1 ? "1 cell" : cells.size() + " cells", columnAt(cells.size())),
+                    "expected at least %s cells, the last of them %s: a comma for every cell, also for an empty one"
+                            .formatted(leastCells, columnAt(leastCells - 1)));
         }
         return new Row(columns, cells, whole, line.sound() && fits, problems);
+    }
+
+    private String columnAt(int index) {
+        return columns.entrySet().stream()
+                .filter(column -> column.getValue() == index)
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Without the empty cells that a spreadsheet adds beyond the last column. */

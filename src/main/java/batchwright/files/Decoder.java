@@ -19,6 +19,7 @@ import java.util.Optional;
 final class Decoder {
     private static final String EXPECTED = "expected text in UTF-8: save the file again with the encoding UTF-8";
     static final int MOST_BYTES = 16 * 1024 * 1024;
+    private static final int BEGINNING = 1000;
     private static final char BYTE_ORDER_MARK = '\ufeff';
 
     private Decoder() {}
@@ -48,8 +49,23 @@ final class Decoder {
                 .orElseGet(() -> new Read<>(Optional.of(file), List.of()));
     }
 
+    /** With its byte order mark; or, without one, when every second byte of the beginning is mostly zero. */
     private static boolean isUtf16(byte[] bytes) {
-        return bytes.length >= 2 && ((bytes[0] == -2 && bytes[1] == -1) || (bytes[0] == -1 && bytes[1] == -2));
+        if (bytes.length < 2) {
+            return false;
+        }
+        boolean marked = (bytes[0] == -2 && bytes[1] == -1) || (bytes[0] == -1 && bytes[1] == -2);
+        return marked || mostlyZero(bytes, 0) || mostlyZero(bytes, 1);
+    }
+
+    private static boolean mostlyZero(byte[] bytes, int from) {
+        int zeros = 0;
+        int seen = 0;
+        for (int i = from; i < Math.min(bytes.length, BEGINNING); i += 2) {
+            seen++;
+            zeros += bytes[i] == 0 ? 1 : 0;
+        }
+        return seen > 2 && zeros * 4 > seen * 3;
     }
 
     /** The line is shown as Western European text, the likeliest encoding of old spreadsheets. */

@@ -7,11 +7,15 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads {@code 1550 kJ}, {@code 370 kcal} or both: {@code 1550 kJ / 370 kcal}, {@code 370 kcal (1550 kJ)}. */
+/**
+ * Reads {@code 1550 kJ}, {@code 370 kcal} or both: {@code 1550 kJ / 370 kcal}, {@code 370 kcal (1550 kJ)}; and {@code 370
+ * Calories} as US labels have it, which are kcal.
+ */
 final class EnergyGrammar {
     private static final String EXPECTED = "expected 1550 kJ, 370 kcal or 1550 kJ / 370 kcal";
     private static final String FIGURE = "([0-9.,]+) *([a-zA-Z]*)";
     private static final Pattern ONE_OR_TWO = Pattern.compile(FIGURE + "(?: *[/(=] *" + FIGURE + " *\\)?)?");
+    private static final Pattern CALORIES_FIRST = Pattern.compile("^(?i:calories):? +([0-9.,]+)$");
     private static final Range KCAL = Range.of("energy", "0", "50000", "kcal", "");
     private static final Range KILOJOULES = Range.of("energy", "0", "200000", "kJ", "");
 
@@ -22,7 +26,8 @@ final class EnergyGrammar {
     }
 
     Optional<LabelEnergy> read(Written written) {
-        Matcher found = ONE_OR_TWO.matcher(written.text());
+        Matcher found =
+                ONE_OR_TWO.matcher(CALORIES_FIRST.matcher(written.text()).replaceFirst("$1 kcal"));
         if (!found.matches()) {
             return refuse(written, written.quoted() + " is no energy");
         }
@@ -43,10 +48,13 @@ final class EnergyGrammar {
         return Optional.of(first.equals("kcal") ? new LabelEnergy(one, other) : new LabelEnergy(other, one));
     }
 
-    /** kcal or kJ; empty for anything else. */
+    /** kcal or kJ; empty for anything else. The cal in small letters is a thousandth of a kcal, and no label counts in it. */
     private static String unit(String word) {
+        if (word.equals("Cal")) {
+            return "kcal";
+        }
         return switch (word.toLowerCase(Locale.ROOT)) {
-            case "kcal" -> "kcal";
+            case "kcal", "calories", "calorie" -> "kcal";
             case "kj" -> "kJ";
             default -> "";
         };

@@ -39,6 +39,11 @@ record Figures(Map<Nutrient, BigDecimal> values, BigDecimal grams, boolean fibre
         return fibreInside ? sum : sum.add(get(Nutrient.FIBRE));
     }
 
+    /** Salt that has this much sodium [g]: 2.5 times as much, Regulation (EU) 1169/2011, Annex I. */
+    BigDecimal saltOfSodium() {
+        return get(Nutrient.SODIUM).multiply(new BigDecimal("0.0025"));
+    }
+
     /** Carbohydrate without fibre [g]. */
     double availableCarbohydrate() {
         return number(Nutrient.CARBOHYDRATE) - (fibreInside ? number(Nutrient.FIBRE) : 0);

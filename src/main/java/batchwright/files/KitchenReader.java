@@ -43,7 +43,12 @@ public final class KitchenReader {
     private Read<Kitchen> kitchen(boolean withDishes) {
         FoodNames foods = CatalogueTable.read(
                 sources.need("foods/catalogue.csv", "expected the table of foods" + INIT), problems);
-        var defined = LabelsTable.read(sources.find("foods/labels.csv"), foods, problems);
+        int before = problems.errors();
+        Optional<SourceFile> labels = sources.find("foods/labels.csv");
+        if (problems.errors() > before) {
+            foods.unknown(); // there is such a table, but it cannot be read
+        }
+        var defined = LabelsTable.read(labels, foods, problems);
         MeasureNames measures = MeasuresTable.read(
                 sources.need("foods/measures.csv", "expected the table of household measures" + INIT),
                 foods,
@@ -54,8 +59,7 @@ public final class KitchenReader {
         ShopTable shop = ShopTable.read(
                 sources.need("foods/shop.csv", "expected the table of packs and prices" + INIT), foods, problems);
         Map<String, Dish> dishes = withDishes ? dishes(foods, measures, yields) : Map.of();
-        Map<Food, List<Lot>> pantry =
-                PantryTable.read(sources.find("profiles/pantry.csv"), foods, measures.byFood(), problems);
+        Map<Food, List<Lot>> pantry = PantryTable.read(sources.find("profiles/pantry.csv"), foods, measures, problems);
         warnAboutFoodsNotToBeHad(shop, pantry);
         new StrayFiles(files, problems).check();
         return problems.result(() -> new Kitchen(

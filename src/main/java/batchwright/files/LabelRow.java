@@ -73,6 +73,7 @@ final class LabelRow {
         if (problems.errors() > before) {
             return Optional.empty();
         }
+        new SaltDoubts(label, row.cell("group").text(), cell(Nutrient.SODIUM), problems).check();
         new LabelEnergyCheck(label, cell(Nutrient.ENERGY), problems).check();
         return problems.errors() > before ? Optional.empty() : Optional.of(label);
     }

@@ -61,7 +61,11 @@ final class LabelsTable {
         Optional<Written> name = row.need("name", "Enter the name that a cook would say");
         String group = cells.group(row);
         Optional<Label> label = new LabelRow(row, problems).read();
+        int beforeAllergens = problems.errors();
         Set<Allergen> allergens = cells.allergens(row.cell("allergens"));
+        if (problems.errors() == beforeAllergens) {
+            id.ifPresent(known -> checkAllergens(row, known, allergens));
+        }
         boolean perishable = yes(row, "perishable");
         boolean fruitVeg = yes(row, "fruit_veg");
         BigDecimal refuse = row.cell("refuse").isEmpty()
@@ -82,13 +86,17 @@ final class LabelsTable {
                 refuse,
                 allergens,
                 perishable);
-        ObviousAllergens.check(food, row.cell("allergens"), problems);
         label.orElseThrow()
                 .per()
                 .measure()
                 .ifPresent(m -> measures.add(new Defined(
                         new Measure(food, m.name(), m.grams(), snacks.orElse(0), "label"), row.cell("per"))));
         return Optional.of(food);
+    }
+
+    private void checkAllergens(Row row, String id, Set<Allergen> allergens) {
+        List<String> words = List.of(row.cell("name").text(), row.cell("note").text());
+        ObviousAllergens.check(id, words, allergens, row.cell("allergens"), problems);
     }
 
     /** An empty cell is no. */

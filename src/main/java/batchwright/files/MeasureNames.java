@@ -10,14 +10,15 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * Finds a food's household measures by name, in the singular or the plural: cup, cups, cups of penne; tablespoon and teaspoon
- * stand for tbsp and tsp. A food with an error in its lines is not complained about again wherever it is used.
+ * Finds a food's household measures by name, in the singular or the plural: cup, cups, cups of penne; tablespoon, tbs and teaspoon
+ * stand for tbsp and tsp; capital letters count as small ones. A food with an error in its lines is not complained about again wherever it is used.
  */
 final class MeasureNames {
     private final Problems problems;
@@ -55,16 +56,16 @@ final class MeasureNames {
     /** @param others what else could stand in its place, such as g; for the message */
     Optional<Measure> find(Food food, Written written, List<String> others) {
         List<Measure> known = byFood.getOrDefault(food, List.of());
-        String name = abbreviated(written.text());
+        var name = new Written(abbreviated(written.text()), written.at());
         Optional<Measure> found =
-                known.stream().filter(m -> isNamed(m.name(), name)).findFirst();
+                known.stream().filter(m -> isNamed(m.name(), name.text())).findFirst();
         if (found.isEmpty() && complete && !broken.contains(food.id())) {
             List<String> names = known.stream().map(Measure::name).toList();
             problems.unknown(
-                    written,
+                    name,
                     "there is no measure of %s called %s".formatted(food, written.quoted()),
                     expected(food, names, others),
-                    names);
+                    writtenOut(names));
         }
         return found;
     }
@@ -74,7 +75,19 @@ final class MeasureNames {
     }
 
     private static String abbreviated(String written) {
-        return written.replaceFirst("^tablespoons?\\b", "tbsp").replaceFirst("^teaspoons?\\b", "tsp");
+        return written.toLowerCase(Locale.ROOT)
+                .replaceFirst("^(tablespoons?|tbsps|tbs|tbl)\\b", "tbsp")
+                .replaceFirst("^(teaspoons?|tsps)\\b", "tsp");
+    }
+
+    /** For the nearest name: also as many, and spoons in full. */
+    private static List<String> writtenOut(List<String> names) {
+        return names.stream()
+                .flatMap(name -> Stream.of(
+                        name,
+                        MeasureName.plural(name),
+                        name.replaceFirst("^tbsp\\b", "tablespoons").replaceFirst("^tsp\\b", "teaspoons")))
+                .toList();
     }
 
     private static String expected(Food food, List<String> names, List<String> others) {

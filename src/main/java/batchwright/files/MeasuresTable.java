@@ -39,9 +39,14 @@ final class MeasuresTable {
     }
 
     private void row(Row row) {
-        Optional<Measure> measure = row.isSound() ? measure(row) : Optional.empty();
+        Optional<Measure> measure = row.isSound() ? measure(row) : unsound(row);
         measure.ifPresentOrElse(
                 names::add, () -> names.addBroken(row.cell("food").text()));
+    }
+
+    private Optional<Measure> unsound(Row row) {
+        row.sure("food").ifPresent(foods::find);
+        return Optional.empty();
     }
 
     private Optional<Measure> measure(Row row) {

@@ -53,6 +53,12 @@ final class MixReader {
         Written written = text.written();
         int comma = written.text().indexOf(", ");
         String before = comma < 0 ? written.text() : written.text().substring(0, comma);
+        Optional<String> method =
+                comma < 0 ? food.flatMap(f -> yields.methodAtEnd(f, written.text())) : Optional.empty();
+        if (method.isPresent()) {
+            commaMissing(written, method.get());
+            return Optional.empty();
+        }
         Optional<AmountGrammar.Amount> amount = amounts.read(food, new Written(before, written.at()));
         if (food.isEmpty()) {
             return Optional.empty();
@@ -61,5 +67,15 @@ final class MixReader {
                 ? Optional.empty()
                 : yields.find(food.get(), new Written(written.text().substring(comma + 1), written.at()));
         return amount.map(a -> new Ingredient(food.get(), a.grams(), cooked, a.measured()));
+    }
+
+    private void commaMissing(Written written, String method) {
+        String amount = written.text()
+                .substring(0, written.text().length() - method.length())
+                .replaceFirst("[\\s,]+$", "");
+        problems.error(
+                written,
+                "there is no comma and blank before %s".formatted(method),
+                "expected %s, %s".formatted(amount, method));
     }
 }

@@ -40,7 +40,8 @@ final class Numbers {
         return number.map(BigDecimal::intValueExact);
     }
 
-    private Optional<BigDecimal> decimal(Written written) {
+    /** A decimal of any size; otherwise a problem at its place. */
+    Optional<BigDecimal> decimal(Written written) {
         String text = written.text();
         if (DECIMAL.matcher(text).matches()) {
             return Optional.of(new BigDecimal(text));

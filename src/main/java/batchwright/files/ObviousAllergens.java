@@ -2,7 +2,6 @@ package batchwright.files;
 
 import batchwright.food.Allergen;
 import batchwright.food.AllergenWords;
-import batchwright.food.Food;
 import batchwright.text.Written;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
@@ -15,10 +14,18 @@ import java.util.stream.Stream;
 final class ObviousAllergens {
     private ObviousAllergens() {}
 
-    /** @param cell where the allergens stand, or should */
-    static void check(Food food, Written cell, Problems problems) {
-        var told = EnumSet.copyOf(food.allergens().isEmpty() ? EnumSet.noneOf(Allergen.class) : food.allergens());
-        hints(food).forEach(hint -> {
+    /**
+     * Also for a food whose line has errors elsewhere.
+     *
+     * @param id short name of the food
+     * @param words what names and describes it besides
+     * @param allergens that its line names
+     * @param cell where they stand, or should
+     */
+    static void check(String id, List<String> words, Set<Allergen> allergens, Written cell, Problems problems) {
+        var told = EnumSet.noneOf(Allergen.class);
+        told.addAll(allergens);
+        hints(id, words).forEach(hint -> {
             var missing = new LinkedHashSet<>(hint.allergens());
             missing.removeAll(told);
             if (!missing.isEmpty()) {
@@ -26,15 +33,15 @@ final class ObviousAllergens {
                 problems.warning(
                         cell.at(),
                         "%s %s not among the allergens of %s"
-                                .formatted(listed(missing, " and "), missing.size() == 1 ? "is" : "are", food),
+                                .formatted(listed(missing, " and "), missing.size() == 1 ? "is" : "are", id),
                         "\"%s\" tells of it: read the label, and add %s unless the label says otherwise"
                                 .formatted(hint.word(), listed(missing, " ")));
             }
         });
     }
 
-    private static Stream<AllergenWords.Hint> hints(Food food) {
-        return AllergenWords.in(List.of(food.id(), food.name(), food.description())).stream();
+    private static Stream<AllergenWords.Hint> hints(String id, List<String> words) {
+        return AllergenWords.in(Stream.concat(Stream.of(id), words.stream()).toList()).stream();
     }
 
     private static String listed(Set<Allergen> allergens, String between) {

@@ -2,7 +2,6 @@ package batchwright.files;
 
 import batchwright.food.Food;
 import batchwright.food.Lot;
-import batchwright.food.Measure;
 import batchwright.text.SourceFile;
 import batchwright.text.Written;
 import java.math.BigDecimal;
@@ -24,7 +23,7 @@ final class PantryTable {
     private final Once once;
     private final Map<Food, List<Lot>> lots = new LinkedHashMap<>();
 
-    private PantryTable(FoodNames foods, Map<Food, List<Measure>> measures, Problems problems) {
+    private PantryTable(FoodNames foods, MeasureNames measures, Problems problems) {
         this.foods = foods;
         this.amounts = new PantryAmount(measures, problems);
         this.problems = problems;
@@ -32,23 +31,28 @@ final class PantryTable {
     }
 
     static Map<Food, List<Lot>> read(
-            Optional<SourceFile> file, FoodNames foods, Map<Food, List<Measure>> measures, Problems problems) {
+            Optional<SourceFile> file, FoodNames foods, MeasureNames measures, Problems problems) {
         var table = new PantryTable(foods, measures, problems);
         file.flatMap(f -> CsvTable.rows(f, COLUMNS, OPTIONAL, problems)).stream()
                 .flatMap(List::stream)
-                .filter(Row::isSound)
                 .forEach(table::row);
         return table.lots;
     }
 
     private void row(Row row) {
+        if (!row.isSound()) {
+            row.sure("food").ifPresent(foods::find);
+            return;
+        }
+        PantryNote.check(row, problems);
         int before = problems.errors();
         Optional<Food> food = row.need("food", "Enter a food of the catalogue").flatMap(foods::find);
         Optional<BigDecimal> grams = row.need("grams", "Enter the weight at home, in g, or such as 3 medium")
-                .flatMap(cell -> food.flatMap(f -> amounts.asPurchased(f, cell)));
+                .flatMap(cell -> amounts.asPurchased(food, cell));
         Written date = row.cell("use_by");
         Optional<LocalDate> useBy = date.isEmpty() ? Optional.empty() : new Dates(problems).read(date);
-        if (problems.errors() == before && food.isPresent() && once.isNew(named(food.get(), useBy), row.cell("food"))) {
+        boolean known = food.isPresent() && grams.isPresent(); // else it was told, here or in the table of measures
+        if (problems.errors() == before && known && once.isNew(named(food.get(), useBy), row.cell("food"))) {
             lots.computeIfAbsent(food.get(), f -> new ArrayList<>()).add(new Lot(grams.orElseThrow(), useBy));
         }
     }

@@ -93,7 +93,11 @@ final class Plausible {
      * and carbohydrate apart: a label takes both from one analysis.
      */
     void checkLabel() {
+        int before = problems.errors();
         sum(ROUNDING_OF_LABELS);
+        if (problems.errors() == before) {
+            sumWithSalt();
+        }
         notMore(SATURATED_FAT, FAT, DECIMALS);
         notMore(SUGAR, CARBOHYDRATE, DECIMALS);
         if (figures.fibreInside()) {
@@ -112,6 +116,25 @@ final class Plausible {
                     "%s together are %s g in %s g".formatted(what, sum.toPlainString(), most.toPlainString()),
                     "expected at most %s g: %s".formatted(most.toPlainString(), reason()));
         }
+    }
+
+    /** Salt that alone is more than the food is told elsewhere. */
+    private void sumWithSalt() {
+        BigDecimal salt = figures.saltOfSodium();
+        BigDecimal sum = figures.macros().add(salt);
+        BigDecimal most = figures.grams();
+        if (salt.compareTo(most) <= 0 && sum.compareTo(most.add(ROUNDING_OF_LABELS)) > 0) {
+            problems.error(
+                    cells.apply(SODIUM),
+                    "with %s g salt everything together is %s g in %s g"
+                            .formatted(whole(salt), whole(sum), most.toPlainString()),
+                    "expected at most %s g: look for a point in the wrong place, or for mg"
+                            .formatted(most.toPlainString()));
+        }
+    }
+
+    private static String whole(BigDecimal grams) {
+        return grams.setScale(0, RoundingMode.HALF_UP).toPlainString();
     }
 
     private String reason() {

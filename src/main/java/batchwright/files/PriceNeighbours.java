@@ -1,7 +1,7 @@
 package batchwright.files;
 
 import batchwright.food.Food;
-import batchwright.food.Pack;
+import batchwright.quantity.Money;
 import batchwright.text.Span;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -27,8 +27,12 @@ final class PriceNeighbours {
     private static final double MINOR = 100;
     private static final String NOT_ALIKE = "other";
 
-    /** @param minorPerKg price of an edible kg in minor units */
-    private record Priced(Pack pack, Row row, double minorPerKg) {}
+    /**
+     * A pack, or as much of a line with an error as a price needs.
+     *
+     * @param minorPerKg price of an edible kg in minor units
+     */
+    private record Priced(Food food, BigDecimal grams, Money price, Row row, double minorPerKg) {}
 
     /** What they are, and the median of their prices. */
     private record Neighbours(String who, double minorPerKg) {}
@@ -40,10 +44,11 @@ final class PriceNeighbours {
         this.problems = problems;
     }
 
-    void add(Pack pack, Row row) {
-        double edibleGrams = pack.grams().multiply(pack.food().edibleShare()).doubleValue();
-        byFood.computeIfAbsent(pack.food(), f -> new ArrayList<>())
-                .add(new Priced(pack, row, pack.price().minor() * GRAMS_PER_KG / edibleGrams));
+    /** @param grams as purchased */
+    void add(Food food, BigDecimal grams, Money price, Row row) {
+        double edibleGrams = grams.multiply(food.edibleShare()).doubleValue();
+        byFood.computeIfAbsent(food, f -> new ArrayList<>())
+                .add(new Priced(food, grams, price, row, price.minor() * GRAMS_PER_KG / edibleGrams));
     }
 
     void check() {
@@ -83,7 +88,7 @@ final class PriceNeighbours {
 
     private static Optional<Neighbours> neighbours(
             Priced priced, List<Priced> packs, double ofFood, OptionalDouble group) {
-        Food food = priced.pack.food();
+        Food food = priced.food;
         if (packs.size() == 1) {
             return group.stream()
                     .mapToObj(m -> new Neighbours("in the middle of the group " + food.group(), m))
@@ -111,13 +116,13 @@ final class PriceNeighbours {
     }
 
     private void warn(Priced priced, Neighbours others) {
-        PriceSlip slip = PriceSlip.likeliest(priced.minorPerKg / others.minorPerKg);
+        PriceSlip slip = PriceSlip.likeliest(priced.minorPerKg / others.minorPerKg, priced.grams, priced.price);
         Span at = priced.row.cell(slip.column()).at();
         problems.warning(
                 at,
                 "an edible kg costs %s; %s it costs about %s"
                         .formatted(money(priced.minorPerKg), others.who, money(others.minorPerKg)),
-                slip.says(priced.pack));
+                slip.says(priced.grams, priced.price));
     }
 
     private static String money(double minor) {

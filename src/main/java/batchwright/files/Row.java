@@ -28,6 +28,16 @@ final class Row {
         return sound;
     }
 
+    /** The first cell of a line that is not sound: whatever is wrong behind it, this one says what it should. */
+    Optional<Written> sure(String column) {
+        boolean first = Integer.valueOf(0).equals(columns.get(column)) && !cells.isEmpty();
+        return first ? Optional.of(cells.get(0)).filter(cell -> !cell.isEmpty()) : Optional.empty();
+    }
+
+    boolean hasColumn(String column) {
+        return columns.containsKey(column);
+    }
+
     /** The cell, which may be empty. */
     Written cell(String column) {
         Integer index = columns.get(column);

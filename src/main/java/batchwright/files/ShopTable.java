@@ -27,6 +27,10 @@ final class ShopTable {
     private static final Range PRICE =
             Range.of("price", "0.01", "10000", "", "what is free at home belongs in the pantry");
     private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
+    /** Such as $2.49, 2.49 USD, 2,49 \u20ac. */
+    private static final Pattern WITH_CURRENCY =
+            Pattern.compile("[\\p{Sc}\\p{L}]+\\.?\\s*[0-9.,]+|[0-9.,]+\\s*[\\p{Sc}\\p{L}]+\\.?");
+
     private static final int MINOR_DIGITS = 2;
 
     private final FoodNames foods;
@@ -48,7 +52,7 @@ final class ShopTable {
         var table = new ShopTable(foods, problems);
         int before = problems.errors();
         Optional<List<Row>> rows = file.flatMap(f -> CsvTable.rows(f, COLUMNS, OPTIONAL, problems));
-        rows.ifPresent(all -> all.stream().filter(Row::isSound).forEach(table::row));
+        rows.ifPresent(all -> all.forEach(table::row));
         table.neighbours.check();
         table.complete = rows.isPresent() && problems.errors() == before;
         return table;
@@ -69,6 +73,10 @@ final class ShopTable {
     }
 
     private void row(Row row) {
+        if (!row.isSound()) {
+            row.sure("food").ifPresent(foods::find);
+            return;
+        }
         int before = problems.errors();
         Optional<Food> food = row.need("food", "Enter a food of the catalogue").flatMap(foods::find);
         Optional<Written> shop = row.need("shop", "Enter the name of the shop");
@@ -80,6 +88,9 @@ final class ShopTable {
         row.need("currency", "Enter a currency such as USD").ifPresent(this::sameCurrency);
         Optional<LocalDate> seen =
                 row.need("seen", "Enter the day you saw the price: 2026-10-15").flatMap(new Dates(problems)::read);
+        if (food.isPresent() && contents.isPresent() && price.isPresent()) {
+            neighbours.add(food.get(), contents.get().grams(), price.get(), row);
+        }
         if (problems.errors() == before && food.isPresent()) {
             String where = shop.orElseThrow().text();
             String says = label.orElseThrow().text();
@@ -95,7 +106,6 @@ final class ShopTable {
                     row.cell("note").text());
             packs.computeIfAbsent(food.get(), f -> new ArrayList<>())
                     .add(step.map(pack::looseBy).orElse(pack));
-            neighbours.add(pack, row);
         }
     }
 
@@ -111,10 +121,18 @@ final class ShopTable {
                     "what is sold loose is neither a multipack nor drained",
                     "expected in grams the weight that the price is for, such as 1000, and no drained weight");
         }
-        return new Numbers(problems).decimal(cell, STEP);
+        return new Weights(problems).read(cell, STEP, "expected grams such as 100");
     }
 
     private Optional<Money> price(Row row) {
+        Written cell = row.cell("price");
+        if (WITH_CURRENCY.matcher(cell.text()).matches()) {
+            problems.error(
+                    cell,
+                    cell.quoted() + " is more than a number",
+                    "expected the digits alone, such as 2.49: the currency has its own column");
+            return Optional.empty();
+        }
         Optional<BigDecimal> price = row.decimal("price", PRICE);
         if (price.isPresent() && price.get().stripTrailingZeros().scale() > MINOR_DIGITS) {
             problems.error(row.cell("price"), "the price has more than two decimals", "expected a price such as 2.49");

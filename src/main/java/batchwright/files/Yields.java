@@ -6,6 +6,7 @@ import batchwright.text.SourceFile;
 import batchwright.text.Written;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -61,11 +62,24 @@ final class Yields {
         return found;
     }
 
+    /** The method of this food that a text ends with, so that its comma was forgotten: 100 g boiled, 100 g,boiled. */
+    Optional<String> methodAtEnd(Food food, String text) {
+        return byFood.getOrDefault(food, List.of()).stream()
+                .map(CookedYield::method)
+                .filter(method -> text.endsWith(" " + method) || text.endsWith("," + method))
+                .max(Comparator.comparingInt(String::length));
+    }
+
     private void row(Row row) {
-        Optional<CookedYield> cooked = row.isSound() ? cooked(row) : Optional.empty();
+        Optional<CookedYield> cooked = row.isSound() ? cooked(row) : unsound(row);
         cooked.ifPresentOrElse(
                 y -> byFood.computeIfAbsent(y.food(), f -> new ArrayList<>()).add(y),
                 () -> broken.add(row.cell("food").text()));
+    }
+
+    private Optional<CookedYield> unsound(Row row) {
+        row.sure("food").ifPresent(foods::find);
+        return Optional.empty();
     }
 
     private Optional<CookedYield> cooked(Row row) {

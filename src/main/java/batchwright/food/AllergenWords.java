@@ -44,7 +44,7 @@ public final class AllergenWords {
             chickpea flour, gram flour, lentil flour, pea flour, bean flour, buckwheat flour, oat flour, rye flour, \
             barley flour, millet flour, sorghum flour, teff flour, quinoa flour, amaranth flour, arrowroot flour, \
             tapioca flour, cassava flour, coconut flour, carob flour, peanut flour, seed flour, sesame flour, flour corn
-            gluten | barley, rye, oat, oatmeal, granola, malt, triticale, beer, worcestershire | gluten free, root beer, ginger beer
+            gluten | barley, rye, oat, oatmeal, granola, muesli, malt, triticale, beer, worcestershire | gluten free, root beer, ginger beer
             soy | soy, soya, soybean, soymilk, tofu, tempeh, miso, edamame, natto, tamari, teriyaki, hoisin, shoyu, oyster sauce \
             | soy free, soybean oil, oil soybean, oil industrial soy
             sesame | sesame, tahini, halva, halvah, hummus | sesame free

@@ -47,6 +47,10 @@ class AmountGrammarTest {
         "0.5 g, 0.5",
         "1.2 kg, 1200",
         "1/2 kg, 500",
+        "2 lb, 907.18",
+        "1/2 lb, 226.8",
+        "6 oz, 170.1",
+        "½ kg, 500",
     })
     void weights(String text, BigDecimal grams) {
         assertThat(read(text)).hasValueSatisfying(amount -> {
@@ -61,6 +65,12 @@ class AmountGrammarTest {
         "2 tbsp, 30, 2 tbsp",
         "2tbsp, 30, 2 tbsp",
         "2 tablespoons, 30, 2 tbsp",
+        "2 Tbsp, 30, 2 tbsp",
+        "2 tbs, 30, 2 tbsp",
+        "2 TBSP, 30, 2 tbsp",
+        "1½ Cups of penne, 135, 1 1/2 cups of penne",
+        "1 ½ tbsp, 22.5, 1 1/2 tbsp",
+        "⅔ cup of penne, 60, 2/3 cup of penne",
         "1/2 cup of penne, 45, 1/2 cup of penne",
         "1 1/2 cups of penne, 135, 1 1/2 cups of penne",
         "1  1/2 cup of penne, 135, 1 1/2 cups of penne",
@@ -101,13 +111,13 @@ class AmountGrammarTest {
                 "1/2",
                 "2 cups",
                 "2 spoons",
-                "2 TBSP",
                 "2 grams",
-                "5 lb",
+                "300 lb",
+                "5 stone",
                 "2000 tbsp",
                 "999 1/2 kg",
                 "2 tbsp!",
-                "½ tbsp"
+                "½½ tbsp"
             })
     void what_is_refused_once(String text) {
         assertThat(read(text)).isEmpty();

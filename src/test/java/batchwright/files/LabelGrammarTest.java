@@ -83,7 +83,11 @@ class LabelGrammarTest {
         "1550kJ/370kcal, 370",
         "370 kcal (1550 kJ), 370",
         "1550 KJ = 370 Kcal, 370",
-        "0 kcal, 0"
+        "0 kcal, 0",
+        "120 Calories, 120",
+        "120 Cal, 120",
+        "Calories 120, 120",
+        "120 calories / 502 kJ, 120"
     })
     void energies(String text, String kcal) {
         assertThat(new EnergyGrammar(problems).read(written(text)).map(LabelEnergy::kcal))

@@ -19,6 +19,7 @@ class PriceNeighboursTest {
         quinoa,corner market,bag,454,3.99               | quinoa,corner market,bag,454,399                | cents? Then it should be 3.99
         sardines,corner market,can,106,1.79             | sardines,corner market,can,106,179              | cents? Then it should be 1.79
         cod,corner market,"bag, frozen fillets",680,11.99 | cod,corner market,bag,1,11.99                 | kg? Then it should be 1000 g
+        cod,corner market,"bag, frozen fillets",680,11.99 | cod,corner market,bag,11.99,680               | place? Then it should be 680 g for 11.99
         walnuts,corner market,"bag, shelled",454,7.49   | walnuts,corner market,bag,454,749               | cents? Then it should be 7.49
         """)
     void a_slip_is_found(String right, String wrong, String says) {
