@@ -7,6 +7,11 @@ import batchwright.needs.NeedsCalculator;
 public final class NeedsOfEater {
     private NeedsOfEater() {}
 
+    /** @throws Refused when the answers do not make an eater */
+    public static Needs answer(ProfileAnswers answers) {
+        return NeedsCalculator.needsOf(answers.eater());
+    }
+
     /** @throws Refused when there is no such eater, or a file has an error */
     public static Needs answer(Workspace workspace, String eater) {
         return NeedsCalculator.needsOf(new Eaters(workspace, workspace.kitchen()).one(eater));

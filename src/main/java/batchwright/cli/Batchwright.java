@@ -121,6 +121,11 @@ final class Batchwright implements Runnable {
         return exit.code();
     }
 
+    /** Somebody to ask, unless the command line says that nobody is. */
+    Optional<Input> keyboard() {
+        return terminal.input();
+    }
+
     void complain(String text) {
         terminal.err().print(text);
     }

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
+import java.util.Optional;
 
 /** Starts the program: command line in, text out, exit code. */
 public final class Main {
@@ -24,7 +25,17 @@ public final class Main {
 
     /** Runs one command in the current folder; never ends the process. */
     public static int run(String[] args, PrintStream out, PrintStream err) {
-        return run(args, new Terminal(out, err), new MakePlan(), Path.of(""), Clock.system(ZoneId.systemDefault()));
+        return run(
+                args,
+                new Terminal(out, err, keyboard()),
+                new MakePlan(),
+                Path.of(""),
+                Clock.system(ZoneId.systemDefault()));
+    }
+
+    /** There is a console only when both sides of it are: nothing is asked in a pipe. */
+    private static Optional<Input> keyboard() {
+        return Optional.ofNullable(System.console()).map(console -> () -> Optional.ofNullable(console.readLine()));
     }
 
     static int run(String[] args, Terminal terminal, MakePlan plans, Path here, Clock clock) {

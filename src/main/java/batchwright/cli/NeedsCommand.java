@@ -1,6 +1,8 @@
 package batchwright.cli;
 
 import batchwright.app.NeedsOfEater;
+import batchwright.app.ProfileAnswers;
+import batchwright.app.ProfileQuestion;
 import batchwright.app.Refused;
 import batchwright.needs.Needs;
 import batchwright.needs.ProjectionOfNeeds;
@@ -11,19 +13,26 @@ import batchwright.report.NeedsJson;
 import batchwright.report.NeedsText;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
-/** needs EATER, needs --activities */
+/** needs EATER, needs with answers or questions, needs --activities */
 @Command(
         name = "needs",
         header = "How much should I eat: energy and protein a day, with every source.",
-        customSynopsis = {"needs EATER [--weeks N] [OPTIONS]", "needs --activities [OPTIONS]"},
+        customSynopsis = {
+            "needs EATER [--weeks N] [OPTIONS]",
+            "needs [ANSWERS] [--save NAME] [OPTIONS]   without an eater it asks",
+            "needs --activities [OPTIONS]"
+        },
         footer = {
             "  java -jar target/batchwright.jar needs lifter-gaining",
             "  java -jar target/batchwright.jar needs desk-cutting --weeks 12"
@@ -55,17 +64,85 @@ final class NeedsCommand implements Callable<Integer> {
                     "List what a profile may say of activity: levels, multipliers, and the activities of a diary.")
     private boolean activities;
 
+    @Mixin
+    private AnswerOptions options = new AnswerOptions();
+
+    @Option(names = "--save", paramLabel = "NAME", description = "Also write the answers to profiles/NAME.yaml.")
+    private @Nullable String save;
+
+    @Option(names = "--no-input", description = "Never ask: answers that are missing are an error.")
+    private boolean noInput;
+
     @Override
     public Integer call() {
         if (activities) {
             return listActivities();
         }
-        if (eaters.size() != 1) {
-            throw Refused.because(
-                    eaters.isEmpty() ? "no eater is named" : "needs answers for one eater at a time",
-                    "Name one profile: needs lifter-gaining.");
+        if (eaters.isEmpty()) {
+            return ofAnswers();
         }
-        Needs needs = NeedsOfEater.answer(program.workspace(), eaters.get(0));
+        if (eaters.size() != 1) {
+            throw Refused.because("needs answers for one eater at a time", "Name one profile: needs lifter-gaining.");
+        }
+        if (options.any() || save != null) {
+            throw Refused.because(
+                    "an eater is named, and answers are given too",
+                    "Change the profile of " + eaters.get(0) + ", or leave it out and give all answers.");
+        }
+        return answer(NeedsOfEater.answer(program.workspace(), eaters.get(0)));
+    }
+
+    private int ofAnswers() {
+        Optional<Input> keyboard = noInput ? Optional.empty() : program.keyboard();
+        if (keyboard.isEmpty() && !options.any()) {
+            throw Refused.because(
+                    "no eater is named",
+                    "Name one profile: needs lifter-gaining; or give answers: "
+                            + missing(ProfileQuestion.list().stream()
+                                    .filter(question -> question.needed()
+                                            && question.applies().test(Map.of()))
+                                    .toList())
+                            + ".");
+        }
+        var answers = new ProfileAnswers(program.workspace());
+        options.putInto(answers);
+        return keyboard.isPresent() && !answers.missing().isEmpty() ? asked(answers, keyboard.get()) : given(answers);
+    }
+
+    private int given(ProfileAnswers answers) {
+        if (!answers.missing().isEmpty()) {
+            throw Refused.because(
+                    "answers are missing: " + missing(answers.missing()), "Give them too, or name a profile.");
+        }
+        Needs needs = NeedsOfEater.answer(answers);
+        if (save != null) {
+            program.complain("Written: " + answers.save(save, save) + "\n");
+        }
+        return answer(needs);
+    }
+
+    private int asked(ProfileAnswers answers, Input keyboard) {
+        var dialogue = new ProfileDialogue(keyboard, program::complain, answers);
+        try {
+            dialogue.run();
+            program.complain("\n");
+            int code = answer(NeedsOfEater.answer(answers));
+            Optional<String> written = save == null ? dialogue.save() : Optional.of(answers.save(save, save));
+            written.ifPresent(path -> program.complain("Written: " + path + "\n"));
+            return code;
+        } catch (ProfileDialogue.Quit quit) {
+            program.complain("\nNothing was saved.\n");
+            return ExitCode.INTERRUPTED.code();
+        }
+    }
+
+    private static String missing(List<ProfileQuestion> questions) {
+        return questions.stream()
+                .map(question -> AnswerOptions.of(question.key()))
+                .collect(Collectors.joining(", "));
+    }
+
+    private int answer(Needs needs) {
         if (weeks == null) {
             return program.answer(program.json ? NeedsJson.of(needs) : NeedsText.of(needs));
         }

@@ -46,6 +46,11 @@ public final class FolderFiles implements DataFiles {
         }
     }
 
+    /** Where a path such as profiles/me.yaml is on the disk. */
+    public Path path(String path) {
+        return root.resolve(path);
+    }
+
     @Override
     public List<String> list(String folder) {
         return entries(folder, Files::isRegularFile);

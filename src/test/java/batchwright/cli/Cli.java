@@ -8,6 +8,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
 
 /** Runs command lines in a folder, as a shell would. */
 final class Cli {
@@ -18,18 +21,26 @@ final class Cli {
 
     private final Path here;
     private final MakePlan plans;
+    private final Optional<Input> input;
 
-    private Cli(Path here, MakePlan plans) {
+    private Cli(Path here, MakePlan plans, Optional<Input> input) {
         this.here = here;
         this.plans = plans;
+        this.input = input;
     }
 
     static Cli in(Path here) {
-        return new Cli(here, new MakePlan());
+        return in(here, new MakePlan());
     }
 
     static Cli in(Path here, MakePlan plans) {
-        return new Cli(here, plans);
+        return new Cli(here, plans, Optional.empty());
+    }
+
+    /** With somebody at the keyboard who types these lines, and then no more. */
+    Cli typing(String... lines) {
+        Iterator<String> typed = List.of(lines).iterator();
+        return new Cli(here, plans, Optional.of(() -> typed.hasNext() ? Optional.of(typed.next()) : Optional.empty()));
     }
 
     record Result(int code, String out, String err) {
@@ -47,7 +58,9 @@ final class Cli {
         var out = new ByteArrayOutputStream();
         var err = new ByteArrayOutputStream();
         var terminal = new Terminal(
-                new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8));
+                new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                input);
         int code = Main.run(args, terminal, plans, here, NOON);
         return new Result(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }

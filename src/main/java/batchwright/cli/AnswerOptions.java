@@ -1,0 +1,103 @@
+package batchwright.cli;
+
+import batchwright.app.ProfileAnswers;
+import batchwright.app.ProfileQuestion;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** The answers of a profile as options, each in the words that a profile takes. */
+final class AnswerOptions {
+    @Option(names = "--sex", paramLabel = "SEX", description = "female or male, as the published equations use it.")
+    private @Nullable String sex;
+
+    @Option(names = "--age", paramLabel = "YEARS", description = "Age in years.")
+    private @Nullable String age;
+
+    @Option(names = "--weight", paramLabel = "WEIGHT", description = "Such as \"74 kg\" or \"163 lb\".")
+    private @Nullable String weight;
+
+    @Option(names = "--height", paramLabel = "HEIGHT", description = "Such as \"181 cm\" or \"5 ft 11 in\".")
+    private @Nullable String height;
+
+    @Option(
+            names = "--body-fat",
+            paramLabel = "SHARE",
+            description = "Such as \"15 %%\" when it was measured, or estimate.")
+    private @Nullable String bodyFat;
+
+    @Option(
+            names = "--tape",
+            paramLabel = "GIRTH=LENGTH",
+            description = "For an estimate: neck, waist and of women hips, such as --tape \"neck=38 cm\".")
+    private Map<String, String> tape = new LinkedHashMap<>();
+
+    @Option(
+            names = "--activity",
+            paramLabel = "LEVEL",
+            description = "sedentary, active, vigorous, a number such as 1.65, or diary.")
+    private @Nullable String activity;
+
+    @Option(
+            names = "--diary",
+            paramLabel = "ACTIVITY=TIME",
+            description = "A line of the diary, such as --diary \"sleeping=8 h\"; together a day or a week.")
+    private Map<String, String> diary = new LinkedHashMap<>();
+
+    @Option(
+            names = "--goal",
+            paramLabel = "GOAL",
+            description = "hold, \"gain 0.25 %% a week\", \"lose 300 kcal a day\", \"reach 78 kg by 2027-03-01\".")
+    private @Nullable String goal;
+
+    @Option(
+            names = "--experience",
+            paramLabel = "WORD",
+            description = "With weights: novice, intermediate or advanced.")
+    private @Nullable String experience;
+
+    @Option(
+            names = "--health",
+            paramLabel = "QUESTION=ANSWER",
+            description = "yes or no to a question of health, such as --health kidney_disease=no.")
+    private Map<String, String> health = new LinkedHashMap<>();
+
+    boolean any() {
+        return !answers().isEmpty();
+    }
+
+    void putInto(ProfileAnswers profile) {
+        answers().forEach(profile::put);
+    }
+
+    private Map<String, String> answers() {
+        Map<String, String> answers = new LinkedHashMap<>();
+        put(answers, "sex", sex);
+        put(answers, "age", age);
+        put(answers, "weight", weight);
+        put(answers, "height", height);
+        put(answers, "body_fat", bodyFat);
+        tape.forEach((girth, length) -> answers.put("tape." + girth, length));
+        put(answers, "activity", activity == null && !diary.isEmpty() ? ProfileQuestion.DIARY : activity);
+        diary.forEach((line, time) -> answers.put(ProfileQuestion.DIARY + "." + line, time));
+        put(answers, "goal", goal);
+        put(answers, "experience", experience);
+        health.forEach((question, answer) -> answers.put("health." + question, answer));
+        return answers;
+    }
+
+    private static void put(Map<String, String> answers, String key, @Nullable String answer) {
+        if (answer != null) {
+            answers.put(key, answer);
+        }
+    }
+
+    /** The option that answers a question. */
+    static String of(String key) {
+        int dot = key.indexOf('.');
+        return dot < 0
+                ? "--" + key.replace('_', '-')
+                : "--" + key.substring(0, dot) + " " + key.substring(dot + 1) + "=";
+    }
+}
