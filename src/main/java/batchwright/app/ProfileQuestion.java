@@ -1,6 +1,9 @@
 package batchwright.app;
 
+import batchwright.person.HealthQuestion;
+import batchwright.person.Sex;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -107,11 +110,7 @@ public record ProfileQuestion(
                         "experience with weights",
                         "Experience in training with weights: novice, intermediate or advanced?",
                         "novice")));
-        all.addAll(List.of(
-                health("pregnant_or_breastfeeding", "Are you pregnant or breastfeeding?"),
-                health("eating_disorder", "Have you, or had you, an eating disorder?"),
-                health("kidney_disease", "Have you a kidney disease?"),
-                health("diabetes_medicine", "Do you take medicine for diabetes?")));
+        Arrays.stream(HealthQuestion.values()).map(ProfileQuestion::health).forEach(all::add);
         return List.copyOf(all);
     }
 
@@ -123,8 +122,17 @@ public record ProfileQuestion(
         return new ProfileQuestion(key, label, asks, same(example), Pair.NONE, false, ProfileQuestion::always);
     }
 
-    private static ProfileQuestion health(String key, String asks) {
-        return optional("health." + key, key.replace('_', ' '), asks + " You need not say.", "no");
+    private static ProfileQuestion health(HealthQuestion question) {
+        String words = question.words();
+        return new ProfileQuestion(
+                "health." + question.key(),
+                words,
+                "Yes or no: " + words + "? You need not say.",
+                same("no"),
+                Pair.NONE,
+                false,
+                answers -> question.concerns(Sex.FEMALE)
+                        && (question.concerns(Sex.MALE) || "female".equals(answers.get("sex"))));
     }
 
     /** The neck may be left out; whoever gives it gives the others too. */

@@ -4,6 +4,7 @@ import batchwright.app.ProfileAnswers;
 import batchwright.app.ProfileQuestion;
 import batchwright.app.Refused;
 import batchwright.report.Fault;
+import batchwright.report.Wrapped;
 import batchwright.text.Problem;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -52,7 +53,8 @@ final class ProfileDialogue {
      */
     void run() {
         say.accept(
-                "Some questions first. Enter alone leaves out what you need not say; back goes one question back, quit ends.\n");
+                Wrapped.lines(
+                        "Some questions first. Enter alone leaves out what you need not say; back goes one question back, quit ends."));
         askUnits();
         do {
             askAll();
@@ -65,7 +67,7 @@ final class ProfileDialogue {
             answers.eater();
             return true;
         } catch (Refused refused) {
-            refused.faults().forEach(fault -> say.accept(fault.wrong() + "\n" + fault.cure() + "\n"));
+            refused.faults().forEach(fault -> say.accept(Wrapped.lines(fault.wrong()) + Wrapped.lines(fault.cure())));
             return false;
         }
     }
@@ -155,7 +157,10 @@ final class ProfileDialogue {
     private boolean isDiaryFull(ProfileQuestion question) {
         Deque<String> lines = new ArrayDeque<>();
         while (true) {
-            String line = ask(question.asks() + " " + hint(question));
+            String line = ask(
+                    lines.isEmpty()
+                            ? question.asks() + " " + hint(question)
+                            : "The next activity and its hours; Enter when the day or the week is full.");
             if (line.equals("back")) {
                 if (lines.isEmpty()) {
                     return false;
@@ -198,7 +203,10 @@ final class ProfileDialogue {
     }
 
     private void explain(List<Problem> wrong) {
-        wrong.stream().limit(1).map(Fault::of).forEach(fault -> say.accept(fault.wrong() + "\n" + fault.cure() + "\n"));
+        wrong.stream()
+                .limit(1)
+                .map(Fault::of)
+                .forEach(fault -> say.accept(Wrapped.lines(fault.wrong()) + Wrapped.lines(fault.cure())));
     }
 
     private String hint(ProfileQuestion question) {
@@ -250,7 +258,7 @@ final class ProfileDialogue {
     }
 
     private String ask(String question) {
-        say.accept("\n" + question + "\n> ");
+        say.accept("\n" + Wrapped.lines(question) + "> ");
         String answer = input.line().orElseThrow(Quit::new).strip();
         if (answer.equals("quit")) {
             throw new Quit();
