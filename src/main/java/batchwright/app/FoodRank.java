@@ -53,9 +53,11 @@ record FoodRank(Food food, int points, int place) {
         int points = 0;
         int place = 0;
         for (WordFit word : query) {
-            int best = word.best(has, overlookSlips);
-            points = best == WordFit.NONE ? WordFit.NONE : Math.min(WordFit.NONE, points + best);
-            place += best == WordFit.NONE ? 0 : place(food, word);
+            points += word.best(has, overlookSlips);
+            if (points >= WordFit.NONE) {
+                return new FoodRank(food, WordFit.NONE, 0);
+            }
+            place += place(food, word);
         }
         return new FoodRank(food, points, place);
     }

@@ -62,10 +62,12 @@ final class CsvTable {
 
     /** In a single line, such as one pasted from elsewhere. */
     private boolean wrongSeparatorIn(CsvLines.Line line) {
+        if (line.cells().size() >= leastCells) {
+            return false;
+        }
         String text = file.line(line.number());
         char separator = text.indexOf(';') >= 0 ? ';' : '\t';
-        boolean many = text.chars().filter(c -> c == separator).count() >= leastCells - 1;
-        if (line.cells().size() >= leastCells || leastCells < 2 || !many) {
+        if (text.chars().filter(c -> c == separator).count() < leastCells - 1) {
             return false;
         }
         problems.error(

@@ -34,12 +34,23 @@ final class DecimalCommas {
 
     /** One problem for the whole line, in place of all that would be wrong with the cells that were pushed. */
     static Optional<Problem> in(List<Written> cells, Map<String, Integer> columns) {
-        return NEVER_A_NUMBER.entrySet().stream()
-                .filter(column -> columns.containsKey(column.getKey()))
-                .map(column -> new DecimalCommas(cells, column.getKey(), columns.getOrDefault(column.getKey(), 0))
-                        .problem(column.getValue()))
-                .flatMap(Optional::stream)
-                .findFirst();
+        for (Map.Entry<String, Pattern> column : NEVER_A_NUMBER.entrySet()) {
+            int place = columns.getOrDefault(column.getKey(), -1);
+            if (place > 0
+                    && place < cells.size()
+                    && endsInDigit(cells.get(place).text())) {
+                Optional<Problem> problem = new DecimalCommas(cells, column.getKey(), place).problem(column.getValue());
+                if (problem.isPresent()) {
+                    return problem;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Quick to tell, for tables are long. */
+    private static boolean endsInDigit(String text) {
+        return !text.isEmpty() && Character.isDigit(text.charAt(text.length() - 1));
     }
 
     private Optional<Problem> problem(Pattern belongs) {

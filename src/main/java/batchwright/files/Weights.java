@@ -19,6 +19,7 @@ final class Weights {
             "oz", new BigDecimal("28.349523125"),
             "lb", new BigDecimal("453.59237"),
             "lbs", new BigDecimal("453.59237"));
+    private static final Pattern NUMBER = Pattern.compile("[0-9]+");
     private static final Pattern FORM = Pattern.compile("(\\S*?[0-9.,])\\s*([a-zA-Z]*)");
     /** As fine as any scale in a kitchen. */
     private static final int DECIMALS = 2;
@@ -40,6 +41,9 @@ final class Weights {
      * @param expected what to write instead of something that is no weight
      */
     Optional<BigDecimal> read(Written written, Range range, String expected) {
+        if (NUMBER.matcher(written.text()).matches()) {
+            return new Numbers(problems).decimal(written, range);
+        }
         Matcher form = FORM.matcher(written.text());
         if (!form.matches() || !(form.group(2).isEmpty() || isUnit(form.group(2)))) {
             problems.error(written, written.quoted() + " is not a weight in g", expected);

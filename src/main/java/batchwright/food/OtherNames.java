@@ -61,7 +61,21 @@ public final class OtherNames {
     }
 
     private boolean isIn(List<String> words) {
-        return other.stream().allMatch(mine -> words.stream().anyMatch(word -> Words.areOne(mine, word)));
+        for (String mine : other) {
+            if (!isAmong(words, mine)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean isAmong(List<String> words, String wanted) {
+        for (String word : words) {
+            if (Words.areOne(word, wanted)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Ours stand where the first of the others stood. */
@@ -69,7 +83,7 @@ public final class OtherNames {
         var replaced = new ArrayList<String>();
         boolean done = false;
         for (String word : words) {
-            if (other.stream().noneMatch(mine -> Words.areOne(mine, word))) {
+            if (!isAmong(other, word)) {
                 replaced.add(word);
             } else if (!done) {
                 replaced.addAll(ours);
