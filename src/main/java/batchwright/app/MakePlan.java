@@ -14,6 +14,7 @@ import batchwright.plan.PlanResult;
 import batchwright.plan.Planner;
 import batchwright.plan.Proof;
 import batchwright.plan.Seat;
+import batchwright.plan.Watch;
 import batchwright.report.PlanAnswer;
 import batchwright.report.PlanAnswer.Status;
 import batchwright.solve.BatchPlanner;
@@ -33,11 +34,17 @@ public final class MakePlan {
         this.planner = planner;
     }
 
+    /** The same, unwatched. */
+    public PlanAnswer answer(Workspace workspace, PlanQuestion question) {
+        return answer(workspace, question, Watch.NONE);
+    }
+
     /**
+     * @param watch looks on while the plan is searched, and may end that
      * @throws Refused when there is no such eater, or a file has an error
      * @throws FailedAudit when the planner's plan is wrong
      */
-    public PlanAnswer answer(Workspace workspace, PlanQuestion question) {
+    public PlanAnswer answer(Workspace workspace, PlanQuestion question, Watch watch) {
         Kitchen all = workspace.kitchen();
         Kitchen kitchen = cookingOnly(question.onlyDishes(), all);
         List<Needs> needs = new Eaters(workspace, all)
@@ -54,7 +61,7 @@ public final class MakePlan {
                 question.budget(),
                 question.mostDishes(),
                 question.patience());
-        return planner.plan(request).match(new PlanResult.Cases<>() {
+        return planner.plan(request, watch).match(new PlanResult.Cases<>() {
             @Override
             public PlanAnswer planned(PlanResult.Planned planned) {
                 Plan plan = planned.plan();
@@ -70,18 +77,23 @@ public final class MakePlan {
 
             @Override
             public PlanAnswer noPlan(PlanResult.NoPlan none) {
-                List<Clash> clashes = none.clashes().isEmpty()
-                        ? new ClashFinder(planner).clashes(request, none.proof())
-                        : none.clashes();
+                List<Clash> clashes = none.clashes().isEmpty() ? clashes(request, none.proof(), watch) : none.clashes();
                 return answer(all, needs, question, Status.NO_PLAN, none.proof(), Optional.empty(), clashes);
             }
 
             @Override
             public PlanAnswer gaveUp(PlanResult.GaveUp gaveUp) {
                 Optional<Audited> best = gaveUp.best().map(plan -> new Audited(plan, audit(request, plan)));
-                return answer(all, needs, question, Status.NOT_PROVEN, gaveUp.proof(), best, List.of());
+                Proof proof = gaveUp.proof().stoppedBySomebody(watch.stop());
+                return answer(all, needs, question, Status.NOT_PROVEN, proof, best, List.of());
             }
         });
+    }
+
+    /** None when somebody stops the search for them: what is half known would be said wrongly. */
+    private List<Clash> clashes(PlanRequest request, Proof proof, Watch watch) {
+        List<Clash> clashes = new ClashFinder(new UntilStopped(planner, watch)).clashes(request, proof);
+        return watch.stop() ? List.of() : clashes;
     }
 
     /** @throws Refused when there is no such dish */

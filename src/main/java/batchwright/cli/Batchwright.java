@@ -126,6 +126,11 @@ final class Batchwright implements Runnable {
         return terminal.input();
     }
 
+    /** Tells how far a search is, if it takes long and somebody looks. */
+    ProgressLine progress(Interruption interruption) {
+        return new ProgressLine(terminal.err(), terminal.somebodyLooks(), interruption::asked).start();
+    }
+
     void complain(String text) {
         terminal.err().print(text);
     }

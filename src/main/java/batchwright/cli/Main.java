@@ -27,7 +27,7 @@ public final class Main {
     public static int run(String[] args, PrintStream out, PrintStream err) {
         return run(
                 args,
-                new Terminal(out, err, keyboard()),
+                new Terminal(out, err, keyboard(), Screen::isTerminal),
                 new MakePlan(),
                 Path.of(""),
                 Clock.system(ZoneId.systemDefault()));

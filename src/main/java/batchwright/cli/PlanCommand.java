@@ -92,10 +92,18 @@ final class PlanCommand implements Callable<Integer> {
             throw Refused.because(eaters.size() + " eaters are named", "Name at most " + MOST_EATERS + ".");
         }
         PlanQuestion question = question();
-        PlanAnswer answer = program.plans().answer(program.workspace(), question);
-        return program.answer(
-                program.json ? PlanJson.of(answer) : PlanText.of(answer, program.commands(), nutrients),
-                exit(answer.status()));
+        try (var interruption = new Interruption(() -> program.complain("\nStopped at once: no plan is shown.\n"))) {
+            PlanAnswer answer = answer(question, interruption);
+            return program.answer(
+                    program.json ? PlanJson.of(answer) : PlanText.of(answer, program.commands(), nutrients),
+                    exit(answer.status(), interruption.asked()));
+        }
+    }
+
+    private PlanAnswer answer(PlanQuestion question, Interruption interruption) {
+        try (var progress = program.progress(interruption)) {
+            return program.plans().answer(program.workspace(), question, progress);
+        }
     }
 
     private PlanQuestion question() {
@@ -108,11 +116,11 @@ final class PlanCommand implements Callable<Integer> {
                 Duration.ofSeconds(new Given("--seconds", seconds).whole(1, MOST_SECONDS, "seconds")));
     }
 
-    private static ExitCode exit(PlanAnswer.Status status) {
+    private static ExitCode exit(PlanAnswer.Status status, boolean interrupted) {
         return switch (status) {
             case PLANNED -> ExitCode.DONE;
-            case NO_PLAN -> ExitCode.NO_PLAN;
-            case NOT_PROVEN -> ExitCode.NOT_PROVEN;
+            case NO_PLAN -> interrupted ? ExitCode.INTERRUPTED : ExitCode.NO_PLAN;
+            case NOT_PROVEN -> interrupted ? ExitCode.INTERRUPTED : ExitCode.NOT_PROVEN;
         };
     }
 }

@@ -4,6 +4,11 @@ package batchwright.plan;
 public interface Planner {
     PlanResult plan(PlanRequest request);
 
+    /** The same, watched. A planner that tells nothing and cannot be stopped just plans. */
+    default PlanResult plan(PlanRequest request, Watch watch) {
+        return plan(request);
+    }
+
     /** Whether any plan keeps every rule, whatever it costs within the budget. Quicker than planning. */
     Possible possible(PlanRequest request);
 

@@ -10,12 +10,22 @@ import java.time.Duration;
  * @param lowerBound no plan that keeps every rule costs less than this
  * @param nodes how many relaxations were solved
  * @param took wall time of the search; the only value that may differ between two runs on the same files
+ * @param interrupted whether somebody stopped the search before the proof
  */
-public record Proof(Money cost, Money lowerBound, long nodes, Duration took) {
+public record Proof(Money cost, Money lowerBound, long nodes, Duration took, boolean interrupted) {
     /** Before anything was searched. */
     public static final Proof NONE = new Proof(Money.ZERO, Money.ZERO, 0, Duration.ZERO);
 
+    /** Of a search that nobody stopped. */
+    public Proof(Money cost, Money lowerBound, long nodes, Duration took) {
+        this(cost, lowerBound, nodes, took, false);
+    }
+
     public boolean provenCheapest() {
         return lowerBound.compareTo(cost) >= 0;
+    }
+
+    public Proof stoppedBySomebody(boolean stopped) {
+        return new Proof(cost, lowerBound, nodes, took, stopped);
     }
 }

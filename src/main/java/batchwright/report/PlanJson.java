@@ -85,6 +85,7 @@ public final class PlanJson {
                 node,
                 "lower_bound_minor",
                 answer.status() == PlanAnswer.Status.NO_PLAN ? Optional.empty() : Optional.of(proof.lowerBound()));
+        node.put("interrupted", proof.interrupted());
         node.put("nodes", proof.nodes());
         node.put("seconds", BigDecimal.valueOf(proof.took().toMillis()).divide(MILLIS, 2, RoundingMode.HALF_UP));
     }

@@ -78,7 +78,8 @@ public final class PlanText {
             page.paragraph(
                     "  ",
                     "  ",
-                    "Time ended before the proof: no plan costs less than " + Show.money(bound, currency())
+                    (proof.interrupted() ? "Interrupted" : "Time ended") + " before the proof: no plan costs less than "
+                            + Show.money(bound, currency())
                             + ", this one "
                             + percentAbove(plan.cost(), bound) + " % more; " + searched(proof)
                             + ". Try more time with --seconds, or profiles that name the few snacks an eater likes"
@@ -126,7 +127,9 @@ public final class PlanText {
             page.paragraph("No plan for " + stopped() + ": a caution stops it.");
             cautions(Notice.of(answer));
         } else if (answer.status() == PlanAnswer.Status.NOT_PROVEN) {
-            page.paragraph(forWhom() + ": no plan found in the time given, and no proof that there is none.");
+            page.paragraph(forWhom() + ": no plan found "
+                    + (answer.proof().interrupted() ? "before the interruption" : "in the time given")
+                    + ", and no proof that there is none.");
             overBudget();
             page.paragraph(
                     "Try more time with --seconds, fewer days, or profiles that name the few snacks an eater likes"

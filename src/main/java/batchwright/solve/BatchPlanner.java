@@ -6,6 +6,7 @@ import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
 import batchwright.plan.Planner;
 import batchwright.plan.Proof;
+import batchwright.plan.Watch;
 import batchwright.quantity.Money;
 import batchwright.solve.mip.SearchResult;
 import java.time.Duration;
@@ -18,12 +19,17 @@ import java.util.Optional;
  * each container for a layout of containers over days ({@link DayByDay}); and which snacks on which day ({@link DealOut}).
  */
 public final class BatchPlanner implements Planner {
-    /** The search never knows the budget: it finds the cheapest plan, and that either fits the budget or tells what would. */
     @Override
     public PlanResult plan(PlanRequest request) {
+        return plan(request, Watch.NONE);
+    }
+
+    /** The search never knows the budget: it finds the cheapest plan, and that either fits the budget or tells what would. */
+    @Override
+    public PlanResult plan(PlanRequest request, Watch watch) {
         long start = System.nanoTime();
         PlanRequest unlimited = request.withBudget(Optional.empty());
-        Effort effort = effort(request);
+        Effort effort = effort(request, watch);
         SearchResult<DaysSolution> result = DishChoice.search(unlimited, Aim.LEAST_COST, effort);
         boolean proven = proven(result, effort);
         Optional<Plan> plan = result.best()
@@ -47,7 +53,7 @@ public final class BatchPlanner implements Planner {
 
     @Override
     public Possible possible(PlanRequest request) {
-        Effort effort = effort(request);
+        Effort effort = effort(request, Watch.NONE);
         SearchResult<DaysSolution> result = DishChoice.search(request, Aim.ANY_PLAN, effort);
         if (result.best().isPresent()) {
             return Possible.YES;
@@ -55,9 +61,9 @@ public final class BatchPlanner implements Planner {
         return proven(result, effort) ? Possible.NO : Possible.UNKNOWN;
     }
 
-    private static Effort effort(PlanRequest request) {
+    private static Effort effort(PlanRequest request, Watch watch) {
         long end = System.nanoTime() + request.patience().toNanos();
-        return new Effort(() -> System.nanoTime() > end);
+        return new Effort(() -> System.nanoTime() > end, watch);
     }
 
     private static boolean proven(SearchResult<?> result, Effort effort) {

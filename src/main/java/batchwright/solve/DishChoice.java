@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.DoubleSupplier;
 
 /**
  * The top of the search: which dishes are cooked. Branches on that alone; for each set of dishes that is worth it, the rest is
@@ -38,6 +39,7 @@ final class DishChoice implements Completion<DaysSolution> {
     private final Depth depth;
     private final List<Column> choices;
     private final Map<Set<Dish>, DishSetSearch> started = new HashMap<>();
+    private DoubleSupplier leastOpenBound = () -> 0;
 
     private DishChoice(TotalsDraft draft, Aim aim, Effort effort, Depth depth) {
         this.draft = draft;
@@ -54,7 +56,7 @@ final class DishChoice implements Completion<DaysSolution> {
     static SearchResult<DaysSolution> search(PlanRequest request, Aim aim, Effort effort) {
         Effort haste = effort.limited(HASTY_SETS);
         var good = search(request, aim, Depth.EVERY_DAY_ALIKE, effort, haste, Optional.empty());
-        if (request.mostDishes() > 1) {
+        if (request.mostDishes() > 1 && !effort.mustStop()) {
             PlanRequest fewer = request.withMostDishes(request.mostDishes() - 1);
             Effort some = effort.limited(STEPS_WITH_ONE_LESS);
             good = search(fewer, aim, Depth.THOROUGH, some, some, found(good));
@@ -70,11 +72,10 @@ final class DishChoice implements Completion<DaysSolution> {
             Effort overSets,
             Optional<Found<DaysSolution>> toBeat) {
         TotalsDraft draft = aim.complete(TotalsDraft.choosingDishes(request, new Menu(request)));
+        var choice = new DishChoice(draft, aim, effort, depth);
         var search = new BranchAndBound<>(
-                draft.model(),
-                new DishChoice(draft, aim, effort, depth),
-                toBeat.map(Found::cost).orElse(Double.POSITIVE_INFINITY),
-                overSets::mustStop);
+                draft.model(), choice, toBeat.map(Found::cost).orElse(Double.POSITIVE_INFINITY), overSets::mustStop);
+        choice.leastOpenBound = search::leastOpenBound;
         toBeat.map(Found::solution).ifPresent(search::startWith);
         var result = search.search();
         effort.count(result);
@@ -88,6 +89,7 @@ final class DishChoice implements Completion<DaysSolution> {
         if (depth == Depth.EVERY_DAY_ALIKE) {
             return new Verdict<>(glimpse(dishes, cutoff), parts);
         }
+        effort.proven(Math.min(point.bound(), leastOpenBound.getAsDouble()));
         DishSetSearch search = started.computeIfAbsent(dishes, set -> new DishSetSearch(totals(set), aim, effort));
         var result = search.goOn(Effort.inRound(point.round(), FIRST_STEPS), cutoff);
         if (result.state() == SearchResult.State.STOPPED) {
@@ -96,7 +98,7 @@ final class DishChoice implements Completion<DaysSolution> {
         } else {
             started.remove(dishes);
         }
-        return new Verdict<>(found(result), parts);
+        return new Verdict<>(news(result), parts);
     }
 
     @Override
@@ -126,7 +128,13 @@ final class DishChoice implements Completion<DaysSolution> {
         var dayByDay = new DayByDay(totals, aim, little, Depth.EVERY_DAY_ALIKE);
         var result = new BranchAndBound<>(totals.model(), dayByDay, cutoff, little::mustStop).search();
         effort.count(result);
-        return found(result);
+        return news(result);
+    }
+
+    private Optional<Found<DaysSolution>> news(SearchResult<DaysSolution> result) {
+        Optional<Found<DaysSolution>> found = found(result);
+        found.ifPresent(f -> effort.found(f.cost()));
+        return found;
     }
 
     private static Optional<Found<DaysSolution>> found(SearchResult<DaysSolution> result) {

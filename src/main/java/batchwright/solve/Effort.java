@@ -1,5 +1,6 @@
 package batchwright.solve;
 
+import batchwright.plan.Watch;
 import batchwright.solve.mip.SearchResult;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
@@ -11,15 +12,22 @@ final class Effort {
     private final BooleanSupplier stop;
     private final AtomicLong nodes;
     private final double[] leastLeftOut;
+    private final Told told;
 
     Effort(BooleanSupplier stop) {
-        this(stop, new AtomicLong(), nothingLeftOut());
+        this(stop, Watch.NONE);
     }
 
-    private Effort(BooleanSupplier stop, AtomicLong nodes, double[] leastLeftOut) {
+    /** Stops when the watch says so, too. */
+    Effort(BooleanSupplier stop, Watch watch) {
+        this(() -> stop.getAsBoolean() || watch.stop(), new AtomicLong(), nothingLeftOut(), new Told(watch));
+    }
+
+    private Effort(BooleanSupplier stop, AtomicLong nodes, double[] leastLeftOut, Told told) {
         this.stop = stop;
         this.nodes = nodes;
         this.leastLeftOut = leastLeftOut;
+        this.told = told;
     }
 
     private static double[] nothingLeftOut() {
@@ -29,12 +37,12 @@ final class Effort {
     /** A side search of at most so many steps. What it leaves out does not matter for the proof; what it spends counts. */
     Effort limited(long steps) {
         long[] left = {steps};
-        return new Effort(() -> left[0]-- <= 0 || mustStop(), nodes, nothingLeftOut());
+        return new Effort(() -> left[0]-- <= 0 || mustStop(), nodes, nothingLeftOut(), told.ofPlansOnly());
     }
 
     /** A part of this search that stops for a reason of its own, too, and can go on later. */
     Effort until(BooleanSupplier also) {
-        return new Effort(() -> also.getAsBoolean() || mustStop(), nodes, leastLeftOut);
+        return new Effort(() -> also.getAsBoolean() || mustStop(), nodes, leastLeftOut, told);
     }
 
     /** Steps for what is looked at again and again: four times as many in each round. */
@@ -45,11 +53,21 @@ final class Effort {
     /** A side search of just so many steps, whatever the clock says: its outcome depends on the files alone. */
     Effort steps(long steps) {
         long[] left = {steps};
-        return new Effort(() -> left[0]-- <= 0, nodes, nothingLeftOut());
+        return new Effort(() -> left[0]-- <= 0, nodes, nothingLeftOut(), told.ofPlansOnly());
     }
 
     boolean mustStop() {
         return stop.getAsBoolean();
+    }
+
+    /** Tells whoever watches of a whole plan [cents]. */
+    void found(double cost) {
+        told.found(cost);
+    }
+
+    /** Tells whoever watches what is proven [cents], unless this is only a side search. */
+    void proven(double bound) {
+        told.bound(Math.min(bound, leastLeftOut()));
     }
 
     /** Takes account of what a search has spent. */

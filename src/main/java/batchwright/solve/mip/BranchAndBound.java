@@ -122,7 +122,8 @@ public final class BranchAndBound<S> {
         return Optional.ofNullable(next);
     }
 
-    private double leastOpenBound() {
+    /** No solution in the open nodes costs less than this; the node that is being looked at is not among them. */
+    public double leastOpenBound() {
         return open.stream().mapToDouble(Node::bound).min().orElse(Double.POSITIVE_INFINITY);
     }
 
