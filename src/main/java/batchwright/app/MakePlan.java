@@ -17,6 +17,7 @@ import batchwright.plan.Seat;
 import batchwright.plan.Watch;
 import batchwright.report.PlanAnswer;
 import batchwright.report.PlanAnswer.Status;
+import batchwright.report.SessionsAnswer;
 import batchwright.solve.BatchPlanner;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -46,21 +47,11 @@ public final class MakePlan {
      */
     public PlanAnswer answer(Workspace workspace, PlanQuestion question, Watch watch) {
         Kitchen all = workspace.kitchen();
-        Kitchen kitchen = cookingOnly(question.onlyDishes(), all);
-        List<Needs> needs = new Eaters(workspace, all)
-                .all(question.eaters()).stream().map(NeedsCalculator::needsOf).toList();
-        if (needs.stream().anyMatch(n -> n.stopsPlanning() || n.target().isEmpty())) {
+        List<Needs> needs = needs(workspace, all, question.eaters());
+        if (stopped(needs)) {
             return answer(all, needs, question, Status.NO_PLAN, Proof.NONE, Optional.empty(), List.of());
         }
-        var request = new PlanRequest(
-                kitchen,
-                needs.stream()
-                        .map(n -> new Seat(n.eater(), n.target().orElseThrow()))
-                        .toList(),
-                question.days(),
-                question.budget(),
-                question.mostDishes(),
-                question.patience());
+        PlanRequest request = request(all, needs, question);
         return planner.plan(request, watch).match(new PlanResult.Cases<>() {
             @Override
             public PlanAnswer planned(PlanResult.Planned planned) {
@@ -90,8 +81,41 @@ public final class MakePlan {
         });
     }
 
+    /**
+     * The same with several cooking sessions.
+     *
+     * @throws Refused when there is no such eater, or a file has an error
+     * @throws FailedAudit when the sessions are wrong
+     */
+    public SessionsAnswer answer(Workspace workspace, SessionsQuestion question, Watch watch) {
+        return new MakeSessions(this, planner).answer(workspace, question, watch);
+    }
+
+    static List<Needs> needs(Workspace workspace, Kitchen kitchen, List<String> eaters) {
+        return new Eaters(workspace, kitchen)
+                .all(eaters).stream().map(NeedsCalculator::needsOf).toList();
+    }
+
+    /** Whether a caution stops planning for somebody. */
+    static boolean stopped(List<Needs> needs) {
+        return needs.stream().anyMatch(n -> n.stopsPlanning() || n.target().isEmpty());
+    }
+
+    /** @throws Refused when there is no such dish */
+    static PlanRequest request(Kitchen kitchen, List<Needs> needs, PlanQuestion question) {
+        return new PlanRequest(
+                cookingOnly(question.onlyDishes(), kitchen),
+                needs.stream()
+                        .map(n -> new Seat(n.eater(), n.target().orElseThrow()))
+                        .toList(),
+                question.days(),
+                question.budget(),
+                question.mostDishes(),
+                question.patience());
+    }
+
     /** None when somebody stops the search for them: what is half known would be said wrongly. */
-    private List<Clash> clashes(PlanRequest request, Proof proof, Watch watch) {
+    List<Clash> clashes(PlanRequest request, Proof proof, Watch watch) {
         List<Clash> clashes = new ClashFinder(new UntilStopped(planner, watch)).clashes(request, proof);
         return watch.stop() ? List.of() : clashes;
     }

@@ -9,7 +9,7 @@ import java.util.Optional;
  * What a plan is asked for, as the user says it.
  *
  * @param eaters paths or short ids of profiles, at least one
- * @param days 1 to 14
+ * @param days 1 to 28
  * @param budget most to spend
  * @param onlyDishes short ids of the dishes that may be cooked; empty when any may
  * @param mostDishes most dishes in the cooking session, at least 1

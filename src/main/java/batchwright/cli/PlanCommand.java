@@ -2,10 +2,14 @@ package batchwright.cli;
 
 import batchwright.app.PlanQuestion;
 import batchwright.app.Refused;
+import batchwright.app.SessionsQuestion;
 import batchwright.plan.PlanRequest;
 import batchwright.report.PlanAnswer;
 import batchwright.report.PlanJson;
 import batchwright.report.PlanText;
+import batchwright.report.SessionsAnswer;
+import batchwright.report.SessionsJson;
+import batchwright.report.SessionsText;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +17,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
@@ -47,7 +52,7 @@ final class PlanCommand implements Callable<Integer> {
             names = "--days",
             paramLabel = "N",
             defaultValue = "" + PlanRequest.USUAL_DAYS,
-            description = "Days to plan, 1 to 14; default ${DEFAULT-VALUE}.")
+            description = "Days to plan, 1 to 28; default ${DEFAULT-VALUE}.")
     private String days = "";
 
     @Option(
@@ -67,7 +72,7 @@ final class PlanCommand implements Callable<Integer> {
             names = "--dishes",
             paramLabel = "N",
             defaultValue = "" + PlanRequest.USUAL_MOST_DISHES,
-            description = "Most dishes in the cooking session, 1 to 10; default ${DEFAULT-VALUE}.")
+            description = "Most dishes in a cooking session, 1 to 10; default ${DEFAULT-VALUE}.")
     private String dishes = "";
 
     @Option(
@@ -83,6 +88,9 @@ final class PlanCommand implements Callable<Integer> {
                     "Show every nutrient of an average day beside published amounts; otherwise what is short or above.")
     private boolean nutrients;
 
+    @Mixin
+    private SessionOptions sessions = new SessionOptions();
+
     @Override
     public Integer call() {
         if (eaters.isEmpty()) {
@@ -93,6 +101,10 @@ final class PlanCommand implements Callable<Integer> {
         }
         PlanQuestion question = question();
         try (var interruption = new Interruption(() -> program.complain("\nStopped at once: no plan is shown.\n"))) {
+            Optional<SessionsQuestion> several = sessions.of(question);
+            if (several.isPresent()) {
+                return answer(several.get(), interruption);
+            }
             PlanAnswer answer = answer(question, interruption);
             return program.answer(
                     program.json ? PlanJson.of(answer) : PlanText.of(answer, program.commands(), nutrients),
@@ -104,6 +116,16 @@ final class PlanCommand implements Callable<Integer> {
         try (var progress = program.progress(interruption)) {
             return program.plans().answer(program.workspace(), question, progress);
         }
+    }
+
+    private int answer(SessionsQuestion question, Interruption interruption) {
+        SessionsAnswer answer;
+        try (var progress = program.progress(interruption)) {
+            answer = program.plans().answer(program.workspace(), question, progress);
+        }
+        return program.answer(
+                program.json ? SessionsJson.of(answer) : SessionsText.of(answer, program.commands(), nutrients),
+                exit(answer.status(), interruption.asked()));
     }
 
     private PlanQuestion question() {

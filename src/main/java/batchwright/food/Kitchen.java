@@ -84,6 +84,15 @@ public record Kitchen(
         return new Kitchen(foods, measures, yields, packs, other, pantry, currency, cookingDay);
     }
 
+    /** The same on another cooking day, with what is at home then. */
+    public Kitchen on(LocalDate day, Map<Food, List<Lot>> atHome) {
+        return new Kitchen(foods, measures, yields, packs, dishes, atHome, currency, day);
+    }
+
+    public Kitchen withPacks(Map<Food, List<Pack>> other) {
+        return new Kitchen(foods, measures, yields, other, dishes, pantry, currency, cookingDay);
+    }
+
     public Kitchen withoutPantry() {
         return new Kitchen(foods, measures, yields, packs, dishes, Map.of(), currency, cookingDay);
     }

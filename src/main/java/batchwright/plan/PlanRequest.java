@@ -20,7 +20,7 @@ import java.util.Optional;
  */
 public record PlanRequest(
         Kitchen kitchen, List<Seat> seats, int days, Optional<Money> budget, int mostDishes, Duration patience) {
-    public static final int MOST_DAYS = 14;
+    public static final int MOST_DAYS = 28;
     public static final int USUAL_DAYS = 5;
     public static final int USUAL_MOST_DISHES = 3;
     /** Cooking a dish for less than this is not batch cooking. */

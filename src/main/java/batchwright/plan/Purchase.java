@@ -19,6 +19,21 @@ public record Purchase(Food food, Map<Pack, Integer> packs, BigDecimal usedGrams
         packs = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(packs));
     }
 
+    /**
+     * A line of the list. The pantry is used before packs; of it, what spoils before the last day goes into batches only.
+     *
+     * @param used what the plan uses [g as purchased]
+     * @param inBatches of it, what is cooked [g as purchased]
+     */
+    public static Purchase of(
+            PlanRequest request, Food food, Map<Pack, Integer> packs, BigDecimal used, BigDecimal inBatches) {
+        BigDecimal lasting = request.lastingGrams(food);
+        BigDecimal spoiling =
+                request.kitchen().pantryGrams(food).subtract(lasting).min(inBatches);
+        return new Purchase(
+                food, packs, used, spoiling.add(used.subtract(spoiling).min(lasting)));
+    }
+
     public BigDecimal boughtGrams() {
         return packs.entrySet().stream()
                 .map(e -> e.getKey().grams().multiply(BigDecimal.valueOf(e.getValue())))

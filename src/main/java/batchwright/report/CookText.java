@@ -15,8 +15,15 @@ final class CookText {
     private final Kitchen kitchen;
     private final Plan plan;
     private final Page page;
+    private final int firstDay;
 
     CookText(Kitchen kitchen, Plan plan, Page page) {
+        this(kitchen, plan, page, 1);
+    }
+
+    /** @param firstDay by which number the cooking day is called */
+    CookText(Kitchen kitchen, Plan plan, Page page, int firstDay) {
+        this.firstDay = firstDay;
         this.kitchen = kitchen;
         this.plan = plan;
         this.page = page;
@@ -75,7 +82,7 @@ final class CookText {
     }
 
     private String keeps(Dish dish) {
-        String freeze = Freezing.of(plan, dish).says();
+        String freeze = Freezing.of(plan, dish).says(firstDay);
         return "Keeps " + Show.count(dish.fridgeDays(), "day", "days") + " in the fridge, the cooking day being day 1"
                 + (freeze.isEmpty() ? "." : "; " + freeze + ".");
     }

@@ -15,8 +15,15 @@ import java.util.List;
 final class DaysText {
     private final Plan plan;
     private final Page page;
+    private final int firstDay;
 
     DaysText(Plan plan, Page page) {
+        this(plan, page, 1);
+    }
+
+    /** @param firstDay by which number the cooking day is called */
+    DaysText(Plan plan, Page page, int firstDay) {
+        this.firstDay = firstDay;
         this.plan = plan;
         this.page = page;
     }
@@ -70,17 +77,21 @@ final class DaysText {
         for (int i = 1; i <= days.size(); i++) {
             if (i == days.size() || !eats(days.get(i)).equals(eats(days.get(from)))) {
                 String which = i - from == 1
-                        ? "Day " + days.get(from).day()
-                        : "Days " + days.get(from).day() + "-" + days.get(i - 1).day();
+                        ? "Day " + number(days.get(from))
+                        : "Days " + number(days.get(from)) + "-" + number(days.get(i - 1));
                 page.paragraph("  %-10s".formatted(which), " ".repeat(12), eats(days.get(from)));
                 from = i;
             }
         }
     }
 
-    private static void row(TextTable table, DayTarget target, Day day, Nutrients holds) {
+    private int number(Day day) {
+        return day.day() + firstDay - 1;
+    }
+
+    private void row(TextTable table, DayTarget target, Day day, Nutrients holds) {
         table.row(
-                "day " + day.day(),
+                "day " + number(day),
                 Show.cell(holds, Nutrient.ENERGY),
                 Show.difference(holds, Nutrient.ENERGY, target.energyAimKcal()),
                 Show.cell(holds, Nutrient.PROTEIN),

@@ -31,14 +31,18 @@ record Freezing(SortedMap<Integer, Integer> byDay) {
         return plan.batches().stream().anyMatch(b -> !of(plan, b.dish()).byDay.isEmpty());
     }
 
-    /** Empty when nothing is frozen. */
-    String says() {
+    /**
+     * Empty when nothing is frozen.
+     *
+     * @param firstDay by which number the cooking day is called
+     */
+    String says(int firstDay) {
         if (byDay.isEmpty()) {
             return "";
         }
         int all = byDay.values().stream().mapToInt(Integer::intValue).sum();
         String days = byDay.entrySet().stream()
-                .map(e -> (byDay.size() > 1 ? e.getValue() + " for day " : "for day ") + e.getKey())
+                .map(e -> (byDay.size() > 1 ? e.getValue() + " for day " : "for day ") + (e.getKey() + firstDay - 1))
                 .collect(Collectors.joining(", "));
         return "freeze " + all + " of them on the cooking day, " + days;
     }

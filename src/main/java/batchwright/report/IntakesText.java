@@ -20,26 +20,33 @@ final class IntakesText {
     /** Limits that are shown even where they are kept. */
     private static final Set<Nutrient> SHOWN = EnumSet.of(Nutrient.SATURATED_FAT, Nutrient.SODIUM);
 
-    private final PlanAnswer answer;
+    private final List<Needs> eaters;
+    private final Function<Needs, List<Intake>> intakes;
     private final Page page;
 
     IntakesText(PlanAnswer answer, Page page) {
-        this.answer = answer;
+        this(answer.needs(), answer::intakes, page);
+    }
+
+    /** @param intakes what the average day of an eater holds */
+    IntakesText(List<Needs> eaters, Function<Needs, List<Intake>> intakes, Page page) {
+        this.eaters = eaters;
+        this.intakes = intakes;
         this.page = page;
     }
 
     void write(boolean all) {
         page.heading("NUTRIENTS: an average day beside published amounts");
-        for (Needs needs : answer.needs()) {
+        for (Needs needs : eaters) {
             page.gap();
-            List<Intake> intakes = answer.intakes(needs);
+            List<Intake> mine = intakes.apply(needs);
             page.line("  " + needs.eater().name());
             if (all) {
-                new IntakesTable(intakes, page).write();
+                new IntakesTable(mine, page).write();
             } else {
-                summary(intakes);
+                summary(mine);
             }
-            if (intakes.stream().noneMatch(i -> IntakeWords.isBySexAndAge(i.reference()))) {
+            if (mine.stream().noneMatch(i -> IntakeWords.isBySexAndAge(i.reference()))) {
                 page.paragraph("    ", "    ", IntakeWords.NO_TABLE);
             }
         }

@@ -67,7 +67,7 @@ public final class PlanJson {
             BuyLine.of(p).forEach(line -> buy(shopping.addObject(), line));
         });
         pantry();
-        answer.audit().ifPresentOrElse(this::audit, () -> root.putNull("audit"));
+        answer.audit().ifPresentOrElse(audit -> audit(root, audit), () -> root.putNull("audit"));
         ArrayNode clashes = root.putArray("clashes");
         answer.clashes().forEach(clash -> clash(clashes.addObject(), clash));
         ArrayNode cautions = root.putArray("cautions");
@@ -201,7 +201,7 @@ public final class PlanJson {
                         });
     }
 
-    private void audit(AuditReport audit) {
+    static void audit(ObjectNode root, AuditReport audit) {
         ObjectNode node = root.putObject("audit").put("passed", audit.passed());
         ArrayNode checks = node.putArray("checks");
         audit.checks()
@@ -215,7 +215,7 @@ public final class PlanJson {
                 .put("try", clash.tryThis());
     }
 
-    private static void notice(ObjectNode node, Notice notice) {
+    static void notice(ObjectNode node, Notice notice) {
         notice.eater().ifPresent(needs -> node.put("eater", needs.eater().id()));
         NeedsJson.caution(node, notice.caution());
     }

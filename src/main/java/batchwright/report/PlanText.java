@@ -7,10 +7,6 @@ import batchwright.plan.Proof;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 
 /** A plan for people: the answer in one sentence, then what to cook, eat and buy, how sure it is, and the cautions. */
@@ -45,7 +41,7 @@ public final class PlanText {
         new IntakesText(answer, page).write(allNutrients);
         new BuyText(answer, plan, commands, page).write();
         proof(plan);
-        cautions(Notice.of(answer));
+        new NoticesText(answer.needs().size(), page).write(Notice.of(answer));
         page.gap()
                 .paragraph(
                         "",
@@ -94,11 +90,11 @@ public final class PlanText {
     }
 
     /** Not the seconds: the same files give the same text. */
-    private static String searched(Proof proof) {
+    static String searched(Proof proof) {
         return Show.count((int) Math.min(proof.nodes(), Integer.MAX_VALUE), "relaxation", "relaxations") + " solved";
     }
 
-    private static String percentAbove(Money cost, Money bound) {
+    static String percentAbove(Money cost, Money bound) {
         if (bound.minor() == 0) {
             return "an unknown number of";
         }
@@ -108,24 +104,10 @@ public final class PlanText {
                 .toPlainString();
     }
 
-    /** Each caution once; where it is not about everybody, with the names of those it is about. */
-    private void cautions(List<Notice> notices) {
-        page.heading("CAUTIONS");
-        Map<String, List<String>> about = new LinkedHashMap<>();
-        for (Notice notice : notices) {
-            List<String> names = about.computeIfAbsent(notice.caution().text(), text -> new ArrayList<>());
-            notice.eater().ifPresent(needs -> names.add(needs.eater().name()));
-        }
-        about.forEach((text, names) -> {
-            boolean everybody = names.size() == answer.needs().size();
-            page.item((names.isEmpty() || everybody ? "" : String.join(" and ", names) + ": ") + text);
-        });
-    }
-
     private void noPlan() {
         if (answer.stoppedByCaution()) {
             page.paragraph("No plan for " + stopped() + ": a caution stops it.");
-            cautions(Notice.of(answer));
+            new NoticesText(answer.needs().size(), page).write(Notice.of(answer));
         } else if (answer.status() == PlanAnswer.Status.NOT_PROVEN) {
             page.paragraph(forWhom() + ": no plan found "
                     + (answer.proof().interrupted() ? "before the interruption" : "in the time given")

@@ -130,7 +130,7 @@ final class PlanAssembly {
                         packs.put(pack, count);
                     }
                 }
-                shopping.add(new Purchase(food, packs, used, fromPantry(request, food, used, inBatches)));
+                shopping.add(Purchase.of(request, food, packs, used, inBatches));
             }
         }
         return shopping;
@@ -138,13 +138,5 @@ final class PlanAssembly {
 
     private static BigDecimal asPurchased(Food food, BigDecimal edible) {
         return edible.divide(food.edibleShare(), MathContext.DECIMAL64);
-    }
-
-    /** The pantry is used before packs; of it, what spoils before the last day goes into batches only. */
-    private static BigDecimal fromPantry(PlanRequest request, Food food, BigDecimal used, BigDecimal inBatches) {
-        BigDecimal lasting = request.lastingGrams(food);
-        BigDecimal spoiling =
-                request.kitchen().pantryGrams(food).subtract(lasting).min(inBatches);
-        return spoiling.add(used.subtract(spoiling).min(lasting));
     }
 }

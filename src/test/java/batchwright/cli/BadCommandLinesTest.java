@@ -43,11 +43,11 @@ class BadCommandLinesTest {
         plan lifter-gaining --budget -3           | --budget cannot be "-3"                  | 75 or 75.50
         plan lifter-gaining --budget 1e3          | --budget cannot be "1e3"                 | 75 or 75.50
         plan lifter-gaining --budget 60 --budget 70 | --budget is given twice                | Give it once.
-        plan lifter-gaining --days 99             | --days cannot be "99"                    | from 1 to 14
-        plan lifter-gaining --days 0              | --days cannot be "0"                     | from 1 to 14
+        plan lifter-gaining --days 99             | --days cannot be "99"                    | from 1 to 28
+        plan lifter-gaining --days 0              | --days cannot be "0"                     | from 1 to 28
         plan lifter-gaining --days 2.5            | --days cannot be "2.5"                   | a whole number of days
-        plan lifter-gaining --days five           | --days cannot be "five"                  | from 1 to 14
-        plan lifter-gaining --days 99999999999    | --days cannot be "99999999999"           | from 1 to 14
+        plan lifter-gaining --days five           | --days cannot be "five"                  | from 1 to 28
+        plan lifter-gaining --days 99999999999    | --days cannot be "99999999999"           | from 1 to 28
         plan lifter-gaining --dishes 11           | --dishes cannot be "11"                  | from 1 to 10
         plan lifter-gaining --seconds 0           | --seconds cannot be "0"                  | from 1 to 3600
         plan lifter-gaining --date tomorrow       | --date cannot be "tomorrow"              | such as 2026-11-25

@@ -1,0 +1,134 @@
+package batchwright.report;
+
+import batchwright.plan.Proof;
+import batchwright.report.SessionsAnswer.One;
+import batchwright.report.SessionsAnswer.Stretch;
+import java.util.stream.Collectors;
+
+/** Several cooking sessions for people: the answer in one sentence, then session by session, and last what holds for all. */
+public final class SessionsText {
+    private static final String RULE = "=".repeat(Page.WIDTH);
+    private final SessionsAnswer answer;
+    private final Commands commands;
+    private final Page page = new Page();
+
+    private SessionsText(SessionsAnswer answer, Commands commands) {
+        this.answer = answer;
+        this.commands = commands;
+    }
+
+    /** @param allNutrients whether every nutrient is shown beside what is published, not only what is short or above */
+    public static String of(SessionsAnswer answer, Commands commands, boolean allNutrients) {
+        return answer.sessions().isEmpty()
+                ? withoutPlan(answer, commands)
+                : new SessionsText(answer, commands).text(allNutrients);
+    }
+
+    private static String withoutPlan(SessionsAnswer answer, Commands commands) {
+        return PlanText.of(answer.whole(), commands, false)
+                + answer.stuck().map(SessionsText::stuck).orElse("");
+    }
+
+    private static String stuck(Stretch days) {
+        var page = new Page();
+        boolean first = days.first() == 1;
+        page.gap()
+                .paragraph((first
+                                ? "It is the session for days "
+                                : "After the sessions before it, it is the one for days ")
+                        + days.first() + "-" + days.last() + " that has no plan."
+                        + (first ? "" : " Try other --cooks, or without --vary."));
+        return page.toString();
+    }
+
+    private String text(boolean allNutrients) {
+        PlanAnswer whole = answer.whole();
+        String currency = whole.kitchen().currency();
+        page.paragraph(Show.count(whole.days(), "day", "days") + " for "
+                + whole.needs().stream().map(n -> n.eater().name()).collect(Collectors.joining(" and "))
+                + ", cooked on days "
+                + answer.sessions().stream()
+                        .map(s -> Integer.toString(s.firstDay()))
+                        .collect(Collectors.joining(", "))
+                + ": " + Show.money(answer.cost(), currency)
+                + whole.budget().map(b -> " (budget " + b + ")").orElse("") + ", "
+                + (whole.status() == PlanAnswer.Status.PLANNED ? "proven cheapest" : "not proven cheapest") + ".");
+        if (answer.shopOnce()) {
+            new BuyOnceText(answer, page).write();
+        }
+        for (int s = 0; s < answer.sessions().size(); s++) {
+            session(s + 1, answer.sessions().get(s), currency);
+        }
+        page.gap().line(RULE);
+        page.line("ALL SESSIONS");
+        new IntakesText(whole.needs(), answer::intakes, page).write(allNutrients);
+        proof(currency);
+        new NoticesText(whole.needs().size(), page).write(answer.notices());
+        page.gap().paragraph("", "  ", commands.shows(answer.dishes()));
+        return page.toString();
+    }
+
+    private void session(int number, One session, String currency) {
+        PlanAnswer one = session.answer();
+        page.gap().line(RULE);
+        page.paragraph(
+                "SESSION " + number + " of " + answer.sessions().size() + ": cook on day " + session.firstDay() + ", "
+                        + one.kitchen().cookingDay() + ", for days " + session.firstDay() + "-" + session.lastDay()
+                        + (answer.shopOnce()
+                                ? ""
+                                : "; shop for " + Show.money(session.plan().cost(), currency)));
+        new CookText(one.kitchen(), session.plan(), page, session.firstDay()).write();
+        new DaysText(session.plan(), page, session.firstDay()).write();
+        if (answer.shopOnce()) {
+            new PantryText(one, session.plan(), commands, page).write();
+        } else {
+            new BuyText(one, session.plan(), commands, page).write();
+        }
+        if (number > 1) {
+            page.paragraph(
+                    "  ",
+                    "    ",
+                    "At home is also what the sessions before leave, but of what does not keep long no opened pack.");
+        }
+    }
+
+    private void proof(String currency) {
+        page.heading("PROOF");
+        Proof proof = answer.whole().proof();
+        if (answer.status() == PlanAnswer.Status.PLANNED) {
+            page.paragraph("  ", "  ", "No other sessions cost less: " + PlanText.searched(proof) + ".");
+        } else {
+            page.paragraph(
+                    "  ",
+                    "  ",
+                    (proof.interrupted() ? "Interrupted before the proof. " : "")
+                            + "Not proven: no sessions cost less than "
+                            + Show.money(proof.lowerBound(), currency)
+                            + ", which is what all days would cost at least if everything kept and were bought together; these "
+                            + PlanText.percentAbove(answer.cost(), proof.lowerBound()) + " % more; "
+                            + PlanText.searched(proof) + ". More time: --seconds.");
+            alone();
+        }
+        answer.audit()
+                .ifPresent(audit -> page.paragraph(
+                        "  ",
+                        "  ",
+                        "Every number above was worked out again from the files: "
+                                + Show.count(audit.checks().size(), "check", "checks") + " passed."));
+    }
+
+    private void alone() {
+        String proven = "";
+        for (int s = 0; s < answer.sessions().size(); s++) {
+            if (answer.sessions().get(s).answer().status() == PlanAnswer.Status.PLANNED) {
+                proven += (proven.isEmpty() ? "" : ", ") + (s + 1);
+            }
+        }
+        if (!proven.isEmpty()) {
+            page.paragraph(
+                    "  ",
+                    "  ",
+                    "Proven cheapest for its own days, with what the sessions before leave: session " + proven + ".");
+        }
+    }
+}

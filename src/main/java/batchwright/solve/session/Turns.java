@@ -1,0 +1,94 @@
+package batchwright.solve.session;
+
+import batchwright.plan.PlanRequest;
+import batchwright.plan.PlanResult;
+import batchwright.plan.Planner;
+import batchwright.plan.Proof;
+import batchwright.plan.Watch;
+import batchwright.quantity.Money;
+import java.time.Duration;
+
+/** Asks a planner several questions within one patience: each may take an equal share of the time that is left. */
+final class Turns {
+    private static final Duration LEAST = Duration.ofMillis(1);
+    private final Planner planner;
+    private final Watch watch;
+    private final long start = System.nanoTime();
+    private final Duration patience;
+    private int turnsLeft;
+    private long nodes;
+
+    Turns(Planner planner, Watch watch, Duration patience, int turns) {
+        this.planner = planner;
+        this.watch = watch;
+        this.patience = patience;
+        this.turnsLeft = turns;
+    }
+
+    PlanResult plan(PlanRequest request) {
+        PlanResult result = planner.plan(request.withPatience(share()), onlyStopping());
+        turnsLeft = Math.max(1, turnsLeft - 1);
+        nodes += proofOf(result).nodes();
+        return result;
+    }
+
+    boolean impossible(PlanRequest request) {
+        return planner.possible(request.withPatience(share())) == Planner.Possible.NO;
+    }
+
+    /** No plan costs less than this. */
+    Money bound(PlanRequest request) {
+        Money bound = proofOf(plan(request)).lowerBound();
+        watch.bound(bound);
+        return bound;
+    }
+
+    /** Of the whole: all that was spent so far. */
+    Proof proof(Money cost, Money bound) {
+        return new Proof(cost, bound, nodes, spent(), false);
+    }
+
+    private Duration spent() {
+        return Duration.ofNanos(System.nanoTime() - start);
+    }
+
+    private Duration share() {
+        Duration share = patience.minus(spent()).dividedBy(turnsLeft);
+        return share.compareTo(LEAST) < 0 ? LEAST : share;
+    }
+
+    /** What is found of one session is not found of the whole. */
+    private Watch onlyStopping() {
+        return new Watch() {
+            @Override
+            public void found(Money cost) {}
+
+            @Override
+            public void bound(Money bound) {}
+
+            @Override
+            public boolean stop() {
+                return watch.stop();
+            }
+        };
+    }
+
+    static Proof proofOf(PlanResult result) {
+        return result.match(new PlanResult.Cases<>() {
+            @Override
+            public Proof planned(PlanResult.Planned planned) {
+                return planned.plan().proof();
+            }
+
+            @Override
+            public Proof noPlan(PlanResult.NoPlan noPlan) {
+                return noPlan.proof();
+            }
+
+            @Override
+            public Proof gaveUp(PlanResult.GaveUp gaveUp) {
+                return gaveUp.proof();
+            }
+        });
+    }
+}

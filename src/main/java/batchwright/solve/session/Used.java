@@ -1,0 +1,49 @@
+package batchwright.solve.session;
+
+import batchwright.food.Food;
+import batchwright.plan.Day;
+import batchwright.plan.EaterDays;
+import batchwright.plan.Plan;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Edible grams by food that a plan uses; asked for, they are grams as purchased.
+ *
+ * @param batches what is cooked
+ * @param snacks what is eaten besides containers
+ */
+record Used(Map<Food, BigDecimal> batches, Map<Food, BigDecimal> snacks) {
+    static Used of(Plan plan) {
+        Map<Food, BigDecimal> batches = new LinkedHashMap<>();
+        plan.batches()
+                .forEach(b -> b.ingredients().forEach((food, grams) -> batches.merge(food, grams, BigDecimal::add)));
+        Map<Food, BigDecimal> snacks = new LinkedHashMap<>();
+        for (EaterDays eater : plan.eaters()) {
+            for (Day day : eater.days()) {
+                day.snacks().forEach(s -> snacks.merge(s.measure().food(), s.grams(), BigDecimal::add));
+                day.always().forEach(s -> snacks.merge(s.measure().food(), s.grams(), BigDecimal::add));
+            }
+        }
+        return new Used(batches, snacks);
+    }
+
+    BigDecimal of(Food food) {
+        BigDecimal cooked = batches.getOrDefault(food, BigDecimal.ZERO);
+        return asPurchased(food, cooked.add(snacks.getOrDefault(food, BigDecimal.ZERO)));
+    }
+
+    BigDecimal cooked(Food food) {
+        return asPurchased(food, batches.getOrDefault(food, BigDecimal.ZERO));
+    }
+
+    BigDecimal besides(Food food) {
+        return asPurchased(food, snacks.getOrDefault(food, BigDecimal.ZERO));
+    }
+
+    private static BigDecimal asPurchased(Food food, BigDecimal edible) {
+        return edible.divide(food.edibleShare(), MathContext.DECIMAL64);
+    }
+}
