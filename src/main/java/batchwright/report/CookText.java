@@ -83,7 +83,8 @@ final class CookText {
 
     private String keeps(Dish dish) {
         String freeze = Freezing.of(plan, dish).says(firstDay);
-        return "Keeps " + Show.count(dish.fridgeDays(), "day", "days") + " in the fridge, the cooking day being day 1"
+        return "Keeps " + Show.count(dish.fridgeDays(), "day", "days") + " in the fridge, the cooking day being "
+                + (firstDay == 1 ? "day 1" : "the first")
                 + (freeze.isEmpty() ? "." : "; " + freeze + ".");
     }
 

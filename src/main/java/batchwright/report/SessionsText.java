@@ -88,7 +88,8 @@ public final class SessionsText {
             page.paragraph(
                     "  ",
                     "    ",
-                    "At home is also what the sessions before leave, but of what does not keep long no opened pack.");
+                    "At home is also what the sessions before leave; but of a food that is perishable in foods/catalogue.csv no opened"
+                            + " pack is counted on.");
         }
     }
 

@@ -1,0 +1,148 @@
+package batchwright.solve.session;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import batchwright.audit.AuditReport;
+import batchwright.audit.SessionsAudit;
+import batchwright.plan.Session;
+import batchwright.plan.SessionsPlan;
+import batchwright.plan.SessionsRequest;
+import batchwright.plan.SessionsResult;
+import batchwright.plan.SessionsResult.Outcome;
+import batchwright.quantity.Money;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Sessions worked out on paper: four days, two sessions of two containers each. */
+class SessionsPlannerTest {
+    /** A container is 100 g of grain and 50 g of meat. Two sessions need 400 g of grain: 3.00, less than two of 200 g. */
+    private static LittleSessions grainAndMeat(boolean meatSpoils) {
+        return new LittleSessions()
+                .sells("grain", false, 400, 300, 200, 200)
+                .sells("meat", meatSpoils, 200, 500, 100, 300)
+                .dish("stew", "grain", 100, "meat", 50);
+    }
+
+    private static SessionsPlan planOf(SessionsRequest request, SessionsResult result) {
+        SessionsPlan plan = result.plan().orElseThrow();
+        assertThat(SessionsAudit.of(request, plan).checks()).allMatch(AuditReport.Check::passed);
+        return plan;
+    }
+
+    private static List<Long> costs(SessionsPlan plan) {
+        return plan.sessions().stream().map(s -> s.plan().cost().minor()).toList();
+    }
+
+    /** Meat in two packs of 100 g, 6.00. As if meat kept, one of 200 g would do, 5.00: so much is proven. */
+    @Test
+    void what_keeps_is_shared_and_what_spoils_is_bought_each_time() {
+        SessionsRequest request = grainAndMeat(true).request(4, 2, false);
+
+        SessionsResult result = LittleSessions.plan(request);
+
+        assertThat(result.outcome()).isEqualTo(Outcome.NOT_PROVEN);
+        assertThat(costs(planOf(request, result))).containsExactly(600L, 300L);
+        assertThat(result.proof().cost()).isEqualTo(new Money(900));
+        assertThat(result.proof().lowerBound()).isEqualTo(new Money(800));
+    }
+
+    /** Meat that keeps: one pack of 200 g. */
+    @Test
+    void when_everything_keeps_the_cheapest_is_proven() {
+        SessionsRequest request = grainAndMeat(false).request(4, 2, false);
+
+        SessionsResult result = LittleSessions.plan(request);
+
+        assertThat(result.outcome()).isEqualTo(Outcome.PLANNED);
+        assertThat(costs(planOf(request, result))).containsExactly(800L, 0L);
+    }
+
+    @Test
+    void days_of_the_later_session_are_its_own_and_it_keeps_from_its_cooking_day() {
+        // The dish keeps two days and does not freeze: from one session nobody could eat it on day 4.
+        SessionsPlan plan = planOf(
+                grainAndMeat(true).request(4, 2, false),
+                LittleSessions.plan(grainAndMeat(true).request(4, 2, false)));
+
+        Session second = plan.sessions().get(1);
+        assertThat(second.firstDay()).isEqualTo(3);
+        assertThat(second.lastDay()).isEqualTo(4);
+        assertThat(second.request().kitchen().cookingDay()).isEqualTo(LittleSessions.DAY_1.plusDays(2));
+        assertThat(LittleSessions.plan(grainAndMeat(true).request(4, 1, false)).outcome())
+                .isEqualTo(Outcome.NO_PLAN);
+    }
+
+    /** 100 g of meat at home until day 2 serve session 1; session 2 buys 100 g for 3.00. Grain 3.00. */
+    @Test
+    void what_is_past_its_date_is_not_there_for_the_next_session() {
+        SessionsRequest request = grainAndMeat(true).atHome("meat", 100, 2).request(4, 2, false);
+
+        assertThat(costs(planOf(request, LittleSessions.plan(request)))).containsExactly(300L, 300L);
+    }
+
+    /** 200 g until day 3 serve both. */
+    @Test
+    void what_is_good_on_the_next_cooking_day_is() {
+        SessionsRequest request = grainAndMeat(true).atHome("meat", 200, 3).request(4, 2, false);
+
+        assertThat(costs(planOf(request, LittleSessions.plan(request)))).containsExactly(300L, 0L);
+    }
+
+    /** Rice is dearer than grain: 4.00 for 200 g. With other dishes each time it must come up once. */
+    @Test
+    void no_dish_twice_in_a_row_when_that_is_asked() {
+        LittleSessions kitchen = new LittleSessions()
+                .sells("grain", false, 200, 200)
+                .sells("rice", false, 200, 400)
+                .dish("porridge", "grain", 100)
+                .dish("pilaf", "rice", 100);
+
+        SessionsRequest same = kitchen.request(6, 3, false);
+        SessionsRequest other = kitchen.request(6, 3, true);
+
+        assertThat(costs(planOf(same, LittleSessions.plan(same)))).containsExactly(200L, 200L, 200L);
+        assertThat(costs(planOf(other, LittleSessions.plan(other)))).containsExactly(200L, 400L, 200L);
+    }
+
+    @Test
+    void says_which_session_has_no_plan() {
+        SessionsResult result = LittleSessions.plan(grainAndMeat(true).request(4, 2, true));
+
+        assertThat(result.outcome()).isEqualTo(Outcome.NOT_PROVEN);
+        assertThat(result.plan()).isEmpty();
+        assertThat(result.stuck().orElseThrow().firstDay()).isEqualTo(3);
+    }
+
+    @Test
+    void the_budget_is_for_all_sessions() {
+        SessionsRequest request = grainAndMeat(true).request(4, 2, false);
+
+        assertThat(withBudget(request, 900).plan()).isPresent();
+        // Between what is proven and what was found nobody knows; below what is proven there is none.
+        assertThat(withBudget(request, 850).plan()).isEmpty();
+        assertThat(withBudget(request, 850).outcome()).isEqualTo(Outcome.NOT_PROVEN);
+        assertThat(withBudget(request, 799).outcome()).isEqualTo(Outcome.NO_PLAN);
+    }
+
+    private static SessionsResult withBudget(SessionsRequest request, long minor) {
+        return LittleSessions.plan(new SessionsRequest(
+                request.whole().withBudget(Optional.of(new Money(minor))), request.cooks(), request.vary()));
+    }
+
+    @Test
+    void sessions_are_spread_evenly_longer_stretches_first() {
+        LittleSessions kitchen = grainAndMeat(true);
+
+        assertThat(days(kitchen.request(14, 2, false))).containsExactly(1, 8);
+        assertThat(days(kitchen.request(10, 3, false))).containsExactly(1, 5, 8);
+        assertThat(days(kitchen.request(28, 4, false))).containsExactly(1, 8, 15, 22);
+        assertThat(days(kitchen.request(5, 5, false))).containsExactly(1, 2, 3, 4, 5);
+        assertThat(kitchen.request(10, 3, false).days(1)).isEqualTo(4);
+        assertThat(kitchen.request(10, 3, false).days(3)).isEqualTo(3);
+    }
+
+    private static List<Integer> days(SessionsRequest request) {
+        return request.sessions().stream().map(request::firstDay).toList();
+    }
+}
