@@ -22,6 +22,7 @@ import batchwright.solve.BatchPlanner;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** What to cook, eat and buy. A plan is shown only when the audit has worked out all of it again. */
 public final class MakePlan {
@@ -46,12 +47,22 @@ public final class MakePlan {
      * @throws FailedAudit when the planner's plan is wrong
      */
     public PlanAnswer answer(Workspace workspace, PlanQuestion question, Watch watch) {
+        return answer(workspace, question, watch, request -> {});
+    }
+
+    /**
+     * The same.
+     *
+     * @param before told what is asked, before the search; not told when a caution stops planning
+     */
+    public PlanAnswer answer(Workspace workspace, PlanQuestion question, Watch watch, Consumer<PlanRequest> before) {
         Kitchen all = workspace.kitchen();
         List<Needs> needs = needs(workspace, all, question.eaters());
         if (stopped(needs)) {
             return answer(all, needs, question, Status.NO_PLAN, Proof.NONE, Optional.empty(), List.of());
         }
         PlanRequest request = request(all, needs, question);
+        before.accept(request);
         return planner.plan(request, watch).match(new PlanResult.Cases<>() {
             @Override
             public PlanAnswer planned(PlanResult.Planned planned) {

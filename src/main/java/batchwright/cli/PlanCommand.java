@@ -91,6 +91,9 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private SessionOptions sessions = new SessionOptions();
 
+    @Mixin
+    private ModelOption model = new ModelOption();
+
     @Override
     public Integer call() {
         if (eaters.isEmpty()) {
@@ -103,6 +106,7 @@ final class PlanCommand implements Callable<Integer> {
         try (var interruption = new Interruption(() -> program.complain("\nStopped at once: no plan is shown.\n"))) {
             Optional<SessionsQuestion> several = sessions.of(question);
             if (several.isPresent()) {
+                model.refuseSessions();
                 return answer(several.get(), interruption);
             }
             PlanAnswer answer = answer(question, interruption);
@@ -114,7 +118,7 @@ final class PlanCommand implements Callable<Integer> {
 
     private PlanAnswer answer(PlanQuestion question, Interruption interruption) {
         try (var progress = program.progress(interruption)) {
-            return program.plans().answer(program.workspace(), question, progress);
+            return program.plans().answer(program.workspace(), question, progress, model.writer(program));
         }
     }
 

@@ -64,6 +64,10 @@ public final class MipModel {
         return rows.size();
     }
 
+    public List<String> rowNames() {
+        return rows.stream().map(Row::name).toList();
+    }
+
     double costStep() {
         return costStep;
     }

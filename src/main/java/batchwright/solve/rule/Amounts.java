@@ -20,10 +20,14 @@ public final class Amounts {
     public static Expression inContainers(Draft draft, Seat seat, Dish dish, Nutrient nutrient) {
         var sum = new Expression();
         for (Part part : dish.parts()) {
-            double perGram = part.per100g().get(nutrient).doubleValue() * PER_100_G;
-            sum.plus(draft.grams(seat, dish, part), perGram);
+            sum.plus(draft.grams(seat, dish, part), inGram(part, nutrient));
         }
         return sum;
+    }
+
+    /** A nutrient in one raw gram of a part. */
+    public static double inGram(Part part, Nutrient nutrient) {
+        return part.per100g().get(nutrient).doubleValue() * PER_100_G;
     }
 
     /** A nutrient in one of a household measure. */

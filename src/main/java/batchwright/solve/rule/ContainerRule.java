@@ -5,6 +5,7 @@ import batchwright.food.Nutrient;
 import batchwright.person.DayTarget;
 import batchwright.plan.Seat;
 import batchwright.solve.mip.Expression;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 
@@ -12,10 +13,13 @@ import java.util.function.ToDoubleFunction;
 public record ContainerRule(
         String name, Nutrient nutrient, ToDoubleFunction<DayTarget> least, ToDoubleFunction<DayTarget> most)
         implements Rule {
-    public static final Rule CONTAINER_SHARE = new ContainerRule(
+    public static final ContainerRule CONTAINER_SHARE = new ContainerRule(
             "container share", Nutrient.ENERGY, DayTarget::containerLeastKcal, DayTarget::containerMostKcal);
-    public static final Rule CONTAINER_PROTEIN = new ContainerRule(
+    public static final ContainerRule CONTAINER_PROTEIN = new ContainerRule(
             "container protein", Nutrient.PROTEIN, DayTarget::containerProteinLeastG, t -> Double.POSITIVE_INFINITY);
+
+    /** Both of them. */
+    public static final List<ContainerRule> ALL = List.of(CONTAINER_SHARE, CONTAINER_PROTEIN);
 
     @Override
     public void addTo(Draft draft) {

@@ -52,6 +52,13 @@ public record Stock() implements Rule {
         needsPack(draft, food);
     }
 
+    /** No plan uses more of a food [grams as purchased]. */
+    public static double mostUsed(Draft draft, Food food) {
+        var used = Expression.of(Amounts.usedAlways(draft, food));
+        users(draft, food).forEach(user -> used.plus(user, 1));
+        return Math.min(used.most(), used.constant() + mostOnAnyMenu(draft, food));
+    }
+
     private static void cover(Draft draft, String row, Food food, Expression used, double most) {
         cover(
                 draft,

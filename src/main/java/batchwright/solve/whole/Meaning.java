@@ -1,0 +1,86 @@
+package batchwright.solve.whole;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * What a column or a row says, told by the first word of its name.
+ *
+ * @param says in the words of a cook
+ * @param unit of the column, or of both sides of the row
+ */
+record Meaning(String says, String unit) {
+    private static final String YES_OR_NO = "0 or 1";
+    private static final Map<String, Meaning> COLUMNS = new LinkedHashMap<>();
+    private static final Map<String, Meaning> ROWS = new LinkedHashMap<>();
+
+    static {
+        column("cook", "the dish is cooked", YES_OR_NO);
+        column("gets", "the eater gets containers of the dish", YES_OR_NO);
+        column("served", "the eater has a first (or second) container of the dish on that day", YES_OR_NO);
+        column("steps", "how much of the part is in each container of the dish for the eater", "scale steps or pieces");
+        column("keep", "the optional part is in the containers", YES_OR_NO);
+        column("part", "how much of the part that container brings on that day", "scale steps or pieces");
+        column("snack", "snack of that day", "household measures");
+        column("snack_kind", "the snack is among that day's", YES_OR_NO);
+        column("buy", "packs to buy", "packs");
+
+        row("energy", "energy band of the day", "kcal");
+        row("protein", "protein floor of the day", "g");
+        row("fat", "fat band of the day", "g");
+        row("fibre", "fibre floor of the day", "g");
+        row("fruit_veg", "fruit and vegetables of the day", "g");
+        row("container_energy", "container share, over all containers together", "kcal");
+        row("container_protein", "container protein, over all containers together", "g");
+        row("each_energy", "container share, in each container", "kcal");
+        row("each_protein", "container protein, in each container", "g");
+        row("containers", "containers a day, of one day or over all days", "containers");
+        row("part", "part range, over all containers together", "g raw");
+        row("steps_most", "part range, in each container; nothing unless it is in", "scale steps or pieces");
+        row("steps_least", "part range, in each container that has it", "scale steps or pieces");
+        row("keep_if", "a part can be in only if the eater gets the dish", YES_OR_NO);
+        row("part_most", "a container that is not served brings nothing", "scale steps or pieces");
+        row("part_least", "a container that is served brings at least the part's least", "scale steps or pieces");
+        row("part_same", "a container brings no more than each container holds", "scale steps or pieces");
+        row("part_all", "a container that is served brings all it holds", "scale steps or pieces");
+        row("gets_if", "an eater gets a dish only if it is cooked", YES_OR_NO);
+        row("gets_some", "an eater who gets a dish gets a container of it", "containers");
+        row("served_if", "no container unless the eater gets the dish; no second one without a first", YES_OR_NO);
+        row("only_if_cooked", "dish count: containers only of dishes that are cooked", "containers");
+        row("batch", "dish count: a dish that is cooked fills at least two containers", "containers");
+        row("dishes", "dish count: dishes in the cooking session", "dishes");
+        row("snack_measures", "snack limits: measures of the day", "household measures");
+        row("snack_kinds", "snack limits: kinds of the day", "kinds");
+        row("snack_if_kind", "snack limits: a measure counts as a kind", "household measures");
+        row("keeping", "keeping: what spoils is eaten in time, and what keeps fills the days after", "containers");
+        row("stock", "stock: what is used is at home or bought", "g as purchased");
+        row("pack_for", "stock: a dish that needs the food needs a pack of it", "packs");
+        row("use_by", "use by: what spoils at home goes into batches only", "g as purchased");
+        row("budget", "budget: the checkout cost", "minor units");
+        row("order", "days that can change places stand in one order only", "none");
+    }
+
+    private static void column(String word, String says, String unit) {
+        COLUMNS.put(word, new Meaning(says, unit));
+    }
+
+    private static void row(String word, String says, String unit) {
+        ROWS.put(word, new Meaning(says, unit));
+    }
+
+    static Meaning ofColumn(String name) {
+        return of(COLUMNS, name);
+    }
+
+    static Meaning ofRow(String name) {
+        return of(ROWS, name);
+    }
+
+    private static Meaning of(Map<String, Meaning> known, String name) {
+        Meaning meaning = known.get(name.split("\\.", 2)[0]);
+        if (meaning == null) {
+            throw new IllegalArgumentException("name (" + name + ") has no meaning; every first word must have one.");
+        }
+        return meaning;
+    }
+}

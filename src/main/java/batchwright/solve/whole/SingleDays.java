@@ -1,0 +1,117 @@
+package batchwright.solve.whole;
+
+import batchwright.food.Dish;
+import batchwright.food.Nutrient;
+import batchwright.food.Part;
+import batchwright.plan.Seat;
+import batchwright.solve.mip.Column;
+import batchwright.solve.mip.Expression;
+import batchwright.solve.rule.Amounts;
+import batchwright.solve.rule.ContainerRule;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * What the rules over all days leave open once days stand on their own: each day has its containers, each container keeps the
+ * rules of containers, and whoever gets a dish gets a container of it.
+ */
+final class SingleDays {
+    private final WholeDraft draft;
+
+    private SingleDays(WholeDraft draft) {
+        this.draft = draft;
+    }
+
+    static void addTo(WholeDraft draft) {
+        new SingleDays(draft).add();
+    }
+
+    private void add() {
+        for (Seat seat : draft.request().seats()) {
+            containersOfEachDay(seat);
+            for (Helping helping : draft.helpings(seat)) {
+                notForNothing(helping);
+                for (ContainerRule rule : ContainerRule.ALL) {
+                    eachContainer(helping, rule);
+                }
+            }
+            orderOfDays(seat);
+        }
+    }
+
+    private void containersOfEachDay(Seat seat) {
+        int wanted = seat.eater().wishes().containersADay();
+        for (int day = 1; day <= draft.request().days(); day++) {
+            var sum = new Expression();
+            for (Helping helping : draft.helpings(seat)) {
+                sum.plus(helping.containers(day), 1);
+            }
+            draft.model().row("containers." + seat.eater().id() + ".day" + day, sum, wanted, wanted);
+        }
+    }
+
+    private void notForNothing(Helping helping) {
+        Expression containers =
+                draft.containers(helping.who().seat(), helping.who().dish());
+        draft.model()
+                .atLeast(
+                        "gets_some." + helping.who().name(),
+                        new Expression().plus(containers, 1).plus(helping.gets(), -1),
+                        0);
+    }
+
+    /** In steps of one container, and, which follows but helps a solver, in each container that is served. */
+    private void eachContainer(Helping helping, ContainerRule rule) {
+        var steps = new Expression();
+        for (Part part : helping.who().dish().parts()) {
+            steps.plus(helping.stepsColumn(part), inStep(part, rule.nutrient()));
+        }
+        add(rule, helping, helping.who().name(), steps, helping.gets());
+        for (int day = 1; day <= draft.request().days(); day++) {
+            List<Column> places = helping.servedColumns(day);
+            for (int k = 0; k < places.size(); k++) {
+                var holds = new Expression();
+                for (Part part : helping.who().dish().parts()) {
+                    holds.plus(helping.partColumns(part, day).get(k), inStep(part, rule.nutrient()));
+                }
+                add(rule, helping, helping.who().name() + ".day" + day + "." + (k + 1), holds, places.get(k));
+            }
+        }
+    }
+
+    private static double inStep(Part part, Nutrient nutrient) {
+        return Amounts.inGram(part, nutrient) * part.stepGrams();
+    }
+
+    private void add(ContainerRule rule, Helping helping, String name, Expression holds, Column there) {
+        var target = helping.who().seat().target();
+        double least = rule.least().applyAsDouble(target);
+        double most = rule.most().applyAsDouble(target);
+        String row = "each_" + rule.nutrient().name().toLowerCase(Locale.ROOT) + "." + name;
+        draft.model().atLeast(row + ".least", new Expression().plus(holds, 1).plus(there, -least), 0);
+        if (most < Double.POSITIVE_INFINITY) {
+            draft.model().atMost(row + ".most", new Expression().plus(holds, 1).plus(there, -most), 0);
+        }
+    }
+
+    /**
+     * Days of an eater between which nothing stops keeping can change places: every rule says the same of them, and what is
+     * cooked and bought stays the same. So of all orders of such days one is enough: the number of a dish being its place on the
+     * menu, the numbers of a day's containers add up to no more than those of the day after.
+     */
+    private void orderOfDays(Seat seat) {
+        List<Dish> dishes = draft.menu().dishes(seat);
+        for (int day = 2; day <= draft.request().days(); day++) {
+            int today = day;
+            if (dishes.stream().anyMatch(d -> d.keepsUntil(today - 1) && !d.keepsUntil(today))) {
+                continue;
+            }
+            var more = new Expression();
+            for (int d = 0; d < dishes.size(); d++) {
+                Helping helping = draft.helping(seat, dishes.get(d));
+                more.plus(helping.containers(day), d + 1.0).plus(helping.containers(day - 1), -(d + 1.0));
+            }
+            draft.model().atLeast("order." + seat.eater().id() + ".day" + day, more, 0);
+        }
+    }
+}

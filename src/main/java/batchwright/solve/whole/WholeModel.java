@@ -1,0 +1,53 @@
+package batchwright.solve.whole;
+
+import batchwright.plan.PlanRequest;
+import batchwright.solve.mip.MipModel;
+import batchwright.solve.mip.MpsText;
+import batchwright.solve.rule.Budget;
+import batchwright.solve.rule.Rule;
+import batchwright.solve.rule.Rules;
+import java.util.List;
+
+/**
+ * The whole plan as one model: minimise the checkout cost in minor units. It has a solution exactly when there is a plan, and its
+ * optimum is the cost of the cheapest one. The budget is a row of it when one was given.
+ */
+public final class WholeModel {
+    private static final List<String> REMARKS = List.of(
+            "The whole plan, each day of each eater on its own. Minimise; COST is in minor units.",
+            "The table of names beside this file says what each code stands for.");
+
+    private final WholeDraft draft;
+
+    private WholeModel(WholeDraft draft) {
+        this.draft = draft;
+    }
+
+    public static WholeModel of(PlanRequest request) {
+        var draft = new WholeDraft(request);
+        for (Rule rule : Rules.ALL) {
+            rule.addTo(draft);
+        }
+        SingleDays.addTo(draft);
+        draft.model().minimise(Budget.cost(draft), 1);
+        return new WholeModel(draft);
+    }
+
+    public MipModel model() {
+        return draft.model();
+    }
+
+    /** For a solver from elsewhere. */
+    public String mps() {
+        return MpsText.of(draft.model(), REMARKS);
+    }
+
+    /** What the codes of {@link #mps()} stand for: CSV with code, kind, name, meaning and unit. */
+    public String names() {
+        return NamesTable.of(draft);
+    }
+
+    WholeDraft draft() {
+        return draft;
+    }
+}
