@@ -1,0 +1,67 @@
+package batchwright.schedule.search;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** All rules of a project, used until none takes anything more from the windows. */
+final class Rules {
+    private final Project project;
+    private final List<Rule> rules = new ArrayList<>();
+
+    Rules(Project project, Conflicts conflicts) {
+        this.project = project;
+        rules.add(new Following(project));
+        rules.add(new EitherFirst(project, conflicts));
+        for (int resource = 0; resource < project.capacities().size(); resource++) {
+            var crowd = new Crowd(project, resource);
+            if (project.capacities().get(resource) == 1) {
+                rules.add(oneAtATime(resource));
+            } else if (crowd.canBeFull()) {
+                rules.add(crowd);
+            }
+        }
+    }
+
+    private Rule oneAtATime(int resource) {
+        List<Integer> activities = new ArrayList<>();
+        List<Integer> minutes = new ArrayList<>();
+        for (int i = 0; i < project.size(); i++) {
+            for (Need need : project.activities().get(i).needs()) {
+                if (need.resource() == resource) {
+                    activities.add(i);
+                    minutes.add(need.minutes());
+                }
+            }
+        }
+        return new OneAtATime(
+                activities.stream().mapToInt(Integer::intValue).toArray(),
+                minutes.stream().mapToInt(Integer::intValue).toArray());
+    }
+
+    /** Windows of all timetables that end by a minute; not yet tightened. */
+    Windows open(int end) {
+        Windows windows = Windows.open(project.size(), Math.max(0, end));
+        for (int i = 0; i < project.size(); i++) {
+            windows.notBefore(i, project.earliest(project.activities().get(i)));
+        }
+        return windows;
+    }
+
+    /** False when no timetable inside the windows ends by the minute. */
+    boolean tighten(Windows windows, int end) {
+        for (int i = 0; i < project.size(); i++) {
+            if (!windows.notAfter(i, end - project.activities().get(i).minutes())) {
+                return false;
+            }
+        }
+        do {
+            windows.takeChanged();
+            for (Rule rule : rules) {
+                if (!rule.tighten(windows)) {
+                    return false;
+                }
+            }
+        } while (windows.takeChanged());
+        return true;
+    }
+}

@@ -1,0 +1,129 @@
+package batchwright.schedule.search;
+
+import java.util.Arrays;
+
+/**
+ * The shortest timetable of a project. Asks again and again for one that ends a minute sooner than the best known: fixes the
+ * activity that can start first to that start, and later tries those in which it starts later; windows that no timetable fits
+ * are left. Every step depends on the project alone: same project, same timetable.
+ */
+public final class ScheduleSearch {
+    private static final int FREE = -1;
+    private final Project project;
+    private final Conflicts conflicts;
+    private final Rules rules;
+    private final Rivals rivals;
+    private final int mostSteps;
+    private int[] best;
+    private int end;
+    private int steps;
+
+    private ScheduleSearch(Project project, int mostSteps) {
+        this.project = project;
+        this.conflicts = new Conflicts(project);
+        this.rules = new Rules(project, conflicts);
+        this.rivals = new Rivals(project);
+        this.mostSteps = mostSteps;
+        var firstIdeas = new FirstIdeas(project, conflicts);
+        this.best = firstIdeas.best();
+        this.end = new InOrder(project, conflicts).end(best);
+    }
+
+    /** @param mostSteps when to stop without a proof */
+    public static Timetable of(Project project, int mostSteps) {
+        return new ScheduleSearch(project, mostSteps).timetable();
+    }
+
+    private Timetable timetable() {
+        int bound = lowerBound();
+        boolean complete = true;
+        if (end > bound) {
+            int[] postponed = new int[project.size()];
+            Arrays.fill(postponed, FREE);
+            complete = search(rules.open(end), postponed, bound);
+        }
+        return new Timetable(Arrays.stream(best).boxed().toList(), end, complete ? end : bound, steps);
+    }
+
+    /** The least end for which the rules alone leave something. */
+    private int lowerBound() {
+        int least = 0;
+        int most = end;
+        while (least < most) {
+            int middle = (least + most) / 2;
+            if (rules.tighten(rules.open(middle), middle)) {
+                most = middle;
+            } else {
+                least = middle + 1;
+            }
+        }
+        return least;
+    }
+
+    /** False when stopped before all was seen. */
+    private boolean search(Windows windows, int[] postponed, int bound) {
+        while (true) {
+            if (end == bound) {
+                return true;
+            }
+            if (steps++ >= mostSteps) {
+                return false;
+            }
+            if (!rules.tighten(windows, end - 1)) {
+                return true;
+            }
+            int next = next(windows, postponed);
+            if (next == FREE) {
+                if (allFixed(windows)) {
+                    best = windows.starts();
+                    end = new InOrder(project, conflicts).end(best);
+                }
+                return true;
+            }
+            int start = windows.earliest(next);
+            boolean rivalled = rivals.mayDelay(windows, next);
+            Windows now = rivalled ? windows.copy() : windows;
+            now.notAfter(next, start);
+            if (!rivalled) {
+                continue;
+            }
+            if (!search(now, postponed.clone(), bound)) {
+                return false;
+            }
+            postponed[next] = start;
+        }
+    }
+
+    private boolean allFixed(Windows windows) {
+        for (int i = 0; i < project.size(); i++) {
+            if (!windows.isFixed(i)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The activity that can start first, of those the one that must start first; not one postponed and not pushed since. */
+    private int next(Windows windows, int[] postponed) {
+        int best = FREE;
+        for (int i = 0; i < project.size(); i++) {
+            boolean open = !windows.isFixed(i) && windows.earliest(i) > postponed[i];
+            if (open && (best == FREE || isSooner(windows, i, best))) {
+                best = i;
+            }
+        }
+        for (int i = 0; i < project.size() && best != FREE; i++) {
+            if (!windows.isFixed(i)
+                    && windows.earliest(i) == postponed[i]
+                    && windows.earliest(i) + project.span(i) <= windows.earliest(best)) {
+                return FREE; // nothing comes that could push it: it may as well not have been postponed
+            }
+        }
+        return best;
+    }
+
+    private static boolean isSooner(Windows windows, int one, int other) {
+        int byStart = Integer.compare(windows.earliest(one), windows.earliest(other));
+        return byStart < 0 || (byStart == 0 && windows.latest(one) < windows.latest(other));
+    }
+}
