@@ -3,6 +3,7 @@ package batchwright.cli;
 import batchwright.app.MakePlan;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
+import batchwright.app.WriteReport;
 import batchwright.report.Commands;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -93,6 +94,12 @@ final class Batchwright implements Runnable {
         } catch (InvalidPathException notAPath) {
             throw Refused.because("\"" + name + "\" cannot be the name of a folder", "Name a folder.");
         }
+    }
+
+    /** Writes a report, and says so where it does not mix with the answer. */
+    void write(String name, String report) {
+        WriteReport.to(folder(name), report);
+        complain("Wrote " + name + "\n");
     }
 
     Workspace workspace() {

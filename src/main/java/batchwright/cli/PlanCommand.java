@@ -10,6 +10,8 @@ import batchwright.report.PlanText;
 import batchwright.report.SessionsAnswer;
 import batchwright.report.SessionsJson;
 import batchwright.report.SessionsText;
+import batchwright.report.html.HtmlReport;
+import batchwright.report.html.ReportStyle;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -94,6 +96,9 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private ModelOption model = new ModelOption();
 
+    @Mixin
+    private ReportOptions report = new ReportOptions();
+
     @Override
     public Integer call() {
         if (eaters.isEmpty()) {
@@ -103,13 +108,16 @@ final class PlanCommand implements Callable<Integer> {
             throw Refused.because(eaters.size() + " eaters are named", "Name at most " + MOST_EATERS + ".");
         }
         PlanQuestion question = question();
+        ReportStyle style = report.style();
         try (var interruption = new Interruption(() -> program.complain("\nStopped at once: no plan is shown.\n"))) {
             Optional<SessionsQuestion> several = sessions.of(question);
             if (several.isPresent()) {
                 model.refuseSessions();
+                report.refuseSessions();
                 return answer(several.get(), interruption);
             }
             PlanAnswer answer = answer(question, interruption);
+            report.file().ifPresent(file -> program.write(file, HtmlReport.of(answer, style)));
             return program.answer(
                     program.json ? PlanJson.of(answer) : PlanText.of(answer, program.commands(), nutrients),
                     exit(answer.status(), interruption.asked()));

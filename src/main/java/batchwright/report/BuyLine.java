@@ -18,8 +18,8 @@ import java.util.Optional;
  *
  * @param pack empty when the pantry covers all
  */
-record BuyLine(Food food, Optional<Pack> pack, int packs, BigDecimal fromPantryGrams, BigDecimal usedGrams) {
-    static List<BuyLine> of(Plan plan) {
+public record BuyLine(Food food, Optional<Pack> pack, int packs, BigDecimal fromPantryGrams, BigDecimal usedGrams) {
+    public static List<BuyLine> of(Plan plan) {
         List<BuyLine> lines = new ArrayList<>();
         plan.shopping().forEach(purchase -> add(lines, purchase));
         return lines;
@@ -47,16 +47,16 @@ record BuyLine(Food food, Optional<Pack> pack, int packs, BigDecimal fromPantryG
         return grams.setScale(1, RoundingMode.HALF_UP);
     }
 
-    BigDecimal boughtGrams() {
+    public BigDecimal boughtGrams() {
         return pack.map(p -> p.grams().multiply(BigDecimal.valueOf(packs))).orElse(BigDecimal.ZERO);
     }
 
     /** What is left of what was taken from the pantry and bought. */
-    BigDecimal leftGrams() {
+    public BigDecimal leftGrams() {
         return boughtGrams().add(fromPantryGrams).subtract(usedGrams);
     }
 
-    Money cost() {
+    public Money cost() {
         return pack.map(p -> p.price().times(packs)).orElse(Money.ZERO);
     }
 }

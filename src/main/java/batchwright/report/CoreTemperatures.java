@@ -13,8 +13,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** How hot the raw meat, fish and egg among some foods must get inside, by temperature. */
-record CoreTemperatures(Map<CoreTemperature, Set<Food>> foods) {
-    static CoreTemperatures of(Collection<Food> foods) {
+public record CoreTemperatures(Map<CoreTemperature, Set<Food>> foods) {
+    public static CoreTemperatures of(Collection<Food> foods) {
         var found = new EnumMap<CoreTemperature, Set<Food>>(CoreTemperature.class);
         foods.forEach(food -> CoreTemperature.of(food)
                 .ifPresent(least ->
@@ -22,12 +22,12 @@ record CoreTemperatures(Map<CoreTemperature, Set<Food>> foods) {
         return new CoreTemperatures(found);
     }
 
-    boolean holdsAny(CoreTemperature... looked) {
+    public boolean holdsAny(CoreTemperature... looked) {
         return List.of(looked).stream().anyMatch(foods::containsKey);
     }
 
     /** Such as: Least temperature inside - chicken breast: 74 C (165 F). Empty when there is nothing to say. */
-    Optional<String> says() {
+    public Optional<String> says() {
         if (foods.isEmpty()) {
             return Optional.empty();
         }

@@ -11,16 +11,16 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** The known allergens of a dish, and where a staple alone brings one, which. */
-final class DishAllergens {
+public final class DishAllergens {
     private DishAllergens() {}
 
     /** The same for a batch: an allergen only of parts that nobody gets is said to be so. The parts share a kitchen. */
-    static String text(Batch batch) {
+    public static String text(Batch batch) {
         return text(batch.dish(), allergen -> leftOut(batch, allergen));
     }
 
     /** Two sentences: tree nut, wheat, mustard (mustard seeds). Labels decide: ... */
-    static String text(Dish dish) {
+    public static String text(Dish dish) {
         return text(dish, allergen -> "");
     }
 

@@ -14,8 +14,8 @@ import java.util.stream.Collectors;
  *
  * @param byDay containers, by the day they are eaten
  */
-record Freezing(SortedMap<Integer, Integer> byDay) {
-    static Freezing of(Plan plan, Dish dish) {
+public record Freezing(SortedMap<Integer, Integer> byDay) {
+    public static Freezing of(Plan plan, Dish dish) {
         var byDay = new TreeMap<Integer, Integer>();
         for (EaterDays eater : plan.eaters()) {
             for (Day day : eater.days()) {
@@ -27,7 +27,7 @@ record Freezing(SortedMap<Integer, Integer> byDay) {
         return new Freezing(byDay);
     }
 
-    static boolean anyOf(Plan plan) {
+    public static boolean anyOf(Plan plan) {
         return plan.batches().stream().anyMatch(b -> !of(plan, b.dish()).byDay.isEmpty());
     }
 
@@ -36,7 +36,7 @@ record Freezing(SortedMap<Integer, Integer> byDay) {
      *
      * @param firstDay by which number the cooking day is called
      */
-    String says(int firstDay) {
+    public String says(int firstDay) {
         if (byDay.isEmpty()) {
             return "";
         }

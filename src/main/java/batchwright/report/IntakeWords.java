@@ -9,13 +9,13 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** How nutrients beside published amounts are written: names with units, figures, kinds, and what must be known of them. */
-final class IntakeWords {
-    static final String NO_TABLE =
+public final class IntakeWords {
+    public static final String NO_TABLE =
             "Minerals and vitamins are compared with nothing: the published table begins at 19 years.";
 
     private static final BigDecimal WHOLE_FROM = BigDecimal.valueOf(100);
 
-    private static final List<String> NOTES = List.of(
+    public static final List<String> NOTES = List.of(
             "RDA is enough for nearly every healthy person, so less is not too little for everybody. AI is what healthy people eat,"
                     + " where no RDA could be set. UL is a limit for every day over a long time; CDRR is what sodium is worth"
                     + " reducing to.",
@@ -28,26 +28,26 @@ final class IntakeWords {
     private IntakeWords() {}
 
     /** vitamin C, mg. */
-    static String nameWithUnit(Nutrient nutrient) {
+    public static String nameWithUnit(Nutrient nutrient) {
         return name(nutrient) + ", " + nutrient.unit();
     }
 
-    static String name(Nutrient nutrient) {
+    public static String name(Nutrient nutrient) {
         return nutrient == Nutrient.FOLATE_DFE ? "folate" : nutrient.label();
     }
 
     /** One decimal below 100, where it tells something. */
-    static String figure(BigDecimal amount) {
+    public static String figure(BigDecimal amount) {
         return amount.compareTo(WHOLE_FROM) < 0 ? Show.oneDecimal(amount) : Show.whole(amount);
     }
 
     /** What was published, as it was printed. */
-    static String printed(BigDecimal amount) {
+    public static String printed(BigDecimal amount) {
         return Show.plainText(amount, 1);
     }
 
     /** UL; or UL, supplements, where it is a limit of supplements only. */
-    static String kind(Limit limit) {
+    public static String kind(Limit limit) {
         return limit.kind().label()
                 + switch (limit.counts()) {
                     case EVERYTHING -> "";
@@ -58,7 +58,7 @@ final class IntakeWords {
     }
 
     /** Whether sex and age decide, and not energy. */
-    static boolean isBySexAndAge(Reference reference) {
+    public static boolean isBySexAndAge(Reference reference) {
         return kinds(reference).anyMatch(kind -> kind != Kind.TARGET && kind != Kind.GUIDE);
     }
 

@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param twelfths how many, in twelfths
  * @param off how far that is from the grams, as a share of them
  */
-record KitchenMeasure(Measure measure, int twelfths, BigDecimal off) {
+public record KitchenMeasure(Measure measure, int twelfths, BigDecimal off) {
     private static final int ONE = MeasureKind.ONE;
     /** More of anything is counted by no cook. */
     private static final int MOST = 40 * ONE;
@@ -33,12 +33,12 @@ record KitchenMeasure(Measure measure, int twelfths, BigDecimal off) {
     private static final List<String> WEIGHTS = List.of("ounce", "pound", "oz", "lb");
 
     /** Such as "1 1/2 cups" or "about 4 tbsp"; empty when no measure of the food fits. */
-    static Optional<String> text(Kitchen kitchen, Food food, BigDecimal grams) {
+    public static Optional<String> text(Kitchen kitchen, Food food, BigDecimal grams) {
         return of(sold(kitchen, food), grams).map(KitchenMeasure::text);
     }
 
     /** Only where it is pieces: 8 large eggs; empty for cups and spoons. */
-    static Optional<String> pieces(Kitchen kitchen, Food food, BigDecimal grams) {
+    public static Optional<String> pieces(Kitchen kitchen, Food food, BigDecimal grams) {
         List<Measure> pieces = sold(kitchen, food).stream()
                 .filter(m -> MeasureKind.of(m.name()) == MeasureKind.PIECE)
                 .toList();
@@ -56,11 +56,11 @@ record KitchenMeasure(Measure measure, int twelfths, BigDecimal off) {
     }
 
     /** As the recipe writes it, or else as a cook would measure its grams. */
-    static Optional<String> text(Kitchen kitchen, Ingredient ingredient) {
+    public static Optional<String> text(Kitchen kitchen, Ingredient ingredient) {
         return ingredient.measured().or(() -> text(kitchen, ingredient.food(), ingredient.amount()));
     }
 
-    static Optional<KitchenMeasure> of(List<Measure> measures, BigDecimal grams) {
+    public static Optional<KitchenMeasure> of(List<Measure> measures, BigDecimal grams) {
         if (grams.signum() <= 0) {
             return Optional.empty();
         }

@@ -22,7 +22,7 @@ import java.util.stream.Stream;
  *
  * @param eater whom it is about; empty when it is about the food
  */
-record Notice(Optional<Needs> eater, Caution caution) {
+public record Notice(Optional<Needs> eater, Caution caution) {
     private static final Citation LABELS = new Citation("FALCPA 2004, FASTER Act 2021; Regulation (EU) 1169/2011");
 
     /** Nobody was named, so nobody's health was asked about. */
@@ -35,7 +35,7 @@ record Notice(Optional<Needs> eater, Caution caution) {
             new Citation("a choice of this program: the cautions of needs in short, where no eater is named"));
 
     /** Health, then allergens, then food safety. */
-    static List<Notice> of(PlanAnswer answer) {
+    public static List<Notice> of(PlanAnswer answer) {
         List<Notice> notices = new ArrayList<>();
         for (Needs needs : answer.needs()) {
             needs.cautions().forEach(c -> notices.add(new Notice(Optional.of(needs), c)));
@@ -50,7 +50,7 @@ record Notice(Optional<Needs> eater, Caution caution) {
     }
 
     /** Of containers of one dish, for nobody in particular. */
-    static List<Notice> ofDish(Plan plan, boolean freezes) {
+    public static List<Notice> ofDish(Plan plan, boolean freezes) {
         List<Notice> notices = new ArrayList<>();
         notices.add(food(ANOTHER_QUESTION));
         plan.batches().forEach(b -> notices.add(food(allergens(b))));

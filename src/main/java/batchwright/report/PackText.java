@@ -5,11 +5,11 @@ import batchwright.food.Pack;
 import java.math.BigDecimal;
 
 /** A pack in words: what the shelf says and what is in it. */
-final class PackText {
+public final class PackText {
     private PackText() {}
 
     /** So many of a pack, or so many steps of loose goods: 2 x bag 400 g; 1 x four-pack, 4 x 400 g; 300 g loose. */
-    static String bought(Pack pack, int count) {
+    public static String bought(Pack pack, int count) {
         return pack.isLoose()
                 ? Show.plainText(pack.grams().multiply(BigDecimal.valueOf(count)), 1) + " g loose"
                 : count + " x " + withGrams(pack);
@@ -23,7 +23,7 @@ final class PackText {
     }
 
     /** As a table of packs says it, which has a column for the grams. */
-    static String label(Pack pack) {
+    public static String label(Pack pack) {
         return pack.isLoose()
                 ? pack.label() + ", in steps of " + grams(pack.grams())
                 : pack.label() + inside(pack.contents(), "");

@@ -66,7 +66,7 @@ public record PlanAnswer(
     }
 
     /** What the average day of an eater's plan holds, beside what is published; empty when there is no plan. */
-    List<Intake> intakes(Needs needs) {
+    public List<Intake> intakes(Needs needs) {
         return plan.stream()
                 .flatMap(p -> p.eaters().stream()
                         .filter(days -> days.seat().eater().equals(needs.eater()))

@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Amounts as people read them: rounded half up, a point before decimals, the same in every locale. */
-final class Show {
+public final class Show {
     private static final Set<String> ABBREVIATIONS = Set.of("tbsp", "tsp", "oz", "g");
 
     private static final String AT_LEAST = ">=";
@@ -29,57 +29,57 @@ final class Show {
         }
     }
 
-    static BigDecimal rounded(BigDecimal value, int decimals) {
+    public static BigDecimal rounded(BigDecimal value, int decimals) {
         return value.setScale(decimals, RoundingMode.HALF_UP);
     }
 
-    static String whole(BigDecimal value) {
+    public static String whole(BigDecimal value) {
         return rounded(value, 0).toPlainString();
     }
 
-    static String whole(double value) {
+    public static String whole(double value) {
         return whole(BigDecimal.valueOf(value));
     }
 
-    static String twoDecimals(double value) {
+    public static String twoDecimals(double value) {
         return rounded(BigDecimal.valueOf(value), 2).toPlainString();
     }
 
-    static String oneDecimal(BigDecimal value) {
+    public static String oneDecimal(BigDecimal value) {
         return rounded(value, 1).toPlainString();
     }
 
-    static String oneDecimal(double value) {
+    public static String oneDecimal(double value) {
         return oneDecimal(BigDecimal.valueOf(value));
     }
 
     /** At most this many decimals, none of them a closing zero. */
-    static BigDecimal plain(BigDecimal value, int decimals) {
+    public static BigDecimal plain(BigDecimal value, int decimals) {
         BigDecimal stripped = rounded(value, decimals).stripTrailingZeros();
         return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
     }
 
-    static String plainText(BigDecimal value, int decimals) {
+    public static String plainText(BigDecimal value, int decimals) {
         return plain(value, decimals).toPlainString();
     }
 
     /** A PAL: at most three decimals, as common practice has them (1.375). */
-    static String pal(double pal) {
+    public static String pal(double pal) {
         return plainText(BigDecimal.valueOf(pal), 3);
     }
 
     /** For sentences: 83, or "at least 83" when some food has no value for it. */
-    static String amount(Nutrients nutrients, Nutrient nutrient) {
+    public static String amount(Nutrients nutrients, Nutrient nutrient) {
         return (nutrients.isComplete(nutrient) ? "" : "at least ") + whole(nutrients.get(nutrient));
     }
 
     /** For tables: 83, or >=83, which {@link #AT_LEAST_NOTE} explains below the table. */
-    static String cell(Nutrients nutrients, Nutrient nutrient) {
+    public static String cell(Nutrients nutrients, Nutrient nutrient) {
         return mark(nutrients, nutrient) + whole(nutrients.get(nutrient));
     }
 
     /** The same for how far a table's figure is from a target: +12, or >=+12. */
-    static String difference(Nutrients nutrients, Nutrient nutrient, int target) {
+    public static String difference(Nutrients nutrients, Nutrient nutrient, int target) {
         // Of the rounded figure, so that a reader can check the sum.
         int rounded = rounded(nutrients.get(nutrient), 0).intValueExact();
         return mark(nutrients, nutrient) + signed(rounded - target);
@@ -90,48 +90,48 @@ final class Show {
     }
 
     /** What stands before an amount in a table. */
-    static String mark(boolean complete) {
+    public static String mark(boolean complete) {
         return complete ? "" : AT_LEAST;
     }
 
     /** A difference with its sign: +12, -3, 0. */
-    static String signed(int difference) {
+    public static String signed(int difference) {
         return difference > 0 ? "+" + difference : Integer.toString(difference);
     }
 
-    static String money(Money money, String currency) {
+    public static String money(Money money, String currency) {
         return money + " " + currency;
     }
 
     /** From units of the currency, to the cent. */
-    static String money(BigDecimal major, String currency) {
+    public static String money(BigDecimal major, String currency) {
         return rounded(major, 2).toPlainString() + " " + currency;
     }
 
-    static String count(int count, String one, String many) {
+    public static String count(int count, String one, String many) {
         return count + " " + (count == 1 ? one : many);
     }
 
     /** 1 medium banana (118 g); 2 tbsp peanut butter, smooth (32 g); 2 x handful almonds (56.7 g). */
-    static String snack(Snack snack) {
+    public static String snack(Snack snack) {
         Measure measure = snack.measure();
         String times = snack.count() == 1 || ABBREVIATIONS.contains(measure.name()) ? " " : " x ";
         return snack.count() + times + measure.name() + " " + measure.food().name() + " (" + plainText(snack.grams(), 1)
                 + " g)";
     }
 
-    static String snacks(Collection<Snack> snacks) {
+    public static String snacks(Collection<Snack> snacks) {
         return snacks.stream().map(Show::snack).collect(Collectors.joining(" + "));
     }
 
-    static String allergens(Collection<Allergen> allergens) {
+    public static String allergens(Collection<Allergen> allergens) {
         return allergens.isEmpty()
                 ? "none known"
                 : allergens.stream().map(Allergen::label).collect(Collectors.joining(", "));
     }
 
     /** The first letter large, for the start of a sentence or a heading. */
-    static String capital(String text) {
+    public static String capital(String text) {
         return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 }

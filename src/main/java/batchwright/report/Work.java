@@ -13,11 +13,11 @@ import java.util.stream.Stream;
  * @param handsOn minutes of them that take the cook's hands
  * @param dayBefore what is to be done the evening before
  */
-record Work(int minutes, int handsOn, List<String> dayBefore) {
+public record Work(int minutes, int handsOn, List<String> dayBefore) {
     private static final String FOR_SO_MANY =
             "Minutes, pots and trays are meant for about " + Step.FOR_CONTAINERS + " containers of a dish";
 
-    static Work of(Dish dish) {
+    public static Work of(Dish dish) {
         return new Work(
                 minutes(dish, step -> true),
                 minutes(dish, Step::handsOn),
@@ -33,12 +33,12 @@ record Work(int minutes, int handsOn, List<String> dayBefore) {
     }
 
     /** 132 minutes one step after another, 24 of them hands on */
-    String says() {
+    public String says() {
         return Show.count(minutes, "minute", "minutes") + " one step after another, " + handsOn + " of them hands on";
     }
 
     /** What the minutes are good for when so many containers of so many dishes are cooked. */
-    static String note(int mostContainers, int dishes) {
+    public static String note(int mostContainers, int dishes) {
         return FOR_SO_MANY
                 + (mostContainers > Step.FOR_CONTAINERS
                         ? ": more take longer, in larger or more pots and trays, not crowded."

@@ -1,0 +1,87 @@
+package batchwright.report.html;
+
+import batchwright.food.Nutrient;
+import batchwright.person.DayTarget;
+import batchwright.report.Show;
+import batchwright.report.html.PercentChart.Dot;
+import batchwright.report.html.PercentChart.Row;
+import batchwright.report.html.PercentChart.Zone;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Energy and macros of each day in per cent of what the day must hold. Per cents are of the printed totals. */
+final class MacrosFigure {
+    private static final double PER_CENT = 100;
+
+    private final List<EatenDay> days;
+    private final DayTarget target;
+
+    MacrosFigure(List<EatenDay> days, DayTarget target) {
+        this.days = days;
+        this.target = target;
+    }
+
+    void write(Html html) {
+        List<Row> rows = new ArrayList<>();
+        row(rows, Nutrient.ENERGY, target.energyAimKcal(), target.energyLeastKcal(), target.energyMostKcal());
+        row(rows, Nutrient.PROTEIN, target.proteinLeastG(), target.proteinLeastG(), 0);
+        row(rows, Nutrient.FAT, target.fatLeastG(), target.fatLeastG(), target.fatMostG());
+        row(rows, Nutrient.FIBRE, target.fibreLeastG(), target.fibreLeastG(), 0);
+        row(rows, Nutrient.FRUIT_VEG, target.fruitVegLeastG(), target.fruitVegLeastG(), 0);
+        String says = "In per cent of the target, a dot a day: 100 % is the aim for energy and the least for the rest;"
+                + " shaded is as it should be.";
+        html.open("figure", "class", "macros")
+                .element("h4", "Energy and macros against the target")
+                .element("figcaption", says)
+                .line();
+        new PercentChart(rows).draw(html, says);
+        table(html, rows);
+        html.close().line();
+    }
+
+    /** @param most 0 when there is no upper end */
+    private void row(List<Row> rows, Nutrient nutrient, int whole, int least, int most) {
+        if (whole == 0) {
+            return;
+        }
+        List<Double> percents =
+                days.stream().map(d -> d.total(nutrient) * PER_CENT / whole).toList();
+        Optional<Double> to = most == 0 ? Optional.empty() : Optional.of(most * PER_CENT / whole);
+        rows.add(new Row(
+                nutrient == Nutrient.FRUIT_VEG ? "fruit and veg" : nutrient.label(),
+                percents,
+                Dot.FINE,
+                Optional.of(new Zone(least * PER_CENT / whole, to)),
+                Optional.empty(),
+                range(percents)));
+    }
+
+    private static String range(List<Double> percents) {
+        String least =
+                percent(percents.stream().mapToDouble(Double::doubleValue).min().orElse(0));
+        String most =
+                percent(percents.stream().mapToDouble(Double::doubleValue).max().orElse(0));
+        return (least.equals(most) ? least : least + "–" + most) + " %";
+    }
+
+    private static String percent(double percent) {
+        return Show.whole(BigDecimal.valueOf(percent));
+    }
+
+    private void table(Html html, List<Row> rows) {
+        html.open("details").element("summary", "The same as a table");
+        var table = new Table("Per cent of the target, day by day").words("day");
+        rows.forEach(row -> table.numbers(row.label() + " %"));
+        for (int i = 0; i < days.size(); i++) {
+            List<String> cells = new ArrayList<>(List.of("Day " + days.get(i).day()));
+            for (Row row : rows) {
+                cells.add(percent(row.percents().get(i)));
+            }
+            table.row(cells.toArray(new String[0]));
+        }
+        table.write(html);
+        html.close().line();
+    }
+}

@@ -1,0 +1,145 @@
+package batchwright.report.html;
+
+import batchwright.needs.intakes.Counts;
+import batchwright.needs.intakes.Intake;
+import batchwright.needs.intakes.Intake.Standing;
+import batchwright.needs.intakes.Kind;
+import batchwright.needs.intakes.Limit;
+import batchwright.report.IntakeWords;
+import batchwright.report.html.PercentChart.Dot;
+import batchwright.report.html.PercentChart.Row;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Which nutrients of an average day are short of published amounts. It must not alarm. */
+final class NutrientsFigure {
+    private static final BigDecimal PER_CENT = BigDecimal.valueOf(100);
+    private static final String NO_ALARM =
+            "A few days below are no deficiency: the amounts leave a margin over what most people need. What cooking takes from"
+                    + " vitamins is not counted, nor the salt that you add. Whether a supplement makes sense is a question for a"
+                    + " clinician.";
+
+    private NutrientsFigure() {}
+
+    static void write(Html html, List<Intake> intakes) {
+        String says = says(intakes);
+        html.open("figure", "class", "nutrients").element("h4", "Nutrients of an average day");
+        html.element("figcaption", says).line();
+        List<Row> rows = intakes.stream()
+                .filter(i -> !isRule(i))
+                .flatMap(i -> row(i).stream())
+                .toList();
+        if (!rows.isEmpty()) {
+            new PercentChart(rows).draw(html, says);
+        }
+        if (intakes.stream().noneMatch(i -> IntakeWords.isBySexAndAge(i.reference()))) {
+            html.element("p", IntakeWords.NO_TABLE, "class", "note");
+        }
+        html.open("details").element("summary", "The same as a table");
+        table(intakes).write(html);
+        IntakeWords.NOTES.forEach(note -> html.element("p", note, "class", "note"));
+        html.close().element("p", NO_ALARM, "class", "note").close().line();
+    }
+
+    /** What a rule of the plan sees to is in another picture. */
+    private static boolean isRule(Intake intake) {
+        return intake.reference()
+                .recommended()
+                .filter(r -> r.kind() == Kind.TARGET)
+                .isPresent();
+    }
+
+    private static String says(List<Intake> intakes) {
+        String below = named(intakes, Standing.SHORT, Standing.MAYBE_SHORT);
+        String above = named(intakes, Standing.ABOVE, Standing.MAYBE_ABOVE);
+        String sentence = below.isEmpty()
+                ? "Nothing is below " + Intake.REACHED_PERCENT + " % of the published amount"
+                : "Below " + Intake.REACHED_PERCENT + " % of the published amount: " + below;
+        return sentence
+                + (above.isEmpty() ? ", and nothing is known to be above a limit." : "; above a limit: " + above + ".");
+    }
+
+    private static String named(List<Intake> intakes, Standing certain, Standing maybe) {
+        return intakes.stream()
+                .filter(i -> i.standing() == certain || i.standing() == maybe)
+                .map(i -> IntakeWords.name(i.nutrient()) + (i.standing() == maybe ? " (maybe)" : ""))
+                .collect(Collectors.joining(", "));
+    }
+
+    /** Of what is recommended; where only a limit is published, of that. */
+    private static Optional<Row> row(Intake intake) {
+        String name = IntakeWords.name(intake.nutrient());
+        Optional<BigDecimal> recommended = intake.reference().recommended().map(r -> r.amount());
+        Optional<BigDecimal> limit =
+                intake.reference().limit().filter(NutrientsFigure::ofFood).map(Limit::amount);
+        String mark = intake.complete() ? "" : "≥ ";
+        if (recommended.isPresent()) {
+            double percent = percent(intake.aDay(), recommended.get());
+            return Optional.of(new Row(
+                    name,
+                    List.of(percent),
+                    dot(intake),
+                    Optional.empty(),
+                    limit.map(l -> percent(l, recommended.get())),
+                    mark + intake.percent().orElseThrow() + " %"));
+        }
+        return limit.map(most -> new Row(
+                name,
+                List.of(percent(intake.aDay(), most)),
+                dot(intake),
+                Optional.empty(),
+                Optional.of(100.0),
+                mark + percent(intake.aDay(), most, 0) + " %"));
+    }
+
+    private static boolean ofFood(Limit limit) {
+        return limit.counts() == Counts.EVERYTHING;
+    }
+
+    private static Dot dot(Intake intake) {
+        return switch (intake.standing()) {
+            case SHORT, MAYBE_SHORT -> Dot.BELOW;
+            case ABOVE, MAYBE_ABOVE -> Dot.ABOVE;
+            case WITHIN, NOT_COMPARED -> Dot.FINE;
+        };
+    }
+
+    private static double percent(BigDecimal amount, BigDecimal whole) {
+        return amount.multiply(PER_CENT).divide(whole, MathContext.DECIMAL64).doubleValue();
+    }
+
+    private static String percent(BigDecimal amount, BigDecimal whole, int decimals) {
+        return amount.multiply(PER_CENT)
+                .divide(whole, decimals, RoundingMode.DOWN)
+                .toPlainString();
+    }
+
+    private static Table table(List<Intake> intakes) {
+        var table = new Table("An average day beside published amounts")
+                .words("nutrient")
+                .numbers("a day")
+                .numbers("least")
+                .numbers("most")
+                .numbers("%");
+        for (Intake intake : intakes) {
+            table.row(
+                    IntakeWords.nameWithUnit(intake.nutrient()),
+                    (intake.complete() ? "" : "≥ ") + IntakeWords.figure(intake.aDay()),
+                    intake.reference()
+                            .recommended()
+                            .map(r -> IntakeWords.printed(r.amount()) + " "
+                                    + r.kind().label())
+                            .orElse(""),
+                    intake.reference()
+                            .limit()
+                            .map(l -> IntakeWords.printed(l.amount()) + " " + IntakeWords.kind(l))
+                            .orElse(""),
+                    row(intake).map(Row::says).orElse(""));
+        }
+        return table;
+    }
+}

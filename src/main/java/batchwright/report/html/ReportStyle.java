@@ -1,0 +1,4 @@
+package batchwright.report.html;
+
+/** What a reader chooses of a report: the sheet of labels, whose paper all pages are for, and the rounding of labels. */
+public record ReportStyle(LabelSheet labels, LabelRounding rounding) {}
