@@ -62,17 +62,13 @@ final class CostSection {
         Spent first = spent.get(0);
         String says = "The dearest is " + first.name + ": " + Show.money(first.money, page.currency()) + ", "
                 + share(first.money, cost) + " % of " + Show.money(cost, page.currency()) + ".";
-        html.open("figure", "class", "cost")
-                .element("h4", "What drives it")
-                .element("figcaption", says)
-                .line();
+        Figure.open(html, "cost", "What drives it", says);
         BarChart.draw(
                 html,
                 spent.stream()
                         .map(s -> new Bar(s.name, s.money.minor(), s.money.toString(), s.look))
                         .toList(),
                 says);
-        html.open("details").element("summary", "The same as a table");
         var table = new Table("What drives the cost")
                 .words("food")
                 .numbers(page.currency())
@@ -83,8 +79,9 @@ final class CostSection {
             running = running.plus(s.money);
             table.row(s.name, s.money.toString(), share(s.money, cost), share(running, cost));
         }
-        table.rowLike("total", "total", cost.toString(), "100", "").write(html);
-        html.close().close().line();
+        table.rowLike("total", "total", cost.toString(), "100", "");
+        Figure.table(html, table);
+        html.close().line();
     }
 
     private static String share(Money part, Money whole) {

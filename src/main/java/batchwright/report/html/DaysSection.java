@@ -56,10 +56,7 @@ final class DaysSection {
         String says = (inside == days.size() ? "Every day" : inside + " of " + days.size() + " days")
                 + " ends inside the band of " + target.energyLeastKcal() + " to " + target.energyMostKcal()
                 + " kcal.";
-        html.open("figure", "class", "energy")
-                .element("h4", "Energy")
-                .element("figcaption", says)
-                .line();
+        Figure.open(html, "energy", "Energy", says);
         new EnergyChart(days, target).draw(html, says);
         key(html, days, eater);
         html.close().line();

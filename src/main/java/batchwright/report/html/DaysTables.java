@@ -28,7 +28,7 @@ final class DaysTables {
         html.close().line();
         html.element(
                         "p",
-                        "Letters are the dishes above; prot.: protein; carb: carbohydrate, fibre included; f+v: fruit and vegetables."
+                        "Letters are the dishes above; prot.: protein; carb: carbohydrate, fibre included; f+v: fruit and vegetables. Of prot., fibre and f+v the target is the least."
                                 + " Single figures are rounded so that they add up to the total."
                                 + (isIncomplete() ? " ≥ means at least: a food has no value for it." : ""),
                         "class",
@@ -65,11 +65,11 @@ final class DaysTables {
                 "target",
                 "target",
                 Integer.toString(target.energyAimKcal()),
-                "≥ " + target.proteinLeastG(),
+                Integer.toString(target.proteinLeastG()),
                 target.fatLeastG() + "–" + target.fatMostG(),
                 "",
-                "≥ " + target.fibreLeastG(),
-                "≥ " + target.fruitVegLeastG());
+                Integer.toString(target.fibreLeastG()),
+                Integer.toString(target.fruitVegLeastG()));
         table.rowLike(
                 "target",
                 "difference",

@@ -32,10 +32,7 @@ final class MacrosFigure {
         row(rows, Nutrient.FRUIT_VEG, target.fruitVegLeastG(), target.fruitVegLeastG(), 0);
         String says = "In per cent of the target, a dot a day: 100 % is the aim for energy and the least for the rest;"
                 + " shaded is as it should be.";
-        html.open("figure", "class", "macros")
-                .element("h4", "Energy and macros against the target")
-                .element("figcaption", says)
-                .line();
+        Figure.open(html, "macros", "Energy and macros against the target", says);
         new PercentChart(rows).draw(html, says);
         table(html, rows);
         html.close().line();
@@ -71,7 +68,6 @@ final class MacrosFigure {
     }
 
     private void table(Html html, List<Row> rows) {
-        html.open("details").element("summary", "The same as a table");
         var table = new Table("Per cent of the target, day by day").words("day");
         rows.forEach(row -> table.numbers(row.label() + " %"));
         for (int i = 0; i < days.size(); i++) {
@@ -81,7 +77,6 @@ final class MacrosFigure {
             }
             table.row(cells.toArray(new String[0]));
         }
-        table.write(html);
-        html.close().line();
+        Figure.table(html, table);
     }
 }

@@ -27,8 +27,7 @@ final class NutrientsFigure {
 
     static void write(Html html, List<Intake> intakes) {
         String says = says(intakes);
-        html.open("figure", "class", "nutrients").element("h4", "Nutrients of an average day");
-        html.element("figcaption", says).line();
+        Figure.open(html, "nutrients", "Nutrients of an average day", says);
         List<Row> rows = intakes.stream()
                 .filter(i -> !isRule(i))
                 .flatMap(i -> row(i).stream())

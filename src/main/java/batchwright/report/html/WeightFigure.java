@@ -18,15 +18,12 @@ final class WeightFigure {
     }
 
     private static void write(Html html, Projection projection) {
-        html.open("figure", "class", "weight").element("h4", "Where weight goes");
         ProjectedWeek last = projection.last();
         String says = last.week() == 0 ? "No week can be shown." : sentence(projection, last);
-        html.element("figcaption", says).line();
+        Figure.open(html, "weight", "Where weight goes", says);
         if (last.week() > 0) {
             new WeightChart(projection.path()).draw(html, says);
-            html.open("details").element("summary", "The same as a table");
-            table(projection).write(html);
-            html.close();
+            Figure.table(html, table(projection));
         }
         html.open("ul", "class", "note");
         projection.cautions().forEach(c -> html.element("li", c.text() + " [" + c.source() + "]"));

@@ -1,0 +1,172 @@
+package batchwright.report.html;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import batchwright.app.WriteStarterFiles;
+import batchwright.food.Nutrient;
+import batchwright.plan.EaterDays;
+import batchwright.plan.Plan;
+import batchwright.report.PlanAnswer;
+import batchwright.report.Show;
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import nu.validator.client.EmbeddedValidator;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** The report as a file. What a browser makes of it is in {@link ReportInBrowserTest}. */
+class HtmlReportTest {
+    private static PlanAnswer answer;
+    private static PlanAnswer odd;
+
+    @BeforeAll
+    static void plans(@TempDir Path files, @TempDir Path oddFiles) throws Exception {
+        answer = Reports.twoEaters(files);
+        odd = Reports.oddNames(oddFiles);
+    }
+
+    private static String report(PlanAnswer of) {
+        return HtmlReport.of(of, Reports.STYLE);
+    }
+
+    @Test
+    void it_needs_nothing_from_elsewhere_and_runs_nothing() {
+        String html = report(answer).replace("http://www.w3.org/2000/svg", "");
+
+        assertThat(html)
+                .doesNotContainPattern("(?i)https?:|//[a-z]|<script|<link|<img|<iframe|@import|url\\(|\\son[a-z]+=");
+        assertThat(Pattern.compile("href=\"([^\"]*)\"").matcher(html).results().map(m -> m.group(1)))
+                .isNotEmpty()
+                .allMatch(href -> html.contains("id=\"" + href.substring(1) + "\""));
+    }
+
+    @Test
+    void the_same_answer_gives_the_same_bytes() {
+        assertThat(report(answer)).isEqualTo(report(answer));
+    }
+
+    /** The Nu checker, the one behind the W3C's. */
+    @Test
+    void it_is_valid_html(@TempDir Path none) throws Exception {
+        for (String html : List.of(report(answer), report(odd), report(Reports.noPlan(none)))) {
+            assertThat(complaints(html)).isEmpty();
+        }
+        assertThat(complaints("<!DOCTYPE html><title>t</title><p id=a>one<p id=a>two"))
+                .contains("Duplicate ID");
+    }
+
+    private static String complaints(String html) throws Exception {
+        var checker = new EmbeddedValidator();
+        checker.setOutputFormat(EmbeddedValidator.OutputFormat.GNU);
+        return checker.validate(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8)))
+                .strip();
+    }
+
+    @Test
+    void names_come_out_as_text() {
+        String html = report(odd);
+
+        assertThat(html).doesNotContain("<b>\"R\"", "<script", "alert(1)</script>");
+        assertThat(html)
+                .contains("<bdi>Eater &lt;b&gt;&quot;R&quot; &amp; &#39;friends&#39;&lt;/b&gt; &lt;script&gt;alert(1)")
+                .contains("<bdi>Dish &lt;b&gt;")
+                .contains("Food &lt;b&gt;")
+                .contains("שלום עולם \uD83C\uDF72");
+    }
+
+    @Test
+    void the_answer_stands_first() {
+        Plan plan = answer.plan().orElseThrow();
+        String top = report(answer).replaceAll("(?s).*<body>|</header>.*", "").replaceAll("<[^>]*>", " ");
+
+        assertThat(top.replaceAll("\\s+", " "))
+                .contains("2 days for Desk worker, cutting and Parent, holding")
+                .contains(plan.cost() + " USD", "under the budget of 90.00", "Proven cheapest")
+                .contains("kcal a day (target", "g protein (at least");
+    }
+
+    /** Read back from the tables: every column of things adds up to its total, and the total is the audited one, rounded. */
+    @Test
+    void printed_totals_are_sums_of_what_is_printed() {
+        String html = report(answer);
+        Matcher days = Pattern.compile("(?s)<table><caption>(Days? .*?)</caption>.*?</table>")
+                .matcher(html);
+        int tables = 0;
+        while (days.find()) {
+            int[] sum = new int[6];
+            Matcher row =
+                    Pattern.compile("(?s)<tr class=\"(row|total)\">(.*?)</tr>").matcher(days.group());
+            while (row.find()) {
+                List<Integer> cells = Pattern.compile("<td class=\"n\">(?:≥\u00a0)?(\\d+)</td>")
+                        .matcher(row.group(2))
+                        .results()
+                        .map(m -> Integer.valueOf(m.group(1)))
+                        .toList();
+                assertThat(cells).hasSize(sum.length);
+                for (int i = 0; i < sum.length; i++) {
+                    if (row.group(1).equals("total")) {
+                        assertThat(cells.get(i)).isEqualTo(sum[i]);
+                    } else {
+                        sum[i] += cells.get(i);
+                    }
+                }
+            }
+            tables++;
+        }
+        assertThat(tables).isEqualTo(2);
+        Plan plan = answer.plan().orElseThrow();
+        for (EaterDays eater : plan.eaters()) {
+            String kcal = Show.whole(
+                    plan.totals(eater.seat().eater(), eater.days().get(0)).get(Nutrient.ENERGY));
+            assertThat(html).contains("<th scope=\"row\"><bdi>total</bdi></th><td class=\"n\">" + kcal + "</td>");
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(LabelRounding.class)
+    void there_is_a_label_for_each_container_and_it_says_all(LabelRounding rounding) {
+        String html = HtmlReport.of(answer, new ReportStyle(LabelSheet.A4_3X8, rounding));
+        List<String> labels = Pattern.compile("(?s)<div class=\"label\".*?</div>")
+                .matcher(html)
+                .results()
+                .map(m -> m.group().replaceAll("<[^>]*>", " ").replaceAll("\\s+", " "))
+                .toList();
+
+        assertThat(labels).hasSize(10).doesNotHaveDuplicates();
+        assertThat(labels)
+                .allMatch(l -> l.matches(".*, \\d of \\d, for day \\d, .*"))
+                .allMatch(l -> l.contains("Cooked Wed 25 Nov.") && l.contains("Eat by "))
+                .allMatch(l -> l.contains("Allergens: ") && l.contains("Reheat: ") && l.matches(".*74 .?C.*"))
+                .allMatch(l -> l.contains("energy ")
+                        && l.contains("protein ")
+                        && l.contains("(" + rounding.rules().tag() + ")"));
+        assertThat(html).contains(rounding.rules().says());
+    }
+
+    /** An eating disorder: no plan, and no figure of body or needs, only the way to help. */
+    @Test
+    void figures_that_must_be_hidden_are_hidden(@TempDir Path files) throws Exception {
+        new WriteStarterFiles().into(files);
+        Reports.replace(files.resolve("profiles/parent-holding.yaml"), "eating_disorder: no", "eating_disorder: yes");
+        PlanAnswer hidden = Reports.plan(files, List.of("parent-holding"), List.of("lentil_ragu"), 2);
+        String body = report(hidden).replaceAll("(?s).*<body>", "").replaceAll("<[^>]*>", " ");
+
+        assertThat(hidden.needs().get(0).hidesFigures()).isTrue();
+        assertThat(body).contains("A caution stops it.");
+        assertThat(body).doesNotContainPattern("kcal|\\bkg\\b|protein|\\d{3,}");
+    }
+
+    @Test
+    void without_a_plan_it_says_why(@TempDir Path files) {
+        String html = report(Reports.noPlan(files));
+
+        assertThat(html).contains("No plan keeps every rule within 1.00 USD", "raise the budget to");
+    }
+}

@@ -1,0 +1,217 @@
+package batchwright.report.html;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import batchwright.plan.Batch;
+import batchwright.report.PlanAnswer;
+import java.awt.geom.Rectangle2D;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What a browser makes of the report: on a phone, for a reader who cannot see, on paper. */
+class ReportInBrowserTest {
+    private static final int PHONE = 320;
+    private static final double MM = 0.5;
+
+    private static PlanAnswer answer;
+    private static PlanAnswer odd;
+
+    private static @Nullable Browser browser;
+
+    @BeforeAll
+    static void start(@TempDir Path files, @TempDir Path oddFiles, @TempDir Path pages) throws Exception {
+        browser = Browser.start(pages);
+        answer = Reports.twoEaters(files);
+        odd = Reports.oddNames(oddFiles);
+    }
+
+    @AfterAll
+    static void stop() {
+        if (browser != null) {
+            browser.close();
+        }
+    }
+
+    private static Browser open(PlanAnswer of, int width, boolean dark) throws IOException {
+        Browser open = Objects.requireNonNull(browser).open(HtmlReport.of(of, Reports.STYLE), width, dark);
+        open.run("document.querySelectorAll('details').forEach(d => d.open = true); return 1");
+        return open;
+    }
+
+    /** WCAG 2.2 AA, as far as axe-core can tell. */
+    @ParameterizedTest
+    @CsvSource({"1280, false", "1280, true", "390, false"})
+    void axe_finds_nothing(int width, boolean dark) throws IOException {
+        Browser open = open(answer, width, dark);
+        try (InputStream axe = Objects.requireNonNull(getClass().getResourceAsStream("/axe.min.js"))) {
+            open.run(new String(axe.readAllBytes(), StandardCharsets.UTF_8) + "; return 1");
+        }
+        Object found = open.runLater("const done = arguments[arguments.length - 1];"
+                + "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']})"
+                + ".then(r => done({passed: r.passes.length, violations: r.violations.map(v => v.id + ': '"
+                + " + v.nodes.map(n => n.html).slice(0, 3).join(' '))}));");
+
+        assertThat((Map<?, ?>) found)
+                .satisfies(f -> assertThat((Long) f.get("passed")).isGreaterThan(20))
+                .satisfies(f -> assertThat((List<?>) f.get("violations")).isEmpty());
+    }
+
+    @Test
+    void nothing_is_wider_than_a_small_phone() throws IOException {
+        for (PlanAnswer plan : List.of(answer, odd)) {
+            Object width = open(plan, PHONE, false).run("return document.documentElement.scrollWidth");
+
+            assertThat((Long) width).isLessThanOrEqualTo(PHONE);
+        }
+    }
+
+    @Test
+    void names_run_no_script() throws IOException {
+        Browser open = open(odd, PHONE, false);
+
+        assertThat(open.run("return document.scripts.length")).isEqualTo(0L);
+        assertThat(open.run("return [...document.querySelectorAll('bdi')].filter(b => b.children.length).length"))
+                .isEqualTo(0L);
+    }
+
+    @ParameterizedTest
+    @EnumSource(LabelSheet.class)
+    void no_label_spills(LabelSheet sheet) throws IOException {
+        for (PlanAnswer plan : List.of(answer, odd)) {
+            for (LabelRounding rounding : LabelRounding.values()) {
+                Browser open = Objects.requireNonNull(browser)
+                        .open(HtmlReport.of(plan, new ReportStyle(sheet, rounding)), 1000, false);
+                open.media("print", false);
+                Object spilling = open.run("return [...document.querySelectorAll('.label')].filter(l =>"
+                        + " l.scrollHeight > l.clientHeight + 1 || l.scrollWidth > l.clientWidth + 1)"
+                        + ".map(l => l.scrollHeight + '>' + l.clientHeight + ' ' + l.textContent)");
+
+                assertThat((List<?>) spilling).isEmpty();
+            }
+        }
+    }
+
+    /** The boxes around labels, measured in the PDF, against the grid of the sheet. */
+    @ParameterizedTest
+    @EnumSource(LabelSheet.class)
+    void labels_lie_on_paper_where_the_sheet_has_them(LabelSheet sheet) throws IOException {
+        int containers = answer.plan().orElseThrow().batches().stream()
+                .mapToInt(Batch::containers)
+                .sum();
+        Browser open = Objects.requireNonNull(browser)
+                .open(HtmlReport.of(answer, new ReportStyle(sheet, LabelRounding.US)), 1000, false);
+        try (PDDocument pdf = Loader.loadPDF(open.pdf())) {
+            for (PDPage page : pdf.getPages()) {
+                assertThat(page.getMediaBox().getWidth() * 25.4 / 72)
+                        .isCloseTo(sheet.paper().widthMm().doubleValue(), within(MM));
+                assertThat(page.getMediaBox().getHeight() * 25.4 / 72)
+                        .isCloseTo(sheet.paper().heightMm().doubleValue(), within(MM));
+            }
+            int sheets = (containers + sheet.labels() - 1) / sheet.labels();
+            List<Rectangle2D> found = new ArrayList<>();
+            for (int i = pdf.getNumberOfPages() - sheets; i < pdf.getNumberOfPages(); i++) {
+                found.addAll(labels(PaintedBoxes.of(pdf.getPage(i)), sheet));
+            }
+            assertThat(found).hasSize(containers);
+            for (int i = 0; i < containers; i++) {
+                int place = i % sheet.labels();
+                assertThat(found.get(i).getX())
+                        .isCloseTo(sheet.leftMm(place % sheet.columns()).doubleValue(), within(MM));
+                assertThat(found.get(i).getY())
+                        .isCloseTo(sheet.topMm(place / sheet.columns()).doubleValue(), within(MM));
+            }
+        }
+    }
+
+    private static List<Rectangle2D> labels(List<Rectangle2D> boxes, LabelSheet sheet) {
+        return boxes.stream()
+                .filter(b -> Math.abs(b.getWidth() - sheet.labelWidthMm().doubleValue()) < MM
+                        && Math.abs(b.getHeight() - sheet.labelHeightMm().doubleValue()) < MM)
+                .toList();
+    }
+
+    /** Beside each picture is a sentence; its figures stand in the table below it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"macros", "nutrients", "cost", "weight"})
+    void every_figure_of_a_picture_stands_in_its_table(String look) throws IOException {
+        Object pictures = open(answer, 1280, false).run("""
+                return [...document.querySelectorAll('figure.%s')].map(f => ({
+                  says: f.querySelector('svg').getAttribute('aria-label'), caption: f.querySelector('figcaption p').textContent,
+                  values: [...f.querySelectorAll('svg text.value')].map(t => t.textContent),
+                  cells: [...f.querySelectorAll('td')].map(t => t.textContent)}))""".formatted(look));
+
+        assertThat((List<?>) pictures).hasSizeGreaterThan(0).allSatisfy(picture -> {
+            Map<?, ?> map = (Map<?, ?>) picture;
+            assertThat(map.get("says")).isEqualTo(map.get("caption"));
+            List<String> cells = strings(map.get("cells"));
+            assertThat(strings(map.get("values")))
+                    .isNotEmpty()
+                    .allMatch(value -> value.replace(" %", "")
+                            .lines()
+                            .flatMap(v -> java.util.Arrays.stream(v.split("–", -1)))
+                            .allMatch(v -> cells.contains(v) || cells.contains(v + " %")));
+        });
+    }
+
+    /** Lengths on the screen, turned back into kcal by the width of the band, against the table of the day. */
+    @Test
+    void bars_of_a_day_are_as_long_as_the_table_says() throws IOException {
+        Object days = open(answer, 1280, false).run("""
+                return [...document.querySelectorAll('figure.energy')].map(f => {
+                  const band = f.querySelector('svg .band').width.baseVal.value;
+                  const [least, most] = f.querySelector('svg').getAttribute('aria-label').match(/\\d+/g).map(Number);
+                  const kcal = (most - least) / band;
+                  const table = f.closest('section').querySelector('.days table');
+                  const rows = [...table.querySelectorAll('tr.row')].map(r => Number(r.querySelector('td').textContent));
+                  const parts = [...f.querySelectorAll('svg .part')];
+                  const first = parts.filter(p => p.y.baseVal.value === parts[0].y.baseVal.value);
+                  return {bar: first.reduce((s, p) => s + p.width.baseVal.value * kcal, 0), rows,
+                    total: Number(table.querySelector('tr.total td').textContent),
+                    values: [...f.querySelectorAll('svg text.value')].map(t => Number(t.textContent))}})""");
+
+        assertThat((List<?>) days).hasSize(2).allSatisfy(day -> {
+            Map<?, ?> map = (Map<?, ?>) day;
+            double total = ((Number) Objects.requireNonNull(map.get("total"))).doubleValue();
+            assertThat(((Number) Objects.requireNonNull(map.get("bar"))).doubleValue())
+                    .isCloseTo(total, within(total * 0.02));
+            assertThat(strings(map.get("values"))).contains(Long.toString((long) total));
+        });
+    }
+
+    /** Bars of cost are as long as their money. */
+    @Test
+    void bars_of_cost_are_in_proportion() throws IOException {
+        Object ratios = open(answer, 1280, false).run("""
+                const f = document.querySelector('figure.cost');
+                const money = [...f.querySelectorAll('tr.row')].map(r => Number(r.querySelector('td').textContent));
+                return [...f.querySelectorAll('svg .part')].map((p, i) => p.width.baseVal.value / money[i]);""");
+        List<Double> all =
+                ((List<?>) ratios).stream().map(r -> ((Number) r).doubleValue()).toList();
+
+        assertThat(all).hasSizeGreaterThan(3).allMatch(r -> Math.abs(r / all.get(0) - 1) < 0.02);
+    }
+
+    private static List<String> strings(@Nullable Object list) {
+        return ((List<?>) Objects.requireNonNull(list))
+                .stream().map(String::valueOf).toList();
+    }
+}
