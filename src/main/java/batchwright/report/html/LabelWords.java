@@ -13,6 +13,9 @@ import java.util.stream.Collectors;
 /** What stands on a label, line by line. */
 final class LabelWords {
     private static final String SAFE = "until steaming, 74 °C (165 °F) inside";
+    /** Keeps a figure and its unit on one line. */
+    private static final char NO_BREAK = '\u00a0';
+
     private final ContainerLabel label;
     private final LabelRounding.Rules rounding;
     private final LocalDate cooked;
@@ -37,7 +40,7 @@ final class LabelWords {
 
     String figures() {
         return rounding.of(label.fill().perContainer()).stream()
-                        .map(f -> f.name() + " " + f.amount())
+                        .map(f -> f.name() + " " + f.amount().replace(' ', NO_BREAK))
                         .collect(Collectors.joining(" · "))
                 + " (" + rounding.tag() + ")";
     }
