@@ -30,7 +30,7 @@ public final class BatchPlanner implements Planner {
         long start = System.nanoTime();
         PlanRequest unlimited = request.withBudget(Optional.empty());
         Effort effort = effort(request, watch);
-        SearchResult<DaysSolution> result = DishChoice.search(unlimited, Aim.LEAST_COST, effort);
+        SearchResult<DaysSolution> result = CheapestPlan.search(unlimited, Aim.LEAST_COST, effort);
         boolean proven = proven(result, effort);
         Optional<Plan> plan = result.best()
                 .map(best -> new TieBreak(best, effort).settle())
@@ -54,7 +54,7 @@ public final class BatchPlanner implements Planner {
     @Override
     public Possible possible(PlanRequest request) {
         Effort effort = effort(request, Watch.NONE);
-        SearchResult<DaysSolution> result = DishChoice.search(request, Aim.ANY_PLAN, effort);
+        SearchResult<DaysSolution> result = CheapestPlan.search(request, Aim.ANY_PLAN, effort);
         if (result.best().isPresent()) {
             return Possible.YES;
         }

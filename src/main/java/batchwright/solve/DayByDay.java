@@ -2,7 +2,7 @@ package batchwright.solve;
 
 import batchwright.food.Dish;
 import batchwright.plan.Seat;
-import batchwright.solve.Layout.LikeDays;
+import batchwright.solve.CountsSearch.State;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.Completion;
 import batchwright.solve.mip.Parts;
@@ -19,92 +19,93 @@ import java.util.Optional;
  * that was not enough, over every layout.
  */
 final class DayByDay implements Completion<DaysSolution> {
-    private static final int MOST_LAYOUTS = 20_000;
-    /** Enough to find an even one. */
-    private static final int FIRST_LAYOUTS = 50;
-
-    /** Spent on the most even layout before the search goes on. */
-    private static final long QUICK_STEPS = 300;
-
-    /** Spent on all layouts of fixed counts before they are put off for the first time; four times as much each next time. */
-    private static final long FIRST_STEPS = 20_000;
-
-    private static final double HALF_A_CENT = 0.5;
-
     private final TotalsDraft totals;
-    private final Aim aim;
+    private final LayoutModels models;
     private final Effort effort;
-    private final Map<Map<Seat, Map<Dish, Integer>>, Attempt> attempts = new HashMap<>();
-
-    /**
-     * What is known of one vector of container counts.
-     *
-     * @param found the best plan found for it
-     * @param looked how many layouts were looked at to the end
-     * @param state how much of it was looked at
-     */
-    private record Attempt(Optional<Found<DaysSolution>> found, int looked, State state) {
-        /** How much was looked at. */
-        enum State {
-            UNFINISHED,
-            /** Every layout: nothing but {@code found} is cheaper than the cutoff was. */
-            THOROUGH,
-            /** There are too many layouts, and all that are ever looked at were. */
-            TOO_MANY
-        }
-
-        boolean thorough() {
-            return state == State.THOROUGH;
-        }
-    }
-
     private final Depth depth;
+    private final List<Column> counts;
+    private long spent;
+    private final Map<Map<Seat, Map<Dish, Integer>>, CountsSearch> searches = new HashMap<>();
 
     DayByDay(TotalsDraft totals, Aim aim, Effort effort, Depth depth) {
         this.depth = depth;
         this.totals = totals;
-        this.aim = aim;
+        this.models = new LayoutModels(totals.request(), totals.menu(), aim, depth);
         this.effort = effort;
+        this.counts = totals.request().seats().stream()
+                .flatMap(seat -> totals.menu().dishes(seat).stream().map(dish -> totals.containersColumn(seat, dish)))
+                .toList();
     }
 
     @Override
     public Verdict<DaysSolution> complete(Point point, double cutoff) {
-        Map<Seat, Map<Dish, Integer>> containers = containers(point.values());
-        List<Column> columns = new ArrayList<>();
-        containers
-                .keySet()
-                .forEach(seat ->
-                        totals.menu().dishes(seat).forEach(dish -> columns.add(totals.containersColumn(seat, dish))));
-        Attempt attempt = attempts.computeIfAbsent(containers, c -> quick(c, cutoff));
-        if (!attempt.thorough() && reached(attempt, point.bound())) {
-            return Verdict.closed(attempt.found);
+        CountsSearch search = search(point.values(), cutoff);
+        if (search.state() != State.THOROUGH && search.reached(point.bound())) {
+            return Verdict.closed(search.found());
         }
-        List<Part> parts = new ArrayList<>(Parts.allBut(columns, point));
-        if (!attempt.thorough() && depth == Depth.THOROUGH) {
-            int nextRound = Math.max(1, point.round());
-            if (columns.stream().allMatch(point::isFixed)) {
-                attempt = thorough(containers, attempt, point, cutoff);
-                attempts.put(containers, attempt);
-                if (attempt.state == Attempt.State.TOO_MANY) {
-                    effort.leaveOut(point.bound());
-                    return Verdict.closed(attempt.found);
-                }
-                if (reached(attempt, point.bound())) {
-                    return Verdict.closed(attempt.found);
-                }
-                nextRound = point.round() + 1;
+        List<Part> parts = new ArrayList<>(Parts.allBut(counts, point));
+        if (depth == Depth.THOROUGH && search.state() != State.THOROUGH) {
+            if (isFixed(point.lower(), point.upper())) {
+                return onlyThese(search, point, cutoff);
             }
-            if (!attempt.thorough()) {
-                // These counts must wait until all others have had a look.
-                parts.add(Parts.only(columns, point.values()).putOff(nextRound, point.bound()));
-            }
+            parts.add(Parts.only(counts, point.values()));
         }
-        return new Verdict<>(attempt.found, parts);
+        return new Verdict<>(search.found(), parts);
+    }
+
+    /** In a node where the counts are fixed: looks at their layouts, and leaves the rest for the next turn. */
+    private Verdict<DaysSolution> onlyThese(CountsSearch search, Point point, double cutoff) {
+        if (search.state() == State.UNFINISHED) {
+            spent += search.goOn(cutoff, point.bound(), point.now());
+        }
+        if (search.state() == State.TOO_MANY) {
+            effort.leaveOut(point.bound());
+        }
+        boolean open = search.state() == State.UNFINISHED && !search.reached(point.bound());
+        return new Verdict<>(
+                search.found(),
+                open ? List.of(Parts.only(counts, point.values()).bounded(search.bound())) : List.of());
     }
 
     @Override
     public Optional<Found<DaysSolution>> tryOut(Point point, double cutoff) {
-        return attempts.computeIfAbsent(containers(point.values()), c -> quick(c, cutoff)).found;
+        return search(point.values(), cutoff).found();
+    }
+
+    /** The search over layouts of fixed counts is the same in every node that has them, and decides when they are looked at. */
+    @Override
+    public long due(double[] lower, double[] upper) {
+        if (depth == Depth.EVERY_DAY_ALIKE || !isFixed(lower, upper)) {
+            return 0;
+        }
+        CountsSearch search = searches.get(containers(lower));
+        if (search == null) {
+            return 0;
+        }
+        return search.state() == State.THOROUGH ? NEVER : search.due();
+    }
+
+    @Override
+    public long spent() {
+        return spent;
+    }
+
+    private boolean isFixed(double[] lower, double[] upper) {
+        for (Column count : counts) {
+            if (lower[count.index()] < upper[count.index()]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The search over layouts of these counts; a new one has had a glimpse. */
+    private CountsSearch search(double[] values, double cutoff) {
+        return searches.computeIfAbsent(containers(values), these -> {
+            var search = new CountsSearch(totals.request(), these, models, effort);
+            spent += search.glimpse(cutoff);
+            return search;
+        });
     }
 
     /** How many containers of each dish every eater gets; dishes not served are left out. */
@@ -121,103 +122,5 @@ final class DayByDay implements Completion<DaysSolution> {
             }
         }
         return containers;
-    }
-
-    private static boolean reached(Attempt attempt, double bound) {
-        return attempt.found.isPresent() && attempt.found.get().cost() <= bound + HALF_A_CENT;
-    }
-
-    /** The cheapest plan over the most even layout. */
-    private Attempt quick(Map<Seat, Map<Dish, Integer>> containers, double cutoff) {
-        Map<Seat, List<LikeDays>> groups = new LinkedHashMap<>();
-        for (Seat seat : totals.request().seats()) {
-            var layouts = layouts(seat, containers, FIRST_LAYOUTS);
-            if (layouts.isEmpty()) {
-                return new Attempt(Optional.empty(), 0, Attempt.State.THOROUGH);
-            }
-            groups.put(seat, layouts.get(0));
-        }
-        Layout layout = new Layout(containers, groups);
-        Effort little = effort.limited(QUICK_STEPS);
-        var look = new LayoutSearch(layout, new Maker(depth == Depth.EVERY_DAY_ALIKE), little).glimpse(cutoff);
-        return new Attempt(look.found(), 0, Attempt.State.UNFINISHED);
-    }
-
-    /**
-     * The cheapest plan over every layout, below the cutoff; goes on from the layout where the last attempt ended. Stops at a
-     * plan that costs no more than the bound, and when the steps of this round are spent.
-     */
-    private Attempt thorough(Map<Seat, Map<Dish, Integer>> containers, Attempt attempt, Point point, double cutoff) {
-        Effort ofThisRound = effort.limited(Effort.inRound(point.round(), FIRST_STEPS));
-        Optional<Found<DaysSolution>> best = attempt.found;
-        double below = Math.min(cutoff, best.map(Found::cost).orElse(cutoff));
-        List<Map<Seat, List<LikeDays>>> combinations = List.of(Map.of());
-        for (Seat seat : totals.request().seats()) {
-            combinations = extended(combinations, seat, layouts(seat, containers, MOST_LAYOUTS));
-        }
-        for (int c = attempt.looked; c < combinations.size(); c++) {
-            var layout = new Layout(containers, combinations.get(c));
-            var look = new LayoutSearch(layout, new Maker(false), ofThisRound).cheapest(below);
-            if (look.found().isPresent()) {
-                best = look.found();
-                below = best.get().cost();
-            }
-            if (below <= point.bound() + HALF_A_CENT || !look.done()) {
-                return new Attempt(best, c, Attempt.State.UNFINISHED);
-            }
-        }
-        boolean tooMany = combinations.size() > MOST_LAYOUTS;
-        return new Attempt(best, combinations.size(), tooMany ? Attempt.State.TOO_MANY : Attempt.State.THOROUGH);
-    }
-
-    /** Every combination with every layout of one more eater; one too many where there would be more. */
-    private static List<Map<Seat, List<LikeDays>>> extended(
-            List<Map<Seat, List<LikeDays>>> combinations, Seat seat, List<List<LikeDays>> layouts) {
-        List<Map<Seat, List<LikeDays>>> longer = new ArrayList<>();
-        for (var combination : combinations) {
-            for (var days : layouts) {
-                if (longer.size() > MOST_LAYOUTS) {
-                    return longer;
-                }
-                Map<Seat, List<LikeDays>> next = new LinkedHashMap<>(combination);
-                next.put(seat, days);
-                longer.add(next);
-            }
-        }
-        return longer;
-    }
-
-    private List<List<LikeDays>> layouts(Seat seat, Map<Seat, Map<Dish, Integer>> containers, int limit) {
-        return DayLayouts.atMost(
-                        limit,
-                        Lookup.get(containers, seat),
-                        totals.request().days(),
-                        seat.eater().wishes().containersADay())
-                .stream()
-                .map(Layout::grouped)
-                .toList();
-    }
-
-    /** How the models of layouts are made: all rules, and what is aimed at. */
-    private final class Maker implements LayoutSearch.DraftMaker {
-        private final boolean sameSnacks;
-
-        Maker(boolean sameSnacks) {
-            this.sameSnacks = sameSnacks;
-        }
-
-        @Override
-        public DaysDraft make(Layout layout) {
-            var request = totals.request();
-            return aim.complete(
-                    sameSnacks
-                            ? DaysDraft.sameSnacks(request, totals.menu(), layout)
-                            : new DaysDraft(request, totals.menu(), layout));
-        }
-
-        @Override
-        public Optional<DaysDraft> withPacks(Layout layout, List<Integer> packs) {
-            return Optional.of(DaysDraft.withPacks(totals.request(), totals.menu(), layout, packs));
-        }
     }
 }

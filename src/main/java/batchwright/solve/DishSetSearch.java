@@ -1,28 +1,65 @@
 package batchwright.solve;
 
 import batchwright.solve.mip.BranchAndBound;
+import batchwright.solve.mip.Completion;
 import batchwright.solve.mip.SearchResult;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /** The search over one set of dishes, all of them cooked. It can be left and gone on with. */
 final class DishSetSearch {
-    private final BranchAndBound<DaysSolution> search;
+    /** Spent in the first turn; twice as much in each further one. */
+    private static final long FIRST_STEPS = 2_000;
+
+    private final Supplier<TotalsDraft> totals;
+    private final Aim aim;
     private final Effort effort;
+    private Optional<BranchAndBound<DaysSolution>> search = Optional.empty();
+    private long steps = FIRST_STEPS;
     private long stepsLeft;
     private long counted;
+    private long due;
 
-    DishSetSearch(TotalsDraft totals, Aim aim, Effort whole) {
+    /** @param totals the model, asked for when the search begins */
+    DishSetSearch(Supplier<TotalsDraft> totals, Aim aim, Effort whole) {
+        this.totals = totals;
+        this.aim = aim;
         this.effort = whole.until(() -> stepsLeft-- <= 0);
-        var dayByDay = new DayByDay(totals, aim, effort, Depth.THOROUGH);
-        this.search = new BranchAndBound<>(totals.model(), dayByDay, Double.POSITIVE_INFINITY, effort::mustStop);
     }
 
-    /** Goes on for at most so many steps, looking for a plan below the cutoff. */
-    SearchResult<DaysSolution> goOn(long steps, double cutoff) {
+    /** Not worth going on before this time of the search over sets: others come first; never once all was seen. */
+    long due() {
+        return due;
+    }
+
+    /** Another search over sets begins; its clock stands at 0. */
+    void callUp() {
+        due = due == Completion.NEVER ? due : 0;
+    }
+
+    /**
+     * Goes on for one turn, looking for a plan below the cutoff. Then others may spend as much before it is its turn again.
+     *
+     * @param now relaxations solved by the search over sets
+     */
+    SearchResult<DaysSolution> goOn(double cutoff, long now) {
+        long before = effort.nodes();
         stepsLeft = steps;
-        search.lowerCutoff(cutoff);
-        var result = search.search();
+        steps *= 2;
+        BranchAndBound<DaysSolution> mine = search.orElseGet(this::begin);
+        search = Optional.of(mine);
+        mine.lowerCutoff(cutoff);
+        var result = mine.search();
         effort.count(result.nodes() - counted);
         counted = result.nodes();
+        result.found().ifPresent(found -> effort.found(found.cost()));
+        due = result.state() == SearchResult.State.STOPPED ? now + 2 * (effort.nodes() - before) : Completion.NEVER;
         return result;
+    }
+
+    private BranchAndBound<DaysSolution> begin() {
+        TotalsDraft draft = totals.get();
+        var dayByDay = new DayByDay(draft, aim, effort, Depth.THOROUGH);
+        return BranchAndBound.withCuts(draft.model(), dayByDay, Double.POSITIVE_INFINITY, effort::mustStop);
     }
 }

@@ -7,8 +7,6 @@ import java.util.function.BooleanSupplier;
 
 /** What a search has spent, over all its levels, when it must stop, and what it had to leave out. */
 final class Effort {
-    private static final int LAST_LONGER_ROUND = 20;
-
     private final BooleanSupplier stop;
     private final AtomicLong nodes;
     private final double[] leastLeftOut;
@@ -37,7 +35,7 @@ final class Effort {
     /** A side search of at most so many steps. What it leaves out does not matter for the proof; what it spends counts. */
     Effort limited(long steps) {
         long[] left = {steps};
-        return new Effort(() -> left[0]-- <= 0 || mustStop(), nodes, nothingLeftOut(), told.ofPlansOnly());
+        return side(() -> left[0]-- <= 0);
     }
 
     /** A part of this search that stops for a reason of its own, too, and can go on later. */
@@ -45,9 +43,9 @@ final class Effort {
         return new Effort(() -> also.getAsBoolean() || mustStop(), nodes, leastLeftOut, told);
     }
 
-    /** Steps for what is looked at again and again: four times as many in each round. */
-    static long inRound(int round, long stepsAtFirst) {
-        return stepsAtFirst << (2 * Math.min(round, LAST_LONGER_ROUND));
+    /** A side search that stops for a reason of its own, too. What it leaves out and proves does not matter for the whole. */
+    Effort side(BooleanSupplier also) {
+        return new Effort(() -> also.getAsBoolean() || mustStop(), nodes, nothingLeftOut(), told.ofPlansOnly());
     }
 
     /** A side search of just so many steps, whatever the clock says: its outcome depends on the files alone. */

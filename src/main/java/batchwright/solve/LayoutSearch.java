@@ -1,5 +1,6 @@
 package batchwright.solve;
 
+import batchwright.food.Pack;
 import batchwright.plan.Seat;
 import batchwright.solve.Layout.LikeDays;
 import batchwright.solve.mip.BranchAndBound;
@@ -24,9 +25,13 @@ import java.util.Optional;
 final class LayoutSearch {
     private static final long STEPS_WITH_PACKS = 60;
 
-    private final Layout layout;
     private final DraftMaker maker;
     private final Effort effort;
+    private long steps = 1;
+    private long stepsLeft;
+    private double bound = Double.NEGATIVE_INFINITY;
+    private Layout layout;
+    private Optional<Run> run = Optional.empty();
 
     /** Makes the complete model for a layout: rules and aim. */
     interface DraftMaker {
@@ -39,54 +44,89 @@ final class LayoutSearch {
     LayoutSearch(Layout layout, DraftMaker maker, Effort effort) {
         this.layout = layout;
         this.maker = maker;
-        this.effort = effort;
-    }
-
-    /** A plan below the cutoff, if one is found soon. */
-    Look glimpse(double cutoff) {
-        return search(layout, cutoff);
-    }
-
-    /** The cheapest plan below the cutoff, if there is one; done unless it was told to stop. */
-    Look cheapest(double cutoff) {
-        Layout finer = layout;
-        Optional<Found<DaysSolution>> best = Optional.empty();
-        double below = cutoff;
-        while (true) {
-            Look look = search(finer, below);
-            if (look.found().isPresent()) {
-                best = look.found();
-                below = best.get().cost();
-            }
-            Optional<Failure> worst = look.worst();
-            if (look.done() || worst.isEmpty()) {
-                return new Look(best, look.done(), Optional.empty());
-            }
-            finer = finer.halved(worst.get().seat(), worst.get().group());
-        }
+        this.effort = effort.until(() -> stepsLeft-- <= 0);
     }
 
     /**
-     * What one model led to.
+     * What became of the search.
      *
-     * @param done nothing but {@code found} costs less than the cutoff
-     * @param worst the days that could not be served most often, if that was why the search stopped
+     * @param found the cheapest plan below the cutoff that was found in this call
+     * @param done nothing but what was found costs less than the cutoff
      */
-    record Look(Optional<Found<DaysSolution>> found, boolean done, Optional<Failure> worst) {}
+    record Look(Optional<Found<DaysSolution>> found, boolean done) {}
 
-    record Failure(Seat seat, LikeDays group) {}
+    /** No plan for this layout costs less, as far as is known. */
+    double bound() {
+        return bound;
+    }
 
-    private Look search(Layout finer, double cutoff) {
-        DaysDraft draft = maker.make(finer);
-        var dealing = new Dealing(draft);
-        var result = new BranchAndBound<>(
-                        draft.model(), dealing, cutoff, () -> dealing.failedEnough() || effort.mustStop())
-                .search();
-        effort.count(result);
-        return new Look(
-                result.best().map(best -> new Found<>(result.cost(), best)),
-                result.state() == SearchResult.State.DONE,
-                dealing.failedEnough() ? dealing.worst() : Optional.empty());
+    /** A plan below the cutoff, if one is found soon; not to be gone on with. */
+    Optional<Found<DaysSolution>> glimpse(double cutoff) {
+        stepsLeft = Long.MAX_VALUE;
+        return new Run(maker.make(layout), cutoff).goOn(cutoff).found();
+    }
+
+    /** The cheapest plan below the cutoff, if there is one. Asked again, it goes on from where it was told to stop. */
+    Look cheapest(double cutoff) {
+        stepsLeft = Long.MAX_VALUE;
+        return goOn(cutoff);
+    }
+
+    /** As {@link #cheapest}, for one turn; each turn may take twice as many steps as the one before. */
+    Look turn(double cutoff) {
+        stepsLeft = steps;
+        steps *= 2;
+        return goOn(cutoff);
+    }
+
+    private Look goOn(double cutoff) {
+        Optional<Found<DaysSolution>> best = Optional.empty();
+        while (true) {
+            double below = best.map(Found::cost).orElse(cutoff);
+            Run now = run.orElseGet(() -> new Run(maker.make(layout), below));
+            run = Optional.of(now);
+            Look look = now.goOn(below);
+            if (look.found().isPresent()) {
+                best = look.found();
+            }
+            Optional<Failure> worst = now.failedTooOften();
+            if (look.done() || worst.isEmpty()) {
+                return new Look(best, look.done());
+            }
+            layout = layout.halved(worst.get().seat(), worst.get().group());
+            run = Optional.empty();
+        }
+    }
+
+    private record Failure(Seat seat, LikeDays group) {}
+
+    /** The search in one model: a layout with days taken together as they are now. */
+    private final class Run {
+        private final Dealing dealing;
+        private final BranchAndBound<DaysSolution> search;
+        private long counted;
+
+        Run(DaysDraft draft, double cutoff) {
+            this.dealing = new Dealing(draft);
+            this.search = BranchAndBound.withCuts(
+                    draft.model(), dealing, cutoff, () -> dealing.failedEnough() || effort.mustStop());
+        }
+
+        Look goOn(double cutoff) {
+            search.lowerCutoff(cutoff);
+            var result = search.search();
+            effort.count(result.nodes() - counted);
+            counted = result.nodes();
+            bound = Math.max(bound, result.bound());
+            return new Look(
+                    result.best().map(best -> new Found<>(result.cost(), best)).filter(found -> found.cost() < cutoff),
+                    result.state() == SearchResult.State.DONE);
+        }
+
+        /** The days that could not be served most often, if that was why the search stopped. */
+        Optional<Failure> failedTooOften() {
+            return dealing.failedEnough() ? dealing.worst() : Optional.empty();
+        }
     }
 
     /** Any plan with these packs, each day on its own; empty when there is none or it was not found soon. */
@@ -106,12 +146,13 @@ final class LayoutSearch {
      * and looks for other portions and snacks; and when there are none, it looks elsewhere.
      */
     private final class Dealing implements Completion<DaysSolution> {
-        private static final int MOST_FAILURES = 10;
+        private static final int MOST_FAILURES = 0;
 
         private final DaysDraft draft;
         private final DealOut dealOut;
         private final PlainCompletion plain;
         private final List<Column> packs;
+        private final List<Column> dearestFirst;
         private final Map<Failure, Integer> failures = new LinkedHashMap<>();
         private final Map<List<Integer>, Optional<DaysSolution>> tried = new HashMap<>();
 
@@ -121,6 +162,10 @@ final class LayoutSearch {
                     new DealOut(draft, (seat, group) -> failures.merge(new Failure(seat, group), 1, Integer::sum));
             this.plain = new PlainCompletion(draft.model());
             this.packs = draft.menu().packs().stream().map(draft::packs).toList();
+            this.dearestFirst = draft.menu().packs().stream()
+                    .sorted(Comparator.comparing(Pack::price).reversed())
+                    .map(draft::packs)
+                    .toList();
         }
 
         /** So many sums could not be dealt out that some days had better be taken apart. Single days never count. */
@@ -137,7 +182,8 @@ final class LayoutSearch {
 
         @Override
         public Verdict<DaysSolution> complete(Point point, double cutoff) {
-            double[] x = plain.rounded(point.values());
+            // A search that was cut short may have bought more than it needs.
+            double[] x = plain.trimmed(plain.rounded(point.values()), dearestFirst);
             Optional<DaysSolution> solution = dealOut.deal(x);
             if (solution.isEmpty() && !draft.layout().isSingly()) {
                 List<Integer> bought =

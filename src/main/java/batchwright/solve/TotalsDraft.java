@@ -53,7 +53,7 @@ final class TotalsDraft extends Sketch {
     private TotalsDraft(PlanRequest request, Menu menu, Decides decides) {
         super(request, menu);
         this.decides = decides;
-        this.rank = decides == Decides.EVERYTHING ? 0 : Column.LATER;
+        this.rank = decides == Decides.EVERYTHING ? 1 : Column.LATER;
         int leastCooked = decides == Decides.DISHES ? 0 : 1;
         for (Dish dish : menu.dishes()) {
             cooked.put(dish, model().column("cook." + dish.id(), leastCooked, 1, true, 0));

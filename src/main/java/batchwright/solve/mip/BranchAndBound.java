@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
 
 /**
  * Exact, deterministic branch and bound. Dives first (an early plan), then takes the open node with the least bound. Which
@@ -31,7 +32,8 @@ public final class BranchAndBound<S> {
     private final boolean[] mayRise;
     private final Completion<S> completion;
     private final BooleanSupplier stop;
-    private final PriorityQueue<Node> open = new PriorityQueue<>(EARLY_ROUND_LEAST_BOUND_FIRST);
+    private final PriorityQueue<Node> open = new PriorityQueue<>(LEAST_BOUND_FIRST);
+    private final PriorityQueue<Waiting> waiting = new PriorityQueue<>(SOONEST_FIRST);
 
     private double cutoff;
     private Optional<S> best = Optional.empty();
@@ -39,11 +41,16 @@ public final class BranchAndBound<S> {
     private long expanded;
     private long ids;
 
-    private static final Comparator<Node> EARLY_ROUND_LEAST_BOUND_FIRST = Comparator.comparingInt(Node::round)
-            .thenComparingDouble(Node::bound)
+    private static final Comparator<Node> LEAST_BOUND_FIRST = Comparator.comparingDouble(Node::bound)
             .thenComparing(Comparator.comparingLong(Node::id).reversed());
 
-    private record Node(double[] lower, double[] upper, double bound, int round, long id) {}
+    private record Node(double[] lower, double[] upper, double bound, long id) {}
+
+    private static final Comparator<Waiting> SOONEST_FIRST =
+            Comparator.comparingLong(Waiting::due).thenComparingLong(w -> w.node.id);
+
+    /** A node that is worth a look only later. */
+    private record Waiting(Node node, long due) {}
 
     /**
      * @param completion makes a solution of a point whose whole columns are whole
@@ -51,14 +58,26 @@ public final class BranchAndBound<S> {
      * @param stop asked at each node but the first whether to give up: even a search that must stop at once has a bound
      */
     public BranchAndBound(MipModel model, Completion<S> completion, double cutoff, BooleanSupplier stop) {
+        this(model, new DualSimplex(model), completion, cutoff, stop);
+    }
+
+    private BranchAndBound(
+            MipModel model, Relaxation relaxation, Completion<S> completion, double cutoff, BooleanSupplier stop) {
         this.model = model;
-        this.relaxation = new DualSimplex(model);
+        this.relaxation = relaxation;
         this.propagation = new Propagation(model);
         this.pseudoCosts = new PseudoCosts(model.columns().size());
         this.mayRise = model.mayRise();
         this.completion = completion;
         this.cutoff = cutoff;
         this.stop = stop;
+    }
+
+    /** As the constructor, with the relaxation strengthened by cuts: worth it where many nodes are to be expected. */
+    public static <S> BranchAndBound<S> withCuts(
+            MipModel model, Completion<S> completion, double cutoff, BooleanSupplier stop) {
+        var strengthened = RootCuts.strengthen(model);
+        return new BranchAndBound<>(strengthened.model(), strengthened.relaxation(), completion, cutoff, stop);
     }
 
     /** For a model that says everything: a solution is the vector of column values, whole columns rounded. */
@@ -102,29 +121,64 @@ public final class BranchAndBound<S> {
             if (status == Relaxation.Status.UNBOUNDED) {
                 return result(SearchResult.State.UNBOUNDED, Double.NEGATIVE_INFINITY);
             }
-            current = status == Relaxation.Status.INFEASIBLE ? Optional.empty() : expand(node);
+            current = status == Relaxation.Status.INFEASIBLE
+                    ? Optional.empty()
+                    : expand(node).filter(child -> isReady(child, now()));
         }
     }
 
     private Optional<Node> root() {
         double[] lower = model.columns().stream().mapToDouble(Column::lower).toArray();
         double[] upper = model.columns().stream().mapToDouble(Column::upper).toArray();
-        var root = new Node(lower, upper, Double.NEGATIVE_INFINITY, 0, ids++);
+        var root = new Node(lower, upper, Double.NEGATIVE_INFINITY, ids++);
         return propagation.all(lower, upper) ? Optional.of(root) : Optional.empty();
     }
 
-    /** Of the open nodes of the earliest round the one with the least bound; none when all are closed. */
+    /** Relaxations solved so far, in completing points too. */
+    private long now() {
+        return nodes + completion.spent();
+    }
+
+    /**
+     * Of the open nodes that are worth a look now the one with the least bound; when all have to wait, the one that is soonest; none
+     * when all are closed.
+     */
     private Optional<Node> next() {
-        Node next = open.poll();
-        while (next != null && closed(next.bound)) {
-            next = open.poll();
+        while (true) {
+            while (!waiting.isEmpty() && waiting.element().due <= now()) {
+                open.add(waiting.remove().node);
+            }
+            long enough = now();
+            if (open.isEmpty()) {
+                if (waiting.isEmpty()) {
+                    return Optional.empty();
+                }
+                Waiting soonest = waiting.remove();
+                enough = soonest.due;
+                open.add(soonest.node);
+            }
+            Node node = open.remove();
+            if (!closed(node.bound) && isReady(node, enough)) {
+                return Optional.of(node);
+            }
         }
-        return Optional.ofNullable(next);
+    }
+
+    /** Whether a node is worth a look by then; else it waits, or is dropped when all that it holds was seen. */
+    private boolean isReady(Node node, long then) {
+        long due = completion.due(node.lower, node.upper);
+        if (due > then && due < Completion.NEVER) {
+            waiting.add(new Waiting(node, due));
+        }
+        return due <= then;
     }
 
     /** No solution in the open nodes costs less than this; the node that is being looked at is not among them. */
     public double leastOpenBound() {
-        return open.stream().mapToDouble(Node::bound).min().orElse(Double.POSITIVE_INFINITY);
+        return Stream.concat(open.stream(), waiting.stream().map(Waiting::node))
+                .mapToDouble(Node::bound)
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     /**
@@ -149,7 +203,7 @@ public final class BranchAndBound<S> {
             }
         }
         completion
-                .tryOut(new Completion.Point(x, lower, upper, Double.NEGATIVE_INFINITY, node.round), cutoff)
+                .tryOut(new Completion.Point(x, lower, upper, Double.NEGATIVE_INFINITY, now()), cutoff)
                 .ifPresent(this::take);
     }
 
@@ -236,7 +290,7 @@ public final class BranchAndBound<S> {
 
     private Optional<Node> complete(Node node, double bound, double[] x) {
         Completion.Verdict<S> verdict =
-                completion.complete(new Completion.Point(x, node.lower, node.upper, bound, node.round), cutoff);
+                completion.complete(new Completion.Point(x, node.lower, node.upper, bound, now()), cutoff);
         verdict.found().ifPresent(this::take);
         if (!closed(bound)) {
             verdict.parts().forEach(part -> part(node, bound, part).ifPresent(child -> open.add(child)));
@@ -255,8 +309,7 @@ public final class BranchAndBound<S> {
                 return Optional.empty();
             }
         }
-        return Optional.of(
-                new Node(lows, ups, Math.max(bound, part.bound()), Math.max(parent.round, part.round()), ids++));
+        return Optional.of(new Node(lows, ups, Math.max(bound, part.bound()), ids++));
     }
 
     /**
@@ -334,9 +387,7 @@ public final class BranchAndBound<S> {
         double[] ups = parent.upper.clone();
         lows[column] = lower;
         ups[column] = upper;
-        return propagation.from(column, lows, ups)
-                ? Optional.of(new Node(lows, ups, bound, parent.round, ids++))
-                : Optional.empty();
+        return propagation.from(column, lows, ups) ? Optional.of(new Node(lows, ups, bound, ids++)) : Optional.empty();
     }
 
     /** A whole column cannot move further off its bound than its reduced cost allows below the cutoff. */

@@ -20,6 +20,25 @@ public interface Completion<S> {
         return complete(point, cutoff).found();
     }
 
+    /** Of a node that needs no look. */
+    long NEVER = Long.MAX_VALUE;
+
+    /**
+     * When a node is worth a look, by the clock of {@link Point#now()}: at once unless others should come first, {@link #NEVER} when
+     * all that it holds was seen.
+     *
+     * @param lower the node's column bounds; must not be changed
+     * @param upper the node's column bounds; must not be changed
+     */
+    default long due(double[] lower, double[] upper) {
+        return 0;
+    }
+
+    /** Relaxations solved in completing points so far; the clock counts them too. */
+    default long spent() {
+        return 0;
+    }
+
     /**
      * A cheapest point of a node.
      *
@@ -27,9 +46,9 @@ public interface Completion<S> {
      * @param lower the node's column bounds; must not be changed
      * @param upper the node's column bounds; must not be changed
      * @param bound least cost in the node
-     * @param round how often the node was put off
+     * @param now relaxations solved so far, by the search and in completing points
      */
-    record Point(double[] values, double[] lower, double[] upper, double bound, int round) {
+    record Point(double[] values, double[] lower, double[] upper, double bound, long now) {
         /** Whether the node leaves this column no choice. */
         public boolean isFixed(Column column) {
             return lower[column.index()] == upper[column.index()];
@@ -42,16 +61,15 @@ public interface Completion<S> {
     /**
      * A part of a node: some columns confined.
      *
-     * @param round not worth a look before everything of an earlier round has had one
      * @param bound nothing in it costs less, as far as the completion knows
      */
-    record Part(List<Confined> columns, int round, double bound) {
+    record Part(List<Confined> columns, double bound) {
         public Part(List<Confined> columns) {
-            this(columns, 0, Double.NEGATIVE_INFINITY);
+            this(columns, Double.NEGATIVE_INFINITY);
         }
 
-        public Part putOff(int toRound, double knownBound) {
-            return new Part(columns, toRound, knownBound);
+        public Part bounded(double knownBound) {
+            return new Part(columns, knownBound);
         }
     }
 

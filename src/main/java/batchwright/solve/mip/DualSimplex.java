@@ -50,20 +50,35 @@ final class DualSimplex implements Relaxation {
     private int hopelessRow;
 
     DualSimplex(MipModel model) {
-        rows = new GivenRows(model);
+        this(model, new GivenRows(model), Optional.empty(), new int[0]);
+    }
+
+    /**
+     * Goes on from the last optimum of a model that has the same columns and cost, but other rows.
+     *
+     * @param rowOf for each row of the model, its number in the former one; -1 for a new one. Only rows that are idle in the
+     *     optimum may be left out.
+     */
+    DualSimplex(MipModel model, DualSimplex former, int[] rowOf) {
+        this(model, new GivenRows(model), Optional.of(former), rowOf);
+    }
+
+    private DualSimplex(MipModel model, GivenRows rows, Optional<DualSimplex> former, int[] rowOf) {
+        this.rows = rows;
         n = model.columns().size();
         m = rows.count();
         costs = model.costs();
         offset = model.costOffset();
         exactCost = model.costStep() == 0;
-        tableau = new Tableau(rows, perturbed(model), costs);
+        tableau = former.map(f -> new Tableau(rows, f.tableau, rowOf))
+                .orElseGet(() -> new Tableau(rows, perturbed(model), costs));
         lower = new double[n + m];
         upper = new double[n + m];
         for (int i = 0; i < m; i++) {
             lower[n + i] = rows.lower(i);
             upper[n + i] = rows.upper(i);
         }
-        xN = new double[n];
+        xN = former.map(f -> f.xN.clone()).orElseGet(() -> new double[n]);
         xB = new double[m];
         tolerated = new boolean[m];
         reduced = new double[n];
@@ -377,4 +392,34 @@ final class DualSimplex implements Relaxation {
         }
         return x;
     }
+
+    /** What there is to know of the last optimum by whoever wants to derive more rows from it. */
+    Optimum optimum() {
+        double[] all = all();
+        boolean[] basic = new boolean[n + m];
+        for (int k : tableau.basic) {
+            basic[k] = true;
+        }
+        return new Optimum(rows, lower, upper, all, basic);
+    }
+
+    /** The multipliers of the rows as given whose combination has this variable as its only basic one; it is basic. */
+    double[] multipliersOf(int variable) {
+        int r = 0;
+        while (tableau.basic[r] != variable) {
+            r++;
+        }
+        return tableau.multipliersOfRow(r);
+    }
+
+    /**
+     * An optimum, over columns first and then the activities of the rows.
+     *
+     * @param rows as given
+     * @param lower bounds of all variables
+     * @param upper bounds of all variables
+     * @param values of all variables
+     * @param basic which variables are basic
+     */
+    record Optimum(GivenRows rows, double[] lower, double[] upper, double[] values, boolean[] basic) {}
 }

@@ -1,6 +1,7 @@
 package batchwright.solve.mip;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 
@@ -10,6 +11,8 @@ public final class MipModel {
     private final List<Row> rows = new ArrayList<>();
     private Expression cost = new Expression();
     private double costStep;
+    /** Rows that say something of their own; those after them follow from these. */
+    private int cuts;
 
     public Column column(String name, double lower, double upper, boolean whole, int rank) {
         var column = new Column(columns.size(), name, lower, upper, whole, rank);
@@ -82,11 +85,35 @@ public final class MipModel {
         return costs;
     }
 
+    /** The same columns, rows and cost, with rows that follow from them for whole columns. */
+    MipModel withCuts(List<Cut> add) {
+        var model = new MipModel();
+        model.columns.addAll(columns);
+        model.rows.addAll(rows);
+        model.cost = cost;
+        model.costStep = costStep;
+        model.cuts = add.size();
+        for (Cut cut : add) {
+            int[] index = java.util.stream.IntStream.range(0, columns.size())
+                    .filter(j -> cut.coefficients()[j] != 0)
+                    .toArray();
+            model.rows.add(new Row(
+                    "cut",
+                    index,
+                    java.util.Arrays.stream(index)
+                            .mapToDouble(j -> cut.coefficients()[j])
+                            .toArray(),
+                    cut.least(),
+                    Double.POSITIVE_INFINITY));
+        }
+        return model;
+    }
+
     /** For each column, whether raising it can never break a row. */
     boolean[] mayRise() {
         var may = new boolean[columns.size()];
-        java.util.Arrays.fill(may, true);
-        for (Row row : rows) {
+        Arrays.fill(may, true);
+        for (Row row : rows.subList(0, rows.size() - cuts)) {
             for (int k = 0; k < row.columns().length; k++) {
                 double a = row.coefficients()[k];
                 if ((a > 0 && row.upper() < Double.POSITIVE_INFINITY)

@@ -39,6 +39,20 @@ public final class PlainCompletion implements Completion<double[]> {
         return model.brokenBy(rounded, TOLERANCE).isEmpty();
     }
 
+    /** The same point with less of these columns, one after the other, as long as every row and bound is kept. */
+    public double[] trimmed(double[] rounded, List<Column> columns) {
+        double[] x = rounded.clone();
+        if (keepsAll(x)) {
+            for (Column c : columns) {
+                do {
+                    x[c.index()]--;
+                } while (keepsAll(x));
+                x[c.index()]++;
+            }
+        }
+        return x;
+    }
+
     /** Everything but this point. */
     public List<Part> othersThan(Point point) {
         return Parts.allBut(wholeColumns, point);

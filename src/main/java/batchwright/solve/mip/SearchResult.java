@@ -11,6 +11,11 @@ import java.util.Optional;
  * @param nodes relaxations solved
  */
 public record SearchResult<S>(State state, Optional<S> best, double cost, double bound, long nodes) {
+    /** The best with its cost. */
+    public Optional<Completion.Found<S>> found() {
+        return best.map(solution -> new Completion.Found<>(cost, solution));
+    }
+
     /** How a search ended. */
     public enum State {
         /** Everything was searched: the best is proven, or there is none. */

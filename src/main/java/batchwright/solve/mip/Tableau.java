@@ -35,8 +35,6 @@ final class Tableau {
     private final GivenRows rows;
     private final double[] costs;
     private final double[] trueCosts;
-    private final int[] pattern;
-    private int filled;
     private int pivots;
 
     Tableau(GivenRows rows, double[] costs, double[] trueCosts) {
@@ -51,8 +49,73 @@ final class Tableau {
         nonbasic = new int[n];
         basic = new int[m];
         weight = new double[m];
-        pattern = new int[n];
         reset();
+    }
+
+    /**
+     * The tableau of another model with the same columns and costs, in the same basis.
+     *
+     * @param from the other one
+     * @param rowOf for each row of this model, its number in the other; -1 for a new one, whose own variable becomes basic. A row
+     *     of the other model may be left out when its own variable is basic there.
+     */
+    Tableau(GivenRows rows, Tableau from, int[] rowOf) {
+        this(rows, from.costs, from.trueCosts);
+        int[] newRow = new int[from.m];
+        Arrays.fill(newRow, -1);
+        for (int i = 0; i < m; i++) {
+            if (rowOf[i] >= 0) {
+                newRow[rowOf[i]] = i;
+            }
+        }
+        for (int j = 0; j < n; j++) {
+            int k = from.nonbasic[j];
+            nonbasic[j] = k < n ? k : n + newRow[k - n];
+        }
+        System.arraycopy(from.d, 0, d, 0, n);
+        System.arraycopy(from.trueD, 0, trueD, 0, n);
+        int at = 0;
+        int[] lineOf = new int[n];
+        Arrays.fill(lineOf, -1);
+        for (int r = 0; r < from.m; r++) {
+            int k = from.basic[r];
+            if (k < n || newRow[k - n] >= 0) {
+                System.arraycopy(from.t[r], 0, t[at], 0, n);
+                weight[at] = from.weight[r];
+                basic[at] = k < n ? k : n + newRow[k - n];
+                if (k < n) {
+                    lineOf[k] = at;
+                }
+                at++;
+            }
+        }
+        for (int i = 0; i < m; i++) {
+            if (rowOf[i] < 0) {
+                express(i, lineOf, t[at]);
+                basic[at] = n + i;
+                at++;
+            }
+        }
+        pivots = from.pivots;
+    }
+
+    /** Writes a row in the nonbasic variables. */
+    private void express(int i, int[] lineOf, double[] line) {
+        double[] given = new double[n];
+        rows.add(i, 1, given);
+        Arrays.fill(line, 0);
+        for (int j = 0; j < n; j++) {
+            if (nonbasic[j] < n) {
+                line[j] = given[nonbasic[j]];
+            }
+        }
+        for (int k = 0; k < n; k++) {
+            if (given[k] != 0 && lineOf[k] >= 0) {
+                for (int j = 0; j < n; j++) {
+                    line[j] += given[k] * t[lineOf[k]][j];
+                }
+            }
+        }
     }
 
     /** Every row's own variable basic: the tableau is the rows as given. */
@@ -80,14 +143,8 @@ final class Tableau {
     void pivot(int r, int q) {
         double[] pivotRow = t[r];
         double inverse = 1 / pivotRow[q];
-        filled = 0;
         for (int j = 0; j < n; j++) {
-            if (Math.abs(pivotRow[j]) > DUST) {
-                pivotRow[j] *= -inverse;
-                pattern[filled++] = j;
-            } else {
-                pivotRow[j] = 0;
-            }
+            pivotRow[j] = Math.abs(pivotRow[j]) > DUST ? -inverse * pivotRow[j] : 0;
         }
         pivotRow[q] = inverse;
         weigh(r, q, inverse);
@@ -124,8 +181,8 @@ final class Tableau {
             return;
         }
         row[q] = 0;
-        for (int k = 0; k < filled; k++) {
-            int j = pattern[k];
+        // Without regard to zeros: a plain loop over few hundred numbers is what a processor does best.
+        for (int j = 0; j < row.length; j++) {
             row[j] += factor * pivotRow[j];
         }
     }

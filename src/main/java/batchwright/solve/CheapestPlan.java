@@ -1,0 +1,68 @@
+package batchwright.solve;
+
+import batchwright.plan.PlanRequest;
+import batchwright.solve.mip.BranchAndBound;
+import batchwright.solve.mip.Completion.Found;
+import batchwright.solve.mip.SearchResult;
+import batchwright.solve.rule.Menu;
+import java.util.Optional;
+
+/**
+ * The whole search for one request: first quick ones for a good plan to measure others by, then the one to the end, which
+ * proves.
+ */
+final class CheapestPlan {
+    /** Steps of the hasty search over sets of dishes. */
+    private static final long HASTY_SETS = 40;
+
+    /** Most that is spent on plans of one dish less, whose sets are few. */
+    private static final long STEPS_WITH_ONE_LESS = 30_000;
+
+    private final PlanRequest request;
+    private final Aim aim;
+    private final Effort effort;
+    private final DishSets sets;
+
+    private CheapestPlan(PlanRequest request, Aim aim, Effort effort) {
+        this.request = request;
+        this.aim = aim;
+        this.effort = effort;
+        this.sets = new DishSets(request, aim, effort);
+    }
+
+    static SearchResult<DaysSolution> search(PlanRequest request, Aim aim, Effort effort) {
+        return new CheapestPlan(request, aim, effort).search();
+    }
+
+    private SearchResult<DaysSolution> search() {
+        Effort haste = effort.limited(HASTY_SETS);
+        var good = overSets(request, Depth.EVERY_DAY_ALIKE, haste, Optional.empty())
+                .found();
+        int most = Math.min(request.mostDishes(), request.kitchen().dishes().size());
+        if (most > 1 && !effort.mustStop()) {
+            good = overSets(request.withMostDishes(most - 1), Depth.THOROUGH, spending(STEPS_WITH_ONE_LESS), good)
+                    .found();
+            sets.callUp();
+        }
+        return overSets(request, Depth.THOROUGH, effort, good);
+    }
+
+    /** A side search that ends when so much was spent; what it proves does not hold for the whole. */
+    private Effort spending(long relaxations) {
+        long enough = effort.nodes() + relaxations;
+        return effort.side(() -> effort.nodes() > enough);
+    }
+
+    private SearchResult<DaysSolution> overSets(
+            PlanRequest asked, Depth depth, Effort spend, Optional<Found<DaysSolution>> toBeat) {
+        TotalsDraft draft = aim.complete(TotalsDraft.choosingDishes(asked, new Menu(asked)));
+        var choice = new DishChoice(draft, sets, depth, spend);
+        double cutoff = toBeat.map(Found::cost).orElse(Double.POSITIVE_INFINITY);
+        var search = new BranchAndBound<>(draft.model(), choice, cutoff, spend::mustStop);
+        choice.know(search::leastOpenBound);
+        toBeat.map(Found::solution).ifPresent(search::startWith);
+        var result = search.search();
+        effort.count(result);
+        return result;
+    }
+}

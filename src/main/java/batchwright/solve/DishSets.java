@@ -1,0 +1,54 @@
+package batchwright.solve;
+
+import batchwright.food.Dish;
+import batchwright.plan.PlanRequest;
+import batchwright.solve.mip.BranchAndBound;
+import batchwright.solve.mip.Completion.Found;
+import batchwright.solve.rule.Menu;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The searches over sets of dishes that were begun. Whoever comes to the same set again goes on with the same search. */
+final class DishSets {
+    /** Spent on a glimpse of a set. */
+    private static final long HASTY_STEPS = 500;
+
+    private final PlanRequest request;
+    private final Aim aim;
+    private final Effort effort;
+    private final Map<Set<Dish>, DishSetSearch> begun = new HashMap<>();
+
+    DishSets(PlanRequest request, Aim aim, Effort effort) {
+        this.request = request;
+        this.aim = aim;
+        this.effort = effort;
+    }
+
+    DishSetSearch search(Set<Dish> dishes) {
+        return begun.computeIfAbsent(
+                dishes, set -> new DishSetSearch(() -> totals(new Menu(request, set)), aim, effort));
+    }
+
+    private TotalsDraft totals(Menu menu) {
+        return aim.complete(TotalsDraft.cookingAll(request, menu));
+    }
+
+    /** Another search over sets begins, with a clock of its own: no set has to wait. */
+    void callUp() {
+        begun.values().forEach(DishSetSearch::callUp);
+    }
+
+    /** A plan with these dishes and the same containers on every day, if one is soon found. */
+    Optional<Found<DaysSolution>> glimpse(Set<Dish> dishes, double cutoff) {
+        var menu = new Menu(request, dishes);
+        TotalsDraft totals = aim.complete(TotalsDraft.everyDayAlike(request, menu));
+        Effort little = effort.limited(HASTY_STEPS);
+        var dayByDay = new DayByDay(totals, aim, little, Depth.EVERY_DAY_ALIKE);
+        var result = new BranchAndBound<>(totals.model(), dayByDay, cutoff, little::mustStop).search();
+        effort.count(result);
+        result.found().ifPresent(found -> effort.found(found.cost()));
+        return result.found();
+    }
+}

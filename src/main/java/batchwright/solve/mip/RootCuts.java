@@ -1,0 +1,112 @@
+package batchwright.solve.mip;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Strengthens a model before its search: adds rows that every point with whole columns keeps, but the optimum of the relaxation
+ * does not, and again for the new optimum, for some rounds. Rows that have become idle are dropped.
+ */
+final class RootCuts {
+    private static final int MOST_ROUNDS = 12;
+    private static final int MOST_A_ROUND = 25;
+
+    /** A round that raises the bound by a smaller share is the last. */
+    private static final double LEAST_GAIN = 1e-4;
+
+    /** Cuts that are nearly parallel to one already taken add a row and hardly a bound. */
+    private static final double PARALLEL = 0.9;
+
+    private static final double LEAST_DEPTH = 1e-4;
+    private static final double WHOLE = 0.01;
+
+    private final MipModel given;
+    private final double[] lower;
+    private final double[] upper;
+    private final List<Cut> cuts = new ArrayList<>();
+
+    private RootCuts(MipModel given) {
+        this.given = given;
+        lower = given.columns().stream().mapToDouble(Column::lower).toArray();
+        upper = given.columns().stream().mapToDouble(Column::upper).toArray();
+    }
+
+    /**
+     * A model with more rows, and its relaxation at its optimum or near it. The same points with whole columns, up to rounding,
+     * keep the rows of both models.
+     */
+    record Strengthened(MipModel model, DualSimplex relaxation) {}
+
+    static Strengthened strengthen(MipModel model) {
+        var cuts = new RootCuts(model);
+        var relaxation = new DualSimplex(model);
+        return new Propagation(model).all(cuts.lower, cuts.upper)
+                ? cuts.strengthened(relaxation)
+                : new Strengthened(model, relaxation);
+    }
+
+    private Strengthened strengthened(DualSimplex start) {
+        DualSimplex relaxation = start;
+        MipModel model = given;
+        double last = Double.NEGATIVE_INFINITY;
+        for (int round = 0;
+                round < MOST_ROUNDS && relaxation.solve(lower, upper) == Relaxation.Status.OPTIMAL;
+                round++) {
+            double bound = relaxation.cost();
+            if (bound < last + LEAST_GAIN * Math.max(1, Math.abs(last))) {
+                break;
+            }
+            last = bound;
+            List<Cut> before = List.copyOf(cuts);
+            if (!deeper(relaxation)) {
+                break;
+            }
+            model = given.withCuts(cuts);
+            relaxation = new DualSimplex(model, relaxation, rowsIn(before));
+        }
+        return new Strengthened(model, relaxation);
+    }
+
+    /** Where the rows of the model with the cuts of now are among those of the model with the cuts before. */
+    private int[] rowsIn(List<Cut> before) {
+        int count = given.rowCount();
+        return IntStream.concat(
+                        IntStream.range(0, count),
+                        cuts.stream().mapToInt(before::indexOf).map(k -> k < 0 ? -1 : count + k))
+                .toArray();
+    }
+
+    /** Drops the cuts that are idle in this optimum and takes the deepest that it gives; false when there are none. */
+    private boolean deeper(DualSimplex relaxation) {
+        var at = relaxation.optimum();
+        double[] x = relaxation.values();
+        List<Cut> found = new ArrayList<>();
+        for (Column c : given.columns()) {
+            double value = x[c.index()];
+            if (c.whole() && at.basic()[c.index()] && Math.abs(value - Math.rint(value)) > WHOLE) {
+                GomoryCut.of(at, given.columns(), c, relaxation.multipliersOf(c.index()))
+                        .filter(cut -> cut.depth(x) > LEAST_DEPTH)
+                        .ifPresent(found::add);
+            }
+        }
+        if (found.isEmpty()) {
+            return false;
+        }
+        int firstCut = given.columns().size() + given.rowCount();
+        List<Cut> busy = IntStream.range(0, cuts.size())
+                .filter(k -> !at.basic()[firstCut + k])
+                .mapToObj(cuts::get)
+                .toList();
+        cuts.clear();
+        cuts.addAll(busy);
+        found.sort(Comparator.comparingDouble((Cut cut) -> -cut.depth(x)));
+        for (Cut cut : found) {
+            if (cuts.size() < busy.size() + MOST_A_ROUND && cuts.stream().noneMatch(c -> c.parallel(cut) > PARALLEL)) {
+                cuts.add(cut);
+            }
+        }
+        return cuts.size() > busy.size();
+    }
+}
