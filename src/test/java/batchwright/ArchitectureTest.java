@@ -40,11 +40,22 @@ class ArchitectureTest {
         may.put("files", Set.of("quantity", "text", "food", "person"));
         may.put("plan", Set.of("quantity", "food", "person"));
         may.put("solve", Set.of("quantity", "food", "person", "plan"));
+        may.put("schedule", Set.of("quantity", "food", "person", "plan"));
         may.put("audit", Set.of("quantity", "food", "person", "plan"));
         may.put("explain", Set.of("quantity", "food", "person", "plan", "audit"));
         may.put(
                 "report",
-                Set.of("quantity", "text", "food", "reference", "person", "needs", "plan", "audit", "explain"));
+                Set.of(
+                        "quantity",
+                        "text",
+                        "food",
+                        "reference",
+                        "person",
+                        "needs",
+                        "plan",
+                        "schedule",
+                        "audit",
+                        "explain"));
         may.put(
                 "app",
                 Set.of(

@@ -6,10 +6,10 @@ import batchwright.food.Staple;
 import batchwright.food.Step;
 import batchwright.text.SourceFile;
 import batchwright.text.Written;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** foods/dishes/ID.yaml: one dish. */
 final class DishReader {
@@ -121,8 +121,12 @@ final class DishReader {
 
     private List<Step> steps(Fields fields) {
         var reader = new StepReader(problems);
-        Stream<Yaml.Group> steps =
-                fields.groups("steps", "Enter the steps below steps: each begins with - do: \"...\"").stream();
-        return steps.flatMap(step -> reader.read(step).stream()).toList();
+        List<Step> steps = new ArrayList<>();
+        int number = 1;
+        for (Yaml.Group step : fields.groups("steps", "Enter the steps below steps: each begins with - do: \"...\"")) {
+            reader.read(number, step).ifPresent(steps::add);
+            number++;
+        }
+        return steps;
     }
 }

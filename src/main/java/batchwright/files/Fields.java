@@ -72,6 +72,13 @@ final class Fields {
         return Optional.empty();
     }
 
+    /** The value as text, or each item of a list of them; none when the key is missing. */
+    List<Written> oneOrMore(String key, String expected) {
+        return values.get(key) instanceof Yaml.Items list
+                ? list.items().stream().flatMap(item -> asText(item, expected)).toList()
+                : text(key).stream().toList();
+    }
+
     /** The value as text; a missing key is a problem that asks for it. */
     Optional<Written> need(String key, String ask) {
         if (isMissing(key, ask)) {

@@ -10,10 +10,12 @@ import java.util.OptionalInt;
 
 /** One step of a dish's method. */
 final class StepReader {
-    private static final List<String> KEYS = List.of("do", "minutes", "hands_on", "uses", "celsius", "day_before");
+    private static final List<String> KEYS =
+            List.of("do", "minutes", "hands_on", "uses", "celsius", "shelves", "after", "fills", "day_before");
     private static final List<String> APPLIANCES = List.of("burner", "oven");
     private static final List<String> DAY_BEFORE = List.of("evening before", "night before", "day before");
     private static final Range MINUTES = Range.of("time", "1", "1440", "minutes", "");
+    private static final Range SHELVES = Range.of("number of shelves", "1", "4", "shelves", "");
     private static final Range CELSIUS =
             Range.of("oven temperature", "50", "300", "C", "degrees Celsius, not Fahrenheit");
 
@@ -23,25 +25,75 @@ final class StepReader {
         this.problems = problems;
     }
 
-    /** Empty when there is a problem in it. */
-    Optional<Step> read(Yaml.Group group) {
+    /**
+     * Empty when there is a problem in it.
+     *
+     * @param number of the step, the first being 1
+     */
+    Optional<Step> read(int number, Yaml.Group group) {
         int before = problems.errors();
         var fields = Fields.of(group, KEYS, problems);
         Optional<Written> text = fields.need("do", "Enter what to do: do: \"Boil the pasta.\"");
         Optional<Integer> minutes = fields.need("minutes", "Enter how long it takes: minutes: 12")
                 .flatMap(w -> new Numbers(problems).whole(w, MINUTES));
-        Optional<Boolean> handsOn = fields.need(
-                        "hands_on", "Enter yes when it takes the cook's hands all the time, else no")
-                .flatMap(w -> YesNo.read(w, problems));
+        Optional<Integer> handsOn = fields.need(
+                        "hands_on",
+                        "Enter yes when it takes the cook's hands all the time, no when not at all, else the minutes at"
+                                + " its start that do")
+                .flatMap(w -> handsOn(w, minutes));
         Optional<Appliance> uses = fields.text("uses").flatMap(this::appliance);
         OptionalInt celsius = celsius(fields, uses);
+        Optional<Integer> shelves = shelves(fields, uses);
+        List<Integer> after = new AfterGrammar(problems).read(fields, number);
+        boolean fills = fields.yesNo("fills").orElse(false);
         boolean dayBefore = fields.yesNo("day_before").orElse(false);
         text.filter(t -> !dayBefore && !fields.has("day_before")).ifPresent(this::warnOfDayBefore);
         if (problems.errors() > before) {
             return Optional.empty();
         }
         return Optional.of(new Step(
-                text.orElseThrow().text(), minutes.orElseThrow(), handsOn.orElseThrow(), uses, celsius, dayBefore));
+                text.orElseThrow().text(),
+                minutes.orElseThrow(),
+                handsOn.orElseThrow(),
+                uses,
+                celsius,
+                shelves.orElse(1),
+                after,
+                fills,
+                dayBefore));
+    }
+
+    /** The word yes or no, or a number of minutes; none when the step's own minutes are not known. */
+    private Optional<Integer> handsOn(Written written, Optional<Integer> minutes) {
+        String word = written.text().toLowerCase(Locale.ROOT);
+        if (word.equals("yes") || word.equals("no")) {
+            return word.equals("no") ? Optional.of(0) : minutes;
+        }
+        if (word.chars().noneMatch(Character::isDigit)) {
+            problems.error(
+                    written,
+                    written.quoted() + " is neither yes nor no nor a number",
+                    "expected yes, no, or the minutes at the start that take the cook's hands");
+            return Optional.empty();
+        }
+        Optional<Integer> hands = new Numbers(problems).whole(written, MINUTES);
+        if (hands.isPresent() && minutes.isPresent() && hands.get() > minutes.get()) {
+            problems.error(
+                    written,
+                    "%d minutes hands on are more than the step takes, %d".formatted(hands.get(), minutes.get()),
+                    "expected at most " + minutes.get() + ", or a longer step");
+            return Optional.empty();
+        }
+        return hands;
+    }
+
+    private Optional<Integer> shelves(Fields fields, Optional<Appliance> uses) {
+        Optional<Written> written = fields.text("shelves");
+        boolean oven = uses.equals(Optional.of(Appliance.OVEN));
+        if (written.isPresent() && !oven && (uses.isPresent() || !fields.has("uses"))) {
+            problems.error(written.get(), "shelves without an oven", "expected uses: oven above it");
+        }
+        return written.flatMap(w -> new Numbers(problems).whole(w, SHELVES));
     }
 
     private void warnOfDayBefore(Written text) {

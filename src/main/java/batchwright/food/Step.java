@@ -1,5 +1,6 @@
 package batchwright.food;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -8,17 +9,23 @@ import java.util.OptionalInt;
  *
  * @param text what to do
  * @param minutes how long, for about {@link #FOR_CONTAINERS} containers
- * @param handsOn takes the cook's hands all the time
+ * @param handsOnMinutes the first of these minutes that take the cook's hands; the rest goes on by itself
  * @param appliance what it occupies
  * @param celsius oven temperature, when the oven is used
+ * @param shelves of the oven it fills, when the oven is used; 1 otherwise
+ * @param after numbers of the steps that must be done, the first step being 1; only earlier ones
+ * @param fills puts the dish into its containers
  * @param dayBefore done the evening before the cooking day: soaking, thawing, marinating
  */
 public record Step(
         String text,
         int minutes,
-        boolean handsOn,
+        int handsOnMinutes,
         Optional<Appliance> appliance,
         OptionalInt celsius,
+        int shelves,
+        List<Integer> after,
+        boolean fills,
         boolean dayBefore) {
     /** What minutes, pots and trays are meant for: one eater and a working week. A choice; a dish need not say it. */
     public static final int FOR_CONTAINERS = 5;
@@ -27,5 +34,18 @@ public record Step(
     public enum Appliance {
         BURNER,
         OVEN
+    }
+
+    public Step {
+        after = List.copyOf(after);
+        if (handsOnMinutes < 0 || handsOnMinutes > minutes) {
+            throw new IllegalArgumentException(
+                    "handsOnMinutes (" + handsOnMinutes + ") must be 0 to minutes (" + minutes + ").");
+        }
+    }
+
+    /** Whether it takes the cook's hands all the time. */
+    public boolean handsOn() {
+        return handsOnMinutes == minutes;
     }
 }

@@ -40,7 +40,7 @@ final class CookText {
 
     void minutesNote() {
         int most = plan.batches().stream().mapToInt(Batch::containers).max().orElse(0);
-        page.paragraph("  ", "  ", Work.note(most, plan.batches().size()));
+        page.paragraph("  ", "  ", Work.note(most));
     }
 
     /** What to begin the evening before, and how long the steps take. */

@@ -4,10 +4,12 @@ import batchwright.food.CookedYield;
 import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.food.Part;
+import batchwright.food.Step;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Collection;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Dishes for scripts: schema batchwright.dishes/1. */
 public final class DishesJson {
@@ -71,11 +73,15 @@ public final class DishesJson {
                     .put("do", step.text())
                     .put("minutes", step.minutes())
                     .put("hands_on", step.handsOn())
+                    .put("hands_on_minutes", step.handsOnMinutes())
                     .put("day_before", step.dayBefore());
             step.appliance()
                     .ifPresentOrElse(
                             a -> node.put("uses", a.name().toLowerCase(Locale.ROOT)), () -> node.putNull("uses"));
             step.celsius().ifPresentOrElse(c -> node.put("celsius", c), () -> node.putNull("celsius"));
+            node.put("shelves", step.appliance().equals(Optional.of(Step.Appliance.OVEN)) ? step.shelves() : 0);
+            step.after().forEach(node.putArray("after")::add);
+            node.put("fills", step.fills());
         });
     }
 

@@ -212,7 +212,7 @@ public final class DishesText {
                     step.text() + " (" + step.minutes() + " min" + place + heat + when + ")");
             number++;
         }
-        page.paragraph("  ", "  ", Work.note(Integer.MAX_VALUE, 1));
+        page.paragraph("  ", "  ", Work.note(Integer.MAX_VALUE));
     }
 
     /** Ovens are set in steps of 5 F. */

@@ -66,6 +66,7 @@ public final class PlanJson {
             p.batches().forEach(batch -> batch(batches.addObject(), batch));
             BuyLine.of(p).forEach(line -> buy(shopping.addObject(), line));
         });
+        ScheduleJson.put(root, plan);
         pantry();
         answer.audit().ifPresentOrElse(audit -> audit(root, audit), () -> root.putNull("audit"));
         ArrayNode clashes = root.putArray("clashes");

@@ -37,6 +37,7 @@ public final class PlanText {
         page.paragraph(forWhom() + ": " + Show.money(plan.cost(), currency())
                 + answer.budget().map(b -> " (budget " + b + ")").orElse("") + ", " + proven() + ".");
         new CookText(answer.kitchen(), plan, page).write();
+        new ScheduleText(plan, page).write();
         new DaysText(plan, page).write();
         new IntakesText(answer, page).write(allNutrients);
         new BuyText(answer, plan, commands, page).write();

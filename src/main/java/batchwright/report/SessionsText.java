@@ -78,6 +78,7 @@ public final class SessionsText {
                                 ? ""
                                 : "; shop for " + Show.money(session.plan().cost(), currency)));
         new CookText(one.kitchen(), session.plan(), page, session.firstDay()).write();
+        new ScheduleText(session.plan(), page).write();
         new DaysText(session.plan(), page, session.firstDay()).write();
         if (answer.shopOnce()) {
             new PantryText(one, session.plan(), commands, page).write();

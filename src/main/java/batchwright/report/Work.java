@@ -3,7 +3,7 @@ package batchwright.report;
 import batchwright.food.Dish;
 import batchwright.food.Step;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
 
 /**
@@ -19,8 +19,8 @@ public record Work(int minutes, int handsOn, List<String> dayBefore) {
 
     public static Work of(Dish dish) {
         return new Work(
-                minutes(dish, step -> true),
-                minutes(dish, Step::handsOn),
+                minutes(dish, Step::minutes),
+                minutes(dish, Step::handsOnMinutes),
                 steps(dish, true).map(Step::text).toList());
     }
 
@@ -28,8 +28,8 @@ public record Work(int minutes, int handsOn, List<String> dayBefore) {
         return dish.steps().stream().filter(step -> step.dayBefore() == dayBefore);
     }
 
-    private static int minutes(Dish dish, Predicate<Step> which) {
-        return steps(dish, false).filter(which).mapToInt(Step::minutes).sum();
+    private static int minutes(Dish dish, ToIntFunction<Step> which) {
+        return steps(dish, false).mapToInt(which).sum();
     }
 
     /** 132 minutes one step after another, 24 of them hands on */
@@ -37,12 +37,11 @@ public record Work(int minutes, int handsOn, List<String> dayBefore) {
         return Show.count(minutes, "minute", "minutes") + " one step after another, " + handsOn + " of them hands on";
     }
 
-    /** What the minutes are good for when so many containers of so many dishes are cooked. */
-    public static String note(int mostContainers, int dishes) {
+    /** What the minutes are good for when so many containers of a dish are cooked. */
+    public static String note(int mostContainers) {
         return FOR_SO_MANY
                 + (mostContainers > Step.FOR_CONTAINERS
                         ? ": more take longer, in larger or more pots and trays, not crowded."
-                        : ".")
-                + (dishes > 1 ? " Dishes cooked side by side take less than the sum." : "");
+                        : ".");
     }
 }

@@ -21,7 +21,10 @@ class WorkShownTest {
         return Cli.in(here).run(args);
     }
 
-    /** Minutes added up by hand from the steps: tagine 70 + 15 + 30 + 8 + 6, chili 14 + 30 + 8 + 20 + 5. */
+    /**
+     * Minutes added up by hand from the steps: tagine 70 + 15 + 30 + 8 + 6, chili 14 + 30 + 8 + 20 + 5; hands on 2 + 15 + 2 + 6,
+     * and 14 + 2 + 8 + 5.
+     */
     @Test
     void a_plan_names_the_evening_before_and_the_minutes() {
         String plan = run(PLAN).flat();
@@ -29,10 +32,9 @@ class WorkShownTest {
         assertThat(plan)
                 .contains("(chickpea_tagine): ", "(turkey_chili): ")
                 .containsOnlyOnce("The evening before: Rinse the chickpeas and soak them")
-                .contains("Takes 129 minutes one step after another, 21 of them hands on.")
-                .contains("Takes 77 minutes one step after another, 27 of them hands on.")
-                .contains("meant for about 5 containers of a dish.")
-                .contains("side by side take less than the sum");
+                .contains("Takes 129 minutes one step after another, 25 of them hands on.")
+                .contains("Takes 77 minutes one step after another, 29 of them hands on.")
+                .contains("meant for about 5 containers of a dish.");
     }
 
     @Test
@@ -45,9 +47,31 @@ class WorkShownTest {
             boolean tagine = batch.get("dish").textValue().equals("chickpea_tagine");
             assertThat(batch.get("day_before")).hasSize(tagine ? 1 : 0);
             assertThat(batch.get("minutes").intValue()).isEqualTo(tagine ? 129 : 77);
-            assertThat(batch.get("hands_on_minutes").intValue()).isEqualTo(tagine ? 21 : 27);
+            assertThat(batch.get("hands_on_minutes").intValue()).isEqualTo(tagine ? 25 : 29);
         }
         assertThat(batches).hasSize(2);
+    }
+
+    @Test
+    void a_plan_has_the_order_of_work_by_the_clock() {
+        String plan = run(PLAN).out();
+        String[] json = Arrays.copyOf(PLAN, PLAN.length + 1);
+        json[PLAN.length] = "--json";
+        JsonNode schedule = Shape.parse(run(json).out()).get("schedule");
+
+        assertThat(plan).contains("ORDER OF WORK: about ", "no order takes less", "Turn the oven to 220 C.");
+        assertThat(schedule.get("proven_shortest").booleanValue()).isTrue();
+        assertThat(schedule.get("minutes")).isEqualTo(schedule.get("lower_bound_minutes"));
+        assertThat(schedule.get("steps")).hasSize(12);
+        int handsFree = 0;
+        for (JsonNode step : schedule.get("steps")) {
+            if (step.get("hands_on_until").intValue() > step.get("start").intValue()) {
+                assertThat(step.get("start").intValue()).isGreaterThanOrEqualTo(handsFree);
+                handsFree = step.get("hands_on_until").intValue();
+            }
+            assertThat(step.get("end").intValue())
+                    .isLessThanOrEqualTo(schedule.get("minutes").intValue());
+        }
     }
 
     @Test

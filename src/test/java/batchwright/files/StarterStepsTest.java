@@ -11,6 +11,7 @@ import batchwright.food.Step.Appliance;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -91,6 +92,28 @@ class StarterStepsTest {
                         .sum())
                 .as("hands on")
                 .isBetween(5, 75);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("dishes")
+    void a_step_that_fills_containers_comes_after_all_that_is_cooked(Dish dish) {
+        List<Step> steps = dish.steps();
+        for (int number = 1; number <= steps.size(); number++) {
+            if (steps.get(number - 1).fills()) {
+                var before = new TreeSet<Integer>();
+                gather(steps, number, before);
+                for (int other = 1; other < number; other++) {
+                    assertThat(before).as("step " + number + " follows").contains(other);
+                }
+            }
+        }
+    }
+
+    private static void gather(List<Step> steps, int number, Set<Integer> before) {
+        for (int earlier : steps.get(number - 1).after()) {
+            before.add(earlier);
+            gather(steps, earlier, before);
+        }
     }
 
     /** Dry beans and chickpeas are soaked overnight (common practice); lentils and split peas are not. */

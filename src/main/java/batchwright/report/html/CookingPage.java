@@ -33,7 +33,7 @@ final class CookingPage {
         page.plan().batches().forEach(batch -> dish(html, batch));
         int most =
                 page.plan().batches().stream().mapToInt(Batch::containers).max().orElse(0);
-        html.element("p", Work.note(most, page.plan().batches().size()), "class", "note");
+        html.element("p", Work.note(most), "class", "note");
         html.element(
                 "p",
                 "Cool in shallow containers and have all of it in the fridge within 2 hours. Local food-safety advice goes"

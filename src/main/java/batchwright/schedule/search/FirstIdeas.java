@@ -17,10 +17,15 @@ final class FirstIdeas {
         this.inOrder = new InOrder(project, conflicts);
         this.bestKey = new double[project.size()];
         this.best = inOrder.place(bestKey);
-        this.end = inOrder.end(best);
+        this.end = project.end(best);
     }
 
     int[] best() {
+        return best;
+    }
+
+    /** The best of some rules of thumb. */
+    void rulesOfThumb() {
         double[] tails = tails();
         var longestTail = new double[tails.length];
         var latestStart = new double[tails.length];
@@ -30,13 +35,12 @@ final class FirstIdeas {
         }
         consider(longestTail);
         consider(latestStart);
-        improve();
-        return best;
     }
 
-    private void improve() {
+    /** Swaps two places in the order, again and again, and keeps what is not worse; until an end is reached. */
+    void swap(int enough) {
         var random = new Random(SEED); // its numbers are laid down by the language: the same everywhere
-        for (int change = 0; change < CHANGES && bestKey.length > 1; change++) {
+        for (int change = 0; change < CHANGES && end > enough; change++) {
             double[] key = bestKey.clone();
             int one = random.nextInt(key.length);
             int other = random.nextInt(key.length);
@@ -49,7 +53,7 @@ final class FirstIdeas {
 
     private void consider(double[] key) {
         int[] starts = inOrder.place(key);
-        int itsEnd = inOrder.end(starts);
+        int itsEnd = project.end(starts);
         if (itsEnd <= end) {
             best = starts;
             bestKey = key;

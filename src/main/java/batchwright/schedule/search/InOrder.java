@@ -91,12 +91,4 @@ final class InOrder {
         }
         return used;
     }
-
-    int end(int[] placed) {
-        int end = 0;
-        for (int i = 0; i < placed.length; i++) {
-            end = Math.max(end, placed[i] + project.activities().get(i).minutes());
-        }
-        return end;
-    }
 }

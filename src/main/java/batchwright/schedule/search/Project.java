@@ -59,4 +59,13 @@ public record Project(List<Integer> capacities, List<Activity> activities, int t
         Activity activity = activities.get(i);
         return activity.minutes() + (activity.setting().isPresent() ? changeover : 0);
     }
+
+    /** When the last activity ends. */
+    int end(int[] starts) {
+        int end = 0;
+        for (int i = 0; i < starts.length; i++) {
+            end = Math.max(end, starts[i] + activities.get(i).minutes());
+        }
+        return end;
+    }
 }

@@ -20,6 +20,7 @@ final class Rules {
                 rules.add(crowd);
             }
         }
+        rules.addAll(new Cliques(project, conflicts).rules());
     }
 
     private Rule oneAtATime(int resource) {

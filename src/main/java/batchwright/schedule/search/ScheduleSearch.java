@@ -14,7 +14,8 @@ public final class ScheduleSearch {
     private final Rules rules;
     private final Rivals rivals;
     private final int mostSteps;
-    private int[] best;
+    private final FirstIdeas ideas;
+    private int[] best = {};
     private int end;
     private int steps;
 
@@ -24,9 +25,7 @@ public final class ScheduleSearch {
         this.rules = new Rules(project, conflicts);
         this.rivals = new Rivals(project);
         this.mostSteps = mostSteps;
-        var firstIdeas = new FirstIdeas(project, conflicts);
-        this.best = firstIdeas.best();
-        this.end = new InOrder(project, conflicts).end(best);
+        this.ideas = new FirstIdeas(project, conflicts);
     }
 
     /** @param mostSteps when to stop without a proof */
@@ -35,7 +34,11 @@ public final class ScheduleSearch {
     }
 
     private Timetable timetable() {
+        ideas.rulesOfThumb();
+        know(ideas.best());
         int bound = lowerBound();
+        ideas.swap(bound);
+        know(ideas.best());
         boolean complete = true;
         if (end > bound) {
             int[] postponed = new int[project.size()];
@@ -43,6 +46,11 @@ public final class ScheduleSearch {
             complete = search(rules.open(end), postponed, bound);
         }
         return new Timetable(Arrays.stream(best).boxed().toList(), end, complete ? end : bound, steps);
+    }
+
+    private void know(int[] starts) {
+        best = starts;
+        end = project.end(starts);
     }
 
     /** The least end for which the rules alone leave something. */
@@ -75,8 +83,7 @@ public final class ScheduleSearch {
             int next = next(windows, postponed);
             if (next == FREE) {
                 if (allFixed(windows)) {
-                    best = windows.starts();
-                    end = new InOrder(project, conflicts).end(best);
+                    know(windows.starts());
                 }
                 return true;
             }

@@ -1,0 +1,8 @@
+package batchwright.schedule;
+
+/**
+ * Somebody turns the oven to a temperature.
+ *
+ * @param minute from the start of the session
+ */
+public record OvenSetting(int minute, int celsius) {}

@@ -1,0 +1,89 @@
+package batchwright.schedule;
+
+import batchwright.food.Dish;
+import batchwright.food.Step;
+import batchwright.food.Step.Appliance;
+import batchwright.plan.Batch;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/** The tasks of a session: every step of the cooking day, and filling the containers of dishes of which no step does so. */
+final class Tasks {
+    /** To weigh and close one container; common practice, not measured. */
+    private static final int FILL_MINUTES = 1;
+
+    private final Equipment equipment;
+    private final List<Task> tasks = new ArrayList<>();
+
+    private Tasks(Equipment equipment) {
+        this.equipment = equipment;
+    }
+
+    static List<Task> of(List<Batch> batches, Equipment equipment) {
+        var tasks = new Tasks(equipment);
+        batches.forEach(batch -> tasks.add(batch.dish(), batch.containers()));
+        return tasks.tasks;
+    }
+
+    private void add(Dish dish, int containers) {
+        int first = tasks.size();
+        Map<Integer, Integer> places = new HashMap<>();
+        for (int number = 1; number <= dish.steps().size(); number++) {
+            Step step = dish.steps().get(number - 1);
+            if (!step.dayBefore()) {
+                places.put(number, tasks.size());
+                tasks.add(task(dish, number, new BatchWork(step, containers), known(step.after(), places)));
+            }
+        }
+        if (dish.steps().stream().noneMatch(Step::fills)) {
+            tasks.add(filling(dish, containers, lastFrom(first)));
+        }
+    }
+
+    private static List<Integer> known(List<Integer> numbers, Map<Integer, Integer> places) {
+        return numbers.stream()
+                .flatMap(number -> Optional.ofNullable(places.get(number)).stream())
+                .toList();
+    }
+
+    private Task task(Dish dish, int number, BatchWork work, List<Integer> after) {
+        Step step = work.step();
+        boolean oven = step.appliance().filter(a -> a == Appliance.OVEN).isPresent();
+        return new Task(
+                dish,
+                OptionalInt.of(number),
+                step.text(),
+                work.minutes(equipment),
+                work.handsOnMinutes(),
+                step.appliance(),
+                step.celsius(),
+                oven ? work.shelves(equipment) : 0,
+                after);
+    }
+
+    private static Task filling(Dish dish, int containers, List<Integer> after) {
+        int minutes = FILL_MINUTES * containers;
+        String text = containers == 1
+                ? "Fill the container by weight and chill it."
+                : "Fill the " + containers + " containers by weight and chill them.";
+        return new Task(
+                dish, OptionalInt.empty(), text, minutes, minutes, Optional.empty(), OptionalInt.empty(), 0, after);
+    }
+
+    /** Those of a dish that nothing follows. */
+    private List<Integer> lastFrom(int first) {
+        Set<Integer> followed = new HashSet<>();
+        tasks.subList(first, tasks.size()).forEach(task -> followed.addAll(task.after()));
+        return IntStream.range(first, tasks.size())
+                .boxed()
+                .filter(task -> !followed.contains(task))
+                .toList();
+    }
+}
