@@ -1,5 +1,7 @@
 package batchwright.schedule.search;
 
+import java.util.Optional;
+
 /** Of two that are in conflict, one is first; when the one cannot be, the other is. */
 final class EitherFirst implements Rule {
     private final Project project;
@@ -14,7 +16,7 @@ final class EitherFirst implements Rule {
     public boolean tighten(Windows windows) {
         for (int i = 0; i < project.size(); i++) {
             for (int j = 0; j < project.size(); j++) {
-                if (conflicts.between(i, j) && !canBeFirst(windows, j, i) && !first(windows, i, j)) {
+                if (conflicts.between(i, j) && mustBeFirst(windows, i, j) && !first(windows, i, j)) {
                     return false;
                 }
             }
@@ -22,8 +24,43 @@ final class EitherFirst implements Rule {
         return true;
     }
 
+    private boolean mustBeFirst(Windows windows, int i, int j) {
+        return windows.isOrdered(i, j) || !canBeFirst(windows, j, i);
+    }
+
     private boolean canBeFirst(Windows windows, int first, int second) {
         return windows.earliest(first) + conflicts.lag(first, second) <= windows.latest(second);
+    }
+
+    /** Two of which either may be first, both with a setting: those that keep each other off longest. Empty when there are none. */
+    Optional<Pair> open(Windows windows) {
+        Optional<Pair> best = Optional.empty();
+        int longest = 0;
+        for (int i = 0; i < project.size(); i++) {
+            for (int j = i + 1; j < project.size(); j++) {
+                int least = Math.min(conflicts.lag(i, j), conflicts.lag(j, i));
+                if (least > longest
+                        && haveSettings(i, j)
+                        && !mustBeFirst(windows, i, j)
+                        && !mustBeFirst(windows, j, i)) {
+                    longest = least;
+                    best = Optional.of(middle(windows, i) <= middle(windows, j) ? new Pair(i, j) : new Pair(j, i));
+                }
+            }
+        }
+        return best;
+    }
+
+    /** @param first more likely first, by the middle of its window */
+    record Pair(int first, int second) {}
+
+    private static int middle(Windows windows, int i) {
+        return windows.earliest(i) + windows.latest(i);
+    }
+
+    private boolean haveSettings(int i, int j) {
+        return project.activities().get(i).setting().isPresent()
+                && project.activities().get(j).setting().isPresent();
     }
 
     private boolean first(Windows windows, int first, int second) {

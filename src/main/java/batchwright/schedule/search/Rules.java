@@ -2,22 +2,29 @@ package batchwright.schedule.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** All rules of a project, used until none takes anything more from the windows. */
 final class Rules {
     private final Project project;
+    private final EitherFirst eitherFirst;
     private final List<Rule> rules = new ArrayList<>();
 
     Rules(Project project, Conflicts conflicts) {
         this.project = project;
         rules.add(new Following(project));
-        rules.add(new EitherFirst(project, conflicts));
+        this.eitherFirst = new EitherFirst(project, conflicts);
+        rules.add(eitherFirst);
         for (int resource = 0; resource < project.capacities().size(); resource++) {
             var crowd = new Crowd(project, resource);
             if (project.capacities().get(resource) == 1) {
                 rules.add(oneAtATime(resource));
             } else if (crowd.canBeFull()) {
                 rules.add(crowd);
+            }
+            var device = new SharedDevice(project, resource);
+            if (device.isShared()) {
+                rules.add(device);
             }
         }
         rules.addAll(new Cliques(project, conflicts).rules());
@@ -46,6 +53,11 @@ final class Rules {
             windows.notBefore(i, project.earliest(project.activities().get(i)));
         }
         return windows;
+    }
+
+    /** See {@link EitherFirst#open}. */
+    Optional<EitherFirst.Pair> openPair(Windows windows) {
+        return eitherFirst.open(windows);
     }
 
     /** False when no timetable inside the windows ends by the minute. */

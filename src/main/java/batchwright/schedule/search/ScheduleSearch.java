@@ -1,11 +1,12 @@
 package batchwright.schedule.search;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
- * The shortest timetable of a project. Asks again and again for one that ends a minute sooner than the best known: fixes the
- * activity that can start first to that start, and later tries those in which it starts later; windows that no timetable fits
- * are left. Every step depends on the project alone: same project, same timetable.
+ * The shortest timetable of a project. Asks again and again for one that ends a minute sooner than the best known: first decides
+ * which of two that need other settings comes first, then fixes the activity that can start first to that start; later it tries what is
+ * left. Windows that no timetable fits are left at once. Every step depends on the project alone: same project, same timetable.
  */
 public final class ScheduleSearch {
     private static final int FREE = -1;
@@ -79,6 +80,17 @@ public final class ScheduleSearch {
             }
             if (!rules.tighten(windows, end - 1)) {
                 return true;
+            }
+            Optional<EitherFirst.Pair> pair = rules.openPair(windows);
+            if (pair.isPresent()) {
+                EitherFirst.Pair open = pair.get();
+                Windows now = windows.copy();
+                now.order(open.first(), open.second());
+                if (!search(now, postponed.clone(), bound)) {
+                    return false;
+                }
+                windows.order(open.second(), open.first());
+                continue;
             }
             int next = next(windows, postponed);
             if (next == FREE) {

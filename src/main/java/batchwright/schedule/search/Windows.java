@@ -1,27 +1,41 @@
 package batchwright.schedule.search;
 
 import java.util.Arrays;
+import java.util.BitSet;
 
-/** For each activity the earliest and the latest minute it may start. Windows only get smaller. */
+/**
+ * For each activity the earliest and the latest minute it may start, and of some pairs in conflict which is first. Windows only get
+ * smaller.
+ */
 final class Windows {
     private final int[] earliest;
     private final int[] latest;
+    private final BitSet orders;
     private boolean changed;
 
-    private Windows(int[] earliest, int[] latest) {
+    private Windows(int[] earliest, int[] latest, BitSet orders) {
         this.earliest = earliest;
         this.latest = latest;
+        this.orders = orders;
     }
 
     /** All windows as wide as can be. */
     static Windows open(int activities, int latest) {
         var late = new int[activities];
         Arrays.fill(late, latest);
-        return new Windows(new int[activities], late);
+        return new Windows(new int[activities], late, new BitSet());
     }
 
     Windows copy() {
-        return new Windows(earliest.clone(), latest.clone());
+        return new Windows(earliest.clone(), latest.clone(), (BitSet) orders.clone());
+    }
+
+    void order(int first, int second) {
+        orders.set(first * earliest.length + second);
+    }
+
+    boolean isOrdered(int first, int second) {
+        return orders.get(first * earliest.length + second);
     }
 
     int earliest(int i) {
