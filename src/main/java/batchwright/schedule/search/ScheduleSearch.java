@@ -69,7 +69,7 @@ public final class ScheduleSearch {
         return least;
     }
 
-    /** False when stopped before all was seen. */
+    /** Splits in two, searches the one part and goes on with the other. False when stopped before all was seen. */
     private boolean search(Windows windows, int[] postponed, int bound) {
         while (true) {
             if (end == bound) {
@@ -82,34 +82,26 @@ public final class ScheduleSearch {
                 return true;
             }
             Optional<EitherFirst.Pair> pair = rules.openPair(windows);
+            int next = pair.isPresent() ? FREE : next(windows, postponed);
+            Windows one = windows.copy();
             if (pair.isPresent()) {
-                EitherFirst.Pair open = pair.get();
-                Windows now = windows.copy();
-                now.order(open.first(), open.second());
-                if (!search(now, postponed.clone(), bound)) {
-                    return false;
-                }
-                windows.order(open.second(), open.first());
-                continue;
-            }
-            int next = next(windows, postponed);
-            if (next == FREE) {
+                one.order(pair.get().first(), pair.get().second());
+                windows.order(pair.get().second(), pair.get().first());
+            } else if (next != FREE) {
+                one.notAfter(next, windows.earliest(next));
+            } else {
                 if (allFixed(windows)) {
                     know(windows.starts());
                 }
                 return true;
             }
-            int start = windows.earliest(next);
-            boolean rivalled = rivals.mayDelay(windows, next);
-            Windows now = rivalled ? windows.copy() : windows;
-            now.notAfter(next, start);
-            if (!rivalled) {
-                continue;
-            }
-            if (!search(now, postponed.clone(), bound)) {
+            if (next != FREE && !rivals.mayDelay(windows, next)) {
+                windows.notAfter(next, windows.earliest(next)); // to start later would be of no use
+            } else if (!search(one, postponed.clone(), bound)) {
                 return false;
+            } else if (next != FREE) {
+                postponed[next] = windows.earliest(next);
             }
-            postponed[next] = start;
         }
     }
 
