@@ -106,7 +106,7 @@ public final class SessionsText {
                     (proof.interrupted() ? "Interrupted before the proof. " : "")
                             + "Not proven: no sessions cost less than "
                             + Show.money(proof.lowerBound(), currency)
-                            + ", which is what all days would cost at least if everything kept and were bought together; these "
+                            + ", as if what keeps were sold by the gram; these "
                             + PlanText.percentAbove(answer.cost(), proof.lowerBound()) + " % more; "
                             + PlanText.searched(proof) + ". More time: --seconds.");
             alone();

@@ -30,7 +30,7 @@ import java.util.Set;
 /**
  * Plans several cooking sessions. Two ways are tried, and the cheaper is taken: one session after another, each the cheapest with what
  * those before it leave; and the same session again and again ({@link OneForAll}). Neither need be the cheapest there is: an easier
- * question ({@link AllDaysAtOnce}) tells how much cheaper another could be at most.
+ * question for each session ({@link EachAlone}) tells how much cheaper another could be at most.
  */
 public final class SessionsPlanner {
     private final Planner planner;
@@ -41,13 +41,15 @@ public final class SessionsPlanner {
 
     public SessionsResult plan(SessionsRequest request, Watch watch) {
         boolean again = request.evenly() && !request.vary() && request.cooks() > 1;
-        var turns = new Turns(planner, watch, request.whole().patience(), request.cooks() + 1 + (again ? 1 : 0));
+        Map<PlanRequest, Integer> easier = EachAlone.of(request);
+        int questions = request.cooks() + easier.size() + (again ? 1 : 0);
+        var turns = new Turns(planner, watch, request.whole().patience(), questions);
         var search = new Search(request, turns, watch);
         search.oneAfterAnother();
         if (again && !search.none) {
             search.again();
         }
-        return search.result();
+        return search.result(easier);
     }
 
     private static final class Search {
@@ -125,12 +127,12 @@ public final class SessionsPlanner {
             }
         }
 
-        private SessionsResult result() {
+        private SessionsResult result(Map<PlanRequest, Integer> easier) {
             if (none) {
                 return new SessionsResult(
                         Outcome.NO_PLAN, Optional.empty(), turns.proof(Money.ZERO, Money.ZERO), stuck);
             }
-            Money bound = turns.bound(AllDaysAtOnce.of(request));
+            Money bound = turns.bound(easier);
             if (best.isEmpty()) {
                 return new SessionsResult(Outcome.NOT_PROVEN, Optional.empty(), turns.proof(Money.ZERO, bound), stuck);
             }

@@ -7,10 +7,14 @@ import batchwright.plan.Proof;
 import batchwright.plan.Watch;
 import batchwright.quantity.Money;
 import java.time.Duration;
+import java.util.Map;
 
 /** Asks a planner several questions within one patience: each may take an equal share of the time that is left. */
 final class Turns {
     private static final Duration LEAST = Duration.ofMillis(1);
+    /** Its bound is good soon; what a long search adds to it is little, and takes much memory where money is finely divided. */
+    private static final Duration FOR_A_BOUND = Duration.ofSeconds(4);
+
     private final Planner planner;
     private final Watch watch;
     private final long start = System.nanoTime();
@@ -26,7 +30,11 @@ final class Turns {
     }
 
     PlanResult plan(PlanRequest request) {
-        PlanResult result = planner.plan(request.withPatience(share()), onlyStopping());
+        return plan(request, share());
+    }
+
+    private PlanResult plan(PlanRequest request, Duration time) {
+        PlanResult result = planner.plan(request.withPatience(time), onlyStopping());
         turnsLeft = Math.max(1, turnsLeft - 1);
         nodes += proofOf(result).nodes();
         return result;
@@ -36,9 +44,16 @@ final class Turns {
         return planner.possible(request.withPatience(share())) == Planner.Possible.NO;
     }
 
-    /** No plan costs less than this. */
-    Money bound(PlanRequest request) {
-        Money bound = proofOf(plan(request)).lowerBound();
+    /** No sessions cost less than this. */
+    Money bound(Map<PlanRequest, Integer> questions) {
+        long parts = 0;
+        for (Map.Entry<PlanRequest, Integer> question : questions.entrySet()) {
+            parts += proofOf(plan(question.getKey(), share().compareTo(FOR_A_BOUND) < 0 ? share() : FOR_A_BOUND))
+                            .lowerBound()
+                            .minor()
+                    * question.getValue();
+        }
+        Money bound = EachAlone.cents(parts);
         watch.bound(bound);
         return bound;
     }

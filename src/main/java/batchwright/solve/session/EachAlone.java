@@ -1,0 +1,103 @@
+package batchwright.solve.session;
+
+import batchwright.food.Contents;
+import batchwright.food.Food;
+import batchwright.food.Kitchen;
+import batchwright.food.Lot;
+import batchwright.food.Pack;
+import batchwright.plan.PlanRequest;
+import batchwright.plan.SessionsRequest;
+import batchwright.quantity.Money;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * An easier question for each session by itself; what they cost at least together, all sessions cost at least. In it all that is at
+ * home is there for every session, and food that keeps is sold in small shares of a pack, at the price per gram of the pack that is
+ * cheapest by weight. So whatever a session takes of packs that are shared or left over costs it no more than its weight; and the sum
+ * is no more than what is paid, because whole packs cost at least their weight. What does not keep is bought for one session anyway, in
+ * whole packs.
+ *
+ * <p>A share is paid as a whole, so each session gets one share of each food for nothing. Money is counted in shares of a cent.
+ */
+final class EachAlone {
+    private static final int SHARES = 10_000;
+
+    private EachAlone() {}
+
+    /** How often each of these questions counts; sessions that are alike are one question. */
+    static Map<PlanRequest, Integer> of(SessionsRequest request) {
+        Map<Alike, Integer> times = new LinkedHashMap<>();
+        for (int session : request.sessions()) {
+            Kitchen kitchen = request.whole().kitchen();
+            Map<Food, BigDecimal> atHome = new LinkedHashMap<>();
+            kitchen.pantry()
+                    .keySet()
+                    .forEach(food -> atHome.put(food, kitchen.pantryGrams(food, request.cookingDay(session))));
+            times.merge(new Alike(request.days(session), atHome), 1, Integer::sum);
+        }
+        Map<PlanRequest, Integer> questions = new LinkedHashMap<>();
+        times.forEach((alike, count) -> questions.put(question(request, alike), count));
+        return questions;
+    }
+
+    /** What costs so much in such a question costs at least so many cents. */
+    static Money cents(long parts) {
+        return new Money((parts + SHARES - 1) / SHARES);
+    }
+
+    private record Alike(int days, Map<Food, BigDecimal> atHome) {}
+
+    private static PlanRequest question(SessionsRequest request, Alike alike) {
+        Kitchen kitchen = request.whole().kitchen();
+        Map<Food, List<Pack>> packs = new LinkedHashMap<>();
+        Map<Food, List<Lot>> pantry = new LinkedHashMap<>();
+        alike.atHome.forEach((food, grams) -> pantry.put(food, new ArrayList<>(List.of(Lot.of(grams)))));
+        kitchen.packs().forEach((food, sold) -> {
+            if (food.perishable() || sold.isEmpty()) {
+                packs.put(food, sold.stream().map(EachAlone::whole).toList());
+                return;
+            }
+            Pack share = share(sold.stream()
+                    .min(Comparator.comparing(EachAlone::centsAGram))
+                    .orElseThrow());
+            packs.put(food, List.of(share));
+            pantry.computeIfAbsent(food, f -> new ArrayList<>()).add(Lot.of(share.grams()));
+        });
+        return request.whole()
+                .withBudget(Optional.empty())
+                .withDays(alike.days)
+                .withKitchen(kitchen.withPacks(packs).on(kitchen.cookingDay(), pantry));
+    }
+
+    private static BigDecimal centsAGram(Pack pack) {
+        return BigDecimal.valueOf(pack.price().minor()).divide(pack.grams(), MathContext.DECIMAL64);
+    }
+
+    private static Pack whole(Pack pack) {
+        return pack(pack, pack.grams(), pack.price().times(SHARES));
+    }
+
+    /** For so many shares of a cent as the pack costs cents. */
+    private static Pack share(Pack pack) {
+        return pack(pack, pack.grams().movePointLeft(4), pack.price());
+    }
+
+    private static Pack pack(Pack pack, BigDecimal grams, Money price) {
+        return new Pack(
+                pack.food(),
+                pack.shop(),
+                pack.label(),
+                Contents.of(grams),
+                price,
+                Optional.empty(),
+                pack.seen(),
+                pack.note());
+    }
+}
