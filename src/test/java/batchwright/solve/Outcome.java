@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.OptionalLong;
 
 /** What came out of planning, in few words: the least cost, no plan, or not proven. */
-final class Outcome {
+public final class Outcome {
     private Outcome() {}
 
-    static String of(PlanResult result) {
+    public static String of(PlanResult result) {
         return result.match(new PlanResult.Cases<>() {
             @Override
             public String planned(PlanResult.Planned planned) {
@@ -28,7 +28,7 @@ final class Outcome {
         });
     }
 
-    static String of(OptionalLong leastMinor) {
+    public static String of(OptionalLong leastMinor) {
         return leastMinor.isPresent() ? cost(leastMinor.getAsLong()) : "no plan";
     }
 
@@ -36,7 +36,7 @@ final class Outcome {
         return "costs " + minor;
     }
 
-    static Optional<Plan> plan(PlanResult result) {
+    public static Optional<Plan> plan(PlanResult result) {
         return result.match(new PlanResult.Cases<>() {
             @Override
             public Optional<Plan> planned(PlanResult.Planned planned) {

@@ -44,19 +44,29 @@ public final class RandomProblems {
     private static final int MOST_WAYS_FOR_TWO = 20_000;
 
     private final RandomGenerator random;
+    private final int mostEaters;
+    private final int mostDays;
 
-    private RandomProblems(long seed) {
-        random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
+    private RandomProblems(long seed, int mostEaters, int mostDays) {
+        this.random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
+        this.mostEaters = mostEaters;
+        this.mostDays = mostDays;
     }
 
+    /** For one or two eaters, one to three days. */
     public static PlanRequest of(long seed) {
-        return new RandomProblems(seed).request();
+        return new RandomProblems(seed, 2, 3).request();
+    }
+
+    /** Not for enumeration: for one to three eaters, one to four days. */
+    public static PlanRequest larger(long seed) {
+        return new RandomProblems(seed, 3, 4).request();
     }
 
     private PlanRequest request() {
-        int eaters = random.nextInt(1, 3);
+        int eaters = random.nextInt(1, mostEaters + 1);
         Kitchen kitchen = new RandomKitchen(random, eaters == 1 ? MOST_WAYS_FOR_ONE : MOST_WAYS_FOR_TWO).kitchen();
-        int days = chance(0.1) ? 1 : random.nextInt(2, 4);
+        int days = chance(0.1) ? 1 : random.nextInt(2, mostDays + 1);
         int mostDishes = chance(0.2) ? 1 : random.nextInt(2, 4);
         List<Dish> cooked = cooked(kitchen, days, mostDishes);
         List<Seat> seats = new ArrayList<>();

@@ -17,7 +17,7 @@ import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 
 /** A random request in whose shop some foods are sold loose or in multipacks, and in whose pantry some lots have a date. */
-final class RandomShop {
+public final class RandomShop {
     /** Other random numbers than those of the request of the same seed. */
     private static final long OTHER = 1_000_003;
 
@@ -31,8 +31,13 @@ final class RandomShop {
         this.days = request.days();
     }
 
+    /** {@link RandomProblems#of} with such a shop and pantry. */
     static PlanRequest of(long seed) {
-        PlanRequest request = RandomProblems.of(seed);
+        return of(seed, RandomProblems.of(seed));
+    }
+
+    /** Any request with such a shop and pantry. */
+    public static PlanRequest of(long seed, PlanRequest request) {
         var shop = new RandomShop(seed, request);
         return Variants.kitchen(request, shop::changed);
     }

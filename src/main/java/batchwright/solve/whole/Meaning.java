@@ -30,12 +30,9 @@ record Meaning(String says, String unit) {
         row("fat", "fat band of the day", "g");
         row("fibre", "fibre floor of the day", "g");
         row("fruit_veg", "fruit and vegetables of the day", "g");
-        row("container_energy", "container share, over all containers together", "kcal");
-        row("container_protein", "container protein, over all containers together", "g");
         row("each_energy", "container share, in each container", "kcal");
         row("each_protein", "container protein, in each container", "g");
-        row("containers", "containers a day, of one day or over all days", "containers");
-        row("part", "part range, over all containers together", "g raw");
+        row("containers", "containers a day, of that day", "containers");
         row("steps_most", "part range, in each container; nothing unless it is in", "scale steps or pieces");
         row("steps_least", "part range, in each container that has it", "scale steps or pieces");
         row("keep_if", "a part can be in only if the eater gets the dish", YES_OR_NO);

@@ -8,14 +8,22 @@ import batchwright.solve.mip.Column;
 import batchwright.solve.mip.Expression;
 import batchwright.solve.rule.Amounts;
 import batchwright.solve.rule.ContainerRule;
+import batchwright.solve.rule.ContainersADay;
+import batchwright.solve.rule.PartRange;
+import batchwright.solve.rule.Rule;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /**
- * What the rules over all days leave open once days stand on their own: each day has its containers, each container keeps the
- * rules of containers, and whoever gets a dish gets a container of it.
+ * The rules that single containers and days keep by themselves: each day has its containers, each container keeps the rules of
+ * containers, and whoever gets a dish gets a container of it.
  */
 final class SingleDays {
+    /** Rules whose rows over all days are sums of the rows of single containers and days, here and in {@link Helping}. */
+    static final Set<Rule> KEEPS = Set.of(
+            ContainerRule.CONTAINER_SHARE, ContainerRule.CONTAINER_PROTEIN, new ContainersADay(), new PartRange());
+
     private final WholeDraft draft;
 
     private SingleDays(WholeDraft draft) {

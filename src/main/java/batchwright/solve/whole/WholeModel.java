@@ -26,7 +26,9 @@ public final class WholeModel {
     public static WholeModel of(PlanRequest request) {
         var draft = new WholeDraft(request);
         for (Rule rule : Rules.ALL) {
-            rule.addTo(draft);
+            if (!SingleDays.KEEPS.contains(rule)) {
+                rule.addTo(draft);
+            }
         }
         SingleDays.addTo(draft);
         draft.model().minimise(Budget.cost(draft), 1);

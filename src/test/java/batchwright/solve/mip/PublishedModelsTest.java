@@ -4,14 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.InputStream;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Objects;
 import java.util.stream.Stream;
-import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -23,19 +20,15 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class PublishedModelsTest {
     static Stream<JsonNode> cases() throws IOException {
-        try (InputStream in = Objects.requireNonNull(
-                PublishedModelsTest.class.getResourceAsStream("/published/optimisation_cases.json"))) {
-            JsonNode all = new ObjectMapper().readTree(in).get("cases");
-            return StreamSupport.stream(all.spliterator(), false).map(JsonNode.class::cast);
-        }
+        return PublishedModels.cases();
     }
 
     @ParameterizedTest
     @MethodSource("cases")
     void status_objective_and_unique_solution_agree(JsonNode given) {
-        boolean maximise = given.get("sense").asText().equals("max");
+        boolean maximise = PublishedModels.maximises(given);
         Map<String, Column> columns = new HashMap<>();
-        MipModel model = model(given, maximise, columns);
+        MipModel model = PublishedModels.model(given, columns);
 
         SearchResult<double[]> result = BranchAndBound.plain(model, Double.POSITIVE_INFINITY, () -> false)
                 .search();
@@ -60,38 +53,47 @@ class PublishedModelsTest {
         }
     }
 
-    private static MipModel model(JsonNode given, boolean maximise, Map<String, Column> columns) {
-        var model = new MipModel();
-        var cost = new Expression();
-        for (JsonNode v : given.get("variables")) {
-            Column column = model.column(
-                    v.get("name").asText(),
-                    bound(v.get("lower"), Double.NEGATIVE_INFINITY),
-                    bound(v.get("upper"), Double.POSITIVE_INFINITY),
-                    v.get("integer").asBoolean(),
-                    0);
-            columns.put(column.name(), column);
-            double price = Double.parseDouble(v.get("cost").asText());
-            cost.plus(column, maximise ? -price : price);
-        }
-        for (JsonNode r : given.get("rows")) {
-            var sum = new Expression();
-            r.get("terms")
-                    .properties()
-                    .forEach(term -> sum.plus(
-                            Objects.requireNonNull(columns.get(term.getKey())),
-                            Double.parseDouble(term.getValue().asText())));
-            model.row(
-                    r.get("name").asText(),
-                    sum,
-                    bound(r.get("lower"), Double.NEGATIVE_INFINITY),
-                    bound(r.get("upper"), Double.POSITIVE_INFINITY));
-        }
-        model.minimise(cost, 0);
-        return model;
+    static Stream<JsonNode> casesWithDuals() throws IOException {
+        return cases().filter(given -> !given.at("/expected/primal_degenerate").asBoolean(true)
+                && given.at("/expected/duals").isObject());
     }
 
-    private static double bound(JsonNode node, double none) {
-        return node == null || node.isNull() ? none : Double.parseDouble(node.asText());
+    @Test
+    void six_cases_have_a_single_set_of_duals() throws IOException {
+        assertThat(casesWithDuals()).hasSize(6);
+    }
+
+    /** The dual of a row is what a little more on its right-hand side costs; where the optimum is not degenerate, on both sides. */
+    @ParameterizedTest
+    @MethodSource("casesWithDuals")
+    void a_little_more_of_a_row_costs_its_dual(JsonNode given) {
+        for (JsonNode row : given.get("rows")) {
+            String name = row.get("name").asText();
+            double dual =
+                    Double.parseDouble(given.at("/expected/duals").path(name).asText("0"));
+            double right =
+                    Double.parseDouble((row.path("lower").isNull() ? row.get("upper") : row.get("lower")).asText());
+            double little = 1e-4 * Math.max(1, Math.abs(right));
+
+            double more = cost(given, name, little);
+            double less = cost(given, name, -little);
+            double as = cost(given, name, 0);
+
+            assertThat((more - as) / little)
+                    .as("%s, more", name)
+                    .isCloseTo(dual, within(1e-5 * Math.max(1, Math.abs(dual))));
+            assertThat((as - less) / little)
+                    .as("%s, less", name)
+                    .isCloseTo(dual, within(1e-5 * Math.max(1, Math.abs(dual))));
+        }
+    }
+
+    /** The optimum with one row's right-hand side moved. */
+    private static double cost(JsonNode given, String row, double moved) {
+        MipModel model = PublishedModels.model(given, new HashMap<>(), row, moved);
+        double cost = BranchAndBound.plain(model, Double.POSITIVE_INFINITY, () -> false)
+                .search()
+                .cost();
+        return PublishedModels.maximises(given) ? -cost : cost;
     }
 }
