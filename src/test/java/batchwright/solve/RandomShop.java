@@ -42,6 +42,21 @@ public final class RandomShop {
         return Variants.kitchen(request, shop::changed);
     }
 
+    /** Any request with some of every food at home: what is there is best used up, by other containers on other days. */
+    public static PlanRequest wellStocked(long seed, PlanRequest request) {
+        var shop = new RandomShop(seed, request);
+        return Variants.kitchen(request, shop::stocked);
+    }
+
+    private Kitchen stocked(Kitchen k) {
+        Map<Food, List<Lot>> pantry = new LinkedHashMap<>();
+        for (Food food : k.foods().values()) {
+            pantry.put(food, List.of(Lot.of(BigDecimal.valueOf(random.nextInt(10, 60) * 10L))));
+        }
+        return new Kitchen(
+                k.foods(), k.measures(), k.yields(), k.packs(), k.dishes(), pantry, k.currency(), k.cookingDay());
+    }
+
     private Kitchen changed(Kitchen k) {
         Map<Food, List<Pack>> packs = new LinkedHashMap<>(k.packs());
         packs.replaceAll((food, sold) -> sold.stream().map(this::changed).toList());

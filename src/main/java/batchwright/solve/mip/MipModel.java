@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** A minimisation: columns with bounds, rows with ranges, a linear cost. Built once, then only read. */
 public final class MipModel {
@@ -131,6 +132,11 @@ public final class MipModel {
 
     /** Name of the first bound or row that these values break by more than the tolerance; empty when they keep all. */
     public String brokenBy(double[] values, double tolerance) {
+        return brokenBy(values, tolerance, name -> false);
+    }
+
+    /** The same without the rows of these names. */
+    public String brokenBy(double[] values, double tolerance, Predicate<String> leftOut) {
         for (Column c : columns) {
             double v = values[c.index()];
             if (v < c.lower() - tolerance || v > c.upper() + tolerance || (c.whole() && v != Math.rint(v))) {
@@ -139,7 +145,8 @@ public final class MipModel {
         }
         for (Row row : rows) {
             double activity = row.activity(values);
-            if (activity < row.lower() - tolerance || activity > row.upper() + tolerance) {
+            boolean kept = activity >= row.lower() - tolerance && activity <= row.upper() + tolerance;
+            if (!kept && !leftOut.test(row.name())) {
                 return row.name();
             }
         }

@@ -1,0 +1,85 @@
+package batchwright.solve.whole;
+
+import batchwright.food.Food;
+import batchwright.food.Pack;
+import batchwright.plan.Batch;
+import batchwright.plan.Day;
+import batchwright.plan.EaterDays;
+import batchwright.plan.Fill;
+import batchwright.plan.Plan;
+import batchwright.plan.Portion;
+import batchwright.plan.Purchase;
+import batchwright.plan.Serving;
+import batchwright.plan.Snack;
+import batchwright.solve.mip.Column;
+import batchwright.solve.mip.MipModel;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** A plan as values of the columns of the whole model, by the names in its table. */
+final class PlanInModel {
+    private final Map<String, Double> values = new HashMap<>();
+    private final Map<Food, List<Pack>> packs;
+
+    private PlanInModel(Map<Food, List<Pack>> packs) {
+        this.packs = packs;
+    }
+
+    /** Columns that the plan does not speak of are 0. */
+    static double[] values(Plan plan, Map<Food, List<Pack>> packs, MipModel model) {
+        var in = new PlanInModel(packs);
+        plan.batches().forEach(in::batch);
+        plan.eaters().forEach(eater -> in.days(plan, eater));
+        plan.shopping().forEach(in::buy);
+        double[] x = new double[model.columns().size()];
+        for (Column column : model.columns()) {
+            x[column.index()] = in.values.getOrDefault(column.name(), 0.0);
+        }
+        return x;
+    }
+
+    private void batch(Batch batch) {
+        String dish = batch.dish().id();
+        values.put("cook." + dish, 1.0);
+        for (Fill fill : batch.fills()) {
+            String who = dish + "." + fill.eater().orElseThrow().id();
+            values.put("gets." + who, 1.0);
+            for (Portion portion : fill.portions()) {
+                values.put("steps." + portion.part().name() + "." + who, steps(portion));
+                values.put("keep." + portion.part().name() + "." + who, portion.rawGrams() > 0 ? 1.0 : 0);
+            }
+        }
+    }
+
+    private static double steps(Portion portion) {
+        return (double) portion.rawGrams() / portion.part().stepGrams();
+    }
+
+    private void days(Plan plan, EaterDays eater) {
+        String id = eater.seat().eater().id();
+        for (Day day : eater.days()) {
+            for (Serving serving : day.servings()) {
+                Fill fill = plan.fill(serving.dish(), eater.seat().eater());
+                for (int nth = 1; nth <= serving.count(); nth++) {
+                    String place = serving.dish().id() + "." + id + ".day" + day.day() + "." + nth;
+                    values.put("served." + place, 1.0);
+                    fill.portions().forEach(p -> values.put("part." + p.part().name() + "." + place, steps(p)));
+                }
+            }
+            for (Snack snack : day.snacks()) {
+                String name =
+                        snack.measure().food().id() + "." + snack.measure().name() + "." + id + ".day" + day.day();
+                values.put("snack." + name, (double) snack.count());
+                values.put("snack_kind." + name, 1.0);
+            }
+        }
+    }
+
+    private void buy(Purchase purchase) {
+        List<Pack> sold = packs.getOrDefault(purchase.food(), List.of());
+        purchase.packs()
+                .forEach((pack, count) ->
+                        values.put("buy." + purchase.food().id() + "." + (sold.indexOf(pack) + 1), (double) count));
+    }
+}
