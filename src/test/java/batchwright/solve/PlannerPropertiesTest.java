@@ -171,6 +171,54 @@ class PlannerPropertiesTest {
         assertThat(cost(Variants.shuffled(request, seed))).isEqualTo(cost(request));
     }
 
+    /** The same pack, in another shop, on a second line (in one shop the files refuse it); and what is at home on two lines of the pantry's. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void a_line_split_in_two_does_not_change_the_cost(long seed) {
+        PlanRequest request = RandomShop.of(seed);
+        long cost = cost(request);
+
+        for (List<Pack> sold : request.kitchen().packs().values()) {
+            for (Pack pack : sold) {
+                assertThat(cost(Variants.anotherPack(request, elsewhere(pack)))).isEqualTo(cost);
+            }
+        }
+        assertThat(cost(Variants.pantryInHalves(request))).isEqualTo(cost);
+    }
+
+    private static Pack elsewhere(Pack p) {
+        return new Pack(p.food(), "another shop", p.label(), p.contents(), p.price(), p.loose(), p.seen(), "invented");
+    }
+
+    /** In the catalogue but in no shop, at no home and in no dish; then in the shop, too, as no snack. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void a_food_that_nobody_uses_does_not_change_the_cost(long seed) {
+        PlanRequest request = RandomProblems.of(seed);
+        Food like = request.kitchen().foods().values().iterator().next();
+        var unused = new Food(
+                "unused",
+                "unused",
+                like.group(),
+                Optional.empty(),
+                "invented",
+                like.per100g(),
+                BigDecimal.TEN,
+                like.allergens(),
+                true);
+        var noSnack = new Measure(unused, "piece", BigDecimal.valueOf(50), 0, "invented");
+        long cost = cost(request);
+
+        PlanRequest sold = Variants.anotherFood(request, pack(unused, 100, 30), noSnack);
+
+        assertThat(cost(sold)).isEqualTo(cost);
+        assertThat(cost(Variants.packs(sold, packs -> {
+                    packs.remove(unused);
+                    return packs;
+                })))
+                .isEqualTo(cost);
+    }
+
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void the_same_request_gives_the_same_plan(long seed) {

@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /** Requests that differ from another in one thing. */
 final class Variants {
@@ -52,6 +53,19 @@ final class Variants {
             List<Lot> lots = new ArrayList<>(k.lotsOf(food));
             lots.add(Lot.of(BigDecimal.valueOf(moreGrams)));
             return withPantry(k, food, lots);
+        });
+    }
+
+    /** Every lot at home on two lines. */
+    static PlanRequest pantryInHalves(PlanRequest r) {
+        return kitchen(r, k -> {
+            Map<Food, List<Lot>> pantry = new LinkedHashMap<>(k.pantry());
+            pantry.replaceAll((food, lots) -> lots.stream()
+                    .map(lot -> new Lot(lot.grams().divide(BigDecimal.valueOf(2)), lot.useBy()))
+                    .flatMap(half -> Stream.of(half, half))
+                    .toList());
+            return new Kitchen(
+                    k.foods(), k.measures(), k.yields(), k.packs(), k.dishes(), pantry, k.currency(), k.cookingDay());
         });
     }
 
