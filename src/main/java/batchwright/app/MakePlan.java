@@ -63,7 +63,7 @@ public final class MakePlan {
         }
         PlanRequest request = request(all, needs, question);
         before.accept(request);
-        return planner.plan(request, watch).match(new PlanResult.Cases<>() {
+        PlanAnswer answer = planner.plan(request, watch).match(new PlanResult.Cases<>() {
             @Override
             public PlanAnswer planned(PlanResult.Planned planned) {
                 Plan plan = planned.plan();
@@ -79,7 +79,10 @@ public final class MakePlan {
 
             @Override
             public PlanAnswer noPlan(PlanResult.NoPlan none) {
-                List<Clash> clashes = none.clashes().isEmpty() ? clashes(request, none.proof(), watch) : none.clashes();
+                List<Clash> clashes =
+                        none.clashes().isEmpty() || request.budget().isPresent()
+                                ? clashes(request, none.proof(), watch)
+                                : none.clashes();
                 return answer(all, needs, question, Status.NO_PLAN, none.proof(), Optional.empty(), clashes);
             }
 
@@ -90,6 +93,7 @@ public final class MakePlan {
                 return answer(all, needs, question, Status.NOT_PROVEN, proof, best, List.of());
             }
         });
+        return answer.with(new FindInsight(planner, watch, request, needs).find(question.insight(), answer.plan()));
     }
 
     /**

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param onlyDishes short ids of the dishes that may be cooked; empty when any may
  * @param mostDishes most dishes in the cooking session, at least 1
  * @param patience how long to search
+ * @param insight what to find out beside
  */
 public record PlanQuestion(
         List<String> eaters,
@@ -21,7 +22,19 @@ public record PlanQuestion(
         Optional<Money> budget,
         List<String> onlyDishes,
         int mostDishes,
-        Duration patience) {
+        Duration patience,
+        InsightWanted insight) {
+    /** A plan and nothing beside. */
+    public PlanQuestion(
+            List<String> eaters,
+            int days,
+            Optional<Money> budget,
+            List<String> onlyDishes,
+            int mostDishes,
+            Duration patience) {
+        this(eaters, days, budget, onlyDishes, mostDishes, patience, InsightWanted.NONE);
+    }
+
     public PlanQuestion {
         onlyDishes = List.copyOf(onlyDishes);
         eaters = List.copyOf(eaters);

@@ -97,6 +97,9 @@ final class PlanCommand implements Callable<Integer> {
     private ModelOption model = new ModelOption();
 
     @Mixin
+    private InsightOptions insight = new InsightOptions();
+
+    @Mixin
     private ReportOptions report = new ReportOptions();
 
     @Override
@@ -113,6 +116,7 @@ final class PlanCommand implements Callable<Integer> {
             Optional<SessionsQuestion> several = sessions.of(question);
             if (several.isPresent()) {
                 model.refuseSessions();
+                insight.refuseSessions();
                 report.refuseSessions();
                 return answer(several.get(), interruption);
             }
@@ -147,7 +151,8 @@ final class PlanCommand implements Callable<Integer> {
                 Optional.ofNullable(budget).map(text -> new Given("--budget", text).money()),
                 cook.stream().map(String::strip).toList(),
                 new Given("--dishes", dishes).whole(1, MOST_DISHES, "dishes"),
-                Duration.ofSeconds(new Given("--seconds", seconds).whole(1, MOST_SECONDS, "seconds")));
+                Duration.ofSeconds(new Given("--seconds", seconds).whole(1, MOST_SECONDS, "seconds")),
+                insight.wanted());
     }
 
     private static ExitCode exit(PlanAnswer.Status status, boolean interrupted) {

@@ -57,7 +57,7 @@ final class BandDials {
     static Dial energy(AtTable at) {
         DayTarget t = at.target();
         var band = new Band(at, t.energyLeastKcal(), t.energyMostKcal(), "kcal", DayTarget::withEnergy);
-        int reach = t.energyAimKcal() * WIDEST_ENERGY_BAND_PERCENT / 100 - halfBand(t);
+        int reach = energyReach(t);
         return band.dial(
                 "energy band",
                 "each day of " + at.name() + " holds " + band.least() + " to " + band.most() + " kcal",
@@ -66,6 +66,11 @@ final class BandDials {
                         1,
                         1,
                         units -> "energy_band: " + percent(t, units) + " % under target, in " + at.file()))));
+    }
+
+    /** By how much a profile may ask for a wider energy band at each end [kcal]; negative when it is as wide already. */
+    static int energyReach(DayTarget t) {
+        return t.energyAimKcal() * WIDEST_ENERGY_BAND_PERCENT / 100 - halfBand(t);
     }
 
     static Dial fat(AtTable at) {

@@ -13,7 +13,8 @@ import java.util.function.LongSupplier;
 
 /**
  * Why there is no plan: a smallest set of rules that cannot all hold, and for each of them the smallest change of it alone that
- * makes a plan possible. Cures leave the budget aside: what the cheapest plan then costs is a question to a planner.
+ * makes a plan possible. Where there is a plan, but too dear, the budget is one of the rules; else cures leave it aside: what the
+ * cheapest plan then costs is a question to a planner.
  */
 public final class ClashFinder {
     private static final Duration ALL = Duration.ofSeconds(10);
@@ -43,23 +44,27 @@ public final class ClashFinder {
     }
 
     /**
-     * The clashes of a request without a plan; at least one.
+     * The clashes of a request without a plan; at least one. Besides a budget that is too small only rules are named that are
+     * proven to clash with it.
      *
      * @param proof how the planner's search ended
      */
     public List<Clash> clashes(PlanRequest request, Proof proof) {
+        Oracle oracle = new Oracle(planner, nanos, oneQuestion, all);
         Optional<Clash> tooDear = request.budget()
                 .filter(budget -> proof.cost().compareTo(budget) > 0)
                 .map(budget -> tooDear(budget, proof));
         if (tooDear.isPresent()) {
-            return List.of(tooDear.get());
+            List<Clash> clashes = new ArrayList<>(tooDear.stream().toList());
+            new Search(request, oracle).clashes().stream().filter(Clash::needed).forEach(clashes::add);
+            return clashes;
         }
         PlanRequest atAnyCost = request.withBudget(Optional.empty());
-        Optional<Clash> plain = new PlainCauses(atAnyCost, oracle()).first();
+        Optional<Clash> plain = new PlainCauses(atAnyCost, oracle).first();
         if (plain.isPresent()) {
             return List.of(plain.get());
         }
-        List<Clash> clashes = cures(atAnyCost).stream().map(Cure::clash).toList();
+        List<Clash> clashes = new Search(atAnyCost, oracle).clashes();
         return clashes.isEmpty() ? List.of(NO_RULE) : clashes;
     }
 
@@ -70,8 +75,13 @@ public final class ClashFinder {
             "",
             "other dishes or wider ranges of their parts in foods/dishes, or more packs in foods/shop.csv");
 
-    /** There is a plan, but not within the budget, and which is cheapest was not known in time. */
+    /** There is a plan, but not within the budget. */
     private static Clash tooDear(Money budget, Proof proof) {
+        return proof.provenCheapest() ? Clash.budget(budget, proof.cost()) : perhapsTooDear(budget, proof);
+    }
+
+    /** Which is cheapest was not known in time. */
+    private static Clash perhapsTooDear(Money budget, Proof proof) {
         return new Clash(
                 "budget",
                 "the checkout cost stays within " + budget + "; every plan costs at least " + proof.lowerBound(),
@@ -79,31 +89,52 @@ public final class ClashFinder {
                 "--budget " + proof.cost());
     }
 
-    private Oracle oracle() {
-        return new Oracle(planner, nanos, oneQuestion, all);
-    }
-
     /** One for each rule of the set. Empty when no rule that can be loosened is to blame. */
     List<Cure> cures(PlanRequest request) {
-        Oracle oracle = oracle();
-        List<Dial> dials = new Conflict(request, Dials.of(request), oracle.shareOf(HALF)).smallest();
-        List<Cure> cures = new ArrayList<>();
-        for (int i = 0; i < dials.size(); i++) {
-            cures.add(Cure.of(dials.get(i), request, oracle.shareOf(dials.size() - i + 1)));
-        }
-        cures.addAll(otherContainers(request, oracle, 1));
-        if (cures.stream().allMatch(cure -> cure.found().isEmpty())) {
-            cures.addAll(otherContainers(request, oracle, WishDials.MOST_CONTAINERS));
-        }
-        return cures;
+        return new Search(request, new Oracle(planner, nanos, oneQuestion, all)).cures();
     }
 
-    /** Containers a day always hold; but where a few more or less make a plan possible, that too is a rule of the set. */
-    private static List<Cure> otherContainers(PlanRequest request, Oracle oracle, int mostMoreOrLess) {
-        return AtTable.all(request).stream()
-                .map(at -> WishDials.containersADay(at, Offered.to(at, request).size(), mostMoreOrLess))
-                .map(dial -> Cure.of(dial, request, oracle))
-                .filter(cure -> cure.found().isPresent())
-                .toList();
+    /** For one request. */
+    private static final class Search {
+        private final PlanRequest request;
+        private final Oracle oracle;
+        private final Conflict conflict;
+
+        Search(PlanRequest request, Oracle oracle) {
+            this.request = request;
+            this.oracle = oracle;
+            this.conflict = new Conflict(request, Dials.of(request), oracle.shareOf(HALF));
+        }
+
+        List<Clash> clashes() {
+            return cures().stream()
+                    .map(cure -> cure.clash(
+                            conflict.isNeeded(cure.dial()) || cure.found().isPresent()))
+                    .toList();
+        }
+
+        /** Each knows what is left of the time when its turn comes. */
+        List<Cure> cures() {
+            List<Dial> dials = conflict.smallest();
+            List<Cure> cures = new ArrayList<>();
+            for (int i = 0; i < dials.size(); i++) {
+                cures.add(Cure.of(dials.get(i), request, oracle.shareOf(dials.size() - i + 1)));
+            }
+            cures.addAll(otherContainers(1));
+            if (cures.stream().allMatch(cure -> cure.found().isEmpty())) {
+                cures.addAll(otherContainers(WishDials.MOST_CONTAINERS));
+            }
+            return cures;
+        }
+
+        /** Containers a day always hold; but where a few more or less make a plan possible, that too is a rule of the set. */
+        private List<Cure> otherContainers(int mostMoreOrLess) {
+            return AtTable.all(request).stream()
+                    .map(at ->
+                            WishDials.containersADay(at, Offered.to(at, request).size(), mostMoreOrLess))
+                    .map(dial -> Cure.of(dial, request, oracle))
+                    .filter(cure -> cure.found().isPresent())
+                    .toList();
+        }
     }
 }

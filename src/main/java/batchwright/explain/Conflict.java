@@ -3,17 +3,20 @@ package batchwright.explain;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Planner.Possible;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Looks for the smallest set of rules that cannot all hold, by a deletion filter: each rule in turn is left out for good when
  * what remains still cannot hold. What is left in the end cannot hold, but does as soon as any one of it goes. A question that
- * is not answered in time keeps the rule: the set then still cannot hold, but may be larger than needed.
+ * is not answered in time keeps the rule: the set then still cannot hold, but may be larger than need be.
  */
 final class Conflict {
     private final PlanRequest request;
     private final Dials dials;
     private final Oracle oracle;
+    private final Set<Dial> needed = new HashSet<>();
 
     Conflict(PlanRequest request, Dials dials, Oracle oracle) {
         this.request = request;
@@ -38,9 +41,18 @@ final class Conflict {
         return kept;
     }
 
+    /** Whether all the others of the smallest set can hold without it, as far as known. */
+    boolean isNeeded(Dial dial) {
+        return needed.contains(dial);
+    }
+
     private boolean goes(List<Dial> kept, List<Dial> some) {
         List<Dial> rest = new ArrayList<>(kept);
         rest.removeAll(some);
-        return oracle.ask(dials.holding(request, rest)) == Possible.NO;
+        Possible possible = oracle.ask(dials.holding(request, rest));
+        if (possible == Possible.YES && some.size() == 1) {
+            needed.addAll(some);
+        }
+        return possible == Possible.NO;
     }
 }

@@ -13,6 +13,8 @@ import java.util.Optional;
  * @param certain whether it is known that nothing less does
  */
 record Cure(Dial dial, Optional<Setting> found, boolean certain) {
+    private static final String NOT_FOUND = "not found in time";
+
     /** A knob, turned. */
     record Setting(Knob knob, int units) {
         PlanRequest applied(PlanRequest request) {
@@ -39,15 +41,17 @@ record Cure(Dial dial, Optional<Setting> found, boolean certain) {
         return new Cure(dial, Optional.empty(), certain);
     }
 
-    Clash clash() {
+    /** @param needed whether it is proven that the other rules of the set can all hold */
+    Clash clash(boolean needed) {
         if (found.isEmpty()) {
-            return dial.clash(certain ? "" : "not found in time", "");
+            return dial.clash(certain ? "" : NOT_FOUND, "", needed);
         }
         Setting setting = found.get();
         String cure = setting.knob().cure().apply(setting.units());
         return dial.clash(
                 certain ? cure : cure + "; a smaller change may do, but none was found in time",
-                setting.knob().tryThis().apply(setting.units()));
+                setting.knob().tryThis().apply(setting.units()),
+                needed);
     }
 
     /** Steps that double until a plan is possible, then halves of the last step. */

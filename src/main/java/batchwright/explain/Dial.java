@@ -18,7 +18,7 @@ record Dial(String rule, String says, UnaryOperator<PlanRequest> dropped, List<L
         knobs = List.copyOf(knobs);
     }
 
-    Clash clash(String cure, String tryThis) {
-        return new Clash(rule, says, cure, tryThis);
+    Clash clash(String cure, String tryThis, boolean needed) {
+        return new Clash(rule, says, cure, tryThis, needed);
     }
 }

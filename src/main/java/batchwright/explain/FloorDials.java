@@ -25,15 +25,19 @@ final class FloorDials {
 
     static Dial protein(AtTable at) {
         int grams = at.target().proteinLeastG();
-        int lowest = (int) Math.ceil(LEAST_PROTEIN_G_PER_KG * kg(at));
         return floor(
                 "protein floor",
                 at,
                 "each day of " + at.name() + " holds at least " + grams + " g of protein",
                 grams,
-                grams - lowest,
+                grams - lowestProtein(at),
                 DayTarget::withProtein,
                 g -> "protein: " + gPerKg(at, g) + " g per kg under target, in " + at.file());
+    }
+
+    /** No change asks for less than this [g a day]. */
+    static int lowestProtein(AtTable at) {
+        return (int) Math.ceil(LEAST_PROTEIN_G_PER_KG * kg(at));
     }
 
     static Dial fibre(AtTable at) {

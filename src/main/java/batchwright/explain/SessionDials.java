@@ -13,7 +13,7 @@ import java.util.function.Predicate;
 /** Dials for the one cooking session that all eaters share. */
 final class SessionDials {
     /** The most that the command line takes. */
-    private static final int MOST_DISHES = 10;
+    static final int MOST_DISHES = 10;
 
     private SessionDials() {}
 

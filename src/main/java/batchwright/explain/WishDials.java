@@ -15,9 +15,9 @@ import java.util.stream.Stream;
 /** Dials for how an eater likes to be fed. */
 final class WishDials {
     /** The most that a profile may ask for. */
-    private static final int MOST_MEASURES = 12;
+    static final int MOST_MEASURES = 12;
 
-    private static final int MOST_KINDS = 6;
+    static final int MOST_KINDS = 6;
     static final int MOST_CONTAINERS = 6;
 
     private WishDials() {}

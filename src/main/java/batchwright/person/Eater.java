@@ -40,6 +40,10 @@ public record Eater(
         return new Eater(id, name, other, activity, goal, health, adjustments, wishes, experience);
     }
 
+    public Eater withGoal(Goal other) {
+        return new Eater(id, name, body, activity, other, health, adjustments, wishes, experience);
+    }
+
     public Eater withExperience(Experience other) {
         return new Eater(id, name, body, activity, goal, health, adjustments, wishes, Optional.of(other));
     }

@@ -9,8 +9,19 @@ import batchwright.quantity.Money;
  * @param says the rule in the words of the user's files, with its figure
  * @param cure the smallest change of this rule alone that makes a plan possible; empty when it alone cannot
  * @param tryThis a command or an edit to try; empty when there is none
+ * @param needed whether it is proven that the others alone can all hold; else the set may be larger than need be
  */
-public record Clash(String rule, String says, String cure, String tryThis) {
+public record Clash(String rule, String says, String cure, String tryThis, boolean needed) {
+    /** One that is proven to be needed. */
+    public Clash(String rule, String says, String cure, String tryThis) {
+        this(rule, says, cure, tryThis, true);
+    }
+
+    /** Whether a change of this rule alone that makes a plan possible is known. */
+    public boolean isCured() {
+        return !cure.isEmpty() && !tryThis.isEmpty();
+    }
+
     /** The cheapest plan that keeps every other rule costs more than the budget. */
     public static Clash budget(Money budget, Money cheapest) {
         return new Clash(

@@ -1,6 +1,7 @@
 package batchwright.report;
 
 import batchwright.audit.AuditReport;
+import batchwright.explain.Insight;
 import batchwright.food.Kitchen;
 import batchwright.needs.Needs;
 import batchwright.needs.intakes.Intake;
@@ -22,6 +23,7 @@ import java.util.Optional;
  * @param plan the plan, if there is one; it has passed the audit
  * @param audit what the audit checked; there exactly when a plan is
  * @param clashes rules that cannot all hold, when there is no plan
+ * @param insight what was asked for beside the plan
  */
 public record PlanAnswer(
         Kitchen kitchen,
@@ -33,7 +35,8 @@ public record PlanAnswer(
         Proof proof,
         Optional<Plan> plan,
         Optional<AuditReport> audit,
-        List<Clash> clashes) {
+        List<Clash> clashes,
+        Insight insight) {
     /** How the search ended. */
     public enum Status {
         /** A plan, proven cheapest. */
@@ -54,10 +57,29 @@ public record PlanAnswer(
         }
     }
 
+    /** Without anything beside the plan. */
+    public PlanAnswer(
+            Kitchen kitchen,
+            List<String> named,
+            List<Needs> needs,
+            int days,
+            Optional<Money> budget,
+            Status status,
+            Proof proof,
+            Optional<Plan> plan,
+            Optional<AuditReport> audit,
+            List<Clash> clashes) {
+        this(kitchen, named, needs, days, budget, status, proof, plan, audit, clashes, Insight.NONE);
+    }
+
     public PlanAnswer {
         named = List.copyOf(named);
         needs = List.copyOf(needs);
         clashes = List.copyOf(clashes);
+    }
+
+    public PlanAnswer with(Insight other) {
+        return new PlanAnswer(kitchen, named, needs, days, budget, status, proof, plan, audit, clashes, other);
     }
 
     /** Whether health cautions, not the search, are why there is no plan. */

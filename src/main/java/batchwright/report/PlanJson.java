@@ -71,6 +71,8 @@ public final class PlanJson {
         answer.audit().ifPresentOrElse(audit -> audit(root, audit), () -> root.putNull("audit"));
         ArrayNode clashes = root.putArray("clashes");
         answer.clashes().forEach(clash -> clash(clashes.addObject(), clash));
+        answer.insight().why().ifPresent(why -> WhyJson.put(root.putObject("why"), why));
+        answer.insight().frontier().ifPresent(f -> FrontierJson.put(root.putObject("frontier"), f));
         ArrayNode cautions = root.putArray("cautions");
         Notice.of(answer).forEach(notice -> notice(cautions.addObject(), notice));
         return root;
@@ -213,7 +215,8 @@ public final class PlanJson {
         node.put("rule", clash.rule())
                 .put("says", clash.says())
                 .put("cure", clash.cure())
-                .put("try", clash.tryThis());
+                .put("try", clash.tryThis())
+                .put("needed", clash.needed());
     }
 
     static void notice(ObjectNode node, Notice notice) {

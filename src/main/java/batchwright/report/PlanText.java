@@ -42,6 +42,7 @@ public final class PlanText {
         new IntakesText(answer, page).write(allNutrients);
         new BuyText(answer, plan, commands, page).write();
         proof(plan);
+        insight();
         new NoticesText(answer.needs().size(), page).write(Notice.of(answer));
         page.gap()
                 .paragraph(
@@ -50,6 +51,11 @@ public final class PlanText {
                         commands.shows(plan.batches().stream()
                                 .map(batch -> batch.dish().id())
                                 .toList()));
+    }
+
+    private void insight() {
+        answer.insight().why().ifPresent(why -> new WhyText(why, answer, page).write());
+        answer.insight().frontier().ifPresent(frontier -> new FrontierText(frontier, answer, page).write());
     }
 
     private String currency() {
@@ -117,12 +123,14 @@ public final class PlanText {
             page.paragraph(
                     "Try more time with --seconds, fewer days, or profiles that name the few snacks an eater likes"
                             + " (snacks: only).");
+            insight();
         } else {
             page.paragraph(forWhom() + ": no plan keeps every rule"
                     + answer.budget()
                             .map(b -> " within " + Show.money(b, currency()))
                             .orElse("") + ".");
             clashes();
+            insight();
         }
     }
 
@@ -154,8 +162,11 @@ public final class PlanText {
             page.item(Show.capital(clash.rule()) + ": " + clash.says() + ".");
             if (!clash.cure().isEmpty()) {
                 page.paragraph("    ", "    ", "Cure: " + clash.cure() + ".");
-            } else if (!noneCures()) {
+            } else if (!noneCures() && clash.needed()) {
                 page.line("    Changing this rule alone is not enough.");
+            }
+            if (!clash.needed()) {
+                page.line("    Time ended before it was known whether this rule belongs here.");
             }
             if (!clash.tryThis().isEmpty()) {
                 page.paragraph("    ", "    ", "Try: " + clash.tryThis());
@@ -166,13 +177,16 @@ public final class PlanText {
     private String clashHeading() {
         boolean one = answer.clashes().size() == 1;
         String clash = one ? "This rule cannot hold" : "These rules cannot all hold";
-        if (noneCures()) {
+        if (answer.clashes().stream().allMatch(c -> c.cure().isEmpty())) {
             return clash + (one ? ":" : ", and changing one of them alone is not enough:");
+        }
+        if (noneCures()) {
+            return clash + ", and no change of one rule that makes a plan possible was found in time:";
         }
         return clash + "; " + (one ? "a change" : "changing one of them") + " as shown makes a plan possible:";
     }
 
     private boolean noneCures() {
-        return answer.clashes().stream().allMatch(c -> c.cure().isEmpty());
+        return answer.clashes().stream().noneMatch(Clash::isCured);
     }
 }

@@ -37,12 +37,17 @@ import org.junit.jupiter.api.Test;
 /** Small requests without a plan; the clashing rules and the smallest changes are worked out on paper. */
 class ClashFinderTest {
     private static List<Clash> clashes(PlanRequest request) {
-        return new ClashFinder(new BatchPlanner()).clashes(request, Proof.NONE);
+        return clashes(request, Proof.NONE);
+    }
+
+    private static List<Clash> clashes(PlanRequest request, Proof proof) {
+        return new ClashFinder(new BatchPlanner()).clashes(request, proof);
     }
 
     /** Also asks the planner that each set is smallest, and each cure too. */
     private static List<Clash> checked(PlanRequest request) {
-        List<Clash> clashes = Checked.cures(request).stream().map(Cure::clash).toList();
+        List<Clash> clashes =
+                Checked.cures(request).stream().map(c -> c.clash(true)).toList();
         assertThat(clashes(request)).isEqualTo(clashes);
         return clashes;
     }
@@ -326,17 +331,41 @@ class ClashFinderTest {
                 .satisfies(clash -> assertThat(clash.says()).startsWith("whatever the targets"));
     }
 
+    /** 1.4 kg of stew take two packs of 1.00; one pack is 500 kcal a day, further from the aim than any profile may allow. */
+    @Test
+    void a_budget_that_is_too_small_clashes_with_what_makes_the_plan_dear() {
+        var proof = new Proof(new Money(200), new Money(200), 1, Duration.ZERO);
+
+        assertThat(clashes(request(EASY).withBudget(Optional.of(new Money(150))), proof))
+                .extracting(Clash::rule, Clash::cure, Clash::needed)
+                .containsExactly(
+                        tuple("budget", "raise the budget to 2.00, the cost of the cheapest plan", true),
+                        tuple("energy band", "", true));
+    }
+
+    /** 1 kg of stew, one pack, hold 100 g of protein, 50 g a day, of 690 kcal that need not come from stew. */
+    @Test
+    void protein_is_lowered_to_what_the_budget_buys() {
+        var wide = EASY.withEnergy(400, 1000).withProtein(59);
+        var proof = new Proof(new Money(200), new Money(200), 1, Duration.ZERO);
+        PlanRequest request = request(wide).withBudget(Optional.of(new Money(199)));
+
+        assertThat(clashes(request, proof)).extracting(Clash::rule).containsExactly("budget", "protein floor");
+        assertThat(Checked.possible(request)).isEqualTo(Planner.Possible.NO);
+        assertThat(Checked.possible(request.withSeats(List.of(seat("ann", TWO_BOXES, wide.withProtein(50))))))
+                .isEqualTo(Planner.Possible.YES);
+    }
+
     @Test
     void a_budget_that_is_too_small_though_the_cheapest_plan_is_not_known() {
-        var proof = new Proof(new Money(2000), new Money(1800), 1, Duration.ZERO);
+        var proof = new Proof(new Money(200), new Money(180), 1, Duration.ZERO);
 
-        assertThat(new ClashFinder(new BatchPlanner())
-                        .clashes(request(EASY).withBudget(Optional.of(new Money(1500))), proof))
-                .singleElement()
+        assertThat(clashes(request(EASY).withBudget(Optional.of(new Money(150))), proof)
+                        .get(0))
                 .satisfies(clash -> {
                     assertThat(clash.rule()).isEqualTo("budget");
-                    assertThat(clash.says()).contains("within 15.00", "at least 18.00");
-                    assertThat(clash.cure()).contains("20.00", "perhaps less");
+                    assertThat(clash.says()).contains("within 1.50", "at least 1.80");
+                    assertThat(clash.cure()).contains("2.00", "perhaps less");
                 });
     }
 
@@ -367,6 +396,7 @@ class ClashFinderTest {
 
         assertThat(clashes).extracting(Clash::rule).contains("protein floor", "energy band");
         assertThat(clashes).extracting(Clash::cure).containsOnly("not found in time");
+        assertThat(clashes).extracting(Clash::needed).containsOnly(false);
         assertThat(slow.now).isLessThanOrEqualTo(Duration.ofSeconds(10).toNanos());
         assertThat(slow.patience).allMatch(p -> p.compareTo(Duration.ofSeconds(2)) <= 0);
     }

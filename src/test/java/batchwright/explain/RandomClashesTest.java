@@ -2,23 +2,37 @@ package batchwright.explain;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.audit.Audit;
 import batchwright.plan.PlanRequest;
-import batchwright.plan.Planner.Possible;
+import batchwright.plan.PlanResult;
+import batchwright.solve.BatchPlanner;
+import batchwright.solve.BruteForce;
 import batchwright.solve.RandomProblems;
+import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Random requests without a plan: the set that is found is smallest, and so is each cure. */
+/**
+ * Random requests without a plan: the set that is found is smallest, and so is each cure. That there is no plan is the word of
+ * plain enumeration, which shares no code with the planner. That there is one is shown by a plan that the audit, which never sees
+ * the planner, finds to keep every rule.
+ */
 class RandomClashesTest {
     /** -Dbatchwright.clashes=200 looks at more. */
-    private static final long REQUESTS = Long.getLong("batchwright.clashes", 20);
+    private static final long REQUESTS = Long.getLong("batchwright.clashes", 50);
+
+    /** So much time that no answer depends on the machine. */
+    private static final Duration ALL = Duration.ofMinutes(2);
+
+    private static final Duration ONE_QUESTION = Duration.ofSeconds(20);
 
     static LongStream seedsWithoutPlan() {
         return LongStream.iterate(0, seed -> seed + 1)
-                .filter(seed -> Checked.possible(request(seed)) == Possible.NO)
+                .filter(seed -> impossible(request(seed)))
                 .limit(REQUESTS);
     }
 
@@ -26,13 +40,53 @@ class RandomClashesTest {
         return RandomProblems.of(seed).withBudget(Optional.empty());
     }
 
+    private static boolean impossible(PlanRequest request) {
+        return BruteForce.leastCost(request).isEmpty();
+    }
+
+    private static boolean possible(PlanRequest request) {
+        PlanResult result = new BatchPlanner().plan(request);
+        return result instanceof PlanResult.Planned planned
+                && Audit.of(request, planned.plan()).passed();
+    }
+
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seedsWithoutPlan")
     void the_set_and_its_cures_are_smallest(long seed) {
         PlanRequest request = request(seed);
 
-        List<Cure> cures = Checked.cures(request);
+        List<Cure> cures = new ClashFinder(new BatchPlanner(), System::nanoTime, ALL, ONE_QUESTION).cures(request);
 
         assertThat(cures).extracting(c -> c.dial().says()).doesNotHaveDuplicates();
+        assertThat(cures).allMatch(Cure::certain);
+        irreducible(request, cures);
+        cures.forEach(cure -> least(cure, request));
+    }
+
+    /** A set without one rule is the largest proper subset: when it can hold, so can what is in it. */
+    private static void irreducible(PlanRequest request, List<Cure> cures) {
+        Dials dials = Dials.of(request);
+        List<String> says = cures.stream().map(c -> c.dial().says()).toList();
+        List<Dial> set =
+                dials.all().stream().filter(d -> says.contains(d.says())).toList();
+        assertThat(impossible(dials.holding(request, set))).as("all of the set").isTrue();
+        for (Dial dial : set) {
+            List<Dial> others = new ArrayList<>(set);
+            others.remove(dial);
+            assertThat(possible(dials.holding(request, others)))
+                    .as("without %s", dial.rule())
+                    .isTrue();
+        }
+    }
+
+    private static void least(Cure cure, PlanRequest request) {
+        cure.found().ifPresent(setting -> {
+            assertThat(possible(setting.applied(request)))
+                    .as("%s by %d", cure.dial().rule(), setting.units())
+                    .isTrue();
+            assertThat(impossible(setting.knob().loosen().by(request, setting.units() - 1)))
+                    .as("%s by one unit less", cure.dial().rule())
+                    .isTrue();
+        });
     }
 }

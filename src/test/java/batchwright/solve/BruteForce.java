@@ -17,7 +17,7 @@ import java.util.OptionalLong;
  * audit. One cut is made: of two menus with the same containers, one that uses no less of any food than the other cannot be
  * cheaper and is dropped.
  */
-final class BruteForce {
+public final class BruteForce {
     /**
      * Amounts used are a list twice as long as that of foods: of each food everything that is eaten; then, of each food of which
      * something at home spoils before the last day, what is eaten besides containers.
@@ -48,7 +48,7 @@ final class BruteForce {
     }
 
     /** Least cost [minor units]; empty when no plan keeps every rule. */
-    static OptionalLong leastCost(PlanRequest request) {
+    public static OptionalLong leastCost(PlanRequest request) {
         return new BruteForce(request).search();
     }
 

@@ -1,0 +1,14 @@
+package batchwright.app;
+
+import batchwright.plan.TradeOff;
+import java.util.Optional;
+
+/**
+ * What to find out beside a plan. Each takes as long as the plan may at most.
+ *
+ * @param why what each rule costs, what just missed
+ * @param frontier what to set the cost against
+ */
+public record InsightWanted(boolean why, Optional<TradeOff> frontier) {
+    public static final InsightWanted NONE = new InsightWanted(false, Optional.empty());
+}

@@ -1,0 +1,12 @@
+package batchwright.explain;
+
+import batchwright.plan.PlanRequest;
+import java.util.function.UnaryOperator;
+
+/**
+ * A rule changed a little, whatever else of the request is changed.
+ *
+ * @param to the changed figure, for people
+ * @param made the request with the rule changed
+ */
+record Change(String to, UnaryOperator<PlanRequest> made) {}

@@ -1,0 +1,86 @@
+package batchwright.explain;
+
+import batchwright.audit.Audit;
+import batchwright.audit.AuditReport;
+import batchwright.plan.Plan;
+import batchwright.plan.PlanRequest;
+import batchwright.plan.PlanResult;
+import batchwright.plan.Planner;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.function.LongSupplier;
+
+/** Asks what changed requests cost, until a moment from which on nothing is known any more. Budgets are left aside. */
+final class CostOracle {
+    /** Asking for less than this is not worth it. */
+    private static final long LEAST_NANOS = 20_000_000;
+
+    private static final int PER_CENT = 100;
+
+    private final Planner planner;
+    private final LongSupplier nanos;
+    private final long end;
+
+    /** @param plan the plan that was found, if any */
+    record Answer(KnownCost cost, Optional<Plan> plan) {
+        private static final Answer NOTHING = new Answer(KnownCost.NOTHING, Optional.empty());
+    }
+
+    /**
+     * @param nanos a clock [ns]
+     * @param all for all questions together, from now
+     */
+    CostOracle(Planner planner, LongSupplier nanos, Duration all) {
+        this.planner = planner;
+        this.nanos = nanos;
+        this.end = nanos.getAsLong() + all.toNanos();
+    }
+
+    /** The same for a part of the time that is left. */
+    CostOracle forPerCent(int percent) {
+        return new CostOracle(planner, nanos, Duration.ofNanos(left() * percent / PER_CENT));
+    }
+
+    boolean isOver() {
+        return left() < LEAST_NANOS;
+    }
+
+    private long left() {
+        return Math.max(0, end - nanos.getAsLong());
+    }
+
+    /** @param shares how many questions are still to share the time that is left, this one counted */
+    Answer ask(PlanRequest request, int shares) {
+        if (isOver()) {
+            return Answer.NOTHING;
+        }
+        long patience = Math.max(LEAST_NANOS, left() / Math.max(1, shares));
+        PlanRequest asked = request.withBudget(Optional.empty()).withPatience(Duration.ofNanos(patience));
+        PlanResult result = planner.plan(asked);
+        Optional<Plan> plan = result.match(new PlanResult.Cases<>() {
+            @Override
+            public Optional<Plan> planned(PlanResult.Planned planned) {
+                return Optional.of(planned.plan());
+            }
+
+            @Override
+            public Optional<Plan> noPlan(PlanResult.NoPlan none) {
+                return Optional.empty();
+            }
+
+            @Override
+            public Optional<Plan> gaveUp(PlanResult.GaveUp gaveUp) {
+                return gaveUp.best();
+            }
+        });
+        plan.ifPresent(found -> audited(asked, found));
+        return new Answer(KnownCost.of(result), plan);
+    }
+
+    private static void audited(PlanRequest request, Plan plan) {
+        AuditReport report = Audit.of(request, plan);
+        if (!report.passed()) {
+            throw new IllegalStateException("plan of a changed request failed its audit: " + report);
+        }
+    }
+}

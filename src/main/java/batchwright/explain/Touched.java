@@ -1,0 +1,14 @@
+package batchwright.explain;
+
+import java.util.Optional;
+
+/**
+ * A rule that a plan keeps, with what it becomes when it is loosened a little and when it is tightened a little.
+ *
+ * @param rule its name for people, with the unit
+ * @param eater whose rule it is; empty when it is everybody's
+ * @param now its figure
+ * @param looser empty when it cannot be loosened so
+ * @param tighter empty when it cannot be tightened so
+ */
+record Touched(String rule, Optional<String> eater, String now, Optional<Change> looser, Optional<Change> tighter) {}

@@ -1,0 +1,204 @@
+package batchwright.report;
+
+import batchwright.explain.KnownCost;
+import batchwright.explain.NearMiss;
+import batchwright.explain.ProteinReach;
+import batchwright.explain.RuleCost;
+import batchwright.explain.Why;
+import batchwright.food.Pack;
+import batchwright.quantity.Money;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Why a plan costs what it costs: rules, protein, foods that just missed, and what each item costs. */
+final class WhyText {
+    private final Why why;
+    private final PlanAnswer answer;
+    private final Page page;
+
+    WhyText(Why why, PlanAnswer answer, Page page) {
+        this.why = why;
+        this.answer = answer;
+        this.page = page;
+    }
+
+    void write() {
+        rules();
+        protein();
+        misses();
+        new ItemCostsText(why.items(), page).write(currency());
+    }
+
+    private String currency() {
+        return answer.kitchen().currency();
+    }
+
+    private KnownCost base() {
+        return why.cost();
+    }
+
+    private void rules() {
+        page.heading("WHY: what each rule costs, changed alone, in " + currency());
+        page.gap();
+        List<RuleCost> idle =
+                why.rules().stream().filter(r -> r.changesNothing(base())).toList();
+        List<RuleCost> telling = why.rules().stream()
+                .filter(r -> !idle.contains(r))
+                .sorted(Comparator.comparingLong(this::weight).reversed())
+                .toList();
+        if (!telling.isEmpty()) {
+            TextTable table = table(telling);
+            page.table(table);
+            marks(table);
+        }
+        if (!idle.isEmpty()) {
+            page.paragraph(
+                    "  ",
+                    "  ",
+                    "Proven to change nothing, a little looser or tighter: "
+                            + idle.stream().map(this::named).collect(Collectors.joining("; ")) + ".");
+        }
+    }
+
+    /** What matters most comes first: what is saved, then what is added. */
+    private long weight(RuleCost rule) {
+        long saved = rule.looser()
+                .map(m -> CostChange.saved(base(), m.cost()).least())
+                .orElse(0L);
+        long added = rule.tighter()
+                .map(m -> CostChange.added(base(), m.cost()).most().orElse(0))
+                .orElse(0L);
+        return saved * 1_000_000 + added;
+    }
+
+    private TextTable table(List<RuleCost> rules) {
+        var table = new TextTable("  ")
+                .left("rule")
+                .right("now")
+                .right("looser")
+                .right("saves")
+                .right("tighter")
+                .right("costs");
+        for (Optional<String> eater :
+                rules.stream().map(RuleCost::eater).distinct().toList()) {
+            if (answer.needs().size() > 1) {
+                table.row(eater.orElse("Everybody") + ":", "", "", "", "", "");
+            }
+            rules.stream().filter(r -> r.eater().equals(eater)).forEach(r -> row(table, r));
+        }
+        return table;
+    }
+
+    private void row(TextTable table, RuleCost rule) {
+        table.row(
+                rule.rule(),
+                rule.now(),
+                rule.looser().map(RuleCost.Moved::to).orElse("-"),
+                rule.looser()
+                        .map(m -> CostChange.saved(base(), m.cost()).asSaving())
+                        .orElse(""),
+                rule.tighter().map(RuleCost.Moved::to).orElse("-"),
+                rule.tighter()
+                        .map(m -> CostChange.added(base(), m.cost()).asCost())
+                        .orElse(""));
+    }
+
+    private void marks(TextTable table) {
+        String marks = (table.contains(">=") ? ">= at least that much. " : "")
+                + (table.contains("<=") ? "<= at most that much, perhaps nothing. " : "")
+                + (table.contains("?") ? "? not known. " : "");
+        if (!marks.isEmpty()) {
+            page.paragraph("  ", "  ", marks + "Time ended before these were proven; more --seconds may.");
+        }
+    }
+
+    private String named(RuleCost rule) {
+        String figure = rule.rule().replaceAll(", (g|kcal)$", "") + " " + rule.now();
+        return answer.needs().size() > 1
+                ? rule.eater().map(name -> figure + " (" + name + ")").orElse(figure)
+                : figure;
+    }
+
+    private void protein() {
+        page.heading("WHY: protein and money");
+        page.gap();
+        Why.Protein p = why.protein();
+        page.paragraph("  ", "    ", p.grams() + " g more protein a day" + each() + ": " + tenGrams(p) + ".");
+        Money cost = base().most().orElseThrow();
+        page.paragraph(
+                "  ",
+                "    ",
+                Show.money(p.money(), currency()) + " more (" + cost.plus(p.money()) + "): " + floor(p.forMore())
+                        + ".");
+        p.forLess()
+                .ifPresent(less -> page.paragraph(
+                        "  ",
+                        "    ",
+                        Show.money(p.money(), currency()) + " less ("
+                                + new Money(cost.minor() - p.money().minor()) + "): " + floor(less) + "."));
+    }
+
+    private String each() {
+        return answer.needs().size() > 1 ? " for each" : "";
+    }
+
+    private String tenGrams(Why.Protein p) {
+        CostChange change = CostChange.added(base(), p.more());
+        if (change.noPlan()) {
+            return "no plan keeps every rule";
+        }
+        if (change.isNothing()) {
+            return "costs nothing more";
+        }
+        String shown = change.asCost();
+        return shown.equals("?")
+                ? "not known in time"
+                : "costs " + shown.replace("<=", "at most ").replace(">=", "at least ") + " " + currency() + " more";
+    }
+
+    /** What a sum of money buys. */
+    private String floor(ProteinReach reach) {
+        return new ProteinWords(answer).buys(reach);
+    }
+
+    private void misses() {
+        page.heading("WHY: foods that just missed");
+        page.gap();
+        if (why.misses().isEmpty()) {
+            page.paragraph(
+                    "  ",
+                    "  ",
+                    why.missesComplete()
+                            ? "No food that is not bought would be bought at half its price."
+                            : "Not known: time ended first.");
+            return;
+        }
+        var table = new TextTable("  ")
+                .left("food")
+                .left("pack")
+                .right("now " + currency())
+                .right("enters at")
+                .right("% less");
+        why.misses().forEach(miss -> row(table, miss));
+        page.table(table);
+        page.paragraph(
+                "  ",
+                "  ",
+                "enters at: at this price or less a plan that buys it is cheaper; found by planning with that price, to the"
+                        + " cent."
+                        + (table.contains(">=") ? " >= perhaps at a higher price already: time ended first." : "")
+                        + (why.missesComplete() ? "" : " Time ended before every food was looked at."));
+    }
+
+    private static void row(TextTable table, NearMiss miss) {
+        Pack pack = miss.pack();
+        table.row(
+                pack.food().name(),
+                pack.isLoose() ? PackText.label(pack) : PackText.bought(pack, 1).replaceFirst("^1 x ", ""),
+                pack.price().toString(),
+                (miss.proven() ? "" : ">=") + miss.entersAt(),
+                Show.whole(miss.shareOff() * 100));
+    }
+}
