@@ -17,7 +17,9 @@ import java.util.function.LongSupplier;
  * cheapest plan then costs is a question to a planner.
  */
 public final class ClashFinder {
-    private static final Duration ALL = Duration.ofSeconds(10);
+    /** Leaves a second and more for a planner that looks at the clock seldom. */
+    private static final Duration ALL = Duration.ofSeconds(8);
+
     private static final Duration ONE_QUESTION = Duration.ofSeconds(2);
     private static final int HALF = 2;
 
@@ -26,7 +28,7 @@ public final class ClashFinder {
     private final Duration all;
     private final Duration oneQuestion;
 
-    /** Takes 10 s at most. */
+    /** Takes 10 s at most, the planner's own delay counted. */
     public ClashFinder(Planner planner) {
         this(planner, System::nanoTime, ALL, ONE_QUESTION);
     }
@@ -37,7 +39,7 @@ public final class ClashFinder {
      * @param oneQuestion most time for one question to the planner
      */
     ClashFinder(Planner planner, LongSupplier nanos, Duration all, Duration oneQuestion) {
-        this.planner = planner;
+        this.planner = new Unwaiting(planner);
         this.nanos = nanos;
         this.all = all;
         this.oneQuestion = oneQuestion;

@@ -17,11 +17,14 @@ final class Conflict {
     private final Dials dials;
     private final Oracle oracle;
     private final Set<Dial> needed = new HashSet<>();
+    /** Questions still to come, at most: easy ones leave their time to hard ones, which must not take all of it. */
+    private int open;
 
     Conflict(PlanRequest request, Dials dials, Oracle oracle) {
         this.request = request;
         this.dials = dials;
         this.oracle = oracle;
+        this.open = dials.all().size() + dials.groups().size();
     }
 
     /** In the order of the dials. Empty when there is no plan even with every one of them dropped. */
@@ -49,7 +52,8 @@ final class Conflict {
     private boolean goes(List<Dial> kept, List<Dial> some) {
         List<Dial> rest = new ArrayList<>(kept);
         rest.removeAll(some);
-        Possible possible = oracle.ask(dials.holding(request, rest));
+        open = Math.max(1, open - 1);
+        Possible possible = oracle.shareOf(Math.max(1, open / 2)).ask(dials.holding(request, rest));
         if (possible == Possible.YES && some.size() == 1) {
             needed.addAll(some);
         }

@@ -8,7 +8,7 @@ import java.util.Optional;
  * Why a plan costs what it costs. Every figure comes from solving a changed request; what time did not suffice for says so.
  *
  * @param cost of the plan itself
- * @param rules what each rule costs
+ * @param rules what each rule costs; empty when the plan is not proven cheapest: there would be nothing to compare with
  * @param protein more of it
  * @param misses foods that just missed
  * @param missesComplete whether time sufficed to look for them

@@ -35,7 +35,8 @@ public final class WhyFinder {
         KnownCost base = KnownCost.of(plan.proof());
         var all = new CostOracle(planner, nanos, request.patience());
         Why.Protein protein = protein(request, plan, base, all.forPerCent(PROTEIN_PER_CENT));
-        List<RuleCost> rules = new RuleCosts(request, plan, base, all.forPerCent(RULES_PER_CENT)).all();
+        List<RuleCost> rules =
+                base.proven() ? new RuleCosts(request, plan, base, all.forPerCent(RULES_PER_CENT)).all() : List.of();
         NearMisses.Found misses =
                 base.proven() ? new NearMisses(request, plan, all).find() : new NearMisses.Found(List.of(), false);
         return new Why(base, rules, protein, misses.misses(), misses.complete(), ItemCost.of(plan));

@@ -7,6 +7,7 @@ import batchwright.plan.Proof;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.stream.Collectors;
 
 /** A plan for people: the answer in one sentence, then what to cook, eat and buy, how sure it is, and the cautions. */
@@ -158,19 +159,32 @@ public final class PlanText {
             return;
         }
         page.gap().paragraph(clashHeading());
-        for (Clash clash : answer.clashes()) {
-            page.item(Show.capital(clash.rule()) + ": " + clash.says() + ".");
-            if (!clash.cure().isEmpty()) {
-                page.paragraph("    ", "    ", "Cure: " + clash.cure() + ".");
-            } else if (!noneCures() && clash.needed()) {
-                page.line("    Changing this rule alone is not enough.");
-            }
-            if (!clash.needed()) {
-                page.line("    Time ended before it was known whether this rule belongs here.");
-            }
-            if (!clash.tryThis().isEmpty()) {
-                page.paragraph("    ", "    ", "Try: " + clash.tryThis());
-            }
+        answer.clashes().stream().filter(c -> c.needed() || !someNeeded()).forEach(this::clash);
+        List<String> perhaps = answer.clashes().stream()
+                .filter(c -> !c.needed() && someNeeded())
+                .map(Clash::says)
+                .toList();
+        if (!perhaps.isEmpty()) {
+            page.item("Perhaps also, not known in time: " + String.join("; ", perhaps) + ".");
+        }
+        if (!someNeeded()) {
+            page.paragraph("Time ended before it was known which of these rules clash: perhaps not all of them.");
+        }
+    }
+
+    private boolean someNeeded() {
+        return answer.clashes().stream().anyMatch(Clash::needed);
+    }
+
+    private void clash(Clash clash) {
+        page.item(Show.capital(clash.rule()) + ": " + clash.says() + ".");
+        if (!clash.cure().isEmpty()) {
+            page.paragraph("    ", "    ", "Cure: " + clash.cure() + ".");
+        } else if (!noneCures()) {
+            page.line("    Changing this rule alone is not enough.");
+        }
+        if (!clash.tryThis().isEmpty()) {
+            page.paragraph("    ", "    ", "Try: " + clash.tryThis());
         }
     }
 

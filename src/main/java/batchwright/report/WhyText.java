@@ -42,6 +42,14 @@ final class WhyText {
     private void rules() {
         page.heading("WHY: what each rule costs, changed alone, in " + currency());
         page.gap();
+        if (why.rules().isEmpty()) {
+            page.paragraph(
+                    "  ",
+                    "  ",
+                    "Not known: the plan is not proven cheapest, so there is nothing to compare with. Give it more"
+                            + " --seconds, fewer days or fewer dishes.");
+            return;
+        }
         List<RuleCost> idle =
                 why.rules().stream().filter(r -> r.changesNothing(base())).toList();
         List<RuleCost> telling = why.rules().stream()

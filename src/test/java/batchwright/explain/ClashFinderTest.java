@@ -32,6 +32,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Test;
 
 /** Small requests without a plan; the clashing rules and the smallest changes are worked out on paper. */
@@ -399,6 +400,30 @@ class ClashFinderTest {
         assertThat(clashes).extracting(Clash::needed).containsOnly(false);
         assertThat(slow.now).isLessThanOrEqualTo(Duration.ofSeconds(10).toNanos());
         assertThat(slow.patience).allMatch(p -> p.compareTo(Duration.ofSeconds(2)) <= 0);
+    }
+
+    /** A planner that never looks at the clock, and takes a minute for each question. */
+    private static final class Deaf implements Planner {
+        @Override
+        public PlanResult plan(PlanRequest request) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public Possible possible(PlanRequest request) {
+            LockSupport.parkNanos(Duration.ofMinutes(1).toNanos());
+            return Possible.UNKNOWN;
+        }
+    }
+
+    @Test
+    void a_planner_that_does_not_answer_is_not_waited_for() {
+        long start = System.nanoTime();
+
+        List<Clash> clashes = new ClashFinder(new Deaf()).clashes(request(EASY.withProtein(74)), Proof.NONE);
+
+        assertThat(Duration.ofNanos(System.nanoTime() - start)).isLessThan(Duration.ofSeconds(10));
+        assertThat(clashes).extracting(Clash::needed).containsOnly(false);
     }
 
     /** A planner that answers only what is easy: it never learns that a little less would not do. */
