@@ -57,30 +57,31 @@ final class CostOracle {
         long patience = Math.max(LEAST_NANOS, left() / Math.max(1, shares));
         PlanRequest asked = request.withBudget(Optional.empty()).withPatience(Duration.ofNanos(patience));
         PlanResult result = planner.plan(asked);
-        Optional<Plan> plan = result.match(new PlanResult.Cases<>() {
+        return result.match(new PlanResult.Cases<>() {
             @Override
-            public Optional<Plan> planned(PlanResult.Planned planned) {
-                return Optional.of(planned.plan());
+            public Answer planned(PlanResult.Planned planned) {
+                Plan plan = planned.plan();
+                AuditReport report = Audit.of(asked, plan);
+                if (!report.passed()) {
+                    throw new IllegalStateException("plan of a changed request failed its audit: "
+                            + report.checks().stream().filter(c -> !c.passed()).toList());
+                }
+                return new Answer(KnownCost.exactly(plan.cost()), Optional.of(plan));
             }
 
             @Override
-            public Optional<Plan> noPlan(PlanResult.NoPlan none) {
-                return Optional.empty();
+            public Answer noPlan(PlanResult.NoPlan none) {
+                return new Answer(KnownCost.NO_PLAN, Optional.empty());
             }
 
+            /** A search that is cut off very early may leave a pack in the basket that is not needed: no plan to build on. */
             @Override
-            public Optional<Plan> gaveUp(PlanResult.GaveUp gaveUp) {
-                return gaveUp.best();
+            public Answer gaveUp(PlanResult.GaveUp gaveUp) {
+                var bound = new KnownCost(gaveUp.proof().lowerBound(), Optional.empty(), false);
+                Optional<Plan> best =
+                        gaveUp.best().filter(plan -> Audit.of(asked, plan).passed());
+                return new Answer(best.map(plan -> bound.notAbove(plan.cost())).orElse(bound), best);
             }
         });
-        plan.ifPresent(found -> audited(asked, found));
-        return new Answer(KnownCost.of(result), plan);
-    }
-
-    private static void audited(PlanRequest request, Plan plan) {
-        AuditReport report = Audit.of(request, plan);
-        if (!report.passed()) {
-            throw new IllegalStateException("plan of a changed request failed its audit: " + report);
-        }
     }
 }

@@ -1,7 +1,5 @@
 package batchwright.explain;
 
-import batchwright.plan.Plan;
-import batchwright.plan.PlanResult;
 import batchwright.plan.Proof;
 import batchwright.quantity.Money;
 import java.util.Optional;
@@ -24,26 +22,6 @@ public record KnownCost(Money least, Optional<Money> most, boolean noPlan) {
     /** Of a plan that was found. */
     static KnownCost of(Proof proof) {
         return new KnownCost(proof.lowerBound(), Optional.empty(), false).notAbove(proof.cost());
-    }
-
-    static KnownCost of(PlanResult result) {
-        return result.match(new PlanResult.Cases<>() {
-            @Override
-            public KnownCost planned(PlanResult.Planned planned) {
-                return exactly(planned.plan().cost());
-            }
-
-            @Override
-            public KnownCost noPlan(PlanResult.NoPlan none) {
-                return NO_PLAN;
-            }
-
-            @Override
-            public KnownCost gaveUp(PlanResult.GaveUp gaveUp) {
-                var bound = new KnownCost(gaveUp.proof().lowerBound(), Optional.empty(), false);
-                return gaveUp.best().map(Plan::cost).map(bound::notAbove).orElse(bound);
-            }
-        });
     }
 
     /** Whether nothing is left to find out. */
