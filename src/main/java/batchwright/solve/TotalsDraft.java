@@ -21,7 +21,7 @@ import java.util.Map;
 final class TotalsDraft extends Sketch {
     private final Map<Dish, Column> cooked = new LinkedHashMap<>();
     private final Map<Seat, Map<Dish, Column>> containers = new LinkedHashMap<>();
-    private final Map<PartKey, Column> grams = new LinkedHashMap<>();
+    private final Map<PartKey, Column> moreGrams = new LinkedHashMap<>();
     private final Map<SnackKey, Column> snacks = new LinkedHashMap<>();
     private final Decides decides;
     private final int rank;
@@ -93,9 +93,15 @@ final class TotalsDraft extends Sketch {
 
     private void part(PartKey key, Part part) {
         boolean allowed = menu().allows(key.seat(), part);
-        double most = allowed ? (double) part.mostGrams() * mostContainers(key.seat(), key.dish()) : 0;
-        grams.put(key, model().column("grams." + key.name(), 0, most, false, 0));
+        double most = allowed ? part.mostGrams() - surelyInOne(part) : 0;
+        int containers = mostContainers(key.seat(), key.dish());
+        moreGrams.put(key, model().column("more_grams." + key.name(), 0, most * containers, false, 0));
         addKept(key, part, rank);
+    }
+
+    /** Grams that are in each container anyway: in a model of grams above these, a container with the least of all has zeros. */
+    private static int surelyInOne(Part part) {
+        return part.optional() ? 0 : part.leastGrams();
     }
 
     @Override
@@ -126,7 +132,8 @@ final class TotalsDraft extends Sketch {
 
     @Override
     public Expression grams(Seat seat, Dish dish, Part part) {
-        return Expression.of(Lookup.get(grams, PartKey.of(seat, dish, part)));
+        return Expression.of(Lookup.get(moreGrams, PartKey.of(seat, dish, part)))
+                .plus(containers(seat, dish), surelyInOne(part));
     }
 
     @Override

@@ -33,6 +33,9 @@ final class DualSimplex implements Relaxation {
     private static final double DRIFT = 1e-7;
     private static final int MOST_REBUILDS = 5;
 
+    /** A row that was idle in so many solves is left out, until it is missed by a point. */
+    private static final int IDLE = 2;
+
     private final int n;
     private final int m;
     private final GivenRows rows;
@@ -46,7 +49,10 @@ final class DualSimplex implements Relaxation {
     private final double[] xN;
     private final double[] xB;
     private final boolean[] tolerated;
+    private final int[] idleFor;
     private final double[] reduced;
+    private final int[] candidates;
+    private final int[] flips;
     private int hopelessRow;
 
     DualSimplex(MipModel model) {
@@ -81,7 +87,10 @@ final class DualSimplex implements Relaxation {
         xN = former.map(f -> f.xN.clone()).orElseGet(() -> new double[n]);
         xB = new double[m];
         tolerated = new boolean[m];
+        idleFor = new int[m];
         reduced = new double[n];
+        candidates = new int[n];
+        flips = new int[n];
     }
 
     /** Costs with a small amount added in the direction they have, different for each column, smaller for wider ranges. */
@@ -120,6 +129,7 @@ final class DualSimplex implements Relaxation {
         if (!takeBounds(newLower, newUpper)) {
             return Status.INFEASIBLE;
         }
+        leaveOutIdleRows();
         placeNonbasic();
         Status status = iterate(mostPivots).orElse(Status.OPTIMAL);
         if (status == Status.INFEASIBLE || drifted()) {
@@ -141,6 +151,7 @@ final class DualSimplex implements Relaxation {
     }
 
     private Status settle() {
+        leaveOutIdleRows();
         placeNonbasic();
         return iterate(50 * (m + n) + 1000).orElseThrow(() -> new IllegalStateException("dual simplex found no end."));
     }
@@ -187,7 +198,7 @@ final class DualSimplex implements Relaxation {
             }
             xN[j] = Double.isInfinite(value) ? Math.copySign(FAR, value) : value;
         }
-        for (int i = 0; i < m; i++) {
+        for (int i = 0; i < tableau.lines(); i++) {
             double[] row = tableau.t[i];
             double sum = 0;
             for (int j = 0; j < n; j++) {
@@ -197,13 +208,45 @@ final class DualSimplex implements Relaxation {
         }
     }
 
+    private void leaveOutIdleRows() {
+        for (int i = tableau.lines() - 1; i >= 0; i--) {
+            int row = tableau.basic[i] - n;
+            if (row >= 0 && ++idleFor[row] > IDLE) {
+                tableau.leaveOut(i);
+            }
+        }
+    }
+
+    /** Takes in the rows that the present point breaks; false when it keeps all of them. */
+    private boolean takeInBrokenRows() {
+        double[] x = columns();
+        int before = tableau.lines();
+        for (int i = 0; i < m; i++) {
+            if (!tableau.holds(i)) {
+                double activity = rows.activity(i, x);
+                double miss = Math.max(lower[n + i] - activity, activity - upper[n + i]);
+                if (miss > FEASIBLE * Math.max(1, Math.abs(activity))) {
+                    int line = tableau.lines();
+                    tableau.takeIn(i);
+                    xB[line] = activity;
+                    tolerated[line] = false;
+                    idleFor[i] = 0;
+                }
+            }
+        }
+        return tableau.lines() > before;
+    }
+
     /** Pivots until the point keeps all bounds, or none can; empty when the limit comes first. */
     private Optional<Status> iterate(int limit) {
         Arrays.fill(tolerated, false);
         for (int count = 0; count < limit; count++) {
             int r = leavingRow();
-            if (r < 0) {
+            if (r < 0 && !takeInBrokenRows()) {
                 return Optional.of(Status.OPTIMAL);
+            }
+            if (r < 0) {
+                continue;
             }
             int k = tableau.basic[r];
             boolean rises = xB[r] < lower[k];
@@ -226,7 +269,7 @@ final class DualSimplex implements Relaxation {
     private int leavingRow() {
         int best = -1;
         double worst = 0;
-        for (int i = 0; i < m; i++) {
+        for (int i = 0; i < tableau.lines(); i++) {
             int k = tableau.basic[i];
             double miss = Math.max(lower[k] - xB[i], xB[i] - upper[k]);
             double tolerance = FEASIBLE * Math.max(1, Math.abs(xB[i]));
@@ -239,26 +282,21 @@ final class DualSimplex implements Relaxation {
     }
 
     /**
-     * The nonbasic variable that takes over row r. Walks the breakpoints in the order of their ratio, flipping boxed
-     * variables as long as the row stays outside its bound.
+     * The nonbasic variable that takes over line r. Walks the breakpoints in the order of their ratio, flipping boxed
+     * variables as long as the line stays outside its bound.
      */
     private int enteringColumn(int r, boolean rises, double missing) {
         double[] row = tableau.t[r];
         double slope = missing;
-        double sign = rises ? 1 : -1;
-        boolean[] passed = new boolean[n];
-        int[] flips = new int[n];
+        int count = findCandidates(row, rises ? 1 : -1);
         int flipCount = 0;
-        while (true) {
-            int best = breakpoint(row, sign, passed);
-            if (best < 0) {
-                return -1;
-            }
+        while (count > 0) {
+            int best = breakpoint(row, count);
             int k = tableau.nonbasic[best];
             double drop = Math.abs(row[best]) * (upper[k] - lower[k]);
             if (slope - drop > HOPELESS * Math.max(1, missing)) {
                 slope -= drop;
-                passed[best] = true;
+                count = without(best, count);
                 flips[flipCount++] = best;
                 continue;
             }
@@ -267,24 +305,36 @@ final class DualSimplex implements Relaxation {
             }
             return best;
         }
+        return -1;
+    }
+
+    /** Puts the nonbasic variables that can move so as to mend a line first among the candidates; how many those are. */
+    private int findCandidates(double[] row, double sign) {
+        int count = 0;
+        for (int j = 0; j < n; j++) {
+            double alpha = sign * row[j];
+            if (alpha > PIVOT
+                    ? xN[j] < upper[tableau.nonbasic[j]]
+                    : alpha < -PIVOT && xN[j] > lower[tableau.nonbasic[j]]) {
+                candidates[count++] = j;
+            }
+        }
+        return count;
     }
 
     /** Next breakpoint of the ratio test: the least |d/alpha|, the largest |alpha| among those about as small. */
-    private int breakpoint(double[] row, double sign, boolean[] passed) {
+    private int breakpoint(double[] row, int count) {
         double[] d = tableau.d;
         double least = Double.POSITIVE_INFINITY;
-        for (int j = 0; j < n; j++) {
-            if (!passed[j] && canEnter(j, sign * row[j])) {
-                least = Math.min(least, (Math.abs(d[j]) + DUAL) / Math.abs(row[j]));
-            }
+        for (int c = 0; c < count; c++) {
+            int j = candidates[c];
+            least = Math.min(least, (Math.abs(d[j]) + DUAL) / Math.abs(row[j]));
         }
         int best = -1;
         double largest = 0;
-        for (int j = 0; j < n; j++) {
-            if (!passed[j]
-                    && canEnter(j, sign * row[j])
-                    && Math.abs(d[j]) / Math.abs(row[j]) <= least
-                    && Math.abs(row[j]) > largest) {
+        for (int c = 0; c < count; c++) {
+            int j = candidates[c];
+            if (Math.abs(d[j]) / Math.abs(row[j]) <= least && Math.abs(row[j]) > largest) {
                 best = j;
                 largest = Math.abs(row[j]);
             }
@@ -292,12 +342,15 @@ final class DualSimplex implements Relaxation {
         return best;
     }
 
-    private boolean canEnter(int j, double alpha) {
-        int k = tableau.nonbasic[j];
-        if (alpha > PIVOT) {
-            return xN[j] < upper[k];
+    /** Takes one of the candidates out; the others keep their order, so that ties go the same way. */
+    private int without(int candidate, int count) {
+        int at = 0;
+        for (int c = 0; c < count; c++) {
+            if (candidates[c] != candidate) {
+                candidates[at++] = candidates[c];
+            }
         }
-        return alpha < -PIVOT && xN[j] > lower[k];
+        return at;
     }
 
     private void flip(int j) {
@@ -305,7 +358,7 @@ final class DualSimplex implements Relaxation {
         double to = xN[j] == lower[k] ? upper[k] : lower[k];
         double change = to - xN[j];
         xN[j] = to;
-        for (int i = 0; i < m; i++) {
+        for (int i = 0; i < tableau.lines(); i++) {
             xB[i] += tableau.t[i][j] * change;
         }
     }
@@ -313,10 +366,13 @@ final class DualSimplex implements Relaxation {
     /** Moves the leaving variable to its bound and lets column q take over row r. */
     private void step(int r, int q, double target) {
         double theta = (target - xB[r]) / tableau.t[r][q];
-        for (int i = 0; i < m; i++) {
+        for (int i = 0; i < tableau.lines(); i++) {
             xB[i] += tableau.t[i][q] * theta;
         }
         double entered = xN[q] + theta;
+        if (tableau.nonbasic[q] >= n) {
+            idleFor[tableau.nonbasic[q] - n] = 0;
+        }
         xN[q] = target;
         tableau.pivot(r, q);
         xB[r] = entered;
@@ -333,7 +389,7 @@ final class DualSimplex implements Relaxation {
         double[] all = all();
         for (int i = 0; i < m; i++) {
             double activity = rows.activity(i, all);
-            if (Math.abs(activity - all[n + i]) > DRIFT * Math.max(1, Math.abs(activity))) {
+            if (tableau.holds(i) && Math.abs(activity - all[n + i]) > DRIFT * Math.max(1, Math.abs(activity))) {
                 return true;
             }
         }
@@ -352,10 +408,30 @@ final class DualSimplex implements Relaxation {
         for (int j = 0; j < n; j++) {
             all[tableau.nonbasic[j]] = xN[j];
         }
-        for (int i = 0; i < m; i++) {
+        for (int i = 0; i < tableau.lines(); i++) {
             all[tableau.basic[i]] = xB[i];
         }
+        for (int i = 0; i < m; i++) {
+            if (!tableau.holds(i)) {
+                all[n + i] = rows.activity(i, all);
+            }
+        }
         return all;
+    }
+
+    private double[] columns() {
+        double[] x = new double[n];
+        for (int j = 0; j < n; j++) {
+            if (tableau.nonbasic[j] < n) {
+                x[tableau.nonbasic[j]] = xN[j];
+            }
+        }
+        for (int i = 0; i < tableau.lines(); i++) {
+            if (tableau.basic[i] < n) {
+                x[tableau.basic[i]] = xB[i];
+            }
+        }
+        return x;
     }
 
     /** A fresh tableau of the present basis; every variable stays where it is. */
@@ -385,7 +461,7 @@ final class DualSimplex implements Relaxation {
 
     @Override
     public double[] values() {
-        double[] x = Arrays.copyOf(all(), n);
+        double[] x = columns();
         for (int j = 0; j < n; j++) {
             // A miss within the tolerance must not look like a fraction beyond the bound.
             x[j] = Math.max(lower[j], Math.min(upper[j], x[j]));
@@ -397,8 +473,9 @@ final class DualSimplex implements Relaxation {
     Optimum optimum() {
         double[] all = all();
         boolean[] basic = new boolean[n + m];
-        for (int k : tableau.basic) {
-            basic[k] = true;
+        Arrays.fill(basic, true);
+        for (int k : tableau.nonbasic) {
+            basic[k] = false;
         }
         return new Optimum(rows, lower, upper, all, basic);
     }

@@ -130,7 +130,10 @@ public final class MipModel {
         return cost.value(values);
     }
 
-    /** Name of the first bound or row that these values break by more than the tolerance; empty when they keep all. */
+    /**
+     * Name of the first bound or row that these values break by more than the tolerance; empty when they keep all. The tolerance is
+     * a share of large numbers in rows that have columns which need not be whole: no relaxation is more exact than that.
+     */
     public String brokenBy(double[] values, double tolerance) {
         return brokenBy(values, tolerance, name -> false);
     }
@@ -145,11 +148,16 @@ public final class MipModel {
         }
         for (Row row : rows) {
             double activity = row.activity(values);
-            boolean kept = activity >= row.lower() - tolerance && activity <= row.upper() + tolerance;
+            double slack = tolerance * (isWhole(row) ? 1 : Math.max(1, Math.abs(activity)));
+            boolean kept = activity >= row.lower() - slack && activity <= row.upper() + slack;
             if (!kept && !leftOut.test(row.name())) {
                 return row.name();
             }
         }
         return "";
+    }
+
+    private boolean isWhole(Row row) {
+        return Arrays.stream(row.columns()).allMatch(j -> columns.get(j).whole());
     }
 }

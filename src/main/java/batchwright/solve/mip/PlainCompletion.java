@@ -1,5 +1,6 @@
 package batchwright.solve.mip;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,7 +23,12 @@ public final class PlainCompletion implements Completion<double[]> {
         if (model.brokenBy(x, TOLERANCE).isEmpty()) {
             return Verdict.closed(model.costOf(x), x);
         }
-        return new Verdict<>(Optional.empty(), othersThan(point));
+        List<Part> parts = new ArrayList<>(othersThan(point));
+        if (wholeColumns.stream().anyMatch(c -> point.lower()[c.index()] < point.upper()[c.index()])) {
+            // Rounding a whole column may ask a little more of the other ones than they have in this point.
+            parts.add(Parts.only(wholeColumns, point.values()));
+        }
+        return new Verdict<>(Optional.empty(), parts);
     }
 
     /** The values with every whole column at its whole number. */

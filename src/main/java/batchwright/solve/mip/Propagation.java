@@ -1,7 +1,5 @@
 package batchwright.solve.mip;
 
-import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -19,8 +17,12 @@ final class Propagation {
 
     private final List<Row> rows;
     private final boolean[] whole;
-    private final List<List<Integer>> rowsOf = new ArrayList<>();
-    private final ArrayDeque<Integer> queue = new ArrayDeque<>();
+    private final int[][] rowsOf;
+    /** Rows to look at, a ring: each is in it once at most. */
+    private final int[] queue;
+
+    private int first;
+    private int waiting;
     private final boolean[] queued;
     private final int[] visits;
 
@@ -33,15 +35,23 @@ final class Propagation {
         whole = new boolean[n];
         for (Column c : model.columns()) {
             whole[c.index()] = c.whole();
-            rowsOf.add(new ArrayList<>());
         }
-        for (int i = 0; i < rows.size(); i++) {
-            for (int j : rows.get(i).columns()) {
-                rowsOf.get(j).add(i);
-            }
-        }
+        rowsOf = rowsOf(rows, n);
+        queue = new int[rows.size()];
         queued = new boolean[rows.size()];
         visits = new int[rows.size()];
+    }
+
+    private static int[][] rowsOf(List<Row> rows, int n) {
+        int[] count = new int[n];
+        rows.forEach(row -> Arrays.stream(row.columns()).forEach(j -> count[j]++));
+        int[][] rowsOf = Arrays.stream(count).mapToObj(int[]::new).toArray(int[][]::new);
+        for (int i = rows.size() - 1; i >= 0; i--) {
+            for (int j : rows.get(i).columns()) {
+                rowsOf[j][--count[j]] = i;
+            }
+        }
+        return rowsOf;
     }
 
     /** Tightens all bounds in place; false when they cannot all hold. */
@@ -56,7 +66,7 @@ final class Propagation {
     /** Tightens in place what follows from a changed bound of one column; false when the bounds cannot all hold. */
     boolean from(int column, double[] lows, double[] ups) {
         start(lows, ups);
-        rowsOf.get(column).forEach(this::enqueue);
+        enqueueRowsOf(column);
         return run();
     }
 
@@ -69,14 +79,23 @@ final class Propagation {
     private void enqueue(int row) {
         if (!queued[row] && visits[row] < MOST_VISITS_PER_ROW) {
             queued[row] = true;
-            queue.add(row);
+            queue[(first + waiting) % queue.length] = row;
+            waiting++;
+        }
+    }
+
+    private void enqueueRowsOf(int column) {
+        for (int row : rowsOf[column]) {
+            enqueue(row);
         }
     }
 
     private boolean run() {
         boolean possible = true;
-        while (!queue.isEmpty()) {
-            int i = queue.remove();
+        while (waiting > 0) {
+            int i = queue[first];
+            first = (first + 1) % queue.length;
+            waiting--;
             queued[i] = false;
             visits[i]++;
             possible = possible && tighten(rows.get(i));
@@ -143,7 +162,7 @@ final class Propagation {
             lower[j] = upper[j];
         }
         if (changed) {
-            rowsOf.get(j).forEach(this::enqueue);
+            enqueueRowsOf(j);
         }
         return true;
     }

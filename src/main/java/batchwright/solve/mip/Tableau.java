@@ -6,6 +6,9 @@ import java.util.Arrays;
  * A dense simplex tableau: the basic variables and the costs, written in the nonbasic ones (x_B = T x_N). Knows the basis and
  * how to change it, but no bounds and no values.
  *
+ * <p>Most rows of a plan are idle most of the time, and a line for each would cost more than all else. So a row has a line only
+ * once it was {@linkplain #takeIn taken in}; of a row left out, the own variable is basic.
+ *
  * <p>It carries two lines of reduced costs through every pivot: of the costs to walk on, and of the true costs.
  */
 final class Tableau {
@@ -18,20 +21,22 @@ final class Tableau {
     private static final double MOST_WEIGHT = 1e7;
 
     final int n;
-    final int m;
-    /** Entry [i][j]: how basic variable i changes with nonbasic variable j. */
+    /** Entry [i][j]: how the basic variable of line i changes with nonbasic variable j. */
     final double[][] t;
-    /** Reduced costs of the nonbasic variables. */
-    final double[] d;
-
-    final double[] trueD;
-    /** Which variable is nonbasic in each column, and basic in each row. */
-    final int[] nonbasic;
 
     final int[] basic;
     /** Devex weights: about how fast each basic variable moves against the others, so that misses can be compared. */
     final double[] weight;
+    /** Reduced costs of the nonbasic variables. */
+    final double[] d;
 
+    final double[] trueD;
+    /** Which variable is nonbasic in each column. */
+    final int[] nonbasic;
+
+    private final boolean[] held;
+    private final int[] lineOf;
+    private int lines;
     private final GivenRows rows;
     private final double[] costs;
     private final double[] trueCosts;
@@ -42,13 +47,14 @@ final class Tableau {
         this.costs = costs;
         this.trueCosts = trueCosts;
         n = costs.length;
-        m = rows.count();
-        t = new double[m][n];
+        t = new double[rows.count()][];
+        basic = new int[rows.count()];
+        weight = new double[rows.count()];
+        held = new boolean[rows.count()];
         d = new double[n];
         trueD = new double[n];
         nonbasic = new int[n];
-        basic = new int[m];
-        weight = new double[m];
+        lineOf = new int[n];
         reset();
     }
 
@@ -56,16 +62,17 @@ final class Tableau {
      * The tableau of another model with the same columns and costs, in the same basis.
      *
      * @param from the other one
-     * @param rowOf for each row of this model, its number in the other; -1 for a new one, whose own variable becomes basic. A row
-     *     of the other model may be left out when its own variable is basic there.
+     * @param rowOf for each row of this model, its number in the other; -1 for a new one, whose own variable is basic. A row of
+     *     the other model may be missing when its own variable is basic there.
      */
     Tableau(GivenRows rows, Tableau from, int[] rowOf) {
         this(rows, from.costs, from.trueCosts);
-        int[] newRow = new int[from.m];
+        int[] newRow = new int[from.held.length];
         Arrays.fill(newRow, -1);
-        for (int i = 0; i < m; i++) {
+        for (int i = 0; i < rowOf.length; i++) {
             if (rowOf[i] >= 0) {
                 newRow[rowOf[i]] = i;
+                held[i] = from.held[rowOf[i]];
             }
         }
         for (int j = 0; j < n; j++) {
@@ -74,36 +81,34 @@ final class Tableau {
         }
         System.arraycopy(from.d, 0, d, 0, n);
         System.arraycopy(from.trueD, 0, trueD, 0, n);
-        int at = 0;
-        int[] lineOf = new int[n];
         Arrays.fill(lineOf, -1);
-        for (int r = 0; r < from.m; r++) {
+        for (int r = 0; r < from.lines; r++) {
             int k = from.basic[r];
             if (k < n || newRow[k - n] >= 0) {
-                System.arraycopy(from.t[r], 0, t[at], 0, n);
-                weight[at] = from.weight[r];
-                basic[at] = k < n ? k : n + newRow[k - n];
-                if (k < n) {
-                    lineOf[k] = at;
-                }
-                at++;
-            }
-        }
-        for (int i = 0; i < m; i++) {
-            if (rowOf[i] < 0) {
-                express(i, lineOf, t[at]);
-                basic[at] = n + i;
-                at++;
+                t[lines] = from.t[r].clone();
+                weight[lines] = from.weight[r];
+                become(lines, k < n ? k : n + newRow[k - n]);
+                lines++;
             }
         }
         pivots = from.pivots;
     }
 
-    /** Writes a row in the nonbasic variables. */
-    private void express(int i, int[] lineOf, double[] line) {
+    /** How many lines there are: one for each row that was taken in. */
+    int lines() {
+        return lines;
+    }
+
+    /** Whether a row has a line. */
+    boolean holds(int row) {
+        return held[row];
+    }
+
+    /** Gives a row that was left out the last line. */
+    void takeIn(int row) {
         double[] given = new double[n];
-        rows.add(i, 1, given);
-        Arrays.fill(line, 0);
+        rows.add(row, 1, given);
+        double[] line = new double[n];
         for (int j = 0; j < n; j++) {
             if (nonbasic[j] < n) {
                 line[j] = given[nonbasic[j]];
@@ -111,26 +116,45 @@ final class Tableau {
         }
         for (int k = 0; k < n; k++) {
             if (given[k] != 0 && lineOf[k] >= 0) {
+                double[] other = t[lineOf[k]];
                 for (int j = 0; j < n; j++) {
-                    line[j] += given[k] * t[lineOf[k]][j];
+                    line[j] += given[k] * other[j];
                 }
             }
         }
+        t[lines] = line;
+        weight[lines] = 1;
+        basic[lines] = n + row;
+        held[row] = true;
+        lines++;
     }
 
-    /** Every row's own variable basic: the tableau is the rows as given. */
-    void reset() {
-        for (int i = 0; i < m; i++) {
-            Arrays.fill(t[i], 0);
-            rows.add(i, 1, t[i]);
-            basic[i] = n + i;
+    /** Leaves out the row whose own variable is basic in a line; the last line takes that place. */
+    void leaveOut(int line) {
+        held[basic[line] - n] = false;
+        lines--;
+        t[line] = t[lines];
+        weight[line] = weight[lines];
+        become(line, basic[lines]);
+    }
+
+    private void become(int line, int variable) {
+        basic[line] = variable;
+        if (variable < n) {
+            lineOf[variable] = line;
         }
+    }
+
+    /** Every row's own variable basic, and all rows left out. */
+    void reset() {
+        lines = 0;
+        Arrays.fill(held, false);
+        Arrays.fill(lineOf, -1);
         System.arraycopy(costs, 0, d, 0, n);
         System.arraycopy(trueCosts, 0, trueD, 0, n);
         for (int j = 0; j < n; j++) {
             nonbasic[j] = j;
         }
-        Arrays.fill(weight, 1);
         pivots = 0;
     }
 
@@ -139,7 +163,7 @@ final class Tableau {
         return pivots;
     }
 
-    /** Nonbasic variable q takes over row r. */
+    /** Nonbasic variable q takes over line r. */
     void pivot(int r, int q) {
         double[] pivotRow = t[r];
         double inverse = 1 / pivotRow[q];
@@ -148,7 +172,7 @@ final class Tableau {
         }
         pivotRow[q] = inverse;
         weigh(r, q, inverse);
-        for (int i = 0; i < m; i++) {
+        for (int i = 0; i < lines; i++) {
             if (i != r) {
                 eliminate(t[i], pivotRow, q);
             }
@@ -156,14 +180,17 @@ final class Tableau {
         eliminate(d, pivotRow, q);
         eliminate(trueD, pivotRow, q);
         int leaving = basic[r];
-        basic[r] = nonbasic[q];
+        become(r, nonbasic[q]);
         nonbasic[q] = leaving;
+        if (leaving < n) {
+            lineOf[leaving] = -1;
+        }
         pivots++;
     }
 
     private void weigh(int r, int q, double inverse) {
         double leavingWeight = weight[r];
-        for (int i = 0; i < m; i++) {
+        for (int i = 0; i < lines; i++) {
             double ratio = t[i][q] * inverse;
             if (i != r && ratio != 0) {
                 weight[i] = Math.max(weight[i], ratio * ratio * leavingWeight);
@@ -189,11 +216,17 @@ final class Tableau {
 
     /** The same basis, computed afresh from the rows as given. */
     void rebuild() {
-        boolean[] wanted = new boolean[n + m];
-        for (int k : basic) {
-            wanted[k] = true;
+        boolean[] wanted = new boolean[n + held.length];
+        for (int i = 0; i < lines; i++) {
+            wanted[basic[i]] = true;
         }
+        boolean[] before = held.clone();
         reset();
+        for (int i = 0; i < before.length; i++) {
+            if (before[i]) {
+                takeIn(i);
+            }
+        }
         for (int j = 0; j < n; j++) {
             if (wanted[j]) {
                 int r = rowFor(j, wanted);
@@ -208,7 +241,7 @@ final class Tableau {
     private int rowFor(int j, boolean[] wanted) {
         int best = -1;
         double largest = LEAST_PIVOT;
-        for (int i = 0; i < m; i++) {
+        for (int i = 0; i < lines; i++) {
             if (basic[i] >= n && !wanted[basic[i]] && Math.abs(t[i][j]) > largest) {
                 best = i;
                 largest = Math.abs(t[i][j]);
@@ -226,7 +259,7 @@ final class Tableau {
     void walkOnGivenCosts() {
         for (int j = 0; j < n; j++) {
             double sum = extra(nonbasic[j]);
-            for (int i = 0; i < m; i++) {
+            for (int i = 0; i < lines; i++) {
                 sum += extra(basic[i]) * t[i][j];
             }
             d[j] = trueD[j] + sum;
@@ -239,7 +272,7 @@ final class Tableau {
 
     /** The true costs' row multipliers in this basis. */
     double[] multipliers() {
-        double[] multipliers = new double[m];
+        double[] multipliers = new double[held.length];
         for (int j = 0; j < n; j++) {
             if (nonbasic[j] >= n) {
                 multipliers[nonbasic[j] - n] = trueD[j];
@@ -248,9 +281,9 @@ final class Tableau {
         return multipliers;
     }
 
-    /** The multipliers with which row r of the tableau combines the rows as given. */
+    /** The multipliers with which line r combines the rows as given. */
     double[] multipliersOfRow(int r) {
-        double[] multipliers = new double[m];
+        double[] multipliers = new double[held.length];
         for (int j = 0; j < n; j++) {
             if (nonbasic[j] >= n) {
                 multipliers[nonbasic[j] - n] = -t[r][j];
