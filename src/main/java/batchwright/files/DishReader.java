@@ -49,11 +49,11 @@ final class DishReader {
                 fields.need("reheat", "Enter how to reheat it, with a temperature: 74 C (165 F) inside");
         reheat.ifPresent(this::hasTemperature);
         var partReader = new PartReader(mixes, amounts, problems);
+        List<Yaml.Group> groups =
+                fields.groups("parts", "Enter the parts below parts: each begins with - part: its name");
         List<Part> parts =
-                fields.groups("parts", "Enter the parts below parts: each begins with - part: its name").stream()
-                        .flatMap(part -> partReader.read(part).stream())
-                        .toList();
-        List<Step> steps = steps(fields);
+                groups.stream().flatMap(part -> partReader.read(part).stream()).toList();
+        List<Step> steps = steps(fields, new PartOfStepGrammar(parts, parts.size() == groups.size(), problems));
         List<Staple> staples = fields.texts("staples", "[salt, black pepper]").stream()
                 .map(written -> Staple.of(written.text()))
                 .toList();
@@ -119,8 +119,8 @@ final class DishReader {
         }
     }
 
-    private List<Step> steps(Fields fields) {
-        var reader = new StepReader(problems);
+    private List<Step> steps(Fields fields, PartOfStepGrammar partOfStep) {
+        var reader = new StepReader(partOfStep, problems);
         List<Step> steps = new ArrayList<>();
         int number = 1;
         for (Yaml.Group step : fields.groups("steps", "Enter the steps below steps: each begins with - do: \"...\"")) {

@@ -11,7 +11,7 @@ import java.util.OptionalInt;
 /** One step of a dish's method. */
 final class StepReader {
     private static final List<String> KEYS =
-            List.of("do", "minutes", "hands_on", "uses", "celsius", "shelves", "after", "fills", "day_before");
+            List.of("do", "minutes", "hands_on", "uses", "celsius", "shelves", "after", "fills", "day_before", "part");
     private static final List<String> APPLIANCES = List.of("burner", "oven");
     private static final List<String> DAY_BEFORE = List.of("evening before", "night before", "day before");
     private static final Range MINUTES = Range.of("time", "1", "1440", "minutes", "");
@@ -19,9 +19,11 @@ final class StepReader {
     private static final Range CELSIUS =
             Range.of("oven temperature", "50", "300", "C", "degrees Celsius, not Fahrenheit");
 
+    private final PartOfStepGrammar partOfStep;
     private final Problems problems;
 
-    StepReader(Problems problems) {
+    StepReader(PartOfStepGrammar partOfStep, Problems problems) {
+        this.partOfStep = partOfStep;
         this.problems = problems;
     }
 
@@ -47,6 +49,7 @@ final class StepReader {
         List<Integer> after = new AfterGrammar(problems).read(fields, number);
         boolean fills = fields.yesNo("fills").orElse(false);
         boolean dayBefore = fields.yesNo("day_before").orElse(false);
+        List<String> parts = partOfStep.read(fields);
         text.filter(t -> !dayBefore && !fields.has("day_before")).ifPresent(this::warnOfDayBefore);
         if (problems.errors() > before) {
             return Optional.empty();
@@ -60,7 +63,8 @@ final class StepReader {
                 shelves.orElse(1),
                 after,
                 fills,
-                dayBefore));
+                dayBefore,
+                parts));
     }
 
     /** The word yes or no, or a number of minutes; none when the step's own minutes are not known. */

@@ -16,6 +16,7 @@ import java.util.OptionalInt;
  * @param after numbers of the steps that must be done, the first step being 1; only earlier ones
  * @param fills puts the dish into its containers
  * @param dayBefore done the evening before the cooking day: soaking, thawing, marinating
+ * @param parts names of the dish's parts that it is for: it falls away when no container has any of them; empty when it never does
  */
 public record Step(
         String text,
@@ -26,7 +27,8 @@ public record Step(
         int shelves,
         List<Integer> after,
         boolean fills,
-        boolean dayBefore) {
+        boolean dayBefore,
+        List<String> parts) {
     /** What minutes, pots and trays are meant for: one eater and a working week. A choice; a dish need not say it. */
     public static final int FOR_CONTAINERS = 5;
 
@@ -38,10 +40,25 @@ public record Step(
 
     public Step {
         after = List.copyOf(after);
+        parts = List.copyOf(parts);
         if (handsOnMinutes < 0 || handsOnMinutes > minutes) {
             throw new IllegalArgumentException(
                     "handsOnMinutes (" + handsOnMinutes + ") must be 0 to minutes (" + minutes + ").");
         }
+    }
+
+    /** A step that never falls away. */
+    public Step(
+            String text,
+            int minutes,
+            int handsOnMinutes,
+            Optional<Appliance> appliance,
+            OptionalInt celsius,
+            int shelves,
+            List<Integer> after,
+            boolean fills,
+            boolean dayBefore) {
+        this(text, minutes, handsOnMinutes, appliance, celsius, shelves, after, fills, dayBefore, List.of());
     }
 
     /** Whether it takes the cook's hands all the time. */

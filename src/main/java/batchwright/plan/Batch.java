@@ -3,6 +3,7 @@ package batchwright.plan;
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Part;
+import batchwright.food.Step;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,6 +17,23 @@ public record Batch(Dish dish, List<Fill> fills) {
 
     public int containers() {
         return fills.stream().mapToInt(Fill::containers).sum();
+    }
+
+    /** Whether the step is done: one that is for parts that no container has falls away. */
+    public boolean takes(Step step) {
+        return step.parts().isEmpty() || step.parts().stream().anyMatch(this::has);
+    }
+
+    /** Whether some container has the part of this name. */
+    private boolean has(String part) {
+        return fills.stream()
+                .flatMap(fill -> fill.portions().stream())
+                .anyMatch(portion -> portion.part().name().equals(part) && portion.rawGrams() > 0);
+    }
+
+    /** Parts that no container has. */
+    public List<Part> leftOut() {
+        return dish.parts().stream().filter(part -> !has(part.name())).toList();
     }
 
     /** Raw edible grams of each food in the whole batch, in the order of the recipe; foods of left-out parts are absent. */

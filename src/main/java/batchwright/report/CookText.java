@@ -44,8 +44,8 @@ final class CookText {
     }
 
     /** What to begin the evening before, and how long the steps take. */
-    void work(Dish dish) {
-        var work = Work.of(dish);
+    void work(Batch batch) {
+        var work = Work.of(batch);
         work.dayBefore().forEach(step -> page.paragraph("  ", "    ", "The evening before: " + step));
         page.paragraph("  ", "    ", "Takes " + work.says() + ".");
     }
@@ -58,7 +58,7 @@ final class CookText {
                 "  ",
                 dish.name() + " (" + dish.id() + "): " + Show.count(batch.containers(), "container", "containers"));
         page.paragraph("  ", "  ", keeps(dish));
-        work(dish);
+        work(batch);
         raw(batch);
         batch.fills().forEach(this::fill);
     }

@@ -82,6 +82,7 @@ public final class DishesJson {
             node.put("shelves", step.appliance().equals(Optional.of(Step.Appliance.OVEN)) ? step.shelves() : 0);
             step.after().forEach(node.putArray("after")::add);
             node.put("fills", step.fills());
+            step.parts().forEach(node.putArray("parts")::add);
         });
     }
 

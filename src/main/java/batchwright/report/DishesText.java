@@ -206,10 +206,11 @@ public final class DishesText {
                     .orElse("");
             String heat = step.celsius().isPresent() ? " " + oven(step.celsius().getAsInt()) : "";
             String when = step.dayBefore() ? ", the evening before" : "";
+            String parts = step.parts().isEmpty() ? "" : ", only with " + String.join(" or ", step.parts());
             page.paragraph(
                     "  " + number + ". ",
                     "     ",
-                    step.text() + " (" + step.minutes() + " min" + place + heat + when + ")");
+                    step.text() + " (" + step.minutes() + " min" + place + heat + when + parts + ")");
             number++;
         }
         page.paragraph("  ", "  ", Work.note(Integer.MAX_VALUE));

@@ -45,7 +45,7 @@ public final class FilledDishText {
         cook.fill(fill);
         holds(fill.perContainer());
         page.heading("COOK");
-        cook.work(dish);
+        cook.work(plan.batches().get(0));
         cook.raw(plan.batches().get(0));
         cook.minutesNote();
         page.heading("KEEP");

@@ -2,9 +2,9 @@ package batchwright.report;
 
 import batchwright.food.Dish;
 import batchwright.food.Step;
+import batchwright.plan.Batch;
 import java.util.List;
 import java.util.function.ToIntFunction;
-import java.util.stream.Stream;
 
 /**
  * How much work a dish is, by its steps.
@@ -17,19 +17,25 @@ public record Work(int minutes, int handsOn, List<String> dayBefore) {
     private static final String FOR_SO_MANY =
             "Minutes, pots and trays are meant for about " + Step.FOR_CONTAINERS + " containers of a dish";
 
+    /** Of all its steps. */
     public static Work of(Dish dish) {
+        return of(dish.steps());
+    }
+
+    /** Of the steps that are done: those of parts that no container has fall away. */
+    public static Work of(Batch batch) {
+        return of(batch.dish().steps().stream().filter(batch::takes).toList());
+    }
+
+    private static Work of(List<Step> steps) {
         return new Work(
-                minutes(dish, Step::minutes),
-                minutes(dish, Step::handsOnMinutes),
-                steps(dish, true).map(Step::text).toList());
+                minutes(steps, Step::minutes),
+                minutes(steps, Step::handsOnMinutes),
+                steps.stream().filter(Step::dayBefore).map(Step::text).toList());
     }
 
-    private static Stream<Step> steps(Dish dish, boolean dayBefore) {
-        return dish.steps().stream().filter(step -> step.dayBefore() == dayBefore);
-    }
-
-    private static int minutes(Dish dish, ToIntFunction<Step> which) {
-        return steps(dish, false).mapToInt(which).sum();
+    private static int minutes(List<Step> steps, ToIntFunction<Step> which) {
+        return steps.stream().filter(step -> !step.dayBefore()).mapToInt(which).sum();
     }
 
     /** 132 minutes one step after another, 24 of them hands on */

@@ -14,7 +14,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
 
-/** The tasks of a session: every step of the cooking day, and filling the containers of dishes of which no step does so. */
+/** The tasks of a session: every step of the cooking day that is done, and filling the containers where no step does so. */
 final class Tasks {
     /** To weigh and close one container; common practice, not measured. */
     private static final int FILL_MINUTES = 1;
@@ -28,28 +28,39 @@ final class Tasks {
 
     static List<Task> of(List<Batch> batches, Equipment equipment) {
         var tasks = new Tasks(equipment);
-        batches.forEach(batch -> tasks.add(batch.dish(), batch.containers()));
+        batches.forEach(batch -> tasks.add(batch));
         return tasks.tasks;
     }
 
-    private void add(Dish dish, int containers) {
+    private void add(Batch batch) {
+        Dish dish = batch.dish();
         int first = tasks.size();
-        Map<Integer, Integer> places = new HashMap<>();
+        boolean fills = false;
+        // Of each step so far, by its number: what has ended when it is done.
+        Map<Integer, List<Integer>> ends = new HashMap<>();
         for (int number = 1; number <= dish.steps().size(); number++) {
             Step step = dish.steps().get(number - 1);
-            if (!step.dayBefore()) {
-                places.put(number, tasks.size());
-                tasks.add(task(dish, number, new BatchWork(step, containers), known(step.after(), places)));
+            List<Integer> after = after(step, ends);
+            if (step.dayBefore()) {
+                ends.put(number, List.of());
+            } else if (!batch.takes(step)) {
+                ends.put(number, after); // what waits for it waits for what it waited for
+            } else {
+                ends.put(number, List.of(tasks.size()));
+                tasks.add(task(dish, number, new BatchWork(step, batch.containers()), after));
+                fills |= step.fills();
             }
         }
-        if (dish.steps().stream().noneMatch(Step::fills)) {
-            tasks.add(filling(dish, containers, lastFrom(first)));
+        if (!fills) {
+            tasks.add(filling(dish, batch.containers(), lastFrom(first)));
         }
     }
 
-    private static List<Integer> known(List<Integer> numbers, Map<Integer, Integer> places) {
-        return numbers.stream()
-                .flatMap(number -> Optional.ofNullable(places.get(number)).stream())
+    private static List<Integer> after(Step step, Map<Integer, List<Integer>> ends) {
+        return step.after().stream()
+                .flatMap(number -> ends.getOrDefault(number, List.of()).stream())
+                .distinct()
+                .sorted()
                 .toList();
     }
 

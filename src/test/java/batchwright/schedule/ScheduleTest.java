@@ -3,10 +3,12 @@ package batchwright.schedule;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.food.Dish;
+import batchwright.food.Part;
 import batchwright.food.Step;
 import batchwright.food.Step.Appliance;
 import batchwright.plan.Batch;
 import batchwright.plan.Fill;
+import batchwright.plan.Portion;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -150,6 +152,36 @@ class ScheduleTest {
 
         assertThat(schedule.minutes()).isEqualTo(25);
         assertThat(schedule.steps()).hasSize(2);
+    }
+
+    /** 20 and 30 one after another although what stood between them falls away; then 1 to fill. */
+    @Test
+    void a_step_of_a_part_that_nobody_gets_falls_away() {
+        var toast = new Step(
+                "Toast.", 6, 6, Optional.empty(), OptionalInt.empty(), 1, List.of(1), false, false, List.of("nuts"));
+        var dish = new Dish(
+                "a",
+                "a",
+                Dish.Kind.MAIN,
+                3,
+                true,
+                "",
+                List.of(NUTS),
+                List.of(),
+                List.of(burner(20, 0), toast, burner(30, 0, 2)));
+        Schedule without = Schedule.of(List.of(new Batch(dish, List.of(nuts(0)))));
+        Schedule with = Schedule.of(List.of(new Batch(dish, List.of(nuts(0), nuts(10)))));
+
+        assertThat(without.steps()).extracting(PlacedStep::number).doesNotContain(OptionalInt.of(2));
+        assertThat(of(without, "a", 3).start()).isEqualTo(20);
+        assertThat(without.minutes()).isEqualTo(51);
+        assertThat(with.minutes()).isEqualTo(20 + 6 + 30 + 2);
+    }
+
+    private static final Part NUTS = new Part("nuts", true, 5, false, 10, 20, List.of());
+
+    private static Fill nuts(int rawGrams) {
+        return new Fill(Optional.empty(), 1, List.of(new Portion(NUTS, rawGrams)));
     }
 
     @Test

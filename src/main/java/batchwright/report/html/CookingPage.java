@@ -45,7 +45,7 @@ final class CookingPage {
 
     private void evening(Html html) {
         List<Batch> early = page.plan().batches().stream()
-                .filter(b -> !Work.of(b.dish()).dayBefore().isEmpty())
+                .filter(b -> !Work.of(b).dayBefore().isEmpty())
                 .toList();
         if (early.isEmpty()) {
             return;
@@ -54,7 +54,7 @@ final class CookingPage {
                 .element("h3", "The evening before")
                 .open("ul", "class", "ticks")
                 .line();
-        early.forEach(batch -> Work.of(batch.dish()).dayBefore().forEach(step -> {
+        early.forEach(batch -> Work.of(batch).dayBefore().forEach(step -> {
             html.open("li").open("label").empty("input", "type", "checkbox");
             html.open("span", "class", "what")
                     .text(step + " ")
@@ -83,19 +83,13 @@ final class CookingPage {
         raw(html, batch);
         batch.fills().forEach(fill -> portion(fill).write(html));
         html.close().line();
-        steps(html, dish);
+        steps(html, batch);
         html.close().close().line();
     }
 
     /** Parts that nobody gets: their steps fall away. */
     private static String leftOut(Batch batch) {
-        List<String> names = batch.dish().parts().stream()
-                .filter(part -> batch.fills().stream()
-                        .flatMap(fill -> fill.portions().stream())
-                        .filter(portion -> portion.part().equals(part))
-                        .allMatch(portion -> portion.rawGrams() == 0))
-                .map(Part::name)
-                .toList();
+        List<String> names = batch.leftOut().stream().map(Part::name).toList();
         return names.isEmpty() ? "" : " Not for this plan: " + String.join(", ", names) + ".";
     }
 
@@ -141,14 +135,21 @@ final class CookingPage {
         return grams.compareTo(BigDecimal.TEN) < 0 ? Show.oneDecimal(grams) : Show.whole(grams);
     }
 
-    private static void steps(Html html, Dish dish) {
+    /** Numbered as in the dish, so that the order of work can name them; what falls away and the evening before leave a gap. */
+    private static void steps(Html html, Batch batch) {
         html.open("div").element("h4", "Do").open("ol", "class", "steps").line();
-        dish.steps().stream().filter(s -> !s.dayBefore()).forEach(step -> {
-            html.open("li").text(step.text() + " ");
-            html.element("small", minutes(step)).close().line();
-        });
+        List<Step> steps = batch.dish().steps();
+        for (int i = 0; i < steps.size(); i++) {
+            Step step = steps.get(i);
+            if (!step.dayBefore() && batch.takes(step)) {
+                html.open("li", "value", Integer.toString(i + 1)).text(step.text() + " ");
+                html.element("small", minutes(step)).close().line();
+            }
+        }
         html.close().line();
-        CoreTemperatures.of(dish.foods()).says().ifPresent(says -> html.element("p", says, "class", "hot"));
+        CoreTemperatures.of(batch.ingredients().keySet())
+                .says()
+                .ifPresent(says -> html.element("p", says, "class", "hot"));
         html.close().line();
     }
 
@@ -161,7 +162,12 @@ final class CookingPage {
                 })
                 .orElse("");
         String hot = step.celsius().isPresent() ? " " + step.celsius().getAsInt() + " °C" : "";
-        return step.minutes() + " min" + uses + hot + (step.handsOn() ? ", hands on" : "");
+        return step.minutes() + " min" + uses + hot + hands(step);
+    }
+
+    private static String hands(Step step) {
+        String first = step.handsOnMinutes() == 0 ? "" : ", the first " + step.handsOnMinutes() + " hands on";
+        return step.handsOn() ? ", hands on" : first;
     }
 
     /** Cooked weights of all containers are sums of what is printed for one. */
