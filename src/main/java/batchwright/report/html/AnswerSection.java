@@ -6,7 +6,9 @@ import batchwright.plan.EaterDays;
 import batchwright.plan.Proof;
 import batchwright.quantity.Money;
 import batchwright.report.PlanAnswer;
+import batchwright.report.ScheduleWords;
 import batchwright.report.Show;
+import batchwright.report.Work;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -38,6 +40,11 @@ final class AnswerSection {
                 "To cook",
                 Show.count(page.plan().batches().size(), "dish", "dishes"),
                 Show.count(page.containers(), "container", "containers"));
+        tile(
+                html,
+                "Time to cook",
+                "About " + ScheduleWords.duration(page.schedule().minutes()),
+                work());
         html.close().line();
         page.plan().eaters().forEach(eater -> eater(html, eater));
         html.open("p", "class", "note")
@@ -52,6 +59,13 @@ final class AnswerSection {
             html.element("a", link[1], "href", "#" + link[0]);
         }
         html.close().close().line();
+    }
+
+    private String work() {
+        boolean early = page.plan().batches().stream()
+                .anyMatch(b -> !Work.of(b).dayBefore().isEmpty());
+        return ScheduleWords.duration(page.schedule().handsOnMinutes()) + " of it hands on"
+                + (early ? "; something to do the evening before" : "");
     }
 
     private boolean planned() {

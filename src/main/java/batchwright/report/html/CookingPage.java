@@ -30,6 +30,7 @@ final class CookingPage {
                 Show.count(page.plan().batches().size(), "dish", "dishes") + ", "
                         + Show.count(page.containers(), "container", "containers") + ".");
         evening(html);
+        new TimeLine(page.plan(), page.schedule()).write(html);
         page.plan().batches().forEach(batch -> dish(html, batch));
         int most =
                 page.plan().batches().stream().mapToInt(Batch::containers).max().orElse(0);

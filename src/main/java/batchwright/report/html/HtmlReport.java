@@ -25,7 +25,7 @@ public final class HtmlReport {
         html.open("body").line();
         answer.plan()
                 .ifPresentOrElse(
-                        plan -> pages(html, new PlanPage(answer, plan, style)),
+                        plan -> pages(html, PlanPage.of(answer, plan, style)),
                         () -> new NoPlanPage(answer).write(html));
         html.close().close().line();
         return "<!DOCTYPE html>\n" + html;

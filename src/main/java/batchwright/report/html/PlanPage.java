@@ -4,10 +4,15 @@ import batchwright.plan.Batch;
 import batchwright.plan.Plan;
 import batchwright.report.PlanAnswer;
 import batchwright.report.Show;
+import batchwright.schedule.Schedule;
 import java.util.stream.Collectors;
 
 /** What every page needs of a plan that was found. */
-record PlanPage(PlanAnswer answer, Plan plan, ReportStyle style) {
+record PlanPage(PlanAnswer answer, Plan plan, ReportStyle style, Schedule schedule) {
+    static PlanPage of(PlanAnswer answer, Plan plan, ReportStyle style) {
+        return new PlanPage(answer, plan, style, Schedule.of(plan.batches()));
+    }
+
     String currency() {
         return answer.kitchen().currency();
     }

@@ -7,7 +7,9 @@ import batchwright.food.Nutrient;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
 import batchwright.report.PlanAnswer;
+import batchwright.report.ScheduleWords;
 import batchwright.report.Show;
+import batchwright.schedule.Schedule;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -89,7 +91,12 @@ class HtmlReportTest {
         assertThat(top.replaceAll("\\s+", " "))
                 .contains("2 days for Desk worker, cutting and Parent, holding")
                 .contains(plan.cost() + " USD", "under the budget of 90.00", "Proven cheapest")
-                .contains("kcal a day (target", "g protein (at least");
+                .contains("kcal a day (target", "g protein (at least")
+                .contains(
+                        "About "
+                                + ScheduleWords.duration(
+                                        Schedule.of(plan.batches()).minutes()),
+                        "of it hands on");
     }
 
     /** Read back from the tables: every column of things adds up to its total, and the total is the audited one, rounded. */
@@ -161,6 +168,26 @@ class HtmlReportTest {
         assertThat(hidden.needs().get(0).hidesFigures()).isTrue();
         assertThat(body).contains("A caution stops it.");
         assertThat(body).doesNotContainPattern("kcal|\\bkg\\b|protein|\\d{3,}");
+    }
+
+    /** The evening before and what falls away have numbers too, so those of the cooking page are not 1, 2, 3. */
+    @Test
+    void steps_have_the_numbers_that_the_order_of_work_names(@TempDir Path files) {
+        new WriteStarterFiles().into(files);
+        PlanAnswer tagine =
+                Reports.plan(files, List.of("lifter-gaining"), List.of("chickpea_tagine", "turkey_chili"), 2);
+        Schedule schedule = Schedule.of(tagine.plan().orElseThrow().batches());
+        List<Integer> numbers = Pattern.compile("<li value=\"(\\d+)\">")
+                .matcher(report(tagine))
+                .results()
+                .map(m -> Integer.valueOf(m.group(1)))
+                .toList();
+
+        assertThat(numbers).startsWith(2).hasSizeGreaterThan(6);
+        assertThat(numbers)
+                .containsExactlyInAnyOrderElementsOf(schedule.steps().stream()
+                        .flatMap(s -> s.number().stream().boxed())
+                        .toList());
     }
 
     @Test

@@ -197,6 +197,37 @@ class ReportInBrowserTest {
         });
     }
 
+    /** Bars on the screen, turned back into minutes by the first and last time of the axis, against the rows of the table. */
+    @Test
+    void bars_of_the_time_line_start_and_end_as_the_table_says() throws IOException {
+        Map<?, ?> read = (Map<?, ?>) open(answer, PHONE, false).run("""
+                const svg = document.querySelector('figure.timeline svg');
+                const minutes = t => { const [h, m] = t.split(':').map(Number); return 60 * h + m; };
+                const times = [...svg.querySelectorAll('text')].filter(t => /^\\d+:\\d\\d$/.test(t.textContent));
+                const first = times[0], last = svg.querySelector('text.value');
+                const at = t => t.y.baseVal[0].value;
+                const unit = minutes(last.textContent) / (at(last) - at(first));
+                const from = r => Math.round((r.y.baseVal.value - at(first) + 4) * unit);
+                const span = r => from(r) + '-' + (from(r) + Math.round(r.height.baseVal.value * unit));
+                const rows = [...document.querySelectorAll('.work table tr.row')].map(r => [...r.children].map(c => c.textContent))
+                  .filter(c => c[1] !== '').map(c => ({tag: c[1], at: minutes(c[0]), done: minutes(c[4]), on: c[5],
+                    hands: c[3] === '–' ? minutes(c[0]) : minutes(c[3])}));
+                const places = row => row.on ? row.on.split('+').length : row.done > row.hands ? 1 : 0;
+                return {
+                  hands: [...svg.querySelectorAll('rect.hands')].map(span).sort(),
+                  handsRows: rows.filter(r => r.hands > r.at).map(r => r.at + '-' + r.hands).sort(),
+                  bars: [...svg.querySelectorAll('rect.part:not(.hands)')].map(r => r.nextElementSibling.textContent + ' ' + span(r)).sort(),
+                  barRows: rows.flatMap(r => Array(places(r)).fill(r.tag + ' ' + r.at + '-' + r.done)).sort(),
+                  named: [...svg.querySelectorAll('text.tag')].map(t => t.textContent),
+                  rows: rows.map(r => r.tag)}""");
+
+        assertThat(strings(read.get("handsRows"))).hasSizeGreaterThan(8);
+        assertThat(strings(read.get("hands"))).isEqualTo(strings(read.get("handsRows")));
+        assertThat(strings(read.get("barRows"))).hasSizeGreaterThan(6);
+        assertThat(strings(read.get("bars"))).isEqualTo(strings(read.get("barRows")));
+        assertThat(strings(read.get("named"))).isEqualTo(strings(read.get("rows")));
+    }
+
     /** Bars of cost are as long as their money. */
     @Test
     void bars_of_cost_are_in_proportion() throws IOException {
