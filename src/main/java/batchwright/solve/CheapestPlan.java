@@ -39,7 +39,7 @@ final class CheapestPlan {
         var good = overSets(request, Depth.EVERY_DAY_ALIKE, haste, Optional.empty())
                 .found();
         int most = Math.min(request.mostDishes(), request.kitchen().dishes().size());
-        if (most > 1 && !effort.mustStop()) {
+        if (most > 1 && !effort.now()) {
             good = overSets(request.withMostDishes(most - 1), Depth.THOROUGH, spending(STEPS_WITH_ONE_LESS), good)
                     .found();
             sets.callUp();
@@ -58,7 +58,7 @@ final class CheapestPlan {
         TotalsDraft draft = aim.complete(TotalsDraft.choosingDishes(asked, new Menu(asked)));
         var choice = new DishChoice(draft, sets, depth, spend);
         double cutoff = toBeat.map(Found::cost).orElse(Double.POSITIVE_INFINITY);
-        var search = new BranchAndBound<>(draft.model(), choice, cutoff, spend::mustStop);
+        var search = new BranchAndBound<>(draft.model(), choice, cutoff, spend);
         choice.know(search::leastOpenBound);
         toBeat.map(Found::solution).ifPresent(search::startWith);
         var result = search.search();

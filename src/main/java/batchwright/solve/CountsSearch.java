@@ -132,7 +132,7 @@ final class CountsSearch {
         }
         while (!open.isEmpty()) {
             double below = Math.min(cutoff, found.map(Found::cost).orElse(cutoff));
-            if (below <= bound + HALF_A_CENT || stepsLeft <= 0 || effort.mustStop()) {
+            if (below <= bound + HALF_A_CENT || stepsLeft <= 0 || effort.now()) {
                 return;
             }
             LayoutSearch search = Collections.min(open, Comparator.comparingDouble(LayoutSearch::bound));

@@ -60,6 +60,6 @@ final class DishSetSearch {
     private BranchAndBound<DaysSolution> begin() {
         TotalsDraft draft = totals.get();
         var dayByDay = new DayByDay(draft, aim, effort, Depth.THOROUGH);
-        return BranchAndBound.withCuts(draft.model(), dayByDay, Double.POSITIVE_INFINITY, effort::mustStop);
+        return BranchAndBound.withCuts(draft.model(), dayByDay, Double.POSITIVE_INFINITY, effort);
     }
 }

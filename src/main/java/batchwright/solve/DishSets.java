@@ -46,7 +46,7 @@ final class DishSets {
         TotalsDraft totals = aim.complete(TotalsDraft.everyDayAlike(request, menu));
         Effort little = effort.limited(HASTY_STEPS);
         var dayByDay = new DayByDay(totals, aim, little, Depth.EVERY_DAY_ALIKE);
-        var result = new BranchAndBound<>(totals.model(), dayByDay, cutoff, little::mustStop).search();
+        var result = new BranchAndBound<>(totals.model(), dayByDay, cutoff, little).search();
         effort.count(result);
         result.found().ifPresent(found -> effort.found(found.cost()));
         return result.found();

@@ -2,12 +2,14 @@ package batchwright.solve;
 
 import batchwright.plan.Watch;
 import batchwright.solve.mip.SearchResult;
+import batchwright.solve.mip.Stop;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
 
 /** What a search has spent, over all its levels, when it must stop, and what it had to leave out. */
-final class Effort {
+final class Effort implements Stop {
     private final BooleanSupplier stop;
+    private final BooleanSupplier urgent;
     private final AtomicLong nodes;
     private final double[] leastLeftOut;
     private final Told told;
@@ -22,7 +24,12 @@ final class Effort {
     }
 
     private Effort(BooleanSupplier stop, AtomicLong nodes, double[] leastLeftOut, Told told) {
+        this(stop, stop, nodes, leastLeftOut, told);
+    }
+
+    private Effort(BooleanSupplier stop, BooleanSupplier urgent, AtomicLong nodes, double[] leastLeftOut, Told told) {
         this.stop = stop;
+        this.urgent = urgent;
         this.nodes = nodes;
         this.leastLeftOut = leastLeftOut;
         this.told = told;
@@ -40,22 +47,28 @@ final class Effort {
 
     /** A part of this search that stops for a reason of its own, too, and can go on later. */
     Effort until(BooleanSupplier also) {
-        return new Effort(() -> also.getAsBoolean() || mustStop(), nodes, leastLeftOut, told);
+        return new Effort(() -> also.getAsBoolean() || now(), urgent, nodes, leastLeftOut, told);
     }
 
     /** A side search that stops for a reason of its own, too. What it leaves out and proves does not matter for the whole. */
     Effort side(BooleanSupplier also) {
-        return new Effort(() -> also.getAsBoolean() || mustStop(), nodes, nothingLeftOut(), told.ofPlansOnly());
+        return new Effort(() -> also.getAsBoolean() || now(), urgent, nodes, nothingLeftOut(), told.ofPlansOnly());
     }
 
     /** A side search of just so many steps, whatever the clock says: its outcome depends on the files alone. */
     Effort steps(long steps) {
         long[] left = {steps};
-        return new Effort(() -> left[0]-- <= 0, nodes, nothingLeftOut(), told.ofPlansOnly());
+        return new Effort(() -> left[0]-- <= 0, () -> false, nodes, nothingLeftOut(), told.ofPlansOnly());
     }
 
-    boolean mustStop() {
+    @Override
+    public boolean now() {
         return stop.getAsBoolean();
+    }
+
+    @Override
+    public boolean atOnce() {
+        return urgent.getAsBoolean();
     }
 
     /** Tells whoever watches of a whole plan [cents]. */

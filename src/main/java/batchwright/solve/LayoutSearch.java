@@ -108,8 +108,7 @@ final class LayoutSearch {
 
         Run(DaysDraft draft, double cutoff) {
             this.dealing = new Dealing(draft);
-            this.search = BranchAndBound.withCuts(
-                    draft.model(), dealing, cutoff, () -> dealing.failedEnough() || effort.mustStop());
+            this.search = BranchAndBound.withCuts(draft.model(), dealing, cutoff, effort.or(dealing::failedEnough));
         }
 
         Look goOn(double cutoff) {
@@ -133,8 +132,7 @@ final class LayoutSearch {
     private Optional<DaysSolution> withPacks(DaysDraft draft, List<Integer> packs) {
         return maker.withPacks(draft.layout().singly(), packs).flatMap(single -> {
             Effort little = effort.limited(STEPS_WITH_PACKS);
-            var result = new BranchAndBound<>(
-                            single.model(), new Dealing(single), Double.POSITIVE_INFINITY, little::mustStop)
+            var result = new BranchAndBound<>(single.model(), new Dealing(single), Double.POSITIVE_INFINITY, little)
                     .search();
             effort.count(result);
             return result.best();

@@ -7,10 +7,10 @@ import batchwright.plan.Plan;
 import batchwright.plan.Proof;
 import batchwright.quantity.Money;
 import batchwright.solve.mip.SearchResult;
+import batchwright.solve.mip.Stop;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
 
 /**
  * Finds the cheapest containers and proves it ({@link FillModel}), then the best of those that cost the same ({@link BestFill}).
@@ -21,8 +21,7 @@ public final class DishSolver implements DishPlanner {
     @Override
     public DishAnswer fill(DishRequest request) {
         long start = System.nanoTime();
-        BooleanSupplier stop =
-                () -> System.nanoTime() - start > request.patience().toNanos();
+        Stop stop = () -> System.nanoTime() - start > request.patience().toNanos();
         DishRequest unlimited = request.withBudget(Optional.empty());
         var model = new FillModel(unlimited);
         SearchResult<double[]> result = model.cheapest(stop);

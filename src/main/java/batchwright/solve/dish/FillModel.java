@@ -10,11 +10,11 @@ import batchwright.solve.mip.Column;
 import batchwright.solve.mip.Expression;
 import batchwright.solve.mip.MipModel;
 import batchwright.solve.mip.SearchResult;
+import batchwright.solve.mip.Stop;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.function.BooleanSupplier;
 
 /**
  * All containers that are as asked, as a model: columns are the steps of each part in one container, whether an optional part
@@ -117,22 +117,22 @@ final class FillModel {
         });
     }
 
-    SearchResult<double[]> cheapest(BooleanSupplier stop) {
+    SearchResult<double[]> cheapest(Stop stop) {
         model.minimise(cost, 1);
         return search(stop);
     }
 
-    SearchResult<double[]> least(Nutrient nutrient, BooleanSupplier stop) {
+    SearchResult<double[]> least(Nutrient nutrient, Stop stop) {
         model.minimise(holds(nutrient), 0);
         return search(stop);
     }
 
-    SearchResult<double[]> most(Nutrient nutrient, BooleanSupplier stop) {
+    SearchResult<double[]> most(Nutrient nutrient, Stop stop) {
         model.minimise(new Expression().plus(holds(nutrient), -1), 0);
         return search(stop);
     }
 
-    private SearchResult<double[]> search(BooleanSupplier stop) {
+    private SearchResult<double[]> search(Stop stop) {
         return BranchAndBound.plain(model, INF, stop).search();
     }
 

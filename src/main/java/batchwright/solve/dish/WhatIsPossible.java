@@ -11,6 +11,7 @@ import batchwright.plan.EnergyBand;
 import batchwright.plan.Portion;
 import batchwright.quantity.Money;
 import batchwright.solve.mip.SearchResult;
+import batchwright.solve.mip.Stop;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -18,7 +19,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -38,9 +38,9 @@ final class WhatIsPossible {
     private static final BigDecimal FAR = BigDecimal.valueOf(1_000_000);
 
     private final DishRequest asked;
-    private final BooleanSupplier stop;
+    private final Stop stop;
 
-    WhatIsPossible(DishRequest asked, BooleanSupplier stop) {
+    WhatIsPossible(DishRequest asked, Stop stop) {
         this.asked = asked;
         this.stop = stop;
     }

@@ -1,12 +1,10 @@
 package batchwright.solve.mip;
 
+import batchwright.solve.mip.OpenNodes.Node;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.PriorityQueue;
-import java.util.function.BooleanSupplier;
-import java.util.stream.Stream;
 
 /**
  * Exact, deterministic branch and bound. Dives first (an early plan), then takes the open node with the least bound. Which
@@ -31,9 +29,8 @@ public final class BranchAndBound<S> {
     private final PseudoCosts pseudoCosts;
     private final boolean[] mayRise;
     private final Completion<S> completion;
-    private final BooleanSupplier stop;
-    private final PriorityQueue<Node> open = new PriorityQueue<>(LEAST_BOUND_FIRST);
-    private final PriorityQueue<Waiting> waiting = new PriorityQueue<>(SOONEST_FIRST);
+    private final Stop stop;
+    private final OpenNodes open;
 
     private double cutoff;
     private Optional<S> best = Optional.empty();
@@ -41,28 +38,16 @@ public final class BranchAndBound<S> {
     private long expanded;
     private long ids;
 
-    private static final Comparator<Node> LEAST_BOUND_FIRST = Comparator.comparingDouble(Node::bound)
-            .thenComparing(Comparator.comparingLong(Node::id).reversed());
-
-    private record Node(double[] lower, double[] upper, double bound, long id) {}
-
-    private static final Comparator<Waiting> SOONEST_FIRST =
-            Comparator.comparingLong(Waiting::due).thenComparingLong(w -> w.node.id);
-
-    /** A node that is worth a look only later. */
-    private record Waiting(Node node, long due) {}
-
     /**
      * @param completion makes a solution of a point whose whole columns are whole
      * @param cutoff only solutions that cost less than this are wanted
-     * @param stop asked at each node but the first whether to give up: even a search that must stop at once has a bound
+     * @param stop asked at each node but the first: even a search that must stop at once has a bound
      */
-    public BranchAndBound(MipModel model, Completion<S> completion, double cutoff, BooleanSupplier stop) {
+    public BranchAndBound(MipModel model, Completion<S> completion, double cutoff, Stop stop) {
         this(model, new DualSimplex(model), completion, cutoff, stop);
     }
 
-    private BranchAndBound(
-            MipModel model, Relaxation relaxation, Completion<S> completion, double cutoff, BooleanSupplier stop) {
+    private BranchAndBound(MipModel model, Relaxation relaxation, Completion<S> completion, double cutoff, Stop stop) {
         this.model = model;
         this.relaxation = relaxation;
         this.propagation = new Propagation(model);
@@ -71,17 +56,17 @@ public final class BranchAndBound<S> {
         this.completion = completion;
         this.cutoff = cutoff;
         this.stop = stop;
+        this.open = new OpenNodes(completion, this::now);
     }
 
     /** As the constructor, with the relaxation strengthened by cuts: worth it where many nodes are to be expected. */
-    public static <S> BranchAndBound<S> withCuts(
-            MipModel model, Completion<S> completion, double cutoff, BooleanSupplier stop) {
-        var strengthened = RootCuts.strengthen(model);
+    public static <S> BranchAndBound<S> withCuts(MipModel model, Completion<S> completion, double cutoff, Stop stop) {
+        var strengthened = RootCuts.strengthen(model, stop);
         return new BranchAndBound<>(strengthened.model(), strengthened.relaxation(), completion, cutoff, stop);
     }
 
     /** For a model that says everything: a solution is the vector of column values, whole columns rounded. */
-    public static BranchAndBound<double[]> plain(MipModel model, double cutoff, BooleanSupplier stop) {
+    public static BranchAndBound<double[]> plain(MipModel model, double cutoff, Stop stop) {
         return new BranchAndBound<>(model, new PlainCompletion(model), cutoff, stop);
     }
 
@@ -106,24 +91,24 @@ public final class BranchAndBound<S> {
         Optional<Node> current = Optional.empty();
         while (true) {
             if (current.isEmpty()) {
-                current = next();
+                current = open.next(node -> closed(node.bound()));
                 if (current.isEmpty()) {
                     return result(SearchResult.State.DONE, cutoff);
                 }
             }
             Node node = current.get();
-            if (nodes > 0 && stop.getAsBoolean()) {
+            if (nodes > 0 && stop.now()) {
                 open.add(node);
-                double least = leastOpenBound();
+                double least = open.leastBound();
                 return result(SearchResult.State.STOPPED, Math.min(roundedUp(least), cutoff));
             }
-            Relaxation.Status status = relax(node.lower, node.upper);
+            Relaxation.Status status = relax(node.lower(), node.upper());
             if (status == Relaxation.Status.UNBOUNDED) {
                 return result(SearchResult.State.UNBOUNDED, Double.NEGATIVE_INFINITY);
             }
             current = status == Relaxation.Status.INFEASIBLE
                     ? Optional.empty()
-                    : expand(node).filter(child -> isReady(child, now()));
+                    : expand(node).filter(open::isReady);
         }
     }
 
@@ -139,46 +124,9 @@ public final class BranchAndBound<S> {
         return nodes + completion.spent();
     }
 
-    /**
-     * Of the open nodes that are worth a look now the one with the least bound; when all have to wait, the one that is soonest; none
-     * when all are closed.
-     */
-    private Optional<Node> next() {
-        while (true) {
-            while (!waiting.isEmpty() && waiting.element().due <= now()) {
-                open.add(waiting.remove().node);
-            }
-            long enough = now();
-            if (open.isEmpty()) {
-                if (waiting.isEmpty()) {
-                    return Optional.empty();
-                }
-                Waiting soonest = waiting.remove();
-                enough = soonest.due;
-                open.add(soonest.node);
-            }
-            Node node = open.remove();
-            if (!closed(node.bound) && isReady(node, enough)) {
-                return Optional.of(node);
-            }
-        }
-    }
-
-    /** Whether a node is worth a look by then; else it waits, or is dropped when all that it holds was seen. */
-    private boolean isReady(Node node, long then) {
-        long due = completion.due(node.lower, node.upper);
-        if (due > then && due < Completion.NEVER) {
-            waiting.add(new Waiting(node, due));
-        }
-        return due <= then;
-    }
-
     /** No solution in the open nodes costs less than this; the node that is being looked at is not among them. */
     public double leastOpenBound() {
-        return Stream.concat(open.stream(), waiting.stream().map(Waiting::node))
-                .mapToDouble(Node::bound)
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
+        return open.leastBound();
     }
 
     /**
@@ -186,12 +134,12 @@ public final class BranchAndBound<S> {
      * that break nothing when raised (more packs than needed, say).
      */
     private void dive(Node node, double[] start) {
-        double[] lower = node.lower.clone();
-        double[] upper = node.upper.clone();
+        double[] lower = node.lower().clone();
+        double[] upper = node.upper().clone();
         double[] x = start;
         int next = nearestToWhole(x);
         while (next >= 0) {
-            if (!fix(next, Math.rint(x[next]), x[next], lower, upper)) {
+            if (stop.atOnce() || !fix(next, Math.rint(x[next]), x[next], lower, upper)) {
                 return;
             }
             x = relaxation.values();
@@ -262,7 +210,7 @@ public final class BranchAndBound<S> {
     /** Cuts off, completes or branches; the child to dive into, if any. */
     private Optional<Node> expand(Node node) {
         while (true) {
-            double bound = Math.max(roundedUp(relaxation.cost()), node.bound);
+            double bound = Math.max(roundedUp(relaxation.cost()), node.bound());
             if (closed(bound)) {
                 return Optional.empty();
             }
@@ -278,8 +226,8 @@ public final class BranchAndBound<S> {
             }
             Branching branching = choose(node, x, cost, fractional);
             if (branching.tightened >= 0) {
-                if (!propagation.from(branching.tightened, node.lower, node.upper)
-                        || relax(node.lower, node.upper) != Relaxation.Status.OPTIMAL) {
+                if (!propagation.from(branching.tightened, node.lower(), node.upper())
+                        || relax(node.lower(), node.upper()) != Relaxation.Status.OPTIMAL) {
                     return Optional.empty();
                 }
                 continue;
@@ -290,7 +238,7 @@ public final class BranchAndBound<S> {
 
     private Optional<Node> complete(Node node, double bound, double[] x) {
         Completion.Verdict<S> verdict =
-                completion.complete(new Completion.Point(x, node.lower, node.upper, bound, now()), cutoff);
+                completion.complete(new Completion.Point(x, node.lower(), node.upper(), bound, now()), cutoff);
         verdict.found().ifPresent(this::take);
         if (!closed(bound)) {
             verdict.parts().forEach(part -> part(node, bound, part).ifPresent(child -> open.add(child)));
@@ -299,8 +247,8 @@ public final class BranchAndBound<S> {
     }
 
     private Optional<Node> part(Node parent, double bound, Completion.Part part) {
-        double[] lows = parent.lower.clone();
-        double[] ups = parent.upper.clone();
+        double[] lows = parent.lower().clone();
+        double[] ups = parent.upper().clone();
         for (Completion.Confined c : part.columns()) {
             int j = c.column().index();
             lows[j] = Math.max(lows[j], c.lower());
@@ -330,15 +278,15 @@ public final class BranchAndBound<S> {
         for (int j : ranked) {
             double fraction = x[j] - Math.floor(x[j]);
             double score = pseudoCosts.score(j, fraction);
-            if (pseudoCosts.seen(j) < RELIABLE && trials < MOST_TRIALS) {
+            if (pseudoCosts.seen(j) < RELIABLE && trials < MOST_TRIALS && !stop.atOnce()) {
                 trials++;
                 double down = trial(node, j, x[j], cost, false);
                 double up = trial(node, j, x[j], cost, true);
                 if (Double.isInfinite(down) || Double.isInfinite(up)) {
                     if (Double.isInfinite(down)) {
-                        node.lower[j] = Math.floor(x[j]) + 1;
+                        node.lower()[j] = Math.floor(x[j]) + 1;
                     } else {
-                        node.upper[j] = Math.floor(x[j]);
+                        node.upper()[j] = Math.floor(x[j]);
                     }
                     return new Branching(-1, j);
                 }
@@ -354,8 +302,8 @@ public final class BranchAndBound<S> {
 
     /** By how much the bound rises on one side of a column; infinite when nothing of use is left there. */
     private double trial(Node node, int j, double value, double cost, boolean up) {
-        double[] lower = node.lower.clone();
-        double[] upper = node.upper.clone();
+        double[] lower = node.lower().clone();
+        double[] upper = node.upper().clone();
         if (up) {
             lower[j] = Math.floor(value) + 1;
         } else {
@@ -375,16 +323,16 @@ public final class BranchAndBound<S> {
 
     private Optional<Node> branch(Node node, double bound, int column, double value) {
         double down = Math.floor(value);
-        Optional<Node> below = child(node, bound, column, node.lower[column], down);
-        Optional<Node> above = child(node, bound, column, down + 1, node.upper[column]);
+        Optional<Node> below = child(node, bound, column, node.lower()[column], down);
+        Optional<Node> above = child(node, bound, column, down + 1, node.upper()[column]);
         boolean upFirst = value - down > 0.5;
         (upFirst ? below : above).ifPresent(open::add);
         return upFirst ? above : below;
     }
 
     private Optional<Node> child(Node parent, double bound, int column, double lower, double upper) {
-        double[] lows = parent.lower.clone();
-        double[] ups = parent.upper.clone();
+        double[] lows = parent.lower().clone();
+        double[] ups = parent.upper().clone();
         lows[column] = lower;
         ups[column] = upper;
         return propagation.from(column, lows, ups) ? Optional.of(new Node(lows, ups, bound, ids++)) : Optional.empty();
@@ -399,12 +347,12 @@ public final class BranchAndBound<S> {
         double[] reduced = relaxation.reducedCosts();
         for (Column c : model.columns()) {
             int j = c.index();
-            if (c.whole() && node.lower[j] < node.upper[j] && Math.abs(reduced[j]) > 1e-9) {
+            if (c.whole() && node.lower()[j] < node.upper()[j] && Math.abs(reduced[j]) > 1e-9) {
                 double steps = Math.floor(room / Math.abs(reduced[j]) + WHOLE);
                 if (reduced[j] > 0) {
-                    node.upper[j] = Math.min(node.upper[j], node.lower[j] + steps);
+                    node.upper()[j] = Math.min(node.upper()[j], node.lower()[j] + steps);
                 } else {
-                    node.lower[j] = Math.max(node.lower[j], node.upper[j] - steps);
+                    node.lower()[j] = Math.max(node.lower()[j], node.upper()[j] - steps);
                 }
             }
         }

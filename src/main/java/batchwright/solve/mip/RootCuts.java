@@ -39,20 +39,20 @@ final class RootCuts {
      */
     record Strengthened(MipModel model, DualSimplex relaxation) {}
 
-    static Strengthened strengthen(MipModel model) {
+    static Strengthened strengthen(MipModel model, Stop stop) {
         var cuts = new RootCuts(model);
         var relaxation = new DualSimplex(model);
         return new Propagation(model).all(cuts.lower, cuts.upper)
-                ? cuts.strengthened(relaxation)
+                ? cuts.strengthened(relaxation, stop)
                 : new Strengthened(model, relaxation);
     }
 
-    private Strengthened strengthened(DualSimplex start) {
+    private Strengthened strengthened(DualSimplex start, Stop stop) {
         DualSimplex relaxation = start;
         MipModel model = given;
         double last = Double.NEGATIVE_INFINITY;
         for (int round = 0;
-                round < MOST_ROUNDS && relaxation.solve(lower, upper) == Relaxation.Status.OPTIMAL;
+                round < MOST_ROUNDS && !stop.atOnce() && relaxation.solve(lower, upper) == Relaxation.Status.OPTIMAL;
                 round++) {
             double bound = relaxation.cost();
             if (bound < last + LEAST_GAIN * Math.max(1, Math.abs(last))) {

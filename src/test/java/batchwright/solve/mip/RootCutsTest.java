@@ -50,7 +50,7 @@ class RootCutsTest {
         int strengthened = 0;
         for (int k = 0; k < MODELS_A_SEED; k++) {
             MipModel given = random(random);
-            MipModel cut = RootCuts.strengthen(given).model();
+            MipModel cut = RootCuts.strengthen(given, () -> false).model();
             if (cut.rowCount() > given.rowCount()) {
                 strengthened++;
             }
@@ -86,7 +86,7 @@ class RootCutsTest {
         Column y = model.column("y", 0, 5, true, 0);
         model.atLeast("enough", new Expression().plus(x, 3).plus(y, 2), 6.5);
         model.minimise(new Expression().plus(x, 1).plus(y, 1), 0);
-        var strengthened = RootCuts.strengthen(model);
+        var strengthened = RootCuts.strengthen(model, () -> false);
         double[] lower = {0, 0};
         double[] upper = {5, 5};
         var relaxation = new DualSimplex(strengthened.model());
