@@ -13,8 +13,8 @@ import java.util.function.LongSupplier;
 
 /**
  * Why there is no plan: a smallest set of rules that cannot all hold, and for each of them the smallest change of it alone that
- * makes a plan possible. Where there is a plan, but too dear, the budget is one of the rules; else cures leave it aside: what the
- * cheapest plan then costs is a question to a planner.
+ * makes a plan possible. Where there is a plan, but too dear, the budget is one of the rules. Where there is none at any cost, a
+ * change still has to make a plan possible within the budget; if none does, it says how much larger the budget must be besides.
  */
 public final class ClashFinder {
     /** Leaves a second and more for a planner that looks at the clock seldom. */
@@ -52,21 +52,22 @@ public final class ClashFinder {
      * @param proof how the planner's search ended
      */
     public List<Clash> clashes(PlanRequest request, Proof proof) {
-        Oracle oracle = new Oracle(planner, nanos, oneQuestion, all);
+        Oracle oracle = oracle();
         Optional<Clash> tooDear = request.budget()
                 .filter(budget -> proof.cost().compareTo(budget) > 0)
                 .map(budget -> tooDear(budget, proof));
         if (tooDear.isPresent()) {
             List<Clash> clashes = new ArrayList<>(tooDear.stream().toList());
-            new Search(request, oracle).clashes().stream().filter(Clash::needed).forEach(clashes::add);
+            Search.withinBudget(request, oracle).clashes().stream()
+                    .filter(Clash::needed)
+                    .forEach(clashes::add);
             return clashes;
         }
-        PlanRequest atAnyCost = request.withBudget(Optional.empty());
-        Optional<Clash> plain = new PlainCauses(atAnyCost, oracle).first();
+        Optional<PlainCauses.Cause> plain = new PlainCauses(request).first();
         if (plain.isPresent()) {
-            return List.of(plain.get());
+            return List.of(plain.get().clash(Cure.atAnyCost(plain.get().dial(), request, oracle)));
         }
-        List<Clash> clashes = new Search(atAnyCost, oracle).clashes();
+        List<Clash> clashes = Search.atAnyCost(request, oracle).clashes();
         return clashes.isEmpty() ? List.of(NO_RULE) : clashes;
     }
 
@@ -91,21 +92,47 @@ public final class ClashFinder {
                 "--budget " + proof.cost());
     }
 
-    /** One for each rule of the set. Empty when no rule that can be loosened is to blame. */
+    /** For a request without a plan at any cost: one for each rule of the set. Empty when no rule that can be loosened is to blame. */
     List<Cure> cures(PlanRequest request) {
-        return new Search(request, new Oracle(planner, nanos, oneQuestion, all)).cures();
+        return Search.atAnyCost(request, oracle()).cures();
+    }
+
+    /** For a request with plans, all too dear: one for each rule of the set besides the budget. */
+    List<Cure> curesWithinBudget(PlanRequest request) {
+        return Search.withinBudget(request, oracle()).cures();
+    }
+
+    private Oracle oracle() {
+        return new Oracle(planner, nanos, oneQuestion, all);
+    }
+
+    /** How a rule of the set is cured. */
+    private interface Cured {
+        Cure of(Dial dial, PlanRequest request, Oracle oracle);
     }
 
     /** For one request. */
     private static final class Search {
         private final PlanRequest request;
+        private final Cured cured;
         private final Oracle oracle;
         private final Conflict conflict;
 
-        Search(PlanRequest request, Oracle oracle) {
+        private Search(PlanRequest request, PlanRequest clashing, Cured cured, Oracle oracle) {
             this.request = request;
+            this.cured = cured;
             this.oracle = oracle;
-            this.conflict = new Conflict(request, Dials.of(request), oracle.shareOf(HALF));
+            this.conflict = new Conflict(clashing, Dials.of(request), oracle.shareOf(HALF));
+        }
+
+        /** Which rules clash whatever a plan may cost. */
+        static Search atAnyCost(PlanRequest request, Oracle oracle) {
+            return new Search(request, request.withBudget(Optional.empty()), Cure::atAnyCost, oracle);
+        }
+
+        /** Which rules clash with the budget. */
+        static Search withinBudget(PlanRequest request, Oracle oracle) {
+            return new Search(request, request, Cure::of, oracle);
         }
 
         List<Clash> clashes() {
@@ -120,7 +147,7 @@ public final class ClashFinder {
             List<Dial> dials = conflict.smallest();
             List<Cure> cures = new ArrayList<>();
             for (int i = 0; i < dials.size(); i++) {
-                cures.add(Cure.of(dials.get(i), request, oracle.shareOf(dials.size() - i + 1)));
+                cures.add(cured.of(dials.get(i), request, oracle.shareOf(dials.size() - i + 1)));
             }
             cures.addAll(otherContainers(1));
             if (cures.stream().allMatch(cure -> cure.found().isEmpty())) {
@@ -134,7 +161,7 @@ public final class ClashFinder {
             return AtTable.all(request).stream()
                     .map(at ->
                             WishDials.containersADay(at, Offered.to(at, request).size(), mostMoreOrLess))
-                    .map(dial -> Cure.of(dial, request, oracle))
+                    .map(dial -> cured.of(dial, request, oracle))
                     .filter(cure -> cure.found().isPresent())
                     .toList();
         }

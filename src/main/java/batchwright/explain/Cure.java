@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The smallest change of one rule alone that makes a plan possible, every other rule being kept.
+ * The smallest change of one rule alone that makes a plan possible, every other rule being kept. Where no such change does it
+ * within the budget, a larger budget may be needed besides.
  *
  * @param found what to loosen, by how many units; empty when none is known
+ * @param raised the budget that is needed besides
  * @param certain whether it is known that nothing less does
  */
-record Cure(Dial dial, Optional<Setting> found, boolean certain) {
+record Cure(Dial dial, Optional<Setting> found, Optional<Raised> raised, boolean certain) {
     private static final String NOT_FOUND = "not found in time";
 
     /** A knob, turned. */
@@ -22,7 +24,7 @@ record Cure(Dial dial, Optional<Setting> found, boolean certain) {
         }
     }
 
-    /** Of several knobs that help, the one with the fewest units; the first of these. */
+    /** Within the budget of the request, if it has one. Of several knobs that help, the one with the fewest units; the first of these. */
     static Cure of(Dial dial, PlanRequest request, Oracle oracle) {
         boolean certain = true;
         for (List<Knob> tier : dial.knobs()) {
@@ -35,10 +37,34 @@ record Cure(Dial dial, Optional<Setting> found, boolean certain) {
                 best = found.isPresent() ? found : best;
             }
             if (best.isPresent()) {
-                return new Cure(dial, best, certain);
+                return new Cure(dial, best, Optional.empty(), certain);
             }
         }
-        return new Cure(dial, Optional.empty(), certain);
+        return new Cure(dial, Optional.empty(), Optional.empty(), certain);
+    }
+
+    /** For a request without a plan at any cost: within its budget if a change of the rule alone does that, else with a larger one. */
+    static Cure atAnyCost(Dial dial, PlanRequest request, Oracle oracle) {
+        Cure any = of(dial, request.withBudget(Optional.empty()), oracle.shareOf(2));
+        if (request.budget().isEmpty() || any.found().isEmpty()) {
+            return any;
+        }
+        Setting setting = any.found().get();
+        if (oracle.ask(setting.applied(request)) == Possible.YES) {
+            return any;
+        }
+        Cure within = of(dial, request, oracle.shareOf(2));
+        if (within.found().isPresent()) {
+            return within;
+        }
+        var raised = new Raised(oracle.cost(setting.applied(request)));
+        return new Cure(dial, any.found(), Optional.of(raised), any.certain() && within.certain() && raised.certain());
+    }
+
+    /** The request with all that the cure changes; the same request when none is known. */
+    PlanRequest applied(PlanRequest request) {
+        PlanRequest changed = found.map(setting -> setting.applied(request)).orElse(request);
+        return raised.map(r -> r.applied(changed)).orElse(changed);
     }
 
     /** @param needed whether it is proven that the other rules of the set can all hold */
@@ -47,10 +73,12 @@ record Cure(Dial dial, Optional<Setting> found, boolean certain) {
             return dial.clash(certain ? "" : NOT_FOUND, "", needed);
         }
         Setting setting = found.get();
-        String cure = setting.knob().cure().apply(setting.units());
+        String change = setting.knob().cure().apply(setting.units());
+        String cure = raised.map(r -> r.cure(change)).orElse(change);
+        String edit = setting.knob().tryThis().apply(setting.units());
         return dial.clash(
                 certain ? cure : cure + "; a smaller change may do, but none was found in time",
-                setting.knob().tryThis().apply(setting.units()),
+                raised.map(r -> r.tryThis(edit)).orElse(edit),
                 needed);
     }
 

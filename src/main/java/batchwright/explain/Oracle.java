@@ -41,4 +41,11 @@ final class Oracle {
         long left = Math.min(patience.toNanos(), left());
         return left < LEAST_NANOS ? Possible.UNKNOWN : planner.possible(request.withPatience(Duration.ofNanos(left)));
     }
+
+    /** What the cheapest plan costs, whatever the budget, as far as half of the time that is left allows. */
+    KnownCost cost(PlanRequest request) {
+        return new CostOracle(planner, nanos, Duration.ofNanos(left() / 2))
+                .ask(request, 1)
+                .cost();
+    }
 }

@@ -3,7 +3,9 @@ package batchwright.explain;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
 import batchwright.plan.Planner;
+import batchwright.plan.Proof;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
@@ -18,7 +20,7 @@ final class Unwaiting implements Planner {
     private static final long GRACE_MILLIS = 1000;
 
     private final Planner planner;
-    private Optional<FutureTask<Possible>> givenUp = Optional.empty();
+    private Optional<FutureTask<?>> givenUp = Optional.empty();
 
     Unwaiting(Planner planner) {
         this.planner = planner;
@@ -26,26 +28,31 @@ final class Unwaiting implements Planner {
 
     @Override
     public PlanResult plan(PlanRequest request) {
-        return planner.plan(request);
+        return inTime(request, () -> planner.plan(request))
+                .orElseGet(() -> new PlanResult.GaveUp(Optional.empty(), Proof.NONE));
     }
 
     @Override
     public Possible possible(PlanRequest request) {
+        return inTime(request, () -> planner.possible(request)).orElse(Possible.UNKNOWN);
+    }
+
+    private <T> Optional<T> inTime(PlanRequest request, Callable<T> question) {
         if (givenUp.filter(task -> !task.isDone()).isPresent()) {
-            return Possible.UNKNOWN;
+            return Optional.empty();
         }
-        var task = new FutureTask<>(() -> planner.possible(request));
-        var thread = new Thread(task, "possible");
+        var task = new FutureTask<T>(question);
+        var thread = new Thread(task, "clashes");
         thread.setDaemon(true);
         thread.start();
         try {
-            return task.get(request.patience().toMillis() + GRACE_MILLIS, TimeUnit.MILLISECONDS);
+            return Optional.of(task.get(request.patience().toMillis() + GRACE_MILLIS, TimeUnit.MILLISECONDS));
         } catch (TimeoutException tooSlow) {
             givenUp = Optional.of(task);
-            return Possible.UNKNOWN;
+            return Optional.empty();
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
-            return Possible.UNKNOWN;
+            return Optional.empty();
         } catch (ExecutionException fault) {
             throw new IllegalStateException("planner failed", fault.getCause());
         }

@@ -32,10 +32,7 @@ final class WishDials {
         for (int change = 1; change <= mostMoreOrLess; change++) {
             knobs.add(Stream.of(now + change, now - change)
                     .filter(other -> other >= 1 && other <= MOST_CONTAINERS)
-                    .map(other -> Knob.once(
-                            request -> at.withWishes(request, w -> w.withContainersADay(other)),
-                            "ask for " + other + " a day",
-                            "containers_a_day: " + other + " in " + at.file()))
+                    .map(other -> containers(at, other))
                     .toList());
         }
         return new Dial(
@@ -44,6 +41,14 @@ final class WishDials {
                         + " a day, of one dish at most 2; " + Say.count(dishes, "dish", "dishes") + " can be served",
                 request -> request,
                 knobs);
+    }
+
+    /** Another count of containers a day. */
+    static Knob containers(AtTable at, int other) {
+        return Knob.once(
+                request -> at.withWishes(request, w -> w.withContainersADay(other)),
+                "ask for " + other + " a day",
+                "containers_a_day: " + other + " in " + at.file());
     }
 
     static Dial snackLimits(AtTable at) {

@@ -283,6 +283,59 @@ class ClashFinderTest {
         assertThat(clashes(noBar)).extracting(Clash::says).allMatch(s -> s.contains("always eats bar"));
     }
 
+    /** Bars are not sold, and the only dish without them is avoided. */
+    @Test
+    void an_avoided_dish_is_the_only_one_that_can_be_bought() {
+        var bars = dish("bars", 4, true, BAR);
+        Wishes noStew = TWO_BOXES.withAvoided(Set.of(), Set.of(), Set.of(STEW));
+        PlanRequest request = request(2, 3, List.of(STEW, bars), seat("ann", noStew, EASY));
+        PlanRequest noBars = request.withKitchen(LittleKitchen.kitchen(List.of(STEW, bars), List.of(MEAT)));
+
+        assertThat(checked(noBars))
+                .extracting(Clash::rule, Clash::cure)
+                .containsExactly(tuple("avoid", "allow stew again"));
+    }
+
+    /** Two days of 16 g of fibre are 1.6 kg of stew, two packs of 1.00; one pack has 10 g a day. */
+    @Test
+    void a_change_has_to_fit_the_budget() {
+        PlanRequest request = request(EASY.withEnergy(400, 1000).withFibre(20));
+
+        assertThat(clashes(request.withBudget(Optional.of(new Money(200)))))
+                .extracting(Clash::rule, Clash::cure)
+                .containsExactly(tuple("fibre floor", "lower it to 16 g"));
+        assertThat(clashes(request.withBudget(Optional.of(new Money(199)))))
+                .extracting(Clash::rule, Clash::cure)
+                .containsExactly(tuple("fibre floor", "lower it to 10 g"));
+    }
+
+    /** One pack has 50 g of protein a day, which is less than 70 kg need. */
+    @Test
+    void where_no_change_fits_the_budget_the_budget_is_raised_besides() {
+        PlanRequest request = request(EASY.withEnergy(400, 1000).withProtein(90));
+
+        assertThat(clashes(request.withBudget(Optional.of(new Money(199)))))
+                .containsExactly(new Clash(
+                        "protein floor",
+                        "each day of Ann holds at least 90 g of protein",
+                        "lower it to 80 g; besides, raise the budget to 2.00",
+                        "protein: 1.14 g per kg under target, in profiles/ann.yaml; besides --budget 2.00"));
+    }
+
+    /** A single container is no batch; two days with a container each are one pack of 1.00. */
+    @Test
+    void where_counting_shows_the_cause_the_budget_counts_too() {
+        var little = EASY.withEnergy(200, 400);
+        PlanRequest request = request(1, 3, List.of(STEW), seat("ann", TWO_BOXES.withContainersADay(1), little));
+
+        assertThat(clashes(request.withBudget(Optional.of(new Money(100)))))
+                .extracting(Clash::cure)
+                .containsExactly("plan 2 days");
+        assertThat(clashes(request.withBudget(Optional.of(new Money(99)))))
+                .extracting(Clash::cure)
+                .containsExactly("plan 2 days; besides, raise the budget to 1.00");
+    }
+
     /** Two days: bars that must be used on day 1 cannot be eaten on day 2. */
     @Test
     void what_is_always_eaten_spoils() {

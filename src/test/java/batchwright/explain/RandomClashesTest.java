@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class RandomClashesTest {
     /** -Dbatchwright.clashes=200 looks at more. */
-    private static final long REQUESTS = Long.getLong("batchwright.clashes", 50);
+    private static final long REQUESTS = Long.getLong("batchwright.clashes", 20);
 
     /** So much time that no answer depends on the machine. */
     private static final Duration ALL = Duration.ofMinutes(2);

@@ -1,0 +1,31 @@
+package batchwright.explain;
+
+import batchwright.plan.PlanRequest;
+import batchwright.quantity.Money;
+
+/**
+ * A larger budget that a change needs besides, because no plan within the budget becomes possible by it.
+ *
+ * @param cost of the cheapest plan after the change, as far as it is known
+ */
+record Raised(KnownCost cost) {
+    PlanRequest applied(PlanRequest request) {
+        return request.withBudget(cost.most());
+    }
+
+    /** Whether nothing less does. */
+    boolean certain() {
+        return cost.proven();
+    }
+
+    /** @param change what is to be done besides */
+    String cure(String change) {
+        return change + "; besides, raise the budget"
+                + cost.most().map(to -> " to " + to).orElse(", to how much was not found in time");
+    }
+
+    String tryThis(String edit) {
+        return edit + "; besides "
+                + cost.most().map(Money::toString).map(to -> "--budget " + to).orElse("a larger --budget");
+    }
+}

@@ -1,0 +1,179 @@
+package batchwright.explain;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import batchwright.plan.Clash;
+import batchwright.plan.PlanRequest;
+import batchwright.plan.PlanResult;
+import batchwright.plan.Proof;
+import batchwright.quantity.Money;
+import batchwright.solve.BatchPlanner;
+import batchwright.solve.RandomProblems;
+import batchwright.solve.whole.OutsideSolver;
+import batchwright.solve.whole.WholeModel;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.LongStream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Random requests without a plan, and what is said of them, by the word of solvers from elsewhere on the model of the whole plan:
+ * there is no plan; the rules of the set alone, all others dropped, leave none; without any one of them there is one; each cure
+ * makes a plan possible, and one unit less of it (1 g, 1 kcal, a day, a dish, a cent) does not. SCIP is asked of all, GLPK of some.
+ */
+class ClashesBySolversTest {
+    private static final long NO_PLAN = Long.getLong("batchwright.clashes", 50);
+    private static final long TOO_DEAR = NO_PLAN * 3 / 10;
+    private static final int GLPK_EVERY = 10;
+
+    /** Left out for time only: one of its questions takes longer than a minute. */
+    private static final Set<Long> SLOW = Set.of(31L);
+
+    /** So much time that no answer depends on the machine. */
+    private static final Duration ALL = Duration.ofMinutes(2);
+
+    private static final Duration ONE_QUESTION = Duration.ofSeconds(20);
+    private static final ClashFinder FINDER = new ClashFinder(new BatchPlanner(), System::nanoTime, ALL, ONE_QUESTION);
+
+    private static PlanRequest unlimited(long seed) {
+        return RandomProblems.of(seed).withBudget(Optional.empty());
+    }
+
+    static LongStream seedsWithoutPlan() {
+        return seeds().filter(seed -> !new Outside(seed).solves(unlimited(seed)))
+                .limit(NO_PLAN);
+    }
+
+    static LongStream seedsWithPlan() {
+        return seeds().filter(
+                        seed -> new Outside(seed).leastCost(unlimited(seed)).orElse(0) > 1)
+                .limit(TOO_DEAR);
+    }
+
+    private static LongStream seeds() {
+        return LongStream.iterate(0, seed -> seed + 1).filter(seed -> !SLOW.contains(seed));
+    }
+
+    /** Solvers from elsewhere, for the request of one seed. */
+    private record Outside(long seed) {
+        boolean solves(PlanRequest request) {
+            return leastCost(request).isPresent();
+        }
+
+        OptionalDouble leastCost(PlanRequest request) {
+            String mps = WholeModel.of(request).mps();
+            OptionalDouble cost = OutsideSolver.SCIP.solve(mps);
+            if (seed % GLPK_EVERY == 0 && OutsideSolver.GLPK.isThere()) {
+                assertThat(OutsideSolver.GLPK.solve(mps).isPresent())
+                        .as("GLPK finds a plan")
+                        .isEqualTo(cost.isPresent());
+            }
+            return cost;
+        }
+    }
+
+    /** Two of three with a budget: some are enough for what a cure makes possible, some are not. */
+    private static PlanRequest withoutPlan(long seed) {
+        Optional<Money> budget = seed % 3 == 0 ? Optional.empty() : Optional.of(new Money(200 + 7919 * seed % 2000));
+        return unlimited(seed).withBudget(budget);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seedsWithoutPlan")
+    void where_there_is_no_plan_at_any_cost(long seed) {
+        PlanRequest request = withoutPlan(seed);
+        PlanRequest atAnyCost = unlimited(seed);
+        var outside = new Outside(seed);
+
+        Optional<PlainCauses.Cause> plain = new PlainCauses(request).first();
+        if (plain.isPresent()) {
+            assertThat(outside.solves(Dials.of(request).holding(atAnyCost, List.of())))
+                    .as(
+                            "all rules that can be loosened dropped: %s",
+                            plain.get().dial().says())
+                    .isFalse();
+            Cure cure = Cure.atAnyCost(
+                    plain.get().dial(), request, new Oracle(new BatchPlanner(), System::nanoTime, ONE_QUESTION, ALL));
+            leastThatSolves(cure, request, outside);
+            return;
+        }
+        List<Cure> cures = FINDER.cures(request);
+        irreducible(cures, atAnyCost, outside);
+        cures.forEach(cure -> leastThatSolves(cure, request, outside));
+    }
+
+    /** The budget belongs to each of these sets: without it there is a plan that keeps everything else. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seedsWithPlan")
+    void where_every_plan_is_too_dear(long seed) {
+        var outside = new Outside(seed);
+        long cost = Math.round(outside.leastCost(unlimited(seed)).orElseThrow());
+        long budget = seed % 2 == 0 ? cost - 1 : cost * 4 / 5;
+        PlanRequest request = unlimited(seed).withBudget(Optional.of(new Money(budget)));
+        assertThat(outside.solves(request)).isFalse();
+        assertThat(outside.solves(request.withBudget(Optional.of(new Money(cost - 1)))))
+                .as("a cent less")
+                .isFalse();
+
+        Proof proof = ((PlanResult.NoPlan) new BatchPlanner().plan(request)).proof();
+        assertThat(FINDER.clashes(request, proof).get(0)).isEqualTo(Clash.budget(new Money(budget), new Money(cost)));
+        List<Cure> cures = FINDER.curesWithinBudget(request);
+        irreducible(cures, request, outside);
+        cures.forEach(cure -> leastThatSolves(cure, request, outside));
+    }
+
+    /**
+     * The rules alone leave no plan, and all but one of them do. That is enough for every proper subset: a subset lies within the
+     * set without some one rule, and rules only forbid, so whatever plan keeps all but that one keeps the subset too. Containers a
+     * day, like part ranges and stock, hold throughout.
+     */
+    private static void irreducible(List<Cure> cures, PlanRequest request, Outside outside) {
+        Dials dials = Dials.of(request);
+        List<String> says = cures.stream().map(c -> c.dial().says()).toList();
+        assertThat(says).doesNotHaveDuplicates();
+        List<Dial> set =
+                dials.all().stream().filter(d -> says.contains(d.says())).toList();
+        assertThat(outside.solves(dials.holding(request, set)))
+                .as("the set alone")
+                .isFalse();
+        for (Dial dial : set) {
+            List<Dial> others = new ArrayList<>(set);
+            others.remove(dial);
+            assertThat(outside.solves(dials.holding(request, others)))
+                    .as("the set without %s", dial.says())
+                    .isTrue();
+        }
+    }
+
+    private static void leastThatSolves(Cure cure, PlanRequest request, Outside outside) {
+        assertThat(cure.certain()).isTrue();
+        if (cure.found().isEmpty()) {
+            cure.dial().knobs().stream()
+                    .flatMap(List::stream)
+                    .filter(knob -> knob.reach() > 0)
+                    .forEach(knob -> assertThat(outside.solves(knob.loosen().by(request, knob.reach())))
+                            .as("%s to the end", cure.dial().rule())
+                            .isFalse());
+            return;
+        }
+        Cure.Setting setting = cure.found().get();
+        assertThat(outside.solves(cure.applied(request)))
+                .as("%s", cure.clash(true).cure())
+                .isTrue();
+        PlanRequest less = setting.knob().loosen().by(request, setting.units() - 1);
+        assertThat(outside.solves(cure.raised().isPresent() ? less.withBudget(Optional.empty()) : less))
+                .as("one unit less than %s", cure.clash(true).cure())
+                .isFalse();
+        cure.raised().ifPresent(raised -> {
+            Money to = raised.cost().most().orElseThrow();
+            assertThat(outside.solves(cure.applied(request).withBudget(Optional.of(new Money(to.minor() - 1)))))
+                    .as("a cent less than %s", cure.clash(true).cure())
+                    .isFalse();
+        });
+    }
+}
