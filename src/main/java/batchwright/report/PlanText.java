@@ -7,7 +7,6 @@ import batchwright.plan.Proof;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.List;
 import java.util.stream.Collectors;
 
 /** A plan for people: the answer in one sentence, then what to cook, eat and buy, how sure it is, and the cautions. */
@@ -120,7 +119,7 @@ public final class PlanText {
             page.paragraph(forWhom() + ": no plan found "
                     + (answer.proof().interrupted() ? "before the interruption" : "in the time given")
                     + ", and no proof that there is none.");
-            overBudget();
+            new NoPlanWords(answer).overBudget().ifPresent(page::paragraph);
             page.paragraph(
                     "Try more time with --seconds, fewer days, or profiles that name the few snacks an eater likes"
                             + " (snacks: only).");
@@ -132,17 +131,6 @@ public final class PlanText {
                             .orElse("") + ".");
             clashes();
             insight();
-        }
-    }
-
-    /** A plan was found, but it is too dear: say how dear, and how little one could cost. */
-    private void overBudget() {
-        Proof proof = answer.proof();
-        if (answer.budget().isPresent() && proof.cost().minor() > 0) {
-            page.paragraph("The cheapest plan found costs " + Show.money(proof.cost(), currency())
-                    + ", more than the budget of "
-                    + Show.money(answer.budget().get(), currency()) + "; no plan costs less than "
-                    + Show.money(proof.lowerBound(), currency()) + ".");
         }
     }
 
@@ -158,49 +146,18 @@ public final class PlanText {
             page.paragraph("Try a larger --budget or more --dishes, or loosen a wish in the profile.");
             return;
         }
-        page.gap().paragraph(clashHeading());
-        answer.clashes().stream().filter(c -> c.needed() || !someNeeded()).forEach(this::clash);
-        List<String> perhaps = answer.clashes().stream()
-                .filter(c -> !c.needed() && someNeeded())
-                .map(Clash::says)
-                .toList();
-        if (!perhaps.isEmpty()) {
-            page.item("Perhaps also, not known in time: " + String.join("; ", perhaps) + ".");
-        }
-        if (!someNeeded()) {
-            page.paragraph("Time ended before it was known which of these rules clash: perhaps not all of them.");
-        }
+        var words = new NoPlanWords(answer);
+        page.gap().paragraph(words.heading());
+        words.clashes().forEach(clash -> clash(words, clash));
+        words.perhaps().ifPresent(page::item);
+        words.doubt().ifPresent(page::paragraph);
     }
 
-    private boolean someNeeded() {
-        return answer.clashes().stream().anyMatch(Clash::needed);
-    }
-
-    private void clash(Clash clash) {
+    private void clash(NoPlanWords words, Clash clash) {
         page.item(Show.capital(clash.rule()) + ": " + clash.says() + ".");
-        if (!clash.cure().isEmpty()) {
-            page.paragraph("    ", "    ", "Cure: " + clash.cure() + ".");
-        } else if (!noneCures()) {
-            page.line("    Changing this rule alone is not enough.");
-        }
+        words.cure(clash).ifPresent(cure -> page.paragraph("    ", "    ", cure));
         if (!clash.tryThis().isEmpty()) {
             page.paragraph("    ", "    ", "Try: " + clash.tryThis());
         }
-    }
-
-    private String clashHeading() {
-        boolean one = answer.clashes().size() == 1;
-        String clash = one ? "This rule cannot hold" : "These rules cannot all hold";
-        if (answer.clashes().stream().allMatch(c -> c.cure().isEmpty())) {
-            return clash + (one ? ":" : ", and changing one of them alone is not enough:");
-        }
-        if (noneCures()) {
-            return clash + ", and no change of one rule that makes a plan possible was found in time:";
-        }
-        return clash + "; " + (one ? "a change" : "changing one of them") + " as shown makes a plan possible:";
-    }
-
-    private boolean noneCures() {
-        return answer.clashes().stream().noneMatch(Clash::isCured);
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.app.WriteStarterFiles;
 import batchwright.food.Nutrient;
+import batchwright.plan.Clash;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
 import batchwright.report.PlanAnswer;
@@ -195,5 +196,38 @@ class HtmlReportTest {
         String html = report(Reports.noPlan(files));
 
         assertThat(html).contains("No plan keeps every rule within 1.00 USD", "raise the budget to");
+    }
+
+    /** Rules that are known to clash stand apart from those that perhaps do, and a rule without a cure says so, as on a terminal. */
+    @Test
+    void without_a_plan_it_says_what_is_known_of_each_rule(@TempDir Path files) {
+        PlanAnswer none = Reports.noPlan(files);
+        String html = report(new PlanAnswer(
+                none.kitchen(),
+                none.named(),
+                none.needs(),
+                none.days(),
+                none.budget(),
+                none.status(),
+                none.proof(),
+                none.plan(),
+                none.audit(),
+                List.of(
+                        new Clash(
+                                "budget",
+                                "at most 1.00 USD",
+                                "raise the budget to 9.00 USD",
+                                "plan x --budget 9",
+                                true),
+                        new Clash("fibre", "at least 25 g", "", "", true),
+                        new Clash("fat", "at least 40 g", "", "", false))));
+
+        assertThat(html)
+                .contains("changing one of them as shown makes a plan possible:")
+                .contains("<strong>Budget</strong>: at most 1.00 USD. Cure: raise the budget to 9.00 USD.")
+                .contains("<code>plan x --budget 9</code>")
+                .contains("at least 25 g. Changing this rule alone is not enough.")
+                .contains("Perhaps also, not known in time: at least 40 g.")
+                .doesNotContain("Fat</strong>", "Time ended");
     }
 }
