@@ -3,7 +3,7 @@ package batchwright.cli;
 import batchwright.app.MakePlan;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
-import batchwright.app.WriteReport;
+import batchwright.app.WriteFile;
 import batchwright.report.Commands;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -96,9 +96,14 @@ final class Batchwright implements Runnable {
         }
     }
 
-    /** Writes a report, and says so where it does not mix with the answer. */
-    void write(String name, String report) {
-        WriteReport.to(folder(name), report);
+    /** @throws Refused when no file of this name can be written */
+    void checkWritable(String name) {
+        WriteFile.check(folder(name));
+    }
+
+    /** Writes a file beside the answer, and says so where it does not mix with the answer. */
+    void write(String name, String text) {
+        WriteFile.to(folder(name), text);
         complain("Wrote " + name + "\n");
     }
 

@@ -4,16 +4,18 @@ import batchwright.app.Refused;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 
 /**
- * A number or a day as typed on the command line. Decimals have a point; nothing else is understood.
+ * A number, a day or a time as typed on the command line. Decimals have a point; nothing else is understood.
  *
  * @param name of the option or argument
  * @param text what was typed
  */
 record Given(String name, String text) {
     private static final String DAY = "\\d{4}-\\d{2}-\\d{2}";
+    private static final String TIME = "([01]\\d|2[0-3]):[0-5]\\d";
     private static final String WHOLE = "\\d{1,9}";
     private static final String ONE_DECIMAL = "\\d{1,9}(\\.\\d)?";
     private static final String TWO_DECIMALS = "\\d{1,7}(\\.\\d{1,2})?";
@@ -64,6 +66,14 @@ record Given(String name, String text) {
             }
         }
         throw refused("a day as year-month-day, such as 2026-11-25");
+    }
+
+    /** @throws Refused when it is no time such as 14:30 */
+    LocalTime time() {
+        if (!text.matches(TIME)) {
+            throw refused("a time from 00:00 to 23:59, such as 14:30");
+        }
+        return LocalTime.parse(text);
     }
 
     private Refused refused(String range) {

@@ -10,6 +10,7 @@ import batchwright.report.PlanText;
 import batchwright.report.SessionsAnswer;
 import batchwright.report.SessionsJson;
 import batchwright.report.SessionsText;
+import batchwright.report.export.WholePlan;
 import batchwright.report.html.HtmlReport;
 import batchwright.report.html.ReportStyle;
 import java.time.Duration;
@@ -102,6 +103,9 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private ReportOptions report = new ReportOptions();
 
+    @Mixin
+    private ExportOptions export = new ExportOptions();
+
     @Override
     public Integer call() {
         if (eaters.isEmpty()) {
@@ -112,6 +116,8 @@ final class PlanCommand implements Callable<Integer> {
         }
         PlanQuestion question = question();
         ReportStyle style = report.style();
+        report.file().ifPresent(program::checkWritable);
+        export.check(program);
         try (var interruption = new Interruption(() -> program.complain("\nStopped at once: no plan is shown.\n"))) {
             Optional<SessionsQuestion> several = sessions.of(question);
             if (several.isPresent()) {
@@ -122,6 +128,7 @@ final class PlanCommand implements Callable<Integer> {
             }
             PlanAnswer answer = answer(question, interruption);
             report.file().ifPresent(file -> program.write(file, HtmlReport.of(answer, style)));
+            export.write(WholePlan.of(answer), program);
             return program.answer(
                     program.json ? PlanJson.of(answer) : PlanText.of(answer, program.commands(), nutrients),
                     exit(answer.status(), interruption.asked()));
@@ -139,6 +146,7 @@ final class PlanCommand implements Callable<Integer> {
         try (var progress = program.progress(interruption)) {
             answer = program.plans().answer(program.workspace(), question, progress);
         }
+        export.write(WholePlan.of(answer), program);
         return program.answer(
                 program.json ? SessionsJson.of(answer) : SessionsText.of(answer, program.commands(), nutrients),
                 exit(answer.status(), interruption.asked()));

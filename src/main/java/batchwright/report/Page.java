@@ -2,21 +2,36 @@ package batchwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
-/** A page of text for the terminal, at most {@link #WIDTH} columns wide unless a single word is wider. */
-final class Page {
+/** A page of text, at most so many columns wide unless a single word is wider. */
+public final class Page {
+    /** Of a terminal, when nothing else is known. */
     static final int WIDTH = 80;
+
+    private static final Pattern OBEYED = Pattern.compile("\\p{Cc}");
+
+    private final int width;
     private final StringBuilder out = new StringBuilder();
 
+    Page() {
+        this(WIDTH);
+    }
+
+    /** @param width in columns */
+    public Page(int width) {
+        this.width = width;
+    }
+
     /** A line as it is. What a terminal would obey becomes a question mark: names come from files. */
-    Page line(String text) {
-        String printable = text.replaceAll("\\p{Cntrl}", "?");
+    public Page line(String text) {
+        String printable = OBEYED.matcher(text).replaceAll("?");
         out.append(printable.stripTrailing()).append('\n');
         return this;
     }
 
     /** An empty line, never two and never the first. */
-    Page gap() {
+    public Page gap() {
         if (out.length() > 0 && !out.toString().endsWith("\n\n")) {
             out.append('\n');
         }
@@ -27,13 +42,13 @@ final class Page {
         return gap().line(text);
     }
 
-    Page paragraph(String text) {
+    public Page paragraph(String text) {
         return paragraph("", "", text);
     }
 
     /** Wrapped text: its first line after one indent, the others after another. */
-    Page paragraph(String first, String others, String text) {
-        List<String> lines = wrap(text, WIDTH - Math.max(first.length(), others.length()));
+    public Page paragraph(String first, String others, String text) {
+        List<String> lines = wrap(text, width - Math.max(first.length(), others.length()));
         for (int i = 0; i < lines.size(); i++) {
             line((i == 0 ? first : others) + lines.get(i));
         }

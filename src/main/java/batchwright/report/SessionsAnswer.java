@@ -41,7 +41,7 @@ public record SessionsAnswer(
             return firstDay + answer.days() - 1;
         }
 
-        Plan plan() {
+        public Plan plan() {
             return answer.plan().orElseThrow();
         }
     }
@@ -61,7 +61,7 @@ public record SessionsAnswer(
         return new SessionsAnswer(whole, cooks, shopOnce, planned, Optional.of(checked), stuck);
     }
 
-    Money cost() {
+    public Money cost() {
         return sessions.stream().map(s -> s.plan().cost()).reduce(Money.ZERO, Money::plus);
     }
 

@@ -5,6 +5,7 @@ import batchwright.person.DayTarget;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Proof;
 import batchwright.quantity.Money;
+import batchwright.report.Dates;
 import batchwright.report.PlanAnswer;
 import batchwright.report.ScheduleWords;
 import batchwright.report.Show;

@@ -4,6 +4,7 @@ import batchwright.food.Allergen;
 import batchwright.food.Dish;
 import batchwright.food.Staple;
 import batchwright.plan.Portion;
+import batchwright.report.Dates;
 import batchwright.report.Show;
 import java.time.LocalDate;
 import java.util.EnumSet;

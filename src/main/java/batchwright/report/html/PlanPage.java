@@ -2,6 +2,7 @@ package batchwright.report.html;
 
 import batchwright.plan.Batch;
 import batchwright.plan.Plan;
+import batchwright.report.Dates;
 import batchwright.report.PlanAnswer;
 import batchwright.report.Show;
 import batchwright.schedule.Schedule;

@@ -5,6 +5,7 @@ import batchwright.food.Pack;
 import batchwright.plan.UseUp;
 import batchwright.quantity.Money;
 import batchwright.report.BuyLine;
+import batchwright.report.Dates;
 import batchwright.report.KitchenMeasure;
 import batchwright.report.PackText;
 import batchwright.report.Show;

@@ -18,8 +18,8 @@ import java.util.regex.Matcher;
 import org.jspecify.annotations.Nullable;
 
 /** Plans for the tests of the report, of the starter files or of some with odd names. */
-final class Reports {
-    static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+public final class Reports {
+    public static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     static final ReportStyle STYLE = new ReportStyle(LabelSheet.A4_2X7, LabelRounding.US);
 
     /** Markup, quotes, right to left, an emoji. */
@@ -33,7 +33,7 @@ final class Reports {
     private Reports() {}
 
     /** 200 characters. */
-    static String oddName(String first) {
+    public static String oddName(String first) {
         var name = new StringBuilder(first + " " + ODD);
         while (name.codePointCount(0, name.length()) < LONG) {
             name.append(" and so on");
@@ -42,7 +42,7 @@ final class Reports {
     }
 
     /** Made once: a plan takes seconds. */
-    static synchronized PlanAnswer twoEaters(Path folder) {
+    public static synchronized PlanAnswer twoEaters(Path folder) {
         if (twoEaters == null) {
             twoEaters = makeTwoEaters(folder);
         }
@@ -79,7 +79,7 @@ final class Reports {
         return plan(folder, List.of("parent-holding"), List.of("lentil_ragu"), 1, Optional.of(new Money(100)));
     }
 
-    static void replace(Path file, String pattern, String other) throws IOException {
+    public static void replace(Path file, String pattern, String other) throws IOException {
         String before = Files.readString(file);
         String after = before.replaceFirst(pattern, Matcher.quoteReplacement(other));
         if (after.equals(before)) {
@@ -88,7 +88,7 @@ final class Reports {
         Files.writeString(file, after);
     }
 
-    static PlanAnswer plan(Path folder, List<String> eaters, List<String> dishes, int days) {
+    public static PlanAnswer plan(Path folder, List<String> eaters, List<String> dishes, int days) {
         return plan(folder, eaters, dishes, days, Optional.of(Money.of(new BigDecimal("90.00"))));
     }
 
@@ -100,7 +100,7 @@ final class Reports {
                         new PlanQuestion(eaters, days, budget, dishes, 3, Duration.ofSeconds(60)));
     }
 
-    private static String yaml(String text) {
-        return "\"" + text.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+    public static String yaml(String text) {
+        return "\"" + text.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n") + "\"";
     }
 }

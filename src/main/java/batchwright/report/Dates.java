@@ -1,23 +1,23 @@
-package batchwright.report.html;
+package batchwright.report;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
 /** Days of the calendar in words, the same in every locale. */
-final class Dates {
+public final class Dates {
     private static final DateTimeFormatter SHORT = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
     private static final DateTimeFormatter LONG = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
 
     private Dates() {}
 
     /** Wed 25 Nov. */
-    static String shortly(LocalDate day) {
+    public static String shortly(LocalDate day) {
         return SHORT.format(day);
     }
 
     /** Wednesday 25 November 2026. */
-    static String inFull(LocalDate day) {
+    public static String inFull(LocalDate day) {
         return LONG.format(day);
     }
 }

@@ -1,0 +1,111 @@
+package batchwright.report.export;
+
+import batchwright.food.Pack;
+import batchwright.food.PriceTag;
+import batchwright.quantity.Money;
+import batchwright.report.BuyLine;
+import batchwright.report.SessionsAnswer;
+import batchwright.report.Show;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/**
+ * The shopping list as a table for spreadsheets and scripts: a row for each food and size of pack of each session, one with 0
+ * packs for what the pantry covers alone. Decimals have a point; the column {@code cost} adds up to the cost of the plan.
+ */
+public final class ShoppingCsv {
+    private static final BigDecimal GRAMS_PER_KG = BigDecimal.valueOf(1000);
+    private final WholePlan plan;
+    private final Csv csv = new Csv(
+            "shop_on",
+            "cook_on",
+            "shop",
+            "section",
+            "food",
+            "name",
+            "pack",
+            "packs",
+            "units_per_pack",
+            "pack_g",
+            "price",
+            "cost",
+            "currency",
+            "price_per_kg",
+            "from_pantry_g",
+            "used_g",
+            "left_g");
+
+    private ShoppingCsv(WholePlan plan) {
+        this.plan = plan;
+    }
+
+    public static String of(WholePlan plan) {
+        var shopping = new ShoppingCsv(plan);
+        plan.sessions()
+                .forEach(session -> BuyLine.of(session.plan())
+                        .forEach(line -> line.pack()
+                                .ifPresentOrElse(
+                                        pack -> shopping.bought(session, line, pack),
+                                        () -> shopping.fromPantry(session, line))));
+        return shopping.csv.toString();
+    }
+
+    private void bought(SessionsAnswer.One session, BuyLine line, Pack pack) {
+        csv.row(
+                plan.shops(session).toString(),
+                WholePlan.cooks(session).toString(),
+                Csv.text(pack.shop()),
+                section(line),
+                line.food().id(),
+                Csv.text(line.food().name()),
+                Csv.text(pack.label()),
+                Integer.toString(line.packs()),
+                Integer.toString(pack.contents().units()),
+                grams(pack.grams()),
+                pack.price().toString(),
+                line.cost().toString(),
+                plan.currency(),
+                perKg(pack.tag()),
+                grams(line.fromPantryGrams()),
+                grams(line.usedGrams()),
+                grams(line.leftGrams()));
+    }
+
+    private void fromPantry(SessionsAnswer.One session, BuyLine line) {
+        csv.row(
+                "",
+                WholePlan.cooks(session).toString(),
+                "",
+                section(line),
+                line.food().id(),
+                Csv.text(line.food().name()),
+                "",
+                "0",
+                "",
+                "",
+                "",
+                Money.ZERO.toString(),
+                plan.currency(),
+                "",
+                grams(line.fromPantryGrams()),
+                grams(line.usedGrams()),
+                grams(line.leftGrams()));
+    }
+
+    private static String section(BuyLine line) {
+        return Csv.text(line.food().group().replace('_', ' '));
+    }
+
+    private static String grams(BigDecimal grams) {
+        return Show.plainText(grams, 1);
+    }
+
+    /** Of what can be used, drained where it is drained; to the cent. */
+    private static String perKg(PriceTag tag) {
+        return tag.price()
+                .major()
+                .multiply(GRAMS_PER_KG)
+                .divide(tag.grams(), 2, RoundingMode.HALF_UP)
+                .toPlainString();
+    }
+}
