@@ -1,13 +1,10 @@
 package batchwright.report;
 
-import batchwright.food.Food;
 import batchwright.food.Pack;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /** One shopping list for all sessions, shop by shop, with the sessions for which things are bought. */
@@ -25,7 +22,7 @@ record BuyOnceText(SessionsAnswer answer, Page page) {
             }
         }
         byShop.forEach(this::shop);
-        later();
+        BoughtEarly.says(answer.sessions()).ifPresent(says -> page.gap().paragraph("  ", "    ", says));
     }
 
     private record Wanted(int packs, List<Integer> sessions) {
@@ -45,24 +42,5 @@ record BuyOnceText(SessionsAnswer answer, Page page) {
                 pack.price().times(want.packs()).toString(),
                 want.sessions().stream().map(s -> Integer.toString(s)).collect(Collectors.joining(", "))));
         page.table(table);
-    }
-
-    private void later() {
-        Set<Food> perishable = new LinkedHashSet<>();
-        answer.sessions().stream()
-                .skip(1)
-                .forEach(session -> BuyLine.of(session.plan()).stream()
-                        .filter(line -> line.pack().isPresent() && line.food().perishable())
-                        .forEach(line -> perishable.add(line.food())));
-        if (!perishable.isEmpty()) {
-            page.gap();
-            page.paragraph(
-                    "  ",
-                    "    ",
-                    "Bought on day 1 for a later session, although it does not keep long once opened or out of the cold: "
-                            + perishable.stream().map(Food::name).collect(Collectors.joining(", "))
-                            + ". Freeze raw meat and fish on day 1; of all else the date on the pack must reach the days it is"
-                            + " for. Otherwise shop before each session (--shop each).");
-        }
     }
 }

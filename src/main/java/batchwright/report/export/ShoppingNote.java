@@ -1,15 +1,17 @@
 package batchwright.report.export;
 
 import batchwright.food.Food;
+import batchwright.food.Kitchen;
 import batchwright.food.Pack;
 import batchwright.quantity.Money;
+import batchwright.report.BoughtEarly;
 import batchwright.report.BuyLine;
 import batchwright.report.Dates;
 import batchwright.report.PackText;
 import batchwright.report.Page;
 import batchwright.report.SessionsAnswer;
 import batchwright.report.Show;
-import java.util.ArrayList;
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -62,31 +64,32 @@ public final class ShoppingNote {
         page.gap()
                 .paragraph(before + (oneOfSeveral ? ": " + Show.money(WholePlan.cost(sessions), plan.currency()) : ""));
         packs(sessions).forEach(this::shop);
-        sessions.forEach(session -> atHome(session, sessions.size() > 1));
+        atHome(sessions);
+        BoughtEarly.says(sessions).ifPresent(says -> page.gap().paragraph(says));
     }
 
-    /** Shop by shop, in the order of the files; packs for several sessions together. */
-    private static Map<String, Map<Pack, Integer>> packs(List<SessionsAnswer.One> sessions) {
-        Map<String, Map<Pack, Integer>> packs = new LinkedHashMap<>();
+    /** By shop, section and food, in the order of the plan; packs for several sessions together. */
+    private static Map<String, Map<String, Map<Food, Map<Pack, Integer>>>> packs(List<SessionsAnswer.One> sessions) {
+        Map<String, Map<String, Map<Food, Map<Pack, Integer>>>> packs = new LinkedHashMap<>();
         sessions.forEach(session -> BuyLine.of(session.plan())
                 .forEach(line -> line.pack()
                         .ifPresent(pack -> packs.computeIfAbsent(pack.shop(), shop -> new LinkedHashMap<>())
+                                .computeIfAbsent(line.food().group(), group -> new LinkedHashMap<>())
+                                .computeIfAbsent(line.food(), food -> new LinkedHashMap<>())
                                 .merge(pack, line.packs(), Integer::sum))));
         return packs;
     }
 
-    private void shop(String shop, Map<Pack, Integer> packs) {
-        Money cost = packs.entrySet().stream()
+    private void shop(String shop, Map<String, Map<Food, Map<Pack, Integer>>> sections) {
+        Money cost = sections.values().stream()
+                .flatMap(foods -> foods.values().stream())
+                .flatMap(packs -> packs.entrySet().stream())
                 .map(e -> e.getKey().price().times(e.getValue()))
                 .reduce(Money.ZERO, Money::plus);
         page.gap().paragraph("AT " + shop + ": " + Show.money(cost, plan.currency()));
-        Map<String, List<Pack>> sections = new LinkedHashMap<>();
-        packs.keySet()
-                .forEach(pack -> sections.computeIfAbsent(pack.food().group(), group -> new ArrayList<>())
-                        .add(pack));
-        sections.forEach((group, here) -> {
+        sections.forEach((group, foods) -> {
             page.gap().paragraph(Show.capital(group.replace('_', ' ')));
-            here.forEach(pack -> bought(pack, packs.getOrDefault(pack, 0)));
+            foods.values().forEach(packs -> packs.forEach(this::bought));
         });
     }
 
@@ -98,20 +101,25 @@ public final class ShoppingNote {
                 PackText.bought(pack, count) + ", " + pack.price().times(count));
     }
 
-    /** What the plan takes without buying it. */
-    private void atHome(SessionsAnswer.One session, boolean oneOfSeveral) {
-        page.gap()
-                .paragraph("AT HOME"
-                        + (oneOfSeveral ? ", for " + Dates.shortly(WholePlan.cooks(session)) : "")
-                        + ": look before you go");
-        for (BuyLine line : BuyLine.of(session.plan())) {
-            if (line.fromPantryGrams().signum() > 0) {
-                Food food = line.food();
-                page.paragraph(BOX, BELOW_BOX, food.name() + ", " + Show.whole(line.fromPantryGrams()) + " g");
-            }
-        }
+    /** What is taken without buying it. What a session leaves for the next is not at home yet. */
+    private void atHome(List<SessionsAnswer.One> sessions) {
+        page.gap().paragraph("AT HOME: look before you go");
+        Map<Food, BigDecimal> taken = new LinkedHashMap<>();
         Set<String> staples = new LinkedHashSet<>();
-        session.plan().batches().forEach(batch -> batch.dish().staples().forEach(staple -> staples.add(staple.name())));
+        sessions.forEach(session -> {
+            BuyLine.of(session.plan())
+                    .forEach(line -> taken.merge(line.food(), line.fromPantryGrams(), BigDecimal::add));
+            session.plan()
+                    .batches()
+                    .forEach(batch -> batch.dish().staples().forEach(staple -> staples.add(staple.name())));
+        });
+        Kitchen before = sessions.get(0).answer().kitchen();
+        taken.forEach((food, grams) -> {
+            BigDecimal there = grams.min(before.pantryGrams(food));
+            if (there.signum() > 0) {
+                page.paragraph(BOX, BELOW_BOX, food.name() + ", " + Show.whole(there) + " g");
+            }
+        });
         staples.forEach(staple -> page.paragraph(BOX, BELOW_BOX, staple));
     }
 }
