@@ -20,7 +20,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.LongStream;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -36,6 +35,9 @@ class CrossSolverTest {
 
     /** One of the outside solvers takes ten seconds or more for these; left out for time only, the answers agree. */
     private static final Set<Long> SLOW_ELSEWHERE = Set.of(31L, 58L, 136L);
+
+    /** HiGHS takes half a minute for some of the random plans; its part is the benchmark. */
+    private static final List<OutsideSolver> ASKED = List.of(OutsideSolver.GLPK, OutsideSolver.CBC, OutsideSolver.SCIP);
 
     /** A cost is a sum of whole packs at whole cents; what a solver answers is off by its rounding only. */
     private static final double ROUNDING = 1e-3;
@@ -122,7 +124,7 @@ class CrossSolverTest {
     /** Asks all solvers at the same time. */
     private static List<String> differences(String which, String ours, PlanRequest request) {
         String mps = WholeModel.of(request).mps();
-        return Stream.of(OutsideSolver.values())
+        return ASKED.stream()
                 .parallel()
                 .filter(OutsideSolver::isThere)
                 .map(solver -> solver + " " + outcome(solver, mps))

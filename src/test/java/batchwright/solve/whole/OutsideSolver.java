@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -22,9 +23,20 @@ public enum OutsideSolver {
     /** glpsol of Debian's glpk-utils, as a process. */
     GLPK("glpsol") {
         @Override
-        OptionalDouble solve(Path mps, Path folder) {
+        OptionalDouble solve(Path mps, Path folder, Duration limit) {
             Path out = folder.resolve("glpk.txt");
-            run(folder, command, "--freemps", mps.toString(), "--cuts", "--tmlim", SECONDS, "-o", out.toString());
+            String seconds = Long.toString(limit.toSeconds());
+            run(
+                    folder,
+                    limit,
+                    command,
+                    "--freemps",
+                    mps.toString(),
+                    "--cuts",
+                    "--tmlim",
+                    seconds,
+                    "-o",
+                    out.toString());
             String answer = read(out);
             if (answer.contains("INTEGER EMPTY")
                     || answer.contains("INFEASIBLE (FINAL)")
@@ -47,11 +59,11 @@ public enum OutsideSolver {
         private static final Pattern NONE = Pattern.compile("^(Infeasible|Integer infeasible)");
 
         @Override
-        OptionalDouble solve(Path mps, Path folder) {
+        OptionalDouble solve(Path mps, Path folder, Duration limit) {
             Path out = folder.resolve("cbc.txt");
-            String answer = answer(mps, folder, out, List.of("preprocess", "off", "cuts", "off"));
+            String answer = answer(mps, folder, out, limit, List.of("preprocess", "off", "cuts", "off"));
             if (answer.isEmpty()) {
-                answer = answer(mps, folder, out, List.of());
+                answer = answer(mps, folder, out, limit, List.of());
             }
             if (NONE.matcher(answer).find()) {
                 return OptionalDouble.empty();
@@ -63,11 +75,11 @@ public enum OutsideSolver {
             return OptionalDouble.of(number(answer, "objective value (\\S+)"));
         }
 
-        private String answer(Path mps, Path folder, Path out, List<String> settings) {
+        private String answer(Path mps, Path folder, Path out, Duration limit, List<String> settings) {
             List<String> line = new ArrayList<>(List.of(command, mps.toString(), "ratioGap", "0", "allowableGap", "0"));
             line.addAll(settings);
-            line.addAll(List.of("seconds", SECONDS, "solve", "solu", out.toString()));
-            run(folder, line.toArray(new String[0]));
+            line.addAll(List.of("seconds", Long.toString(limit.toSeconds()), "solve", "solu", out.toString()));
+            run(folder, limit, line.toArray(new String[0]));
             return Files.exists(out) ? read(out) : "";
         }
     },
@@ -77,27 +89,19 @@ public enum OutsideSolver {
      */
     SCIP("") {
         @Override
-        OptionalDouble solve(Path mps, Path folder) {
-            Loader.loadNativeLibraries();
-            var model = new ModelBuilder();
-            if (!model.importFromMpsString(read(mps))) {
-                throw new IllegalStateException("OR-Tools cannot read " + mps);
-            }
-            var solver = new ModelSolver("scip");
-            solver.setSolverSpecificParameters("constraints/linear/upgrade/varbound = FALSE");
-            solver.setTimeLimit(java.time.Duration.ofSeconds(Long.parseLong(SECONDS)));
-            SolveStatus status = solver.solve(model);
-            if (status == SolveStatus.INFEASIBLE) {
-                return OptionalDouble.empty();
-            }
-            if (status != SolveStatus.OPTIMAL) {
-                throw new IllegalStateException("SCIP did not finish: " + status);
-            }
-            return OptionalDouble.of(solver.getObjectiveValue());
+        OptionalDouble solve(Path mps, Path folder, Duration limit) {
+            return inProcess("scip", "constraints/linear/upgrade/varbound = FALSE", mps, limit);
+        }
+    },
+    /** HiGHS of OR-Tools, in this process. */
+    HIGHS("") {
+        @Override
+        OptionalDouble solve(Path mps, Path folder, Duration limit) {
+            return inProcess("highs", "", mps, limit);
         }
     };
 
-    private static final String SECONDS = "60";
+    private static final Duration LONG_ENOUGH = Duration.ofSeconds(60);
     private static final boolean REQUIRED = "required".equals(System.getProperty("batchwright.cross-checks"));
 
     final String command;
@@ -106,14 +110,42 @@ public enum OutsideSolver {
         this.command = command;
     }
 
-    abstract OptionalDouble solve(Path mps, Path folder);
+    abstract OptionalDouble solve(Path mps, Path folder, Duration limit);
+
+    private static OptionalDouble inProcess(String name, String settings, Path mps, Duration limit) {
+        Loader.loadNativeLibraries();
+        var model = new ModelBuilder();
+        if (!model.importFromMpsString(read(mps))) {
+            throw new IllegalStateException("OR-Tools cannot read " + mps);
+        }
+        var solver = new ModelSolver(name);
+        solver.setSolverSpecificParameters(settings);
+        solver.setTimeLimit(limit);
+        SolveStatus status = solver.solve(model);
+        if (status == SolveStatus.INFEASIBLE) {
+            return OptionalDouble.empty();
+        }
+        if (status != SolveStatus.OPTIMAL) {
+            throw new IllegalStateException(name + " did not finish: " + status);
+        }
+        return OptionalDouble.of(solver.getObjectiveValue());
+    }
 
     /** The least cost by the text alone; empty when there is no solution. */
     public OptionalDouble solve(String mps) {
+        return solve(mps, LONG_ENOUGH);
+    }
+
+    /**
+     * The same within a time [whole seconds].
+     *
+     * @throws IllegalStateException when that is not enough
+     */
+    public OptionalDouble solve(String mps, Duration limit) {
         try {
             Path folder = Files.createTempDirectory("batchwright-model");
             try {
-                return solve(Files.writeString(folder.resolve("plan.mps"), mps), folder);
+                return solve(Files.writeString(folder.resolve("plan.mps"), mps), folder, limit);
             } finally {
                 try (Stream<Path> files = Files.list(folder)) {
                     for (Path file : files.toList()) {
@@ -144,14 +176,14 @@ public enum OutsideSolver {
         return command + " is not installed: .ci/run does that; with -Dbatchwright.cross-checks=required this fails";
     }
 
-    private static void run(Path folder, String... command) {
+    private static void run(Path folder, Duration limit, String... command) {
         try {
             List<String> all = new ArrayList<>(List.of(command));
             Process process = new ProcessBuilder(all)
                     .redirectErrorStream(true)
                     .redirectOutput(folder.resolve("log.txt").toFile())
                     .start();
-            if (!process.waitFor(2 * Long.parseLong(SECONDS), TimeUnit.SECONDS)) {
+            if (!process.waitFor(2 * limit.toSeconds(), TimeUnit.SECONDS)) {
                 process.destroyForcibly();
                 throw new IllegalStateException(all + " does not end.");
             }
