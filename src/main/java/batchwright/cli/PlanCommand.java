@@ -123,8 +123,7 @@ final class PlanCommand implements Callable<Integer> {
             if (several.isPresent()) {
                 model.refuseSessions();
                 insight.refuseSessions();
-                report.refuseSessions();
-                return answer(several.get(), interruption);
+                return answer(several.get(), interruption, style);
             }
             PlanAnswer answer = answer(question, interruption);
             report.file().ifPresent(file -> program.write(file, HtmlReport.of(answer, style)));
@@ -141,11 +140,12 @@ final class PlanCommand implements Callable<Integer> {
         }
     }
 
-    private int answer(SessionsQuestion question, Interruption interruption) {
+    private int answer(SessionsQuestion question, Interruption interruption, ReportStyle style) {
         SessionsAnswer answer;
         try (var progress = program.progress(interruption)) {
             answer = program.plans().answer(program.workspace(), question, progress);
         }
+        report.file().ifPresent(file -> program.write(file, HtmlReport.of(answer, style)));
         export.write(WholePlan.of(answer), program);
         return program.answer(
                 program.json ? SessionsJson.of(answer) : SessionsText.of(answer, program.commands(), nutrients),

@@ -39,13 +39,6 @@ final class ReportOptions {
             description = "Rounding of labels: us (21 CFR 101.9) or eu; default ${DEFAULT-VALUE}.")
     private String rounding = "";
 
-    /** A report is of one cooking session. */
-    void refuseSessions() {
-        if (file != null) {
-            throw Refused.because("--report goes with one cooking session", "Leave out --cooks or --report.");
-        }
-    }
-
     /** Where to, if a report is wanted. */
     Optional<String> file() {
         return Optional.ofNullable(file);

@@ -101,7 +101,7 @@ public final class PlanText {
         return Show.count((int) Math.min(proof.nodes(), Integer.MAX_VALUE), "relaxation", "relaxations") + " solved";
     }
 
-    static String percentAbove(Money cost, Money bound) {
+    public static String percentAbove(Money cost, Money bound) {
         if (bound.minor() == 0) {
             return "an unknown number of";
         }

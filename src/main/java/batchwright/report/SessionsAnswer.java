@@ -37,7 +37,7 @@ public record SessionsAnswer(
      * @param answer its own days, counted from 1, with its plan
      */
     public record One(int firstDay, PlanAnswer answer) {
-        int lastDay() {
+        public int lastDay() {
             return firstDay + answer.days() - 1;
         }
 
@@ -47,7 +47,16 @@ public record SessionsAnswer(
     }
 
     /** Days of the whole, from the first to the last. */
-    public record Stretch(int first, int last) {}
+    public record Stretch(int first, int last) {
+        /** In a sentence, when it is why there is no plan. */
+        public String hasNoPlan() {
+            return (first == 1
+                            ? "It is the session for days "
+                            : "After the sessions before it, it is the one for days ")
+                    + first + "-" + last + " that has no plan."
+                    + (first == 1 ? "" : " Try other --cooks, or without --vary.");
+        }
+    }
 
     public SessionsAnswer {
         sessions = List.copyOf(sessions);
@@ -66,7 +75,7 @@ public record SessionsAnswer(
     }
 
     /** What an average day of all holds, beside what is published; empty when there is no plan. */
-    List<Intake> intakes(Needs needs) {
+    public List<Intake> intakes(Needs needs) {
         List<EaterDays> days = sessions.stream()
                 .flatMap(s -> s.plan().eaters().stream())
                 .filter(e -> e.seat().eater().equals(needs.eater()))
@@ -85,7 +94,7 @@ public record SessionsAnswer(
     }
 
     /** Cautions of all sessions, each once. */
-    List<Notice> notices() {
+    public List<Notice> notices() {
         if (sessions.isEmpty()) {
             return Notice.of(whole);
         }

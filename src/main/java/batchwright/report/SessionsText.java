@@ -31,13 +31,7 @@ public final class SessionsText {
 
     private static String stuck(Stretch days) {
         var page = new Page();
-        boolean first = days.first() == 1;
-        page.gap()
-                .paragraph((first
-                                ? "It is the session for days "
-                                : "After the sessions before it, it is the one for days ")
-                        + days.first() + "-" + days.last() + " that has no plan."
-                        + (first ? "" : " Try other --cooks, or without --vary."));
+        page.gap().paragraph(days.hasNoPlan());
         return page.toString();
     }
 

@@ -73,6 +73,15 @@ class SessionsCommandTest {
     }
 
     @Test
+    void a_report_holds_all_sessions() {
+        Cli.Result result = plan("--report", "plan.html");
+
+        assertThat(result.code()).isIn(0, 4);
+        assertThat(result.err()).isEqualTo("Wrote plan.html\n");
+        assertThat(here.resolve("plan.html")).content().contains("id=\"labels-1\"", "id=\"labels-2\"");
+    }
+
+    @Test
     void json_holds_the_whole_and_each_session() {
         JsonNode plan = Shape.parse(plan("--json").out());
 

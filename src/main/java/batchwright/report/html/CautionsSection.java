@@ -1,7 +1,6 @@
 package batchwright.report.html;
 
 import batchwright.report.Notice;
-import batchwright.report.PlanAnswer;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,9 +10,10 @@ import java.util.Map;
 final class CautionsSection {
     private CautionsSection() {}
 
-    static void write(Html html, PlanAnswer answer) {
+    /** @param eaters how many there are: a caution for all of them names none */
+    static void write(Html html, List<Notice> notices, int eaters) {
         Map<String, List<String>> about = new LinkedHashMap<>();
-        for (Notice notice : Notice.of(answer)) {
+        for (Notice notice : notices) {
             List<String> names = about.computeIfAbsent(notice.caution().text(), text -> new ArrayList<>());
             notice.eater().ifPresent(needs -> names.add(needs.eater().name()));
         }
@@ -23,7 +23,7 @@ final class CautionsSection {
         html.open("ul", "class", "cautions").line();
         about.forEach((text, names) -> {
             html.open("li");
-            if (!names.isEmpty() && names.size() < answer.needs().size()) {
+            if (!names.isEmpty() && names.size() < eaters) {
                 html.open("strong").name(String.join(" and ", names)).text(": ").close();
             }
             html.text(text).close().line();

@@ -95,7 +95,7 @@ final class CookingPage {
     }
 
     private String keeps(Dish dish) {
-        String freeze = Freezing.of(page.plan(), dish).says(1);
+        String freeze = Freezing.of(page.plan(), dish).says(page.firstDay());
         return "Keeps " + Show.count(dish.fridgeDays(), "day", "days") + " in the fridge, the cooking day being day 1"
                 + (freeze.isEmpty() ? "." : "; " + freeze + ".");
     }

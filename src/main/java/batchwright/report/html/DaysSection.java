@@ -1,6 +1,8 @@
 package batchwright.report.html;
 
 import batchwright.food.Nutrient;
+import batchwright.needs.Needs;
+import batchwright.needs.intakes.Intake;
 import batchwright.person.DayTarget;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Fill;
@@ -21,9 +23,7 @@ final class DaysSection {
     }
 
     private void eater(Html html, EaterDays eater) {
-        List<EatenDay> days = eater.days().stream()
-                .map(day -> EatenDay.of(page.plan(), eater, day))
-                .toList();
+        List<EatenDay> days = page.eaten(eater);
         DayTarget target = eater.seat().target();
         html.open("section", "class", "block").open("h3").text("Each day: ");
         html.name(eater.seat().eater().name()).close().line();
@@ -32,19 +32,23 @@ final class DaysSection {
         new MacrosFigure(days, target).write(html);
         html.close().line();
         new DaysTables(days, target).write(html);
-        body(html, eater);
+        if (page.session() == 0) {
+            body(html, eater);
+        }
         html.close().line();
     }
 
-    /** What the days do to the body: nutrients and weight. */
     private void body(Html html, EaterDays eater) {
-        html.open("div", "class", "pair").line();
         page.answer().needs().stream()
                 .filter(needs -> needs.eater().equals(eater.seat().eater()))
-                .forEach(needs -> {
-                    NutrientsFigure.write(html, page.answer().intakes(needs));
-                    WeightFigure.write(html, needs);
-                });
+                .forEach(needs -> body(html, needs, page.answer().intakes(needs)));
+    }
+
+    /** What days do to the body: nutrients and weight. */
+    static void body(Html html, Needs needs, List<Intake> intakes) {
+        html.open("div", "class", "pair").line();
+        NutrientsFigure.write(html, intakes);
+        WeightFigure.write(html, needs);
         html.close().line();
     }
 

@@ -18,6 +18,7 @@ import java.util.stream.Collectors;
 /**
  * What an eater eats on a day, thing by thing, in whole units that add up to the day's totals.
  *
+ * @param day as it is called: the first day of the whole plan is 1
  * @param whole of each nutrient, the amount of each thing
  */
 record EatenDay(int day, List<Item> items, Map<Nutrient, List<Integer>> whole, Nutrients exact) {
@@ -31,7 +32,8 @@ record EatenDay(int day, List<Item> items, Map<Nutrient, List<Integer>> whole, N
      */
     record Item(Series series, int count, String label) {}
 
-    static EatenDay of(Plan plan, EaterDays eater, Day day) {
+    /** @param firstDay by which number the plan's day 1 is called */
+    static EatenDay of(Plan plan, EaterDays eater, Day day, int firstDay) {
         List<Item> items = new ArrayList<>();
         List<Nutrients> holds = new ArrayList<>();
         for (Serving serving : day.servings()) {
@@ -50,7 +52,8 @@ record EatenDay(int day, List<Item> items, Map<Nutrient, List<Integer>> whole, N
                     nutrient,
                     Apportioned.of(holds.stream().map(h -> h.get(nutrient)).toList()));
         }
-        return new EatenDay(day.day(), items, whole, plan.totals(eater.seat().eater(), day));
+        return new EatenDay(
+                day.day() + firstDay - 1, items, whole, plan.totals(eater.seat().eater(), day));
     }
 
     private static void snacks(List<Snack> snacks, Series series, List<Item> items, List<Nutrients> holds) {

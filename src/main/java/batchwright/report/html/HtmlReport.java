@@ -1,11 +1,14 @@
 package batchwright.report.html;
 
+import batchwright.report.Notice;
 import batchwright.report.PlanAnswer;
+import batchwright.report.SessionsAnswer;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
+import java.util.function.Consumer;
 
 /** The report as one HTML file: no script, no font, no picture from elsewhere. The same answer gives the same bytes. */
 public final class HtmlReport {
@@ -14,19 +17,37 @@ public final class HtmlReport {
     private HtmlReport() {}
 
     public static String of(PlanAnswer answer, ReportStyle style) {
+        return file(
+                answer,
+                style,
+                html -> answer.plan()
+                        .ifPresentOrElse(
+                                plan -> pages(html, PlanPage.of(answer, plan, style)),
+                                () -> new NoPlanPage(answer).write(html)));
+    }
+
+    /** Of several cooking sessions, each with its own pages. */
+    public static String of(SessionsAnswer answer, ReportStyle style) {
+        return file(answer.whole(), style, html -> {
+            if (answer.sessions().isEmpty()) {
+                new NoPlanPage(answer.whole(), answer.stuck().map(SessionsAnswer.Stretch::hasNoPlan)).write(html);
+            } else {
+                new SessionsPages(answer, style).write(html);
+            }
+        });
+    }
+
+    private static String file(PlanAnswer whole, ReportStyle style, Consumer<Html> body) {
         var html = new Html();
         html.open("html", "lang", "en").open("head").line();
         html.empty("meta", "charset", "utf-8").line();
         html.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
                 .line();
         html.empty("meta", "name", "color-scheme", "content", "light dark").line();
-        html.element("title", PlanPage.forWhom(answer) + " – Batchwright").line();
+        html.element("title", PlanPage.forWhom(whole) + " – Batchwright").line();
         html.style(styleSheet()).style(LabelCss.of(style.labels())).close().line();
         html.open("body").line();
-        answer.plan()
-                .ifPresentOrElse(
-                        plan -> pages(html, PlanPage.of(answer, plan, style)),
-                        () -> new NoPlanPage(answer).write(html));
+        body.accept(html);
         html.close().close().line();
         return "<!DOCTYPE html>\n" + html;
     }
@@ -34,11 +55,12 @@ public final class HtmlReport {
     private static void pages(Html html, PlanPage page) {
         new AnswerSection(page).write(html);
         html.open("main").line();
-        html.open("section", "id", "plan", "class", "page", "aria-labelledby", "plan-h");
+        html.open("section", "id", "plan", "class", "page plan", "aria-labelledby", "plan-h");
         html.element("h2", "The plan", "id", "plan-h").line();
         new DaysSection(page).write(html);
         new CostSection(page).write(html);
-        CautionsSection.write(html, page.answer());
+        CautionsSection.write(
+                html, Notice.of(page.answer()), page.answer().needs().size());
         html.close().line();
         new ShoppingPage(page).write(html);
         new CookingPage(page).write(html);

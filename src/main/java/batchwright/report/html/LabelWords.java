@@ -20,15 +20,19 @@ final class LabelWords {
     private final ContainerLabel label;
     private final LabelRounding.Rules rounding;
     private final LocalDate cooked;
+    private final int firstDay;
 
-    LabelWords(ContainerLabel label, LabelRounding.Rules rounding, LocalDate cooked) {
+    /** @param firstDay by which number the cooking day is called */
+    LabelWords(ContainerLabel label, LabelRounding.Rules rounding, LocalDate cooked, int firstDay) {
         this.label = label;
         this.rounding = rounding;
         this.cooked = cooked;
+        this.firstDay = firstDay;
     }
 
     String number() {
-        return label.number() + " of " + label.of() + ", for day " + label.day() + ", " + Dates.shortly(eaten());
+        return label.number() + " of " + label.of() + ", for day " + (label.day() + firstDay - 1) + ", "
+                + Dates.shortly(eaten());
     }
 
     private LocalDate eaten() {

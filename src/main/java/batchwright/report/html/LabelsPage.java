@@ -40,7 +40,7 @@ final class LabelsPage {
 
     private LabelWords words(ContainerLabel label) {
         return new LabelWords(
-                label, page.style().rounding().rules(), page.answer().kitchen().cookingDay());
+                label, page.style().rounding().rules(), page.answer().kitchen().cookingDay(), page.firstDay());
     }
 
     private LabelFit fit(ContainerLabel label) {

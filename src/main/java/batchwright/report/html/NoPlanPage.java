@@ -2,16 +2,25 @@ package batchwright.report.html;
 
 import batchwright.plan.Clash;
 import batchwright.report.NoPlanWords;
+import batchwright.report.Notice;
 import batchwright.report.PlanAnswer;
 import batchwright.report.Show;
+import java.util.Optional;
 
 /** There is no plan: why, and what would make one possible. No figure of anybody's body or needs is on it. */
 final class NoPlanPage {
     private final PlanAnswer answer;
     private final NoPlanWords words;
+    private final Optional<String> which;
 
     NoPlanPage(PlanAnswer answer) {
+        this(answer, Optional.empty());
+    }
+
+    /** @param which of the sessions it is that has no plan */
+    NoPlanPage(PlanAnswer answer, Optional<String> which) {
         this.answer = answer;
+        this.which = which;
         this.words = new NoPlanWords(answer);
     }
 
@@ -28,10 +37,11 @@ final class NoPlanPage {
                 .line();
         html.element("p", says(), "class", "says").line();
         if (answer.stoppedByCaution()) {
-            CautionsSection.write(html, answer);
+            CautionsSection.write(html, Notice.of(answer), answer.needs().size());
         } else {
             words.overBudget().filter(x -> !proven()).ifPresent(says -> html.element("p", says));
             hints(html);
+            which.ifPresent(says -> html.element("p", says));
         }
         html.close().close().line();
     }

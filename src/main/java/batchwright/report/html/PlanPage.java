@@ -1,17 +1,42 @@
 package batchwright.report.html;
 
 import batchwright.plan.Batch;
+import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
 import batchwright.report.Dates;
 import batchwright.report.PlanAnswer;
+import batchwright.report.SessionsAnswer;
 import batchwright.report.Show;
 import batchwright.schedule.Schedule;
+import java.util.List;
 import java.util.stream.Collectors;
 
-/** What every page needs of a plan that was found. */
-record PlanPage(PlanAnswer answer, Plan plan, ReportStyle style, Schedule schedule) {
+/**
+ * What every page needs of a plan that was found.
+ *
+ * @param session its number, the first being 1; 0 when there is only one
+ * @param firstDay by which number its cooking day is called
+ */
+record PlanPage(PlanAnswer answer, Plan plan, ReportStyle style, Schedule schedule, int session, int firstDay) {
     static PlanPage of(PlanAnswer answer, Plan plan, ReportStyle style) {
-        return new PlanPage(answer, plan, style, Schedule.of(plan.batches()));
+        return new PlanPage(answer, plan, style, Schedule.of(plan.batches()), 0, 1);
+    }
+
+    static PlanPage of(SessionsAnswer.One session, int number, ReportStyle style) {
+        Plan plan = session.plan();
+        return new PlanPage(session.answer(), plan, style, Schedule.of(plan.batches()), number, session.firstDay());
+    }
+
+    /** By which a page of this session is linked to. */
+    String id(String page) {
+        return session == 0 ? page : page + "-" + session;
+    }
+
+    /** What of the session's days is eaten by an eater. */
+    List<EatenDay> eaten(EaterDays eater) {
+        return eater.days().stream()
+                .map(day -> EatenDay.of(plan, eater, day, firstDay))
+                .toList();
     }
 
     String currency() {
@@ -20,12 +45,17 @@ record PlanPage(PlanAnswer answer, Plan plan, ReportStyle style, Schedule schedu
 
     /** 5 days for Lifter, gaining. */
     String forWhom() {
-        return forWhom(answer);
+        return session == 0
+                ? forWhom(answer)
+                : "Days " + firstDay + " to " + (firstDay + answer.days() - 1) + " for " + eaters(answer);
+    }
+
+    private static String eaters(PlanAnswer answer) {
+        return answer.needs().stream().map(n -> n.eater().name()).collect(Collectors.joining(" and "));
     }
 
     static String forWhom(PlanAnswer answer) {
-        return Show.count(answer.days(), "day", "days") + " for "
-                + answer.needs().stream().map(n -> n.eater().name()).collect(Collectors.joining(" and "));
+        return Show.count(answer.days(), "day", "days") + " for " + eaters(answer);
     }
 
     int containers() {
@@ -34,12 +64,15 @@ record PlanPage(PlanAnswer answer, Plan plan, ReportStyle style, Schedule schedu
 
     /** The head of a page: what it is, and below it whose plan it belongs to, so that a lone sheet of paper tells. */
     void open(Html html, String id, String heading, String says) {
-        html.open("section", "id", id, "class", "page", "aria-labelledby", id + "-h");
-        html.element("h2", heading, "id", id + "-h");
+        html.open("section", "id", id(id), "class", "page " + id, "aria-labelledby", id(id) + "-h");
+        html.element("h2", heading + (session == 0 ? "" : ", session " + session), "id", id(id) + "-h");
         html.open("p", "class", "whose")
                 .name(forWhom())
                 .text(", cooking day " + Dates.inFull(answer.kitchen().cookingDay()))
                 .close();
-        html.element("p", says, "class", "says").line();
+        if (!says.isEmpty()) {
+            html.element("p", says, "class", "says");
+        }
+        html.line();
     }
 }

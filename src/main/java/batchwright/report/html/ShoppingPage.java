@@ -1,24 +1,21 @@
 package batchwright.report.html;
 
 import batchwright.food.Food;
-import batchwright.food.Pack;
 import batchwright.plan.UseUp;
 import batchwright.quantity.Money;
 import batchwright.report.BuyLine;
 import batchwright.report.Dates;
 import batchwright.report.KitchenMeasure;
-import batchwright.report.PackText;
 import batchwright.report.Show;
 import java.math.BigDecimal;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** The shopping list: shop by shop, section by section, with boxes to tick; what is at home; the total against the budget. */
 final class ShoppingPage {
-    private static final String INVENTED = "invented";
     private final PlanPage page;
     private final List<BuyLine> lines;
 
@@ -28,34 +25,31 @@ final class ShoppingPage {
     }
 
     void write(Html html) {
-        page.open(html, "shop", "Shopping list", total());
+        page.open(html, "shop", "Shopping list", total() + carriedOver());
         List<BuyLine> bought = lines.stream().filter(l -> l.pack().isPresent()).toList();
-        for (String shop : distinct(bought, ShoppingPage::shop)) {
-            List<BuyLine> here =
-                    bought.stream().filter(l -> shop(l).equals(shop)).toList();
-            html.open("h3")
-                    .name(Show.capital(shop))
-                    .text(": " + Show.money(sum(here), page.currency()))
-                    .close();
-            html.open("div", "class", "sections").line();
-            distinct(here, l -> l.food().group()).forEach(group -> section(html, group, here));
-            html.close().line();
-        }
+        new Basket(bought, page.currency(), ShoppingPage::moreAtHome).write(html);
         atHome(html);
-        prices(html, bought);
+        Basket.prices(html, bought);
         html.close().line();
     }
 
-    private static Set<String> distinct(List<BuyLine> lines, Function<BuyLine, String> by) {
-        return lines.stream().map(by).collect(Collectors.toCollection(LinkedHashSet::new));
+    /** When all was bought before the first session. */
+    void writeWhatIsAtHome(Html html) {
+        page.open(html, "shop", "At home", "Everything was bought before day 1." + carriedOver());
+        atHome(html);
+        html.close().line();
     }
 
-    private static String shop(BuyLine line) {
-        return line.pack().map(Pack::shop).orElse("");
+    private String carriedOver() {
+        return page.session() < 2
+                ? ""
+                : " At home is also what the sessions before leave; of what spoils soon no opened pack is counted on.";
     }
 
-    private static Money sum(List<BuyLine> lines) {
-        return lines.stream().map(BuyLine::cost).reduce(Money.ZERO, Money::plus);
+    private static Optional<String> moreAtHome(BuyLine line) {
+        return Optional.of(line)
+                .filter(l -> l.fromPantryGrams().signum() > 0)
+                .map(l -> Show.whole(l.fromPantryGrams()) + " g more is at home");
     }
 
     private String total() {
@@ -69,38 +63,6 @@ final class ShoppingPage {
                 + ".";
     }
 
-    private void section(Html html, String group, List<BuyLine> here) {
-        html.open("div", "class", "group")
-                .element("h4", Show.capital(group.replace('_', ' ')))
-                .line();
-        html.open("ul", "class", "ticks").line();
-        here.stream().filter(l -> l.food().group().equals(group)).forEach(line -> bought(html, line));
-        html.close().close().line();
-    }
-
-    private static void bought(Html html, BuyLine line) {
-        tick(html);
-        html.open("span", "class", "what")
-                .open("strong")
-                .name(line.food().name())
-                .close();
-        html.element(
-                "span", line.pack().map(p -> PackText.bought(p, line.packs())).orElse(""), "class", "pack");
-        if (line.fromPantryGrams().signum() > 0) {
-            html.element("span", Show.whole(line.fromPantryGrams()) + " g more is at home", "class", "home");
-        }
-        html.close()
-                .element("span", line.cost().toString(), "class", "money")
-                .close()
-                .close()
-                .line();
-    }
-
-    /** Opens an item and its label; a box needs no script, and on paper it is a box too. */
-    private static void tick(Html html) {
-        html.open("li").open("label").empty("input", "type", "checkbox");
-    }
-
     private void atHome(Html html) {
         List<BuyLine> home =
                 lines.stream().filter(l -> l.fromPantryGrams().signum() > 0).toList();
@@ -111,7 +73,7 @@ final class ShoppingPage {
         html.open("h3").text("At home: look before you go").close();
         html.open("ul", "class", "ticks").line();
         for (BuyLine line : home) {
-            tick(html);
+            Basket.tick(html);
             html.open("span", "class", "what")
                     .open("strong")
                     .name(line.food().name())
@@ -120,7 +82,7 @@ final class ShoppingPage {
             html.close().close().close().line();
         }
         for (String staple : staples) {
-            tick(html);
+            Basket.tick(html);
             html.open("span", "class", "what").open("strong").name(staple).close();
             html.close().close().close().line();
         }
@@ -148,18 +110,5 @@ final class ShoppingPage {
                 + KitchenMeasure.pieces(page.answer().kitchen(), food, grams.multiply(food.edibleShare()))
                         .map(pieces -> " (" + pieces + ")")
                         .orElse("");
-    }
-
-    private static void prices(Html html, List<BuyLine> bought) {
-        List<Pack> packs = bought.stream().flatMap(l -> l.pack().stream()).toList();
-        packs.stream().map(Pack::seen).min(java.time.LocalDate::compareTo).ifPresent(oldest -> {
-            boolean invented = packs.stream().anyMatch(p -> p.note().startsWith(INVENTED));
-            html.element(
-                    "p",
-                    "Grams are as bought, with peel, bone or shell. Prices were seen on " + oldest + " or later"
-                            + (invented ? "; some or all are invented for the demo." : "."),
-                    "class",
-                    "note");
-        });
     }
 }

@@ -61,7 +61,10 @@ class ReportInBrowserTest {
     @ParameterizedTest
     @CsvSource({"1280, false", "1280, true", "390, false"})
     void axe_finds_nothing(int width, boolean dark) throws IOException {
-        Browser open = open(answer, width, dark);
+        assertThat(violations(open(answer, width, dark))).isEmpty();
+    }
+
+    private List<?> violations(Browser open) throws IOException {
         try (InputStream axe = Objects.requireNonNull(getClass().getResourceAsStream("/axe.min.js"))) {
             open.run(new String(axe.readAllBytes(), StandardCharsets.UTF_8) + "; return 1");
         }
@@ -70,9 +73,19 @@ class ReportInBrowserTest {
                 + ".then(r => done({passed: r.passes.length, violations: r.violations.map(v => v.id + ': '"
                 + " + v.nodes.map(n => n.html).slice(0, 3).join(' '))}));");
 
-        assertThat((Map<?, ?>) found)
-                .satisfies(f -> assertThat((Long) f.get("passed")).isGreaterThan(20))
-                .satisfies(f -> assertThat((List<?>) f.get("violations")).isEmpty());
+        Map<?, ?> map = (Map<?, ?>) found;
+        assertThat((Long) map.get("passed")).isGreaterThan(20);
+        return (List<?>) Objects.requireNonNull(map.get("violations"));
+    }
+
+    @Test
+    void several_sessions_are_as_good(@TempDir Path files) throws IOException {
+        Browser open = Objects.requireNonNull(browser)
+                .open(HtmlReport.of(Reports.sessions(files, true), Reports.STYLE), PHONE, false);
+
+        assertThat(violations(open)).isEmpty();
+        assertThat((Long) open.run("return document.documentElement.scrollWidth"))
+                .isLessThanOrEqualTo(PHONE);
     }
 
     @Test

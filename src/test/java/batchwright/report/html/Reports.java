@@ -2,10 +2,13 @@ package batchwright.report.html;
 
 import batchwright.app.MakePlan;
 import batchwright.app.PlanQuestion;
+import batchwright.app.SessionsQuestion;
 import batchwright.app.Workspace;
 import batchwright.app.WriteStarterFiles;
+import batchwright.plan.Watch;
 import batchwright.quantity.Money;
 import batchwright.report.PlanAnswer;
+import batchwright.report.SessionsAnswer;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -98,6 +101,23 @@ public final class Reports {
                 .answer(
                         Workspace.open(Optional.of(folder), folder, TODAY, note -> {}),
                         new PlanQuestion(eaters, days, budget, dishes, 3, Duration.ofSeconds(60)));
+    }
+
+    /** Two days, cooked for on each of them. */
+    static SessionsAnswer sessions(Path folder, boolean shopOnce) {
+        new WriteStarterFiles().into(folder);
+        var whole = new PlanQuestion(
+                List.of("parent-holding"),
+                2,
+                Optional.empty(),
+                List.of("lentil_ragu", "pepper_eggs"),
+                3,
+                Duration.ofSeconds(60));
+        return new MakePlan()
+                .answer(
+                        Workspace.open(Optional.of(folder), folder, TODAY, note -> {}),
+                        new SessionsQuestion(whole, 2, false, shopOnce),
+                        Watch.NONE);
     }
 
     public static String yaml(String text) {
