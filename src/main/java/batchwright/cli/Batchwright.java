@@ -4,12 +4,14 @@ import batchwright.app.MakePlan;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
 import batchwright.app.WriteFile;
+import batchwright.report.Ascii;
 import batchwright.report.Commands;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -34,6 +36,8 @@ import picocli.CommandLine.ScopeType;
             "  java -jar target/batchwright.jar plan lifter-gaining --budget 60"
         })
 final class Batchwright implements Runnable {
+    static final String ASCII = "--ascii";
+
     @Option(
             names = "--data",
             scope = ScopeType.INHERIT,
@@ -54,6 +58,13 @@ final class Batchwright implements Runnable {
 
     @Option(names = "--json", scope = ScopeType.INHERIT, description = "Answer in JSON, for scripts.")
     boolean json;
+
+    @Option(
+            names = ASCII,
+            scope = ScopeType.INHERIT,
+            description =
+                    "Write names of your files in ASCII, too: for screens that show nothing else. Not with --json.")
+    boolean ascii;
 
     @Option(names = "--debug", scope = ScopeType.INHERIT, description = "Show where in the program an error arose.")
     boolean debug;
@@ -109,7 +120,7 @@ final class Batchwright implements Runnable {
 
     Workspace workspace() {
         Optional<Path> folder = Optional.ofNullable(data).map(this::folder);
-        return Workspace.open(folder, here, cookingDay(), terminal.err()::print);
+        return Workspace.open(folder, here, cookingDay(), this::complain);
     }
 
     /** What comes next reads the same files on the same day. */
@@ -129,7 +140,7 @@ final class Batchwright implements Runnable {
     }
 
     int answer(String answer, ExitCode exit) {
-        terminal.out().print(answer);
+        terminal.out().print(json ? answer : shown(answer));
         return exit.code();
     }
 
@@ -144,6 +155,15 @@ final class Batchwright implements Runnable {
     }
 
     void complain(String text) {
-        terminal.err().print(text);
+        terminal.err().print(shown(text));
+    }
+
+    /** As the terminal can show it. */
+    private String shown(String text) {
+        return ascii || terminal.asciiOnly() ? Ascii.of(text) : text;
+    }
+
+    OptionalInt columns() {
+        return terminal.columns().get();
     }
 }

@@ -3,6 +3,7 @@ package batchwright.cli;
 import batchwright.app.FailedAudit;
 import batchwright.app.MakePlan;
 import batchwright.app.Refused;
+import batchwright.report.Ascii;
 import batchwright.report.Fault;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -87,7 +88,8 @@ final class CommandRunner {
             thrown.printStackTrace(new PrintWriter(trace));
             terminal.err().print(trace);
         }
-        faults.forEach(fault -> terminal.err().print(fault.text()));
+        boolean ascii = terminal.asciiOnly() || args.contains(Batchwright.ASCII);
+        faults.forEach(fault -> terminal.err().print(ascii ? Ascii.of(fault.text()) : fault.text()));
         if (args.contains("--json")) {
             terminal.out().print(Fault.json(faults));
         }

@@ -27,7 +27,7 @@ public final class Main {
     public static int run(String[] args, PrintStream out, PrintStream err) {
         return run(
                 args,
-                new Terminal(out, err, keyboard(), Screen::isTerminal),
+                new Terminal(out, err, keyboard(), Screen::isTerminal, Screen::columns, Screen.isAsciiOnly()),
                 new MakePlan(),
                 Path.of(""),
                 Clock.system(ZoneId.systemDefault()));

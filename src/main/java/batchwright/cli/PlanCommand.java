@@ -106,6 +106,9 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private ExportOptions export = new ExportOptions();
 
+    @Mixin
+    private LookOptions look = new LookOptions();
+
     @Override
     public Integer call() {
         if (eaters.isEmpty()) {
@@ -118,18 +121,19 @@ final class PlanCommand implements Callable<Integer> {
         ReportStyle style = report.style();
         report.file().ifPresent(program::checkWritable);
         export.check(program);
+        int width = look.width(program);
         try (var interruption = new Interruption(() -> program.complain("\nStopped at once: no plan is shown.\n"))) {
             Optional<SessionsQuestion> several = sessions.of(question);
             if (several.isPresent()) {
                 model.refuseSessions();
                 insight.refuseSessions();
-                return answer(several.get(), interruption, style);
+                return answer(several.get(), interruption, style, width);
             }
             PlanAnswer answer = answer(question, interruption);
             report.file().ifPresent(file -> program.write(file, HtmlReport.of(answer, style)));
             export.write(WholePlan.of(answer), program);
             return program.answer(
-                    program.json ? PlanJson.of(answer) : PlanText.of(answer, program.commands(), nutrients),
+                    program.json ? PlanJson.of(answer) : PlanText.of(answer, program.commands(), nutrients, width),
                     exit(answer.status(), interruption.asked()));
         }
     }
@@ -140,7 +144,7 @@ final class PlanCommand implements Callable<Integer> {
         }
     }
 
-    private int answer(SessionsQuestion question, Interruption interruption, ReportStyle style) {
+    private int answer(SessionsQuestion question, Interruption interruption, ReportStyle style, int width) {
         SessionsAnswer answer;
         try (var progress = program.progress(interruption)) {
             answer = program.plans().answer(program.workspace(), question, progress);
@@ -148,7 +152,7 @@ final class PlanCommand implements Callable<Integer> {
         report.file().ifPresent(file -> program.write(file, HtmlReport.of(answer, style)));
         export.write(WholePlan.of(answer), program);
         return program.answer(
-                program.json ? SessionsJson.of(answer) : SessionsText.of(answer, program.commands(), nutrients),
+                program.json ? SessionsJson.of(answer) : SessionsText.of(answer, program.commands(), nutrients, width),
                 exit(answer.status(), interruption.asked()));
     }
 

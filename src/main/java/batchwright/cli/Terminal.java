@@ -2,7 +2,9 @@ package batchwright.cli;
 
 import java.io.PrintStream;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 
 /**
  * Where a command writes, and whom it may ask.
@@ -11,10 +13,23 @@ import java.util.function.BooleanSupplier;
  * @param err errors, warnings, notes and questions
  * @param input somebody at the keyboard; empty in a script or a pipe
  * @param somebodyLooks whether {@code err} appears on a terminal at once
+ * @param columns how wide the terminal is on which {@code out} appears; empty when it appears on none
+ * @param asciiOnly whether that terminal can show nothing but ASCII
  */
-record Terminal(PrintStream out, PrintStream err, Optional<Input> input, BooleanSupplier somebodyLooks) {
+record Terminal(
+        PrintStream out,
+        PrintStream err,
+        Optional<Input> input,
+        BooleanSupplier somebodyLooks,
+        Supplier<OptionalInt> columns,
+        boolean asciiOnly) {
     /** Nobody looks on: what is written is read later. */
     Terminal(PrintStream out, PrintStream err, Optional<Input> input) {
         this(out, err, input, () -> false);
+    }
+
+    /** Nothing is known of the terminal. */
+    Terminal(PrintStream out, PrintStream err, Optional<Input> input, BooleanSupplier somebodyLooks) {
+        this(out, err, input, somebodyLooks, OptionalInt::empty, false);
     }
 }

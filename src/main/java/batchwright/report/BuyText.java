@@ -42,6 +42,8 @@ final class BuyText {
         }
         new PantryText(answer, plan, commands, page).write();
         total();
+        new CostBarsText(bought, page).write();
+        page.gap();
         prices();
         oddPriceDates();
     }

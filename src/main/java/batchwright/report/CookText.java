@@ -12,6 +12,11 @@ import java.math.BigDecimal;
 
 /** What to cook and how to fill the containers. */
 final class CookText {
+    /** Columns from which on what goes in and what comes out stand beside each other. */
+    private static final int TWO_BLOCKS = 120;
+
+    private static final int BETWEEN = 4;
+
     private final Kitchen kitchen;
     private final Plan plan;
     private final Page page;
@@ -59,8 +64,17 @@ final class CookText {
                 dish.name() + " (" + dish.id() + "): " + Show.count(batch.containers(), "container", "containers"));
         page.paragraph("  ", "  ", keeps(dish));
         work(batch);
-        raw(batch);
-        batch.fills().forEach(this::fill);
+        if (page.width() < TWO_BLOCKS) {
+            raw(batch);
+            batch.fills().forEach(this::fill);
+        } else {
+            var left = new CookText(kitchen, plan, new Page(page.width() / 2), firstDay);
+            left.raw(batch);
+            int column = left.page.widest() + BETWEEN;
+            var right = new CookText(kitchen, plan, new Page(page.width() - column), firstDay);
+            batch.fills().forEach(right::fill);
+            page.beside(left.page, column, right.page);
+        }
     }
 
     void raw(Batch batch) {

@@ -1,7 +1,5 @@
 package batchwright.report;
 
-import batchwright.food.Nutrient;
-import batchwright.food.Nutrients;
 import batchwright.person.DayTarget;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
@@ -38,37 +36,15 @@ final class DaysText {
         eats(eater.days());
         page.gap();
         DayTarget target = eater.seat().target();
-        var table = new TextTable("  ")
-                .left("")
-                .right("kcal")
-                .right("+-")
-                .right("protein\ng")
-                .right("+-")
-                .right("fat\ng")
-                .right("fibre\ng")
-                .right("+-")
-                .right("fruit+veg\ng")
-                .right("+-");
-        table.row(
-                "target",
-                Integer.toString(target.energyAimKcal()),
-                "",
-                Integer.toString(target.proteinLeastG()),
-                "",
-                target.fatLeastG() + "-" + target.fatMostG(),
-                Integer.toString(target.fibreLeastG()),
-                "",
-                Integer.toString(target.fruitVegLeastG()),
-                "");
-        eater.days()
-                .forEach(day -> row(table, target, day, plan.totals(eater.seat().eater(), day)));
+        TextTable table = new DaysTable(plan, eater, firstDay).of(page.width());
         page.table(table);
         Show.atLeastNote(page, table);
         page.paragraph(
                 "  ",
                 "  ",
                 "Energy may be " + target.energyLeastKcal() + " to " + target.energyMostKcal()
-                        + " kcal; protein, fibre, fruit and vegetables are floors. +- is the difference from the target.");
+                        + " kcal; protein, fibre, fruit and vegetables are floors. +- is the difference from the target."
+                        + DaysTable.note(page.width()));
     }
 
     /** Days in a row that are alike share a line. */
@@ -87,20 +63,6 @@ final class DaysText {
 
     private int number(Day day) {
         return day.day() + firstDay - 1;
-    }
-
-    private void row(TextTable table, DayTarget target, Day day, Nutrients holds) {
-        table.row(
-                "day " + number(day),
-                Show.cell(holds, Nutrient.ENERGY),
-                Show.difference(holds, Nutrient.ENERGY, target.energyAimKcal()),
-                Show.cell(holds, Nutrient.PROTEIN),
-                Show.difference(holds, Nutrient.PROTEIN, target.proteinLeastG()),
-                Show.cell(holds, Nutrient.FAT),
-                Show.cell(holds, Nutrient.FIBRE),
-                Show.difference(holds, Nutrient.FIBRE, target.fibreLeastG()),
-                Show.cell(holds, Nutrient.FRUIT_VEG),
-                Show.difference(holds, Nutrient.FRUIT_VEG, target.fruitVegLeastG()));
     }
 
     private static String eats(Day day) {

@@ -7,7 +7,10 @@ import java.util.regex.Pattern;
 /** A page of text, at most so many columns wide unless a single word is wider. */
 public final class Page {
     /** Of a terminal, when nothing else is known. */
-    static final int WIDTH = 80;
+    public static final int WIDTH = 80;
+
+    /** Longer lines of running text are hard to read, however wide the terminal is: common practice. */
+    private static final int PROSE = 100;
 
     private static final Pattern OBEYED = Pattern.compile("\\p{Cc}");
 
@@ -21,6 +24,10 @@ public final class Page {
     /** @param width in columns */
     public Page(int width) {
         this.width = width;
+    }
+
+    int width() {
+        return width;
     }
 
     /** A line as it is. What a terminal would obey becomes a question mark: names come from files. */
@@ -48,7 +55,7 @@ public final class Page {
 
     /** Wrapped text: its first line after one indent, the others after another. */
     public Page paragraph(String first, String others, String text) {
-        List<String> lines = wrap(text, width - Math.max(first.length(), others.length()));
+        List<String> lines = wrap(text, Math.min(width, PROSE) - Math.max(first.length(), others.length()));
         for (int i = 0; i < lines.size(); i++) {
             line((i == 0 ? first : others) + lines.get(i));
         }
@@ -60,8 +67,24 @@ public final class Page {
     }
 
     Page table(TextTable table) {
-        table.lines().forEach(this::line);
+        table.lines(width).forEach(this::line);
         return this;
+    }
+
+    /** Two blocks beside each other, the right one from this column on. */
+    Page beside(Page left, int column, Page right) {
+        List<String> first = left.out.toString().lines().toList();
+        List<String> second = right.out.toString().lines().toList();
+        for (int i = 0; i < Math.max(first.size(), second.size()); i++) {
+            String here = i < first.size() ? first.get(i) : "";
+            line(here + " ".repeat(Math.max(1, column - here.length())) + (i < second.size() ? second.get(i) : ""));
+        }
+        return this;
+    }
+
+    /** Columns of its widest line so far. */
+    int widest() {
+        return out.toString().lines().mapToInt(String::length).max().orElse(0);
     }
 
     /** Breaks at blanks; a word wider than the width keeps a line of its own. */

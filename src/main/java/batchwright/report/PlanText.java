@@ -15,17 +15,21 @@ public final class PlanText {
     private final PlanAnswer answer;
     private final Commands commands;
     private final boolean allNutrients;
-    private final Page page = new Page();
+    private final Page page;
 
-    private PlanText(PlanAnswer answer, Commands commands, boolean allNutrients) {
+    private PlanText(PlanAnswer answer, Commands commands, boolean allNutrients, Page page) {
         this.answer = answer;
         this.commands = commands;
         this.allNutrients = allNutrients;
+        this.page = page;
     }
 
-    /** @param allNutrients whether every nutrient is shown beside what is published, not only what is short or above */
-    public static String of(PlanAnswer answer, Commands commands, boolean allNutrients) {
-        return new PlanText(answer, commands, allNutrients).text();
+    /**
+     * @param allNutrients whether every nutrient is shown beside what is published, not only what is short or above
+     * @param width in columns
+     */
+    public static String of(PlanAnswer answer, Commands commands, boolean allNutrients, int width) {
+        return new PlanText(answer, commands, allNutrients, new Page(width)).text();
     }
 
     private String text() {

@@ -10,6 +10,9 @@ import java.util.List;
 
 /** The order of work by the clock, a line for each step. */
 final class ScheduleText {
+    /** Columns of all but the words of a step, when a dish has a long id, and of the dots. */
+    private static final int REST = 54;
+
     private final Schedule schedule;
     private final Page page;
 
@@ -49,7 +52,7 @@ final class ScheduleText {
         return new Line(setting.minute(), cells);
     }
 
-    private static Line step(PlacedStep step) {
+    private Line step(PlacedStep step) {
         String number = step.number().isPresent() ? " " + step.number().getAsInt() : "";
         String[] cells = {
             ScheduleWords.clock(step.start()),
@@ -63,8 +66,8 @@ final class ScheduleText {
     }
 
     /** As many words as fit beside the rest; the dish has them all. */
-    private static String firstWords(String text) {
-        String first = Page.wrap(text, 26).get(0);
+    private String firstWords(String text) {
+        String first = Page.wrap(text, page.width() - REST).get(0);
         return first.length() < text.length() ? first.replaceAll("[,.;:]$", "") + " ..." : first;
     }
 }

@@ -7,30 +7,33 @@ import java.util.stream.Collectors;
 
 /** Several cooking sessions for people: the answer in one sentence, then session by session, and last what holds for all. */
 public final class SessionsText {
-    private static final String RULE = "=".repeat(Page.WIDTH);
     private final SessionsAnswer answer;
     private final Commands commands;
-    private final Page page = new Page();
+    private final Page page;
 
-    private SessionsText(SessionsAnswer answer, Commands commands) {
+    private SessionsText(SessionsAnswer answer, Commands commands, Page page) {
         this.answer = answer;
         this.commands = commands;
+        this.page = page;
     }
 
-    /** @param allNutrients whether every nutrient is shown beside what is published, not only what is short or above */
-    public static String of(SessionsAnswer answer, Commands commands, boolean allNutrients) {
+    /**
+     * @param allNutrients whether every nutrient is shown beside what is published, not only what is short or above
+     * @param width in columns
+     */
+    public static String of(SessionsAnswer answer, Commands commands, boolean allNutrients, int width) {
         return answer.sessions().isEmpty()
-                ? withoutPlan(answer, commands)
-                : new SessionsText(answer, commands).text(allNutrients);
+                ? withoutPlan(answer, commands, width)
+                : new SessionsText(answer, commands, new Page(width)).text(allNutrients);
     }
 
-    private static String withoutPlan(SessionsAnswer answer, Commands commands) {
-        return PlanText.of(answer.whole(), commands, false)
-                + answer.stuck().map(SessionsText::stuck).orElse("");
+    private static String withoutPlan(SessionsAnswer answer, Commands commands, int width) {
+        return PlanText.of(answer.whole(), commands, false, width)
+                + answer.stuck().map(days -> stuck(days, width)).orElse("");
     }
 
-    private static String stuck(Stretch days) {
-        var page = new Page();
+    private static String stuck(Stretch days, int width) {
+        var page = new Page(width);
         page.gap().paragraph(days.hasNoPlan());
         return page.toString();
     }
@@ -53,7 +56,7 @@ public final class SessionsText {
         for (int s = 0; s < answer.sessions().size(); s++) {
             session(s + 1, answer.sessions().get(s), currency);
         }
-        page.gap().line(RULE);
+        page.gap().line("=".repeat(page.width()));
         page.line("ALL SESSIONS");
         new IntakesText(whole.needs(), answer::intakes, page).write(allNutrients);
         proof(currency);
@@ -64,7 +67,7 @@ public final class SessionsText {
 
     private void session(int number, One session, String currency) {
         PlanAnswer one = session.answer();
-        page.gap().line(RULE);
+        page.gap().line("=".repeat(page.width()));
         page.paragraph(
                 "SESSION " + number + " of " + answer.sessions().size() + ": cook on day " + session.firstDay() + ", "
                         + one.kitchen().cookingDay() + ", for days " + session.firstDay() + "-" + session.lastDay()

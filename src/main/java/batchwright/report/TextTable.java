@@ -51,7 +51,12 @@ final class TextTable {
     }
 
     List<String> lines() {
-        int[] widths = widths();
+        return lines(Page.WIDTH);
+    }
+
+    /** @param most columns it may have, if words allow */
+    List<String> lines(int most) {
+        int[] widths = widths(most);
         List<String> lines = new ArrayList<>(headLines(widths));
         for (List<String> row : rows) {
             lines.addAll(rowLines(row, widths));
@@ -59,14 +64,14 @@ final class TextTable {
         return lines;
     }
 
-    private int[] widths() {
+    private int[] widths(int most) {
         int[] widths = new int[columns.size()];
         for (int c = 0; c < widths.length; c++) {
             widths[c] = Math.max(columns.get(c).headWidth(), widest(c, cell -> new String[] {cell}));
         }
         int tooMany = indent.length()
                 + BETWEEN.length() * (widths.length - 1)
-                - Page.WIDTH
+                - most
                 + IntStream.of(widths).sum();
         if (tooMany > 0) {
             shrink(widths, tooMany);

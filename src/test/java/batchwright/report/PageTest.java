@@ -23,4 +23,26 @@ class PageTest {
     void what_a_terminal_would_obey_is_not_printed() {
         assertThat(new Page().line("a\u001b[2Jb\u0007").toString()).isEqualTo("a?[2Jb?\n");
     }
+
+    /** C1 codes too: some terminals take 0x9B for the start of a command. */
+    @Test
+    void nor_what_only_some_terminals_obey() {
+        assertThat(new Page().line("a\u009b2Jb\u0085").toString()).isEqualTo("a?2Jb?\n");
+    }
+
+    @Test
+    void blocks_stand_beside_each_other() {
+        Page left = new Page(20).line("a").line("bb");
+        Page right = new Page(20).line("1").line("2").line("3");
+
+        assertThat(new Page().beside(left, 5, right).toString()).isEqualTo("a    1\nbb   2\n     3\n");
+    }
+
+    /** However wide the page is. */
+    @Test
+    void running_text_is_at_most_100_columns_wide() {
+        assertThat(new Page(140).paragraph("word ".repeat(60)).toString().lines())
+                .allMatch(line -> line.length() <= 100)
+                .anyMatch(line -> line.length() > 90);
+    }
 }
