@@ -33,7 +33,7 @@ public final class BatchPlanner implements Planner {
         SearchResult<DaysSolution> result = CheapestPlan.search(unlimited, Aim.LEAST_COST, effort);
         boolean proven = proven(result, effort);
         Optional<Plan> plan = result.best()
-                .map(best -> new TieBreak(best, effort).settle())
+                .map(best -> proven ? new TieBreak(best, effort).settle() : best)
                 .map(best -> PlanAssembly.of(best, Proof.NONE));
         Proof proof = proof(plan, result, proven, effort, Duration.ofNanos(System.nanoTime() - start));
         Optional<Money> tooDear = request.budget()

@@ -8,6 +8,9 @@ import java.util.function.BooleanSupplier;
 
 /** What a search has spent, over all its levels, when it must stop, and what it had to leave out. */
 final class Effort implements Stop {
+    /** A side search may be asked so often within its nodes, on the average, whether to stop at once. */
+    private static final long STEPS_WITHIN_A_NODE = 10;
+
     private final BooleanSupplier stop;
     private final BooleanSupplier urgent;
     private final AtomicLong nodes;
@@ -58,7 +61,8 @@ final class Effort implements Stop {
     /** A side search of just so many steps, whatever the clock says: its outcome depends on the files alone. */
     Effort steps(long steps) {
         long[] left = {steps};
-        return new Effort(() -> left[0]-- <= 0, () -> false, nodes, nothingLeftOut(), told.ofPlansOnly());
+        long[] within = {STEPS_WITHIN_A_NODE * steps};
+        return new Effort(() -> left[0]-- <= 0, () -> within[0]-- <= 0, nodes, nothingLeftOut(), told.ofPlansOnly());
     }
 
     @Override

@@ -16,11 +16,15 @@ import java.util.function.Function;
 /**
  * Among plans of equal cost with the same containers on the same days: the one with the least cost of leftovers that spoil
  * (perishable foods, and foods of which stock at home is near its date), then with the fewest packs. Loose goods are one bag
- * however many steps they are, and do not count as packs. A fixed number of steps is spent on each, so that the choice
- * depends on the files only.
+ * however many steps they are, and do not count as packs. A number of steps that the size of the model alone decides is spent
+ * on each, so that the choice depends on the files only.
  */
 final class TieBreak {
-    private static final long STEPS = 400;
+    private static final long MOST_STEPS = 400;
+    private static final long LEAST_STEPS = 20;
+    /** A step takes time about as the square of the number of columns; this is what all steps together may take. */
+    private static final long WORK = 20_000_000;
+
     private static final double SLACK = 1e-6;
 
     private final DaysSolution found;
@@ -39,13 +43,18 @@ final class TieBreak {
             List<Function<DaysDraft, Expression>> settled = aims.subList(0, aim);
             Function<DaysDraft, Expression> wanted = aims.get(aim);
             double now = wanted.apply(sofar.draft()).value(sofar.values());
-            best = new LayoutSearch(found.draft().layout(), new Maker(sofar, settled, wanted), effort.steps(STEPS))
+            best = new LayoutSearch(found.draft().layout(), new Maker(sofar, settled, wanted), effort.steps(steps()))
                     .cheapest(now - SLACK)
                     .found()
                     .map(Completion.Found::solution)
                     .orElse(best);
         }
         return best;
+    }
+
+    private long steps() {
+        long columns = found.draft().model().columns().size();
+        return Math.max(LEAST_STEPS, Math.min(MOST_STEPS, WORK / (columns * columns)));
     }
 
     /** All rules; cost and settled aims no worse than so far; the next aim wanted. */
