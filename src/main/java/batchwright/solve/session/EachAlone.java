@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * An easier question for each session by itself; what they cost at least together, all sessions cost at least. In it all that is at
@@ -25,14 +26,22 @@ import java.util.Optional;
  * whole packs.
  *
  * <p>A share is paid as a whole, so each session gets one share of each food for nothing. Money is counted in shares of a cent.
+ *
+ * <p>Of some foods that keep, whole packs may be counted instead, each at one Nth of its price for N sessions: the packs that are bought
+ * for all sessions together are enough for any one of them, so its cheapest packs cost no more than these, and N Nths of that are no more
+ * than what is paid. That tells more where a session needs little of a pack.
  */
 final class EachAlone {
     private static final int SHARES = 10_000;
 
     private EachAlone() {}
 
-    /** How often each of these questions counts; sessions that are alike are one question. */
-    static Map<PlanRequest, Integer> of(SessionsRequest request) {
+    /**
+     * How often each of these questions counts; sessions that are alike are one question.
+     *
+     * @param inPacks foods of which whole packs are counted, if they keep
+     */
+    static Map<PlanRequest, Integer> of(SessionsRequest request, Set<Food> inPacks) {
         Map<Alike, Integer> times = new LinkedHashMap<>();
         for (int session : request.sessions()) {
             Kitchen kitchen = request.whole().kitchen();
@@ -43,7 +52,7 @@ final class EachAlone {
             times.merge(new Alike(request.days(session), atHome), 1, Integer::sum);
         }
         Map<PlanRequest, Integer> questions = new LinkedHashMap<>();
-        times.forEach((alike, count) -> questions.put(question(request, alike), count));
+        times.forEach((alike, count) -> questions.put(question(request, alike, inPacks), count));
         return questions;
     }
 
@@ -54,7 +63,7 @@ final class EachAlone {
 
     private record Alike(int days, Map<Food, BigDecimal> atHome) {}
 
-    private static PlanRequest question(SessionsRequest request, Alike alike) {
+    private static PlanRequest question(SessionsRequest request, Alike alike, Set<Food> inPacks) {
         Kitchen kitchen = request.whole().kitchen();
         Map<Food, List<Pack>> packs = new LinkedHashMap<>();
         Map<Food, List<Lot>> pantry = new LinkedHashMap<>();
@@ -62,6 +71,12 @@ final class EachAlone {
         kitchen.packs().forEach((food, sold) -> {
             if (food.perishable() || sold.isEmpty()) {
                 packs.put(food, sold.stream().map(EachAlone::whole).toList());
+                return;
+            }
+            if (inPacks.contains(food)) {
+                packs.put(
+                        food,
+                        sold.stream().map(pack -> part(pack, request.cooks())).toList());
                 return;
             }
             Pack share = share(sold.stream()
@@ -78,6 +93,11 @@ final class EachAlone {
 
     private static BigDecimal centsAGram(Pack pack) {
         return BigDecimal.valueOf(pack.price().minor()).divide(pack.grams(), MathContext.DECIMAL64);
+    }
+
+    /** A whole pack for an Nth of its price, rounded down. */
+    private static Pack part(Pack pack, int sessions) {
+        return pack(pack, pack.grams(), new Money(pack.price().minor() * SHARES / sessions));
     }
 
     private static Pack whole(Pack pack) {

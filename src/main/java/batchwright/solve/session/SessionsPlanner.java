@@ -33,6 +33,9 @@ import java.util.Set;
  * question for each session ({@link EachAlone}) tells how much cheaper another could be at most.
  */
 public final class SessionsPlanner {
+    /** So often the easier questions are asked, again with what the plans before tell, in the time that is left. */
+    private static final int ROUNDS = 2;
+
     private final Planner planner;
 
     public SessionsPlanner(Planner planner) {
@@ -41,15 +44,15 @@ public final class SessionsPlanner {
 
     public SessionsResult plan(SessionsRequest request, Watch watch) {
         boolean again = request.evenly() && !request.vary() && request.cooks() > 1;
-        Map<PlanRequest, Integer> easier = EachAlone.of(request);
-        int questions = request.cooks() + easier.size() + (again ? 1 : 0);
+        int easier = EachAlone.of(request, Set.of()).size();
+        int questions = request.cooks() + easier + (again ? 1 : 0);
         var turns = new Turns(planner, watch, request.whole().patience(), questions);
         var search = new Search(request, turns, watch);
         search.oneAfterAnother();
         if (again && !search.none) {
             search.again();
         }
-        return search.result(easier);
+        return search.result();
     }
 
     private static final class Search {
@@ -73,7 +76,7 @@ public final class SessionsPlanner {
             for (int session : request.sessions()) {
                 PlanRequest here = session(session, atHome, plans);
                 PlanResult result = turns.plan(here);
-                Optional<Plan> plan = planOf(result);
+                Optional<Plan> plan = Turns.planOf(result);
                 if (plan.isEmpty()) {
                     stuck = Optional.of(new Stuck(request.firstDay(session), here, Turns.proofOf(result)));
                     none = result instanceof PlanResult.NoPlan && (session == 1 || impossible(session));
@@ -109,7 +112,7 @@ public final class SessionsPlanner {
 
         private void again() {
             PlanRequest one = OneForAll.of(request);
-            Optional<Plan> plan = planOf(turns.plan(one));
+            Optional<Plan> plan = Turns.planOf(turns.plan(one));
             List<PlanRequest> requests = request.sessions().stream()
                     .map(session -> session(session, Map.of(), List.of()))
                     .toList();
@@ -127,12 +130,12 @@ public final class SessionsPlanner {
             }
         }
 
-        private SessionsResult result(Map<PlanRequest, Integer> easier) {
+        private SessionsResult result() {
             if (none) {
                 return new SessionsResult(
                         Outcome.NO_PLAN, Optional.empty(), turns.proof(Money.ZERO, Money.ZERO), stuck);
             }
-            Money bound = turns.bound(easier);
+            Money bound = bound();
             if (best.isEmpty()) {
                 return new SessionsResult(Outcome.NOT_PROVEN, Optional.empty(), turns.proof(Money.ZERO, bound), stuck);
             }
@@ -152,27 +155,22 @@ public final class SessionsPlanner {
                     Optional.empty());
         }
 
-        private static Money cost(List<Session> sessions) {
-            return new SessionsPlan(sessions, Proof.NONE).cost();
+        /** No sessions cost less than this. */
+        private Money bound() {
+            var choice = new PacksOrWeight(request);
+            best.ifPresent(sessions -> sessions.forEach(s -> choice.seen(s.plan(), 1)));
+            Money bound = Money.ZERO;
+            for (int round = 0; round < ROUNDS; round++) {
+                Set<Food> inPacks = round == 0 ? Set.of() : choice.inPacks();
+                Money here = turns.bound(EachAlone.of(request, inPacks), choice::seen);
+                bound = here.compareTo(bound) > 0 ? here : bound;
+                watch.bound(bound);
+            }
+            return bound;
         }
 
-        private static Optional<Plan> planOf(PlanResult result) {
-            return result.match(new PlanResult.Cases<>() {
-                @Override
-                public Optional<Plan> planned(PlanResult.Planned planned) {
-                    return Optional.of(planned.plan());
-                }
-
-                @Override
-                public Optional<Plan> noPlan(PlanResult.NoPlan noPlan) {
-                    return Optional.empty();
-                }
-
-                @Override
-                public Optional<Plan> gaveUp(PlanResult.GaveUp gaveUp) {
-                    return gaveUp.best();
-                }
-            });
+        private static Money cost(List<Session> sessions) {
+            return new SessionsPlan(sessions, Proof.NONE).cost();
         }
     }
 }

@@ -1,5 +1,6 @@
 package batchwright.solve.session;
 
+import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
 import batchwright.plan.Planner;
@@ -8,6 +9,8 @@ import batchwright.plan.Watch;
 import batchwright.quantity.Money;
 import java.time.Duration;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.ObjIntConsumer;
 
 /** Asks a planner several questions within one patience: each may take an equal share of the time that is left. */
 final class Turns {
@@ -44,18 +47,21 @@ final class Turns {
         return planner.possible(request.withPatience(share())) == Planner.Possible.NO;
     }
 
-    /** No sessions cost less than this. */
-    Money bound(Map<PlanRequest, Integer> questions) {
+    /**
+     * No sessions cost less than this.
+     *
+     * @param seen told the plan that was found for a question, and how often it counts
+     */
+    Money bound(Map<PlanRequest, Integer> questions, ObjIntConsumer<Plan> seen) {
         long parts = 0;
         for (Map.Entry<PlanRequest, Integer> question : questions.entrySet()) {
-            parts += proofOf(plan(question.getKey(), share().compareTo(FOR_A_BOUND) < 0 ? share() : FOR_A_BOUND))
-                            .lowerBound()
-                            .minor()
-                    * question.getValue();
+            int times = question.getValue();
+            Duration time = share();
+            PlanResult result = plan(question.getKey(), time.compareTo(FOR_A_BOUND) < 0 ? time : FOR_A_BOUND);
+            parts += proofOf(result).lowerBound().minor() * times;
+            planOf(result).ifPresent(plan -> seen.accept(plan, times));
         }
-        Money bound = EachAlone.cents(parts);
-        watch.bound(bound);
-        return bound;
+        return EachAlone.cents(parts);
     }
 
     /** Of the whole: all that was spent so far. */
@@ -103,6 +109,26 @@ final class Turns {
             @Override
             public Proof gaveUp(PlanResult.GaveUp gaveUp) {
                 return gaveUp.proof();
+            }
+        });
+    }
+
+    /** The best plan of an answer. */
+    static Optional<Plan> planOf(PlanResult result) {
+        return result.match(new PlanResult.Cases<>() {
+            @Override
+            public Optional<Plan> planned(PlanResult.Planned planned) {
+                return Optional.of(planned.plan());
+            }
+
+            @Override
+            public Optional<Plan> noPlan(PlanResult.NoPlan noPlan) {
+                return Optional.empty();
+            }
+
+            @Override
+            public Optional<Plan> gaveUp(PlanResult.GaveUp gaveUp) {
+                return gaveUp.best();
             }
         });
     }
