@@ -16,11 +16,27 @@ public sealed interface PlanResult {
 
     <R> R match(Cases<R> cases);
 
+    /** The best plan found, proven or not. */
+    Optional<Plan> best();
+
+    /** What is proven, and how long that took. */
+    Proof proof();
+
     /** A plan, proven cheapest. */
     record Planned(Plan plan) implements PlanResult {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.planned(this);
+        }
+
+        @Override
+        public Optional<Plan> best() {
+            return Optional.of(plan);
+        }
+
+        @Override
+        public Proof proof() {
+            return plan.proof();
         }
     }
 
@@ -29,6 +45,11 @@ public sealed interface PlanResult {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.noPlan(this);
+        }
+
+        @Override
+        public Optional<Plan> best() {
+            return Optional.empty();
         }
     }
 

@@ -1,8 +1,6 @@
 package batchwright.solve;
 
-import batchwright.plan.Plan;
 import batchwright.plan.PlanResult;
-import java.util.Optional;
 import java.util.OptionalLong;
 
 /** What came out of planning, in few words: the least cost, no plan, or not proven. */
@@ -34,24 +32,5 @@ public final class Outcome {
 
     private static String cost(long minor) {
         return "costs " + minor;
-    }
-
-    public static Optional<Plan> plan(PlanResult result) {
-        return result.match(new PlanResult.Cases<>() {
-            @Override
-            public Optional<Plan> planned(PlanResult.Planned planned) {
-                return Optional.of(planned.plan());
-            }
-
-            @Override
-            public Optional<Plan> noPlan(PlanResult.NoPlan noPlan) {
-                return Optional.empty();
-            }
-
-            @Override
-            public Optional<Plan> gaveUp(PlanResult.GaveUp gaveUp) {
-                return gaveUp.best();
-            }
-        });
     }
 }

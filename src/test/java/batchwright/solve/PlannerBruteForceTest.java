@@ -45,7 +45,7 @@ class PlannerBruteForceTest {
         PlanResult result = new BatchPlanner().plan(request);
 
         assertThat(Outcome.of(result)).isEqualTo(Outcome.of(BruteForce.leastCost(request)));
-        Outcome.plan(result).ifPresent(plan -> {
+        result.best().ifPresent(plan -> {
             assertThat(Audit.of(request, plan).checks()).allMatch(AuditReport.Check::passed);
             assertThat(plan.proof().provenCheapest()).isTrue();
         });
@@ -64,7 +64,7 @@ class PlannerBruteForceTest {
         PlanResult result = new BatchPlanner().plan(request);
 
         assertThat(Outcome.of(result)).isEqualTo(Outcome.of(BruteForce.leastCost(request)));
-        Outcome.plan(result)
+        result.best()
                 .ifPresent(plan -> assertThat(Audit.of(request, plan).checks()).allMatch(AuditReport.Check::passed));
     }
 
@@ -73,7 +73,7 @@ class PlannerBruteForceTest {
     void fat_is_poured_off_in_many_of_these_plans() {
         long poured = fewerSeeds()
                 .mapToObj(seed -> Variants.fatPouredOff(RandomProblems.of(seed), seed))
-                .map(request -> Outcome.plan(new BatchPlanner().plan(request)))
+                .map(request -> new BatchPlanner().plan(request).best())
                 .flatMap(Optional::stream)
                 .filter(plan ->
                         plan.batches().stream().anyMatch(b -> !b.fatToPourOff().isEmpty()))

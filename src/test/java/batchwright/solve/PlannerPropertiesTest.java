@@ -150,8 +150,9 @@ class PlannerPropertiesTest {
     @MethodSource("seeds")
     void ten_times_the_prices_cost_ten_times_as_much(long seed) {
         PlanRequest request = RandomProblems.of(seed);
-        Optional<Plan> plan = Outcome.plan(new BatchPlanner().plan(request));
-        Optional<Plan> dear = Outcome.plan(new BatchPlanner().plan(Variants.pricesTimes(request, 10)));
+        Optional<Plan> plan = new BatchPlanner().plan(request).best();
+        Optional<Plan> dear =
+                new BatchPlanner().plan(Variants.pricesTimes(request, 10)).best();
 
         assertThat(dear.map(p -> p.cost().minor()))
                 .isEqualTo(plan.map(p -> p.cost().minor() * 10));
@@ -216,8 +217,8 @@ class PlannerPropertiesTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void the_same_request_gives_the_same_plan(long seed) {
-        Optional<Plan> once = Outcome.plan(new BatchPlanner().plan(RandomProblems.of(seed)));
-        Optional<Plan> again = Outcome.plan(new BatchPlanner().plan(RandomProblems.of(seed)));
+        Optional<Plan> once = new BatchPlanner().plan(RandomProblems.of(seed)).best();
+        Optional<Plan> again = new BatchPlanner().plan(RandomProblems.of(seed)).best();
 
         assertThat(again.map(PlannerPropertiesTest::unclocked)).isEqualTo(once.map(PlannerPropertiesTest::unclocked));
         assertThat(again.map(p -> unclocked(p).toString()))
@@ -237,7 +238,7 @@ class PlannerPropertiesTest {
     @MethodSource("seeds")
     void a_day_less_never_costs_more_where_batches_stay_batches(long seed) {
         PlanRequest request = RandomProblems.of(seed);
-        Optional<Plan> plan = Outcome.plan(new BatchPlanner().plan(request));
+        Optional<Plan> plan = new BatchPlanner().plan(request).best();
 
         if (request.days() > 1 && plan.isPresent() && staysBatches(plan.get(), seat -> true, request.days() - 1)) {
             assertThat(cost(Variants.days(request, request.days() - 1)))
@@ -250,7 +251,7 @@ class PlannerPropertiesTest {
     @MethodSource("seeds")
     void an_eater_less_never_costs_more_where_batches_stay_batches(long seed) {
         PlanRequest request = RandomProblems.of(seed);
-        Optional<Plan> plan = Outcome.plan(new BatchPlanner().plan(request));
+        Optional<Plan> plan = new BatchPlanner().plan(request).best();
         Seat first = request.seats().get(0);
 
         if (request.seats().size() > 1
@@ -309,7 +310,7 @@ class PlannerPropertiesTest {
     private static long cost(PlanRequest request) {
         var result = new BatchPlanner().plan(request);
         assertThat(Outcome.of(result)).isNotEqualTo("not proven");
-        return Outcome.plan(result).map(plan -> plan.cost().minor()).orElse(NO_PLAN);
+        return result.best().map(plan -> plan.cost().minor()).orElse(NO_PLAN);
     }
 
     private static Pack pack(Food food, int grams, long minor) {

@@ -138,7 +138,7 @@ class ShopAndPantryCasesTest {
     }
 
     private static Plan plan(PlanRequest request) {
-        Plan plan = Outcome.plan(new BatchPlanner().plan(request)).orElseThrow();
+        Plan plan = new BatchPlanner().plan(request).best().orElseThrow();
         assertThat(Audit.of(request, plan).checks()).allMatch(check -> check.passed());
         return plan;
     }

@@ -93,6 +93,6 @@ class StarterPlansTest {
     private static Plan plan(PlanRequest request) {
         var result = new BatchPlanner().plan(request);
         assertThat(Outcome.of(result)).startsWith("costs");
-        return Outcome.plan(result).orElseThrow();
+        return result.best().orElseThrow();
     }
 }

@@ -76,9 +76,9 @@ public final class SessionsPlanner {
             for (int session : request.sessions()) {
                 PlanRequest here = session(session, atHome, plans);
                 PlanResult result = turns.plan(here);
-                Optional<Plan> plan = Turns.planOf(result);
+                Optional<Plan> plan = result.best();
                 if (plan.isEmpty()) {
-                    stuck = Optional.of(new Stuck(request.firstDay(session), here, Turns.proofOf(result)));
+                    stuck = Optional.of(new Stuck(request.firstDay(session), here, result.proof()));
                     none = result instanceof PlanResult.NoPlan && (session == 1 || impossible(session));
                     return;
                 }
@@ -112,7 +112,7 @@ public final class SessionsPlanner {
 
         private void again() {
             PlanRequest one = OneForAll.of(request);
-            Optional<Plan> plan = Turns.planOf(turns.plan(one));
+            Optional<Plan> plan = turns.plan(one).best();
             List<PlanRequest> requests = request.sessions().stream()
                     .map(session -> session(session, Map.of(), List.of()))
                     .toList();

@@ -9,7 +9,6 @@ import batchwright.plan.Watch;
 import batchwright.quantity.Money;
 import java.time.Duration;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.ObjIntConsumer;
 
 /** Asks a planner several questions within one patience: each may take an equal share of the time that is left. */
@@ -39,7 +38,7 @@ final class Turns {
     private PlanResult plan(PlanRequest request, Duration time) {
         PlanResult result = planner.plan(request.withPatience(time), onlyStopping());
         turnsLeft = Math.max(1, turnsLeft - 1);
-        nodes += proofOf(result).nodes();
+        nodes += result.proof().nodes();
         return result;
     }
 
@@ -58,8 +57,8 @@ final class Turns {
             int times = question.getValue();
             Duration time = share();
             PlanResult result = plan(question.getKey(), time.compareTo(FOR_A_BOUND) < 0 ? time : FOR_A_BOUND);
-            parts += proofOf(result).lowerBound().minor() * times;
-            planOf(result).ifPresent(plan -> seen.accept(plan, times));
+            parts += result.proof().lowerBound().minor() * times;
+            result.best().ifPresent(plan -> seen.accept(plan, times));
         }
         return EachAlone.cents(parts);
     }
@@ -92,44 +91,5 @@ final class Turns {
                 return watch.stop();
             }
         };
-    }
-
-    static Proof proofOf(PlanResult result) {
-        return result.match(new PlanResult.Cases<>() {
-            @Override
-            public Proof planned(PlanResult.Planned planned) {
-                return planned.plan().proof();
-            }
-
-            @Override
-            public Proof noPlan(PlanResult.NoPlan noPlan) {
-                return noPlan.proof();
-            }
-
-            @Override
-            public Proof gaveUp(PlanResult.GaveUp gaveUp) {
-                return gaveUp.proof();
-            }
-        });
-    }
-
-    /** The best plan of an answer. */
-    static Optional<Plan> planOf(PlanResult result) {
-        return result.match(new PlanResult.Cases<>() {
-            @Override
-            public Optional<Plan> planned(PlanResult.Planned planned) {
-                return Optional.of(planned.plan());
-            }
-
-            @Override
-            public Optional<Plan> noPlan(PlanResult.NoPlan noPlan) {
-                return Optional.empty();
-            }
-
-            @Override
-            public Optional<Plan> gaveUp(PlanResult.GaveUp gaveUp) {
-                return gaveUp.best();
-            }
-        });
     }
 }
