@@ -31,7 +31,7 @@ class ClashesBySolversTest {
     private static final long TOO_DEAR = NO_PLAN * 3 / 10;
     private static final int GLPK_EVERY = 10;
 
-    /** Left out for time only: one of its questions takes longer than a minute. */
+    /** Left out for time only: one of its questions takes longer than twenty seconds. */
     private static final Set<Long> SLOW = Set.of(31L);
 
     /** So much time that no answer depends on the machine. */
