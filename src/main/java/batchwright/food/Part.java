@@ -2,34 +2,58 @@ package batchwright.food;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
- * What of a dish scales as one: a fixed mix of ingredients, with a range of raw grams per container.
- *
- * @param optional may be left out; if not left out, at least {@code leastGrams}
- * @param stepGrams portions are whole multiples of this: 5 g on a kitchen scale, or the weight of one piece
- * @param pieces whether a step is one whole piece (an egg, a scoop) rather than a mark on the scale
- * @param leastGrams least raw edible grams in a container, a multiple of the step
- * @param mostGrams most raw edible grams in a container, a multiple of the step
- * @param fatPouredOff what the cook pours off of the mix as written
+ * What of a dish scales as one: a fixed mix of ingredients, with a range of raw grams per container. What follows from the mix is
+ * worked out once: a search asks for it thousands of times.
  */
-public record Part(
-        String name,
-        boolean optional,
-        int stepGrams,
-        boolean pieces,
-        int leastGrams,
-        int mostGrams,
-        List<Ingredient> mix,
-        FatPouredOff fatPouredOff) {
+public final class Part {
     /** Kitchen scales of home cooks are read to 5 g. */
     public static final int SCALE_STEP_GRAMS = 5;
 
-    public Part {
-        mix = List.copyOf(mix);
+    private final String name;
+    private final boolean optional;
+    private final int stepGrams;
+    private final boolean pieces;
+    private final int leastGrams;
+    private final int mostGrams;
+    private final List<Ingredient> mix;
+    private final FatPouredOff fatPouredOff;
+
+    private @Nullable Map<Food, BigDecimal> shares;
+    private @Nullable Nutrients per100g;
+
+    /**
+     * @param optional may be left out; if not left out, at least {@code leastGrams}
+     * @param stepGrams portions are whole multiples of this: 5 g on a kitchen scale, or the weight of one piece
+     * @param pieces whether a step is one whole piece (an egg, a scoop) rather than a mark on the scale
+     * @param leastGrams least raw edible grams in a container, a multiple of the step
+     * @param mostGrams most raw edible grams in a container, a multiple of the step
+     * @param fatPouredOff what the cook pours off of the mix as written
+     */
+    public Part(
+            String name,
+            boolean optional,
+            int stepGrams,
+            boolean pieces,
+            int leastGrams,
+            int mostGrams,
+            List<Ingredient> mix,
+            FatPouredOff fatPouredOff) {
+        this.name = name;
+        this.optional = optional;
+        this.stepGrams = stepGrams;
+        this.pieces = pieces;
+        this.leastGrams = leastGrams;
+        this.mostGrams = mostGrams;
+        this.mix = List.copyOf(mix);
+        this.fatPouredOff = fatPouredOff;
     }
 
     /** A part of which nothing is poured off. */
@@ -44,6 +68,38 @@ public record Part(
         this(name, optional, stepGrams, pieces, leastGrams, mostGrams, mix, FatPouredOff.NONE);
     }
 
+    public String name() {
+        return name;
+    }
+
+    public boolean optional() {
+        return optional;
+    }
+
+    public int stepGrams() {
+        return stepGrams;
+    }
+
+    public boolean pieces() {
+        return pieces;
+    }
+
+    public int leastGrams() {
+        return leastGrams;
+    }
+
+    public int mostGrams() {
+        return mostGrams;
+    }
+
+    public List<Ingredient> mix() {
+        return mix;
+    }
+
+    public FatPouredOff fatPouredOff() {
+        return fatPouredOff;
+    }
+
     /** Raw grams of the mix as written. */
     private BigDecimal writtenGrams() {
         return mix.stream().map(Ingredient::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
@@ -51,6 +107,15 @@ public record Part(
 
     /** Share of each food in the part's raw weight; together 1. */
     public Map<Food, BigDecimal> shares() {
+        Map<Food, BigDecimal> known = shares;
+        if (known == null) {
+            known = Collections.unmodifiableMap(sharesOfMix());
+            shares = known;
+        }
+        return known;
+    }
+
+    private Map<Food, BigDecimal> sharesOfMix() {
         BigDecimal whole = writtenGrams();
         var shares = new LinkedHashMap<Food, BigDecimal>();
         mix.forEach(i -> shares.merge(i.food(), i.amount().divide(whole, MathContext.DECIMAL64), BigDecimal::add));
@@ -59,6 +124,15 @@ public record Part(
 
     /** Nutrients per 100 g of the raw part, less what is poured off. */
     public Nutrients per100g() {
+        Nutrients known = per100g;
+        if (known == null) {
+            known = per100gOfMix();
+            per100g = known;
+        }
+        return known;
+    }
+
+    private Nutrients per100gOfMix() {
         Nutrients raw = shares().entrySet().stream()
                 .map(e -> e.getKey().per100g().times(e.getValue()))
                 .reduce(Nutrients::plus)
@@ -77,5 +151,29 @@ public record Part(
                 .map(ingredient -> fatPouredOff.cookedWeight(ingredient, mix))
                 .reduce(BigDecimal.ZERO, BigDecimal::add)
                 .divide(writtenGrams(), MathContext.DECIMAL64);
+    }
+
+    /** Two parts are the same when all that is written of them is. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Part that
+                && name.equals(that.name)
+                && optional == that.optional
+                && stepGrams == that.stepGrams
+                && pieces == that.pieces
+                && leastGrams == that.leastGrams
+                && mostGrams == that.mostGrams
+                && mix.equals(that.mix)
+                && fatPouredOff.equals(that.fatPouredOff);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, leastGrams, mostGrams);
+    }
+
+    @Override
+    public String toString() {
+        return name;
     }
 }

@@ -13,7 +13,7 @@ import java.util.Optional;
  */
 final class CheapestPlan {
     /** Steps of the hasty search over sets of dishes. */
-    private static final long HASTY_SETS = 40;
+    private static final long HASTY_SETS = 5;
 
     /** Most that is spent on plans of one dish less, whose sets are few. */
     private static final long STEPS_WITH_ONE_LESS = 100_000;
