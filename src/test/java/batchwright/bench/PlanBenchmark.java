@@ -2,7 +2,6 @@ package batchwright.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,6 +18,9 @@ import org.junit.jupiter.api.Test;
 class PlanBenchmark {
     private static final Path FOLDER = Path.of("target", "benchmark");
     private static final String LIMIT_SECONDS = System.getProperty("batchwright.limit", "30");
+    /** Whatever its own limit says: then it is stopped. */
+    private static final long LONGEST_MINUTES = 2;
+
     private static final String CLASSES =
             System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
 
@@ -44,17 +46,22 @@ class PlanBenchmark {
     }
 
     private static String row(Contestant solver, String size) throws IOException, InterruptedException {
+        Path out = Files.createTempFile("batchwright", ".out");
         Process process = new ProcessBuilder(
                         "java", "-cp", CLASSES, OneRun.class.getName(), solver.name(), size, LIMIT_SECONDS)
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .redirectOutput(out.toFile())
                 .start();
-        String answer = "";
-        try (BufferedReader out = process.inputReader()) {
-            for (String line = out.readLine(); line != null; line = out.readLine()) {
-                answer = line.startsWith("RESULT ") ? line.substring("RESULT ".length()) : answer;
-            }
+        if (!process.waitFor(LONGEST_MINUTES, TimeUnit.MINUTES)) {
+            process.destroyForcibly().waitFor();
+            return "| | did not stop within " + LONGEST_MINUTES + " minutes";
         }
-        process.waitFor(1, TimeUnit.MINUTES);
+        String answer = Files.readAllLines(out).stream()
+                .filter(line -> line.startsWith("RESULT "))
+                .map(line -> line.substring("RESULT ".length()))
+                .findFirst()
+                .orElse("");
+        Files.delete(out);
         String[] cells = answer.split("\t", -1);
         return cells.length < 3
                 ? "| | broke down"

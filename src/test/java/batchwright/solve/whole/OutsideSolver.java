@@ -93,7 +93,7 @@ public enum OutsideSolver {
             return inProcess("scip", "constraints/linear/upgrade/varbound = FALSE", mps, limit);
         }
     },
-    /** HiGHS of OR-Tools, in this process. */
+    /** HiGHS of OR-Tools, in this process. Lines on stderr about the index of a row name are its own and mean nothing. */
     HIGHS("") {
         @Override
         OptionalDouble solve(Path mps, Path folder, Duration limit) {
