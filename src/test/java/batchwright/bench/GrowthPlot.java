@@ -3,6 +3,7 @@ package batchwright.bench;
 import batchwright.bench.Growth.Point;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 
 /** Draws growth as SVG: one panel for each thing that grows, both axes logarithmic, the number beside each point. */
 final class GrowthPlot {
@@ -50,19 +51,25 @@ final class GrowthPlot {
         }
         int least = points.keySet().stream().min(Integer::compare).orElseThrow();
         int most = points.keySet().stream().max(Integer::compare).orElseThrow();
-        var path = new StringBuilder();
-        points.forEach((count, point) -> {
-            double share = Math.log((double) count / least) / Math.log((double) most / least);
-            double x = LEFT + 10 + share * (PANEL - LEFT - RIGHT - 24);
-            double y = y((double) point.millis());
-            path.append(String.format(Locale.ROOT, "%s%.1f %.1f", path.isEmpty() ? "M" : " L", x, y));
-            add(
-                    "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"4\" fill=\"%s\" stroke=\"%s\" stroke-width=\"2\"/>%n",
-                    x, y, point.proven() ? BLUE : "white", BLUE);
-            add("<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"middle\">%s</text>%n", x, y - 9, seconds(point));
-            add("<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%d</text>%n", x, HEIGHT - BOTTOM + 18, count);
-        });
-        add("<path d=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"1.5\"/>%n", path, BLUE);
+        ToDoubleFunction<Integer> x = count -> LEFT
+                + 10
+                + Math.log((double) count / least) / Math.log((double) most / least) * (PANEL - LEFT - RIGHT - 24);
+        var line = new StringBuilder();
+        points.forEach((count, point) -> line.append(
+                String.format(Locale.ROOT, "%.1f,%.1f ", x.applyAsDouble(count), y((double) point.millis()))));
+        add("<polyline points=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"1.5\"/>%n", line, BLUE);
+        points.forEach((count, point) -> point(x.applyAsDouble(count), count, point));
+    }
+
+    private void point(double x, int count, Point point) {
+        double y = y((double) point.millis());
+        add(
+                "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"4\" fill=\"%s\" stroke=\"%s\" stroke-width=\"2\"/>%n",
+                x, y, point.proven() ? BLUE : "white", BLUE);
+        add(
+                "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"middle\" stroke=\"white\" stroke-width=\"4\" paint-order=\"stroke\">%s</text>%n",
+                x, y - 9, seconds(point));
+        add("<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%d</text>%n", x, HEIGHT - BOTTOM + 18, count);
     }
 
     private static String seconds(Point point) {

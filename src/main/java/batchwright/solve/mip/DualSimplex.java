@@ -9,8 +9,6 @@ import java.util.random.RandomGeneratorFactory;
  * thousands of times. Changing bounds never loses dual feasibility, so that every solve starts from the last basis, wherever in
  * the search tree that was.
  *
- * <p>The ratio test flips boxed variables past their breakpoints (the long-step rule); ties go to the largest pivot.
- *
  * <p>Most columns of a plan cost nothing, and then the dual simplex can go round in circles. So it walks on costs that are
  * perturbed a little, always in the same way; {@link #cost()} is the bound that the true costs prove, whatever the perturbation
  * did. Where costs are not counted in steps the perturbation is taken out at the end.
@@ -18,10 +16,9 @@ import java.util.random.RandomGeneratorFactory;
 final class DualSimplex implements Relaxation {
     private static final double FEASIBLE = 1e-9;
     /** A row that misses by less, and that nothing can mend, misses by rounding. */
-    private static final double HOPELESS = 1e-6;
+    static final double HOPELESS = 1e-6;
 
-    private static final double PIVOT = 1e-8;
-    private static final double DUAL = 1e-9;
+    static final double DUAL = 1e-9;
     /** Stands in for an infinite bound that the cost pulls towards; an optimum out there is unbounded. */
     private static final double FAR = 1e8;
 
@@ -51,8 +48,7 @@ final class DualSimplex implements Relaxation {
     private final boolean[] tolerated;
     private final int[] idleFor;
     private final double[] reduced;
-    private final int[] candidates;
-    private final int[] flips;
+    private final RatioTest ratioTest;
     private int hopelessRow;
 
     DualSimplex(MipModel model) {
@@ -89,8 +85,7 @@ final class DualSimplex implements Relaxation {
         tolerated = new boolean[m];
         idleFor = new int[m];
         reduced = new double[n];
-        candidates = new int[n];
-        flips = new int[n];
+        ratioTest = new RatioTest(tableau, xN, lower, upper);
     }
 
     /** Costs with a small amount added in the direction they have, different for each column, smaller for wider ranges. */
@@ -251,7 +246,7 @@ final class DualSimplex implements Relaxation {
             int k = tableau.basic[r];
             boolean rises = xB[r] < lower[k];
             double target = rises ? lower[k] : upper[k];
-            int q = enteringColumn(r, rises, Math.abs(target - xB[r]));
+            int q = ratioTest.entering(r, rises, Math.abs(target - xB[r]));
             if (q < 0) {
                 if (Math.abs(target - xB[r]) > HOPELESS * Math.max(1, Math.abs(target))) {
                     hopelessRow = r;
@@ -259,6 +254,9 @@ final class DualSimplex implements Relaxation {
                 }
                 tolerated[r] = true;
                 continue;
+            }
+            for (int f = 0; f < ratioTest.flips(); f++) {
+                flip(ratioTest.flip(f));
             }
             step(r, q, target);
         }
@@ -279,78 +277,6 @@ final class DualSimplex implements Relaxation {
             }
         }
         return best;
-    }
-
-    /**
-     * The nonbasic variable that takes over line r. Walks the breakpoints in the order of their ratio, flipping boxed
-     * variables as long as the line stays outside its bound.
-     */
-    private int enteringColumn(int r, boolean rises, double missing) {
-        double[] row = tableau.t[r];
-        double slope = missing;
-        int count = findCandidates(row, rises ? 1 : -1);
-        int flipCount = 0;
-        while (count > 0) {
-            int best = breakpoint(row, count);
-            int k = tableau.nonbasic[best];
-            double drop = Math.abs(row[best]) * (upper[k] - lower[k]);
-            if (slope - drop > HOPELESS * Math.max(1, missing)) {
-                slope -= drop;
-                count = without(best, count);
-                flips[flipCount++] = best;
-                continue;
-            }
-            for (int f = 0; f < flipCount; f++) {
-                flip(flips[f]);
-            }
-            return best;
-        }
-        return -1;
-    }
-
-    /** Puts the nonbasic variables that can move so as to mend a line first among the candidates; how many those are. */
-    private int findCandidates(double[] row, double sign) {
-        int count = 0;
-        for (int j = 0; j < n; j++) {
-            double alpha = sign * row[j];
-            if (alpha > PIVOT
-                    ? xN[j] < upper[tableau.nonbasic[j]]
-                    : alpha < -PIVOT && xN[j] > lower[tableau.nonbasic[j]]) {
-                candidates[count++] = j;
-            }
-        }
-        return count;
-    }
-
-    /** Next breakpoint of the ratio test: the least |d/alpha|, the largest |alpha| among those about as small. */
-    private int breakpoint(double[] row, int count) {
-        double[] d = tableau.d;
-        double least = Double.POSITIVE_INFINITY;
-        for (int c = 0; c < count; c++) {
-            int j = candidates[c];
-            least = Math.min(least, (Math.abs(d[j]) + DUAL) / Math.abs(row[j]));
-        }
-        int best = -1;
-        double largest = 0;
-        for (int c = 0; c < count; c++) {
-            int j = candidates[c];
-            if (Math.abs(d[j]) / Math.abs(row[j]) <= least && Math.abs(row[j]) > largest) {
-                best = j;
-                largest = Math.abs(row[j]);
-            }
-        }
-        return best;
-    }
-
-    /** Takes one of the candidates out; the others keep their order, so that ties go the same way. */
-    private int without(int candidate, int count) {
-        int at = 0;
-        for (int c = 0; c < count; c++) {
-            if (candidates[c] != candidate) {
-                candidates[at++] = candidates[c];
-            }
-        }
-        return at;
     }
 
     private void flip(int j) {

@@ -37,6 +37,9 @@ public enum OutsideSolver {
                     seconds,
                     "-o",
                     out.toString());
+            if (read(folder.resolve(LOG)).contains("TIME LIMIT EXCEEDED")) {
+                throw new IllegalStateException("glpsol did not finish in time");
+            }
             String answer = read(out);
             if (answer.contains("INTEGER EMPTY")
                     || answer.contains("INFEASIBLE (FINAL)")
@@ -102,6 +105,7 @@ public enum OutsideSolver {
     };
 
     private static final Duration LONG_ENOUGH = Duration.ofSeconds(60);
+    private static final String LOG = "log.txt";
     private static final boolean REQUIRED = "required".equals(System.getProperty("batchwright.cross-checks"));
 
     final String command;
@@ -181,7 +185,7 @@ public enum OutsideSolver {
             List<String> all = new ArrayList<>(List.of(command));
             Process process = new ProcessBuilder(all)
                     .redirectErrorStream(true)
-                    .redirectOutput(folder.resolve("log.txt").toFile())
+                    .redirectOutput(folder.resolve(LOG).toFile())
                     .start();
             if (!process.waitFor(2 * limit.toSeconds(), TimeUnit.SECONDS)) {
                 process.destroyForcibly();
