@@ -3,12 +3,15 @@ package batchwright.bench;
 import batchwright.plan.PlanRequest;
 import batchwright.solve.whole.WholeModel;
 import com.google.ortools.Loader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.Objects;
 
 /**
- * One solver on one size, in a process of its own: first cold, then warm. Prints one line of cold milliseconds, median of the
+ * One solver on one size, in a process of its own: first cold, then warm. Writes one line of cold milliseconds, median of the
  * warm ones, how many those are, and the answer.
  */
 final class OneRun {
@@ -19,8 +22,8 @@ final class OneRun {
 
     private OneRun() {}
 
-    /** Arguments: solver, size, limit in seconds. */
-    public static void main(String[] args) {
+    /** Arguments: solver, size, limit in seconds, file for the line. */
+    public static void main(String[] args) throws IOException {
         Contestant solver = Contestant.valueOf(args[0]);
         PlanRequest request = Objects.requireNonNull(Sizes.compared().get(args[1]));
         Duration limit = Duration.ofSeconds(Long.parseLong(args[2]));
@@ -42,7 +45,8 @@ final class OneRun {
             warm[k] = millisSince(start);
         }
         Arrays.sort(warm);
-        System.out.println("RESULT " + cold + "\t" + (runs == 0 ? "" : warm[runs / 2]) + "\t" + answer.text());
+        // Not to the console: HiGHS fills that with gigabytes for some models.
+        Files.writeString(Path.of(args[3]), cold + "\t" + (runs == 0 ? "" : warm[runs / 2]) + "\t" + answer.text());
     }
 
     private static long millisSince(long start) {

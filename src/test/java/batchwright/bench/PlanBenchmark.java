@@ -48,19 +48,22 @@ class PlanBenchmark {
     private static String row(Contestant solver, String size) throws IOException, InterruptedException {
         Path out = Files.createTempFile("batchwright", ".out");
         Process process = new ProcessBuilder(
-                        "java", "-cp", CLASSES, OneRun.class.getName(), solver.name(), size, LIMIT_SECONDS)
+                        "java",
+                        "-cp",
+                        CLASSES,
+                        OneRun.class.getName(),
+                        solver.name(),
+                        size,
+                        LIMIT_SECONDS,
+                        out.toString())
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
-                .redirectOutput(out.toFile())
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .start();
         if (!process.waitFor(LONGEST_MINUTES, TimeUnit.MINUTES)) {
             process.destroyForcibly().waitFor();
             return "| | did not stop within " + LONGEST_MINUTES + " minutes";
         }
-        String answer = Files.readAllLines(out).stream()
-                .filter(line -> line.startsWith("RESULT "))
-                .map(line -> line.substring("RESULT ".length()))
-                .findFirst()
-                .orElse("");
+        String answer = Files.readString(out);
         Files.delete(out);
         String[] cells = answer.split("\t", -1);
         return cells.length < 3
