@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.List;
 
 /** The model of a plan as files for solvers from elsewhere: MPS, and beside it the table of names. Never overwrites. */
 public final class ModelFile {
@@ -27,6 +28,11 @@ public final class ModelFile {
         this.names = mps.resolveSibling(name.substring(0, name.length() - ENDING.length()) + ".names.csv");
         refuseWhenThere(mps);
         refuseWhenThere(names);
+    }
+
+    /** What is written. */
+    public List<Path> files() {
+        return List.of(mps, names);
     }
 
     private static void refuseWhenThere(Path file) {

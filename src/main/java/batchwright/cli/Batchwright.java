@@ -10,8 +10,11 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -76,6 +79,9 @@ final class Batchwright implements Runnable {
             description = "Show this help.")
     boolean help;
 
+    /** Files that this command writes. */
+    private final Set<Path> outputs = new HashSet<>();
+
     private final Terminal terminal;
     private final MakePlan plans;
     private final Path here;
@@ -107,9 +113,22 @@ final class Batchwright implements Runnable {
         }
     }
 
-    /** @throws Refused when no file of this name can be written */
+    /**
+     * Looks at a file that is to be written, before the work.
+     *
+     * @throws Refused when it cannot be written, holds something else already in this command, or is one that the user edits
+     */
     void checkWritable(String name) {
-        WriteFile.check(folder(name));
+        Path file = folder(name);
+        WriteFile.check(file);
+        if (Workspace.keeps(folder(Objects.requireNonNullElse(data, "")), file)) {
+            throw Refused.because(
+                    "\"" + name + "\" is in a folder of your own files, which are only read",
+                    "Name a file outside of foods/ and profiles/.");
+        }
+        if (!outputs.add(file.toAbsolutePath().normalize())) {
+            throw Refused.because("\"" + name + "\" is named for two things", "Name a file for each.");
+        }
     }
 
     /** Writes a file beside the answer, and says so where it does not mix with the answer. */

@@ -27,10 +27,14 @@ final class InsightOptions {
 
     /** What is found out is about one cooking session. */
     void refuseSessions() {
-        if (why || frontier != null) {
+        if (isWanted()) {
             throw Refused.because(
                     "--why and --frontier go with one cooking session", "Leave out --cooks, or --why and --frontier.");
         }
+    }
+
+    boolean isWanted() {
+        return why || frontier != null;
     }
 
     /** @throws Refused when the frontier is of something else */

@@ -28,6 +28,7 @@ final class ModelOption {
             return request -> {};
         }
         var model = new ModelFile(program.folder(file));
+        model.files().forEach(path -> program.checkWritable(path.toString()));
         return request -> program.complain(model.write(request));
     }
 }

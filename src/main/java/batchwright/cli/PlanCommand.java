@@ -119,7 +119,7 @@ final class PlanCommand implements Callable<Integer> {
         }
         PlanQuestion question = question();
         ReportStyle style = report.style();
-        report.file().ifPresent(program::checkWritable);
+        report.check(program);
         export.check(program);
         int width = look.width(program);
         try (var interruption = new Interruption(() -> program.complain("\nStopped at once: no plan is shown.\n"))) {
@@ -134,7 +134,7 @@ final class PlanCommand implements Callable<Integer> {
             export.write(WholePlan.of(answer), program);
             return program.answer(
                     program.json ? PlanJson.of(answer) : PlanText.of(answer, program.commands(), nutrients, width),
-                    exit(answer.status(), interruption.asked()));
+                    exit(answer.status(), interruption.asked(), insight.isWanted()));
         }
     }
 
@@ -153,7 +153,7 @@ final class PlanCommand implements Callable<Integer> {
         export.write(WholePlan.of(answer), program);
         return program.answer(
                 program.json ? SessionsJson.of(answer) : SessionsText.of(answer, program.commands(), nutrients, width),
-                exit(answer.status(), interruption.asked()));
+                exit(answer.status(), interruption.asked(), false));
     }
 
     private PlanQuestion question() {
@@ -167,9 +167,10 @@ final class PlanCommand implements Callable<Integer> {
                 insight.wanted());
     }
 
-    private static ExitCode exit(PlanAnswer.Status status, boolean interrupted) {
+    /** @param more whether more was asked for than the plan, so that an interruption cuts that short */
+    private static ExitCode exit(PlanAnswer.Status status, boolean interrupted, boolean more) {
         return switch (status) {
-            case PLANNED -> ExitCode.DONE;
+            case PLANNED -> interrupted && more ? ExitCode.INTERRUPTED : ExitCode.DONE;
             case NO_PLAN -> interrupted ? ExitCode.INTERRUPTED : ExitCode.NO_PLAN;
             case NOT_PROVEN -> interrupted ? ExitCode.INTERRUPTED : ExitCode.NOT_PROVEN;
         };

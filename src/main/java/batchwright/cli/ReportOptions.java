@@ -13,11 +13,12 @@ import picocli.CommandLine.Option;
 
 /** Whether a plan is also written as a report, and how its labels are. */
 final class ReportOptions {
+    private static final String REPORT = "--report";
     private static final String LABELS = "--labels";
     private static final String ROUNDING = "--label-rounding";
 
     @Option(
-            names = "--report",
+            names = REPORT,
             paramLabel = "FILE.html",
             description =
                     "Also write the plan as one HTML file: charts, shopping list, cooking sheet, labels. Replaces the file.")
@@ -42,6 +43,22 @@ final class ReportOptions {
     /** Where to, if a report is wanted. */
     Optional<String> file() {
         return Optional.ofNullable(file);
+    }
+
+    /**
+     * Looks at what can be looked at before there is a plan.
+     *
+     * @throws Refused when the file cannot be written, or its name does not tell what it shall hold
+     */
+    void check(Batchwright program) {
+        file().ifPresent(name -> {
+            program.checkWritable(name);
+            if (!name.toLowerCase(Locale.ROOT).matches(".*\\.html?")) {
+                throw Refused.because(
+                        REPORT + " knows no \"" + name + "\": it does not end in .html",
+                        "The ending says what it shall hold: " + REPORT + " plan.html.");
+            }
+        });
     }
 
     /** @throws Refused when there is no such sheet or rounding */

@@ -125,7 +125,7 @@ public final class DishesText {
                     "  ",
                     "    ",
                     "Always at home: "
-                            + dish.staples().stream().map(Staple::name).toList() + ".");
+                            + dish.staples().stream().map(Staple::name).collect(Collectors.joining(", ")) + ".");
         }
     }
 

@@ -22,7 +22,7 @@ final class ScheduleText {
     }
 
     void write() {
-        page.heading("ORDER OF WORK: " + ScheduleWords.says(schedule));
+        page.gap().paragraph("", "  ", "ORDER OF WORK: " + ScheduleWords.says(schedule));
         page.gap().table(table());
         page.gap();
         page.paragraph("  ", "  ", ScheduleWords.note(schedule));

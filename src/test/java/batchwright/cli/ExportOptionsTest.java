@@ -38,6 +38,13 @@ class ExportOptionsTest {
     }
 
     @Test
+    void what_soaks_the_evening_before_is_bought_the_day_before() {
+        Cli.in(here).run("plan", "lifter-gaining", "--days", "2", "--cook", "chickpea_tagine", "--shopping", "s.csv");
+
+        assertThat(here.resolve("s.csv")).content().contains("\r\n2026-11-24,2026-11-25,");
+    }
+
+    @Test
     void cooking_starts_when_it_is_said() {
         plan("--calendar", "p.ics", "--cook-at", "14:30");
 

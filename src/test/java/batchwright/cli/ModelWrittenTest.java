@@ -72,7 +72,7 @@ class ModelWrittenTest {
     @Test
     void a_file_of_another_ending_or_in_no_folder_is_refused() {
         assertThat(plan("--model", "plan.txt").err()).contains("does not end in .mps");
-        assertThat(plan("--model", "nowhere/plan.mps").err()).contains("cannot write");
+        assertThat(plan("--model", "nowhere/plan.mps").err()).contains("cannot be written");
         assertThat(plan("--model", "plan.txt").code()).isEqualTo(2);
         assertThat(plan("--model", "nowhere/plan.mps").code()).isEqualTo(2);
     }

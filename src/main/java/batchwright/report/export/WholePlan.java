@@ -4,6 +4,7 @@ import batchwright.quantity.Money;
 import batchwright.report.PlanAnswer;
 import batchwright.report.SessionsAnswer;
 import batchwright.report.Show;
+import batchwright.report.Work;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -38,9 +39,12 @@ public record WholePlan(PlanAnswer whole, List<SessionsAnswer.One> sessions, boo
         return session.answer().kitchen().cookingDay();
     }
 
-    /** The day by which the things for a session are bought. */
+    /** The day by which the things for a session are bought: the one before where something is done the evening before. */
     LocalDate shops(SessionsAnswer.One session) {
-        return shopOnce ? firstDay() : cooks(session);
+        SessionsAnswer.One first = shopOnce ? sessions.get(0) : session;
+        boolean soaks = first.plan().batches().stream()
+                .anyMatch(batch -> !Work.of(batch).dayBefore().isEmpty());
+        return cooks(first).minusDays(soaks ? 1 : 0);
     }
 
     LocalDate firstDay() {

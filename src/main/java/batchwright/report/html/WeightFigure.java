@@ -34,7 +34,7 @@ final class WeightFigure {
         String range = last.lightest()
                 .map(lightest -> "it may well be " + kg(lightest.weightKg()) + " to ")
                 .orElse("it may be up to ");
-        return Show.count(last.week(), "week", "weeks") + " of "
+        return Show.count(last.week(), "week", "weeks") + " at the target of "
                 + Show.whole(projection.intake().kcal()) + " kcal a day lead from "
                 + kg(projection.now().likely().weightKg()) + " kg to about "
                 + kg(last.likely().weightKg()) + " kg; " + range
