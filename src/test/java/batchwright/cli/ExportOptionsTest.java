@@ -39,7 +39,16 @@ class ExportOptionsTest {
 
     @Test
     void what_soaks_the_evening_before_is_bought_the_day_before() {
-        Cli.in(here).run("plan", "lifter-gaining", "--days", "2", "--cook", "chickpea_tagine", "--shopping", "s.csv");
+        Cli.in(here)
+                .run(
+                        "plan",
+                        "lifter-gaining",
+                        "--days",
+                        "2",
+                        "--cook",
+                        "chickpea_tagine,tuna_bean_pasta",
+                        "--shopping",
+                        "s.csv");
 
         assertThat(here.resolve("s.csv")).content().contains("\r\n2026-11-24,2026-11-25,");
     }
