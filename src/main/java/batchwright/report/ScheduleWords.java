@@ -9,6 +9,8 @@ import java.util.stream.Collectors;
 /** The order of work in words, the same on a terminal and in the report. */
 public final class ScheduleWords {
     private static final int HOUR = 60;
+    /** Longer than a working day with its breaks: common sense, nothing published. */
+    private static final int LONG_DAY = 9 * HOUR;
 
     private ScheduleWords() {}
 
@@ -26,7 +28,10 @@ public final class ScheduleWords {
         return "One cook, " + Show.count(schedule.equipment().burners(), "burner", "burners") + ", one oven of "
                 + Show.count(schedule.equipment().shelves(), "shelf", "shelves")
                 + ". Hands: until when a step needs the cook. Stirring, draining and taking out go on beside other work"
-                + " and are not counted; of more than 5 containers the hands-on minutes grow, and trays.";
+                + " and are not counted; of more than 5 containers the hands-on minutes grow, and trays."
+                + (schedule.minutes() > LONG_DAY
+                        ? " This is a very long day of cooking: fewer days, or several sessions (--cooks), make it shorter."
+                        : "");
     }
 
     /** burner 1; shelf 1+2; empty when neither is used. */
