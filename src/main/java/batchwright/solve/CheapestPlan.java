@@ -16,7 +16,7 @@ final class CheapestPlan {
     private static final long HASTY_SETS = 5;
 
     /** Most that is spent on plans of one dish less, whose sets are few. */
-    private static final long STEPS_WITH_ONE_LESS = 100_000;
+    private static final long STEPS_WITH_ONE_LESS = 200_000;
 
     private final PlanRequest request;
     private final Aim aim;
