@@ -3,6 +3,7 @@ package batchwright.app;
 import batchwright.audit.Audit;
 import batchwright.audit.AuditReport;
 import batchwright.explain.ClashFinder;
+import batchwright.explain.Insight;
 import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.needs.Needs;
@@ -173,6 +174,7 @@ public final class MakePlan {
                 proof,
                 plan.map(Audited::plan),
                 plan.map(Audited::audit),
-                clashes);
+                clashes,
+                Insight.NONE);
     }
 }

@@ -3,6 +3,7 @@ package batchwright.app;
 import batchwright.audit.Audit;
 import batchwright.audit.AuditReport;
 import batchwright.audit.SessionsAudit;
+import batchwright.explain.Insight;
 import batchwright.food.Kitchen;
 import batchwright.needs.Needs;
 import batchwright.plan.Clash;
@@ -73,7 +74,8 @@ final class MakeSessions {
                             proof,
                             Optional.empty(),
                             Optional.empty(),
-                            clashes),
+                            clashes,
+                            Insight.NONE),
                     question.cooks(),
                     question.shopOnce(),
                     List.of(),
@@ -108,7 +110,8 @@ final class MakeSessions {
                     proof,
                     Optional.of(session.plan()),
                     Optional.of(Audit.of(session.request(), session.plan())),
-                    List.of());
+                    List.of(),
+                    Insight.NONE);
         }
     }
 }

@@ -1,6 +1,7 @@
 package batchwright.report;
 
 import batchwright.audit.AuditReport;
+import batchwright.explain.Insight;
 import batchwright.food.Nutrient;
 import batchwright.plan.DishAnswer;
 import batchwright.plan.DishRequest;
@@ -31,7 +32,8 @@ public record FilledDish(DishRequest request, DishAnswer answer, Optional<AuditR
                 answer.proof(),
                 answer.plan(),
                 audit,
-                List.of());
+                List.of(),
+                Insight.NONE);
     }
 
     /** Containers that are left after the fridge days when one is eaten each day. */

@@ -57,21 +57,6 @@ public record PlanAnswer(
         }
     }
 
-    /** Without anything beside the plan. */
-    public PlanAnswer(
-            Kitchen kitchen,
-            List<String> named,
-            List<Needs> needs,
-            int days,
-            Optional<Money> budget,
-            Status status,
-            Proof proof,
-            Optional<Plan> plan,
-            Optional<AuditReport> audit,
-            List<Clash> clashes) {
-        this(kitchen, named, needs, days, budget, status, proof, plan, audit, clashes, Insight.NONE);
-    }
-
     public PlanAnswer {
         named = List.copyOf(named);
         needs = List.copyOf(needs);

@@ -43,18 +43,8 @@ enum Contestant {
                     });
         }
     },
-    HIGHS("HiGHS", true) {
-        @Override
-        Answer solve(PlanRequest request, String mps, Duration limit) {
-            return outside(OutsideSolver.HIGHS, mps, limit);
-        }
-    },
-    SCIP("SCIP", true) {
-        @Override
-        Answer solve(PlanRequest request, String mps, Duration limit) {
-            return outside(OutsideSolver.SCIP, mps, limit);
-        }
-    },
+    HIGHS("HiGHS", true),
+    SCIP("SCIP", true),
     OJALGO("ojAlgo", true) {
         @Override
         Answer solve(PlanRequest request, String mps, Duration limit) {
@@ -67,18 +57,8 @@ enum Contestant {
                     : new Answer(result.getState().toString().toLowerCase(java.util.Locale.ROOT));
         }
     },
-    CBC("CBC", false) {
-        @Override
-        Answer solve(PlanRequest request, String mps, Duration limit) {
-            return outside(OutsideSolver.CBC, mps, limit);
-        }
-    },
-    GLPK("GLPK", false) {
-        @Override
-        Answer solve(PlanRequest request, String mps, Duration limit) {
-            return outside(OutsideSolver.GLPK, mps, limit);
-        }
-    };
+    CBC("CBC", false),
+    GLPK("GLPK", false);
 
     private final String title;
     private final boolean inProcess;
@@ -103,7 +83,10 @@ enum Contestant {
         this.inProcess = inProcess;
     }
 
-    abstract Answer solve(PlanRequest request, String mps, Duration limit);
+    /** An {@link OutsideSolver} of the same name, unless it says otherwise. */
+    Answer solve(PlanRequest request, String mps, Duration limit) {
+        return outside(OutsideSolver.valueOf(name()), mps, limit);
+    }
 
     String title() {
         return title + (inProcess ? "" : " (process)");

@@ -103,17 +103,7 @@ class PlannerPropertiesTest {
     @MethodSource("seeds")
     void one_more_food_on_offer_never_costs_more(long seed) {
         PlanRequest request = RandomProblems.of(seed);
-        Food like = request.kitchen().foods().values().iterator().next();
-        Food food = new Food(
-                "one_more",
-                "one more",
-                like.group(),
-                Optional.empty(),
-                "invented",
-                like.per100g(),
-                BigDecimal.TEN,
-                like.allergens(),
-                true);
+        Food food = anotherFood(request, "one_more");
         var measure = new Measure(food, "piece", BigDecimal.valueOf(50), 2, "invented");
 
         assertThat(cost(Variants.anotherFood(request, pack(food, 100, 30), measure)))
@@ -181,6 +171,20 @@ class PlannerPropertiesTest {
         assertThat(cost(Variants.pantryInHalves(request))).isEqualTo(cost);
     }
 
+    private static Food anotherFood(PlanRequest request, String id) {
+        Food like = request.kitchen().foods().values().iterator().next();
+        return new Food(
+                id,
+                id,
+                like.group(),
+                Optional.empty(),
+                "invented",
+                like.per100g(),
+                BigDecimal.TEN,
+                like.allergens(),
+                true);
+    }
+
     private static Pack elsewhere(Pack p) {
         return new Pack(p.food(), "another shop", p.label(), p.contents(), p.price(), p.loose(), p.seen(), "invented");
     }
@@ -190,17 +194,7 @@ class PlannerPropertiesTest {
     @MethodSource("seeds")
     void a_food_that_nobody_uses_does_not_change_the_cost(long seed) {
         PlanRequest request = RandomProblems.of(seed);
-        Food like = request.kitchen().foods().values().iterator().next();
-        var unused = new Food(
-                "unused",
-                "unused",
-                like.group(),
-                Optional.empty(),
-                "invented",
-                like.per100g(),
-                BigDecimal.TEN,
-                like.allergens(),
-                true);
+        Food unused = anotherFood(request, "unused");
         var noSnack = new Measure(unused, "piece", BigDecimal.valueOf(50), 0, "invented");
         long cost = cost(request);
 

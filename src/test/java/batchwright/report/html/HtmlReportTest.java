@@ -3,6 +3,7 @@ package batchwright.report.html;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.app.WriteStarterFiles;
+import batchwright.explain.Insight;
 import batchwright.food.Nutrient;
 import batchwright.plan.Batch;
 import batchwright.plan.Clash;
@@ -261,7 +262,8 @@ class HtmlReportTest {
                                 "plan x --budget 9",
                                 true),
                         new Clash("fibre", "at least 25 g", "", "", true),
-                        new Clash("fat", "at least 40 g", "", "", false))));
+                        new Clash("fat", "at least 40 g", "", "", false)),
+                Insight.NONE));
 
         assertThat(html)
                 .contains("changing one of them as shown makes a plan possible:")
