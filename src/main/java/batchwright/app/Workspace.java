@@ -12,7 +12,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 
 /**
  * Where foods/ and profiles/ are read from: the folder that was named, else the current folder if it has foods/, else the
@@ -38,14 +37,6 @@ public record Workspace(DataFiles files, Path here, LocalDate cookingDay, Consum
             notes.accept("note: there is no foods/ here, so foods, dishes and profiles are the starter files\n");
         }
         return new Workspace(new StarterFiles(), here, cookingDay, notes);
-    }
-
-    /** Whether a file lies among those that the user keeps and the program only reads, when they are in this folder. */
-    public static boolean keeps(Path folder, Path file) {
-        Path whole = file.toAbsolutePath().normalize();
-        return Stream.of(FOODS, PROFILES)
-                .anyMatch(kept ->
-                        whole.startsWith(folder.resolve(kept).toAbsolutePath().normalize()));
     }
 
     private static Path checked(Path folder) {

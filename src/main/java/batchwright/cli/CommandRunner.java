@@ -40,9 +40,9 @@ final class CommandRunner {
     int run(String[] args) {
         List<String> given = List.of(args);
         try {
-            return execute(args, given);
+            return arrived(execute(args, given));
         } catch (StackOverflowError | OutOfMemoryError tooLarge) {
-            return failed(tooLarge, given);
+            return arrived(failed(tooLarge, given));
         }
     }
 
@@ -68,6 +68,21 @@ final class CommandRunner {
                 (wrong, ignored) -> fail(wrong, List.of(BadCommandLine.fault(wrong)), ExitCode.NOT_RIGHT, given));
         line.setExecutionExceptionHandler((thrown, command, parsed) -> failed(thrown, given));
         return line.execute(helpLast(args));
+    }
+
+    /** A script must not take an answer that was lost for one that is empty. */
+    private int arrived(int code) {
+        return terminal.out()
+                .failure()
+                .map(why -> {
+                    terminal.err()
+                            .print(Fault.of(
+                                            "the answer could not be written" + (why.isEmpty() ? "" : ": " + why),
+                                            "Standard output takes no more: is it closed, or its disk full?")
+                                    .text());
+                    return ExitCode.of(code).notWritten().code();
+                })
+                .orElse(code);
     }
 
     /** "help plan" means "plan --help". */
@@ -116,7 +131,7 @@ final class CommandRunner {
         }
         boolean ascii = args.contains(Batchwright.ASCII);
         faults.forEach(fault -> terminal.err().print(terminal.shown(fault.text(), ascii)));
-        if (args.contains("--json")) {
+        if (args.contains("--json") && !terminal.out().isUsed()) {
             terminal.out().print(Fault.json(faults));
         }
         return exit.code();

@@ -20,22 +20,14 @@ public final class Main {
     public static void main(String[] args) {
         // One language for all: no digits, letters or dates of the system's own.
         Locale.setDefault(Locale.ROOT);
-        // Always UTF-8, so that the same files give the same bytes whatever the locale.
-        var out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
+        var out = new AnswerStream(new FileOutputStream(FileDescriptor.out), Screen::isPipe);
         var err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
-        int code = run(args, out, err);
-        out.flush();
-        System.exit(code);
-    }
-
-    /** Runs one command in the current folder; never ends the process. */
-    public static int run(String[] args, PrintStream out, PrintStream err) {
-        return run(
+        System.exit(run(
                 args,
                 new Terminal(out, err, keyboard(), Screen::isTerminal, Screen::columns, Screen.isAsciiOnly()),
                 new MakePlan(),
                 Path.of(""),
-                Clock.system(ZoneId.systemDefault()));
+                Clock.system(ZoneId.systemDefault())));
     }
 
     /** There is a console only when both sides of it are: nothing is asked in a pipe. */

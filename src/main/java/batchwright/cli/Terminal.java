@@ -19,7 +19,7 @@ import java.util.function.Supplier;
  * @param asciiOnly whether that terminal can show nothing but ASCII
  */
 record Terminal(
-        PrintStream out,
+        AnswerStream out,
         PrintStream err,
         Optional<Input> input,
         BooleanSupplier somebodyLooks,
@@ -32,12 +32,12 @@ record Terminal(
     }
 
     /** Nobody looks on: what is written is read later. */
-    Terminal(PrintStream out, PrintStream err, Optional<Input> input) {
+    Terminal(AnswerStream out, PrintStream err, Optional<Input> input) {
         this(out, err, input, () -> false);
     }
 
     /** Nothing is known of the terminal. */
-    Terminal(PrintStream out, PrintStream err, Optional<Input> input, BooleanSupplier somebodyLooks) {
+    Terminal(AnswerStream out, PrintStream err, Optional<Input> input, BooleanSupplier somebodyLooks) {
         this(out, err, input, somebodyLooks, OptionalInt::empty, false);
     }
 }
