@@ -28,6 +28,12 @@ final class AnswerOptions {
     private @Nullable String bodyFat;
 
     @Option(
+            names = "--body-fat-method",
+            paramLabel = "WORD",
+            description = "How it was found: dxa, air, callipers, tape, scale or guess.")
+    private @Nullable String bodyFatMethod;
+
+    @Option(
             names = "--tape",
             paramLabel = "GIRTH=LENGTH",
             description = "For an estimate: neck, waist and of women hips, such as --tape \"neck=38 cm\".")
@@ -78,6 +84,7 @@ final class AnswerOptions {
         put(answers, "weight", weight);
         put(answers, "height", height);
         put(answers, "body_fat", bodyFat);
+        put(answers, "body_fat_method", bodyFatMethod);
         tape.forEach((girth, length) -> answers.put("tape." + girth, length));
         put(answers, "activity", activity == null && !diary.isEmpty() ? ProfileQuestion.DIARY : activity);
         diary.forEach((line, time) -> answers.put(ProfileQuestion.DIARY + "." + line, time));

@@ -29,6 +29,7 @@ public final class EaterReader {
             "weight",
             "height",
             "body_fat",
+            "body_fat_method",
             "tape",
             "activity",
             "diary",
