@@ -1,6 +1,7 @@
 package batchwright.needs;
 
 import batchwright.needs.bodyfat.BodyFatFinding;
+import batchwright.needs.caution.AnswerCautions;
 import batchwright.needs.caution.BodyFatCautions;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.caution.GoalCautions;
@@ -45,6 +46,7 @@ public final class NeedsCalculator {
         Targets targets = Targets.of(eater, total, goal.change());
 
         List<Caution> cautions = new ArrayList<>(HealthCautions.of(eater));
+        cautions.addAll(AnswerCautions.of(goal, targets));
         if (!stops(cautions)) {
             cautions.addAll(GoalCautions.of(goal, targets));
         }
