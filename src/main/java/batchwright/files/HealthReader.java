@@ -25,7 +25,9 @@ final class HealthReader {
     private static final List<String> GROUPS =
             HealthGroup.all().stream().map(HealthGroup::key).toList();
     private static final List<String> KEYS = Stream.of(
-                    GROUPS.stream(), HealthQuestion.all().stream().map(HealthQuestion::key), Stream.of(DIABETES_MEDICINE))
+                    GROUPS.stream(),
+                    HealthQuestion.all().stream().map(HealthQuestion::key),
+                    Stream.of(DIABETES_MEDICINE))
             .flatMap(keys -> keys)
             .toList();
     private static final Map<String, Answer> ANSWERS =
@@ -41,7 +43,8 @@ final class HealthReader {
         Fields fields = Fields.of(
                 group,
                 KEYS,
-                "expected one of " + GROUPS.stream().collect(Collectors.joining(", ")) + ", or a single question of theirs",
+                "expected one of " + GROUPS.stream().collect(Collectors.joining(", "))
+                        + ", or a single question of theirs",
                 problems);
         Health health = Health.NOT_SAID;
         for (HealthQuestion question : HealthQuestion.all()) {
@@ -50,14 +53,16 @@ final class HealthReader {
                 health = health.with(question, answer.get());
             }
         }
+        health = withOlder(health, fields.yesNo(DIABETES_MEDICINE));
         for (HealthGroup asked : HealthGroup.all()) {
             health = withGroup(health, asked, fields.yesNo(asked.key()));
         }
-        return withOlder(health, fields.yesNo(DIABETES_MEDICINE));
+        return health;
     }
 
     private static Health withGroup(Health health, HealthGroup group, Optional<Boolean> applies) {
-        return applies.map(yes -> yes ? health.withSome(group) : health.withNone(group)).orElse(health);
+        return applies.map(yes -> yes ? health.withSome(group) : health.withNone(group))
+                .orElse(health);
     }
 
     private static Health withOlder(Health before, Optional<Boolean> applies) {
