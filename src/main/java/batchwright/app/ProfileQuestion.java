@@ -40,6 +40,8 @@ public record ProfileQuestion(
     /** A value of {@code activity} and of {@code body_fat} that leads to more questions. */
     public static final String DIARY = "diary";
 
+    public static final String FACTS = "facts";
+
     private static final String ESTIMATE = "estimate";
     private static final Pair GIRTH = new Pair("cm", "in");
 
@@ -96,9 +98,17 @@ public record ProfileQuestion(
                 needed(
                         "activity",
                         "activity",
-                        "How active is the whole day: sedentary, active or vigorous? Or total energy / resting energy as a"
-                                + " number such as 1.65, or the word diary to count hours.",
-                        same("active")),
+                        "How active is the whole day? Enter facts to be asked for what can be counted; or sedentary, active or"
+                                + " vigorous; total energy / resting energy such as 1.65; or diary to count hours.",
+                        same(FACTS)),
+                fact("day", "day", "What fills the day: chair_bound, sitting, standing, carrying or heavy?", "sitting", true),
+                fact("steps", "steps a day", "Steps on a usual day, training left out?", "6000", false),
+                fact(
+                        "training",
+                        "training a week",
+                        "Training a week, each with its hours; or none. The command needs --activities lists the names.",
+                        "3 h weights, 45 min jogging",
+                        false),
                 new ProfileQuestion(
                         DIARY,
                         "diary",
@@ -113,6 +123,14 @@ public record ProfileQuestion(
                         "goal",
                         "What shall your weight do: hold; gain or lose with a rate; or reach a weight by a day?",
                         new Pair("gain 0.25 % a week", "lose 1 lb a week")),
+                new ProfileQuestion(
+                        "strength_training",
+                        "training with weights",
+                        "Do you train with weights, and how often: no, or how many times a week?",
+                        same("3 times a week"),
+                        same("times a week"),
+                        false,
+                        ProfileQuestion::always),
                 optional(
                         "experience",
                         "experience with weights",
@@ -128,6 +146,11 @@ public record ProfileQuestion(
 
     private static ProfileQuestion optional(String key, String label, String asks, String example) {
         return new ProfileQuestion(key, label, asks, same(example), Pair.NONE, false, ProfileQuestion::always);
+    }
+
+    private static ProfileQuestion fact(String key, String label, String asks, String example, boolean needed) {
+        return new ProfileQuestion(
+                key, label, asks, same(example), Pair.NONE, needed, answers -> FACTS.equals(answers.get("activity")));
     }
 
     private static ProfileQuestion health(HealthQuestion question) {

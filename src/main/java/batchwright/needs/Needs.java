@@ -81,9 +81,10 @@ public record Needs(
         return PalEvidence.of(eater.activity());
     }
 
-    /** Where the total most likely lies. */
+    /** Where the total of 8 people in 10 of this description lies. */
     public TotalRange totalRange() {
-        return TotalRange.of(restingInUse(), eater.activity().pal(), palEvidence());
+        return TotalRange.of(
+                restingInUse().perDay(), RestingEnergyEquations.spreadKcal(eater.body()), palEvidence());
     }
 
     /** How far the resting energy in use moves when body fat is one percentage point higher [kcal/d]. */

@@ -32,7 +32,7 @@ class NeedsEnteredTest {
     private static final String ANSWER = "3065 kcal a day";
     /** metric; the needed answers; experience and twelve questions of health left out; content; not saved. */
     private static final String[] TYPED =
-            typed(Stream.of("", "male", "27", "74", "181", "", "active", "hold", ""), nothing(12), Stream.of("", ""));
+            typed(Stream.of("", "male", "27", "74", "181", "", "active", "hold", "", ""), nothing(12), Stream.of("", ""));
 
     @TempDir
     Path here;
@@ -145,7 +145,7 @@ class NeedsEnteredTest {
     @Test
     void only_what_no_option_says_is_asked() {
         Cli.Result result = Cli.in(here)
-                .typing(typed(Stream.of("", "", "hold", ""), nothing(12), Stream.of("")))
+                .typing(typed(Stream.of("", "", "hold", "", ""), nothing(12), Stream.of("")))
                 .run(
                         "needs",
                         "--sex",
@@ -195,7 +195,7 @@ class NeedsEnteredTest {
     @Test
     void pounds_feet_and_inches_need_no_units_when_they_are_chosen() {
         Cli.Result result = Cli.in(here)
-                .typing(typed(Stream.of("us", "male", "27", "163", "5 11", "", "active", "hold", ""), nothing(14)))
+                .typing(typed(Stream.of("us", "male", "27", "163", "5 11", "", "active", "hold", "", ""), nothing(14)))
                 .run("needs");
 
         assertThat(result.err()).contains("weight: 163 lb", "height: 5 ft 11 in");
@@ -218,7 +218,7 @@ class NeedsEnteredTest {
                                 "sleepng 8 h",
                                 "sleeping 8 h",
                                 "walking"),
-                        Stream.of("", "sitting 20 h", "back", "sitting 10 h", "standing_work 6 h", "", "hold", ""),
+                        Stream.of("", "sitting 20 h", "back", "sitting 10 h", "standing_work 6 h", "", "hold", "", ""),
                         nothing(14)))
                 .run("needs");
 
@@ -236,7 +236,7 @@ class NeedsEnteredTest {
     void an_answer_may_be_changed_at_the_end() {
         Cli.Result result = Cli.in(Folders.starter(here))
                 .typing(typed(
-                        Stream.of("", "male", "72", "74", "181", "", "active", "hold", ""),
+                        Stream.of("", "male", "72", "74", "181", "", "active", "hold", "", ""),
                         nothing(12),
                         Stream.of("99", "2", "27", "", "")))
                 .run("needs");

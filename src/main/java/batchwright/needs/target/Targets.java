@@ -15,12 +15,12 @@ import java.util.List;
  *
  * @param lines the same line by line, with sources
  */
-public record Targets(DayTarget day, List<TargetLine> lines) {
+public record Targets(
+        DayTarget day, ProteinFloor protein, CarbohydrateFloor carbohydrate, List<TargetLine> lines) {
     private static final double BAND_PERCENT = 3;
     private static final double FAT_LEAST = 0.20; // of energy
     private static final double FAT_MOST = 0.35;
     private static final double KCAL_PER_G_FAT = 9; // general Atwater factor
-    private static final double FIBRE_G_PER_KCAL = 14.0 / 1000;
     private static final int FRUIT_VEG_G = 400;
     private static final double CONTAINER_LEAST = 0.15; // of energy
     private static final double CONTAINER_MOST = 0.45;
@@ -33,7 +33,8 @@ public record Targets(DayTarget day, List<TargetLine> lines) {
         Adjustments own = eater.adjustments();
         int aim = Math.toIntExact(Math.round(total.kcal() + change.kcalADay()));
         double band = own.energyBandPercent().orElse(BAND_PERCENT);
-        ProteinFloor protein = ProteinFloor.of(eater, change);
+        ProteinFloor protein = ProteinFloor.of(eater, change, aim);
+        FibreFloor fibre = FibreFloor.of(eater, aim);
         DayTarget day = new DayTarget(
                 aim,
                 Words.up(aim * (1 - band / PER_CENT)),
@@ -41,15 +42,20 @@ public record Targets(DayTarget day, List<TargetLine> lines) {
                 Words.up(protein.grams()),
                 Words.up(aim * FAT_LEAST / KCAL_PER_G_FAT),
                 Words.down(aim * FAT_MOST / KCAL_PER_G_FAT),
-                own.fibreG().orElse(Words.up(aim * FIBRE_G_PER_KCAL)),
+                fibre.grams(),
                 own.fruitVegG().orElse(FRUIT_VEG_G),
                 Words.up(aim * CONTAINER_LEAST),
                 Words.down(aim * CONTAINER_MOST),
                 Words.up(CONTAINER_PROTEIN_G_PER_KG * ProteinFloor.countedKg(eater.body())));
-        return new Targets(day, lines(eater, day, band, protein));
+        return new Targets(
+                day,
+                protein,
+                CarbohydrateFloor.of(eater, aim, protein.grams()),
+                lines(eater, day, band, protein, fibre));
     }
 
-    private static List<TargetLine> lines(Eater eater, DayTarget day, double band, ProteinFloor protein) {
+    private static List<TargetLine> lines(
+            Eater eater, DayTarget day, double band, ProteinFloor protein, FibreFloor fibre) {
         Adjustments own = eater.adjustments();
         return List.of(
                 new TargetLine(
@@ -67,9 +73,8 @@ public record Targets(DayTarget day, List<TargetLine> lines) {
                         new Citation("IOM, Dietary Reference Intakes, 2005, AMDR")),
                 new TargetLine(
                         "fibre",
-                        "at least " + day.fibreLeastG() + " g"
-                                + (own.fibreG().isPresent() ? "" : ": 14 g per 1000 kcal"),
-                        own.fibreG().isPresent() ? PROFILE : new Citation("IOM, Dietary Reference Intakes, 2005, AI")),
+                        "at least " + fibre.grams() + " g" + (fibre.says().isEmpty() ? "" : ": " + fibre.says()),
+                        fibre.source()),
                 new TargetLine(
                         "fruit and vegetables",
                         "at least " + day.fruitVegLeastG() + " g",
