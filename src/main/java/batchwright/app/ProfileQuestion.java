@@ -101,7 +101,12 @@ public record ProfileQuestion(
                         "How active is the whole day? Enter facts to be asked for what can be counted; or sedentary, active or"
                                 + " vigorous; total energy / resting energy such as 1.65; or diary to count hours.",
                         same(FACTS)),
-                fact("day", "day", "What fills the day: chair_bound, sitting, standing, carrying or heavy?", "sitting", true),
+                fact(
+                        "day",
+                        "day",
+                        "What fills the day: chair_bound, sitting, standing, carrying or heavy?",
+                        "sitting",
+                        true),
                 fact("steps", "steps a day", "Steps on a usual day, training left out?", "6000", false),
                 fact(
                         "training",

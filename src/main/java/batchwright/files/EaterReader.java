@@ -48,7 +48,8 @@ public final class EaterReader {
             "snacks");
     private static final List<String> HEALTH =
             Stream.of(HealthQuestion.values()).map(HealthQuestion::key).toList();
-    private static final List<String> TARGET = List.of("energy_band", "protein", "fibre", "fruit_and_vegetables", "carbohydrate");
+    private static final List<String> TARGET =
+            List.of("energy_band", "protein", "fibre", "fruit_and_vegetables", "carbohydrate");
     private static final Range BAND =
             Range.of("energy_band", "1", "15", "%", "the part of the aim that a day may miss");
     private static final Range PROTEIN =
@@ -91,7 +92,8 @@ public final class EaterReader {
                 .ifPresent(known -> Ids.sameAsFile(id.orElseThrow(), problems));
         Optional<Written> name = fields.need("name", "Enter what people call this eater: name: Lifter, gaining");
         Optional<Body> body = new BodyReader(problems).read(fields);
-        Optional<? extends Activity> activity = new ActivityReader(problems, body.map(Body::ageYears).orElse(0.0)).read(fields);
+        Optional<? extends Activity> activity =
+                new ActivityReader(problems, body.map(Body::ageYears).orElse(0.0)).read(fields);
         Optional<Goal> goal = fields.need("goal", "Enter hold, or gain or lose with a rate: goal: gain 0.25 % a week")
                 .flatMap(written -> GoalGrammar.read(written, kitchen.map(Kitchen::cookingDay), problems));
         var training = new Training(

@@ -25,7 +25,8 @@ final class FactsReader {
     private static final int MOST_TRAINING_MINUTES = 35 * 60;
     private static final String NONE = "none";
     private static final Pattern TIME_AND_ACTIVITY = Pattern.compile("(.*\\d.*?)\\s+(\\S+)");
-    private static final String EXAMPLE = "expected hours a week and an activity, such as 3 h weights, 45 min jogging; or none";
+    private static final String EXAMPLE =
+            "expected hours a week and an activity, such as 3 h weights, 45 min jogging; or none";
 
     private final Map<String, ListedActivity> known = Compendium2011.activities();
     private final Problems problems;
@@ -39,8 +40,7 @@ final class FactsReader {
     /** Empty when there is a problem with it. */
     Optional<ActivityFacts> read(Fields fields) {
         int before = problems.errors();
-        Optional<UsualDay> day = fields.need(
-                        "day", "Enter what fills your day: " + String.join(", ", DAYS))
+        Optional<UsualDay> day = fields.need("day", "Enter what fills your day: " + String.join(", ", DAYS))
                 .flatMap(this::day);
         int steps = steps(fields);
         List<Diary.Entry> training = fields.oneOrMore("training", EXAMPLE).stream()

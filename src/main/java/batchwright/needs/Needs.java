@@ -83,8 +83,7 @@ public record Needs(
 
     /** Where the total of 8 people in 10 of this description lies. */
     public TotalRange totalRange() {
-        return TotalRange.of(
-                restingInUse().perDay(), RestingEnergyEquations.spreadKcal(eater.body()), palEvidence());
+        return TotalRange.of(restingInUse().perDay(), RestingEnergyEquations.spreadKcal(eater.body()), palEvidence());
     }
 
     /** How far the resting energy in use moves when body fat is one percentage point higher [kcal/d]. */

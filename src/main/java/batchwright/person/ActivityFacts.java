@@ -35,16 +35,15 @@ public record ActivityFacts(UsualDay day, int stepsADay, List<Diary.Entry> train
     /** Net cost of training, rest not counted / resting energy, on the average day. */
     public double trainingShare() {
         return training.stream()
-                .mapToDouble(entry -> (entry.activity().met().doubleValue() - 1) * entry.minutes() / Diary.MINUTES_A_WEEK)
+                .mapToDouble(
+                        entry -> (entry.activity().met().doubleValue() - 1) * entry.minutes() / Diary.MINUTES_A_WEEK)
                 .sum();
     }
 
     /** What the formula gives before it is held within what people live at. */
     public double unheldPal() {
         return Math.round(HUNDREDTHS
-                        * (day.pal()
-                                + PAL_PER_STEP * (stepsADay - USUAL_STEPS)
-                                + trainingShare() / HEAT_OF_FOOD_LEFT))
+                        * (day.pal() + PAL_PER_STEP * (stepsADay - USUAL_STEPS) + trainingShare() / HEAT_OF_FOOD_LEFT))
                 / HUNDREDTHS;
     }
 

@@ -37,8 +37,6 @@ public enum UsualDay {
     }
 
     public static Optional<UsualDay> of(String label) {
-        return Arrays.stream(values())
-                .filter(day -> day.label().equals(label))
-                .findFirst();
+        return Arrays.stream(values()).filter(day -> day.label().equals(label)).findFirst();
     }
 }

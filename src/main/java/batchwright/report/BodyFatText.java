@@ -45,9 +45,14 @@ final class BodyFatText {
 
     private void told(Share fat) {
         String figure = Show.oneDecimal(BigDecimal.valueOf(fat.percent())) + " %";
-        item(needs.eater().body().fat().filter(BodyFat.Doubted.class::isInstance).isPresent()
-                ? figure + ", as the profile says, is doubtful; the resting energy in use does not rest on it."
-                : figure + ", " + method());
+        item(
+                needs.eater()
+                                .body()
+                                .fat()
+                                .filter(BodyFat.Doubted.class::isInstance)
+                                .isPresent()
+                        ? figure + ", as the profile says, is doubtful; the resting energy in use does not rest on it."
+                        : figure + ", " + method());
     }
 
     private String method() {
@@ -55,7 +60,8 @@ final class BodyFatText {
         FatMethod method = needs.bodyFat().method().orElse(FatMethod.NOT_SAID);
         return "as the profile says (" + method.words() + "), right to about "
                 + Show.oneDecimal(BigDecimal.valueOf(points)) + " points (SD): +- "
-                + Show.whole(points * needs.restingKcalPerFatPoint()) + " kcal a day of the resting energy in use. [" + method.source()
+                + Show.whole(points * needs.restingKcalPerFatPoint()) + " kcal a day of the resting energy in use. ["
+                + method.source()
                 + "]";
     }
 

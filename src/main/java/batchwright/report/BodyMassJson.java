@@ -31,7 +31,9 @@ final class BodyMassJson {
                 .put("most", NeedsJson.tenth(available.mostKcalPerKg())));
         found.map(EnergyAvailability::exercise)
                 .ifPresentOrElse(
-                        exercise -> node.put("training_kcal", NeedsJson.tenth(exercise.likely().kcal()))
+                        exercise -> node.put(
+                                        "training_kcal",
+                                        NeedsJson.tenth(exercise.likely().kcal()))
                                 .put("training_counted", exercise.counted()),
                         () -> node.putNull("training_kcal"));
         node.put("source", EnergyAvailability.SOURCE.text());

@@ -45,7 +45,8 @@ final class TotalText {
     private void range() {
         TotalRange range = needs.totalRange();
         PalEvidence pal = needs.palEvidence();
-        item("8 of 10 people of this description need between " + Words.tens(range.least().kcal()) + " and "
+        item("8 of 10 people of this description need between "
+                + Words.tens(range.least().kcal()) + " and "
                 + Words.tens(range.most().kcal()) + " kcal. Weigh yourself for some weeks and correct.");
         item("PAL alone lies from "
                 + Show.twoDecimals(pal.leastPal())

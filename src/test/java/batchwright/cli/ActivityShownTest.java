@@ -112,7 +112,8 @@ class ActivityShownTest {
     @Test
     void the_range_is_in_words_and_in_json() {
         assertThat(needs().flat())
-                .contains("8 of 10 people of this description need between 2370 and 3750 kcal. Weigh yourself for some weeks and"
+                .contains(
+                        "8 of 10 people of this description need between 2370 and 3750 kcal. Weigh yourself for some weeks and"
                                 + " correct.");
 
         JsonNode json = Shape.parse(needs("--json").out());

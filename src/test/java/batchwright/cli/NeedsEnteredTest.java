@@ -31,8 +31,8 @@ class NeedsEnteredTest {
 
     private static final String ANSWER = "3065 kcal a day";
     /** metric; the needed answers; experience and twelve questions of health left out; content; not saved. */
-    private static final String[] TYPED =
-            typed(Stream.of("", "male", "27", "74", "181", "", "active", "hold", "", ""), nothing(12), Stream.of("", ""));
+    private static final String[] TYPED = typed(
+            Stream.of("", "male", "27", "74", "181", "", "active", "hold", "", ""), nothing(12), Stream.of("", ""));
 
     @TempDir
     Path here;

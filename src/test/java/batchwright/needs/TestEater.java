@@ -120,12 +120,7 @@ public final class TestEater {
     /** Training with weights. */
     public TestEater lifts(int timesAWeek) {
         return new TestEater(
-                body,
-                activity,
-                goal,
-                health,
-                adjustments,
-                new Training(Optional.of(timesAWeek), Optional.empty()));
+                body, activity, goal, health, adjustments, new Training(Optional.of(timesAWeek), Optional.empty()));
     }
 
     public Eater eater() {

@@ -37,7 +37,8 @@ class ActivityFactsPublishedTest {
     /** By hand: 5 h a week at MET 5 is 0.714 h x 4 / 24 / 0.9 = 0.132. */
     @Test
     void five_hours_of_lifting_add_0_13() {
-        assertThat(facts(UsualDay.SITTING, 4000, ADULT, entry("squats", 300)).pal()).isEqualTo(1.53);
+        assertThat(facts(UsualDay.SITTING, 4000, ADULT, entry("squats", 300)).pal())
+                .isEqualTo(1.53);
     }
 
     /** 100 steps a minute, at 0.02 for 1000, is what walking at MET 3.5 comes to: 1/60 h x 2.5 / 24 / 0.9 = 0.00193 a minute, not 0.0020. */

@@ -35,8 +35,7 @@ public record BodyFatFinding(
         }
         BodyFatEstimate inUse = tape.filter(BodyFatEstimate::possible).orElse(byBmi);
         all.remove(inUse);
-        return new BodyFatFinding(
-                body.withFat(fat(inUse)), Optional.of(inUse), List.copyOf(all), Optional.empty());
+        return new BodyFatFinding(body.withFat(fat(inUse)), Optional.of(inUse), List.copyOf(all), Optional.empty());
     }
 
     private static BodyFatFinding told(Body body, List<BodyFatEstimate> others) {

@@ -29,7 +29,8 @@ public final class BodyFatCautions {
 
     /** A figure that cannot be stops planning, because everything else would rest on a slip. */
     public static List<Caution> impossible(BodyFatFinding finding) {
-        return finding.plausibility()
+        return finding
+                .plausibility()
                 .filter(p -> p.verdict() == Verdict.IMPOSSIBLE)
                 .map(p -> Caution.stop(
                         "body_fat_impossible",

@@ -78,7 +78,8 @@ final class IntakeCautions {
             if (Words.below(available.kcalPerKg(), AVAILABLE_LOW_KCAL_PER_KG)) {
                 cautions.add(new Caution(
                         "low_energy_availability",
-                        "This leaves " + available.says() + byWhichFat() + ". Below 30 can harm hormones, bones and the menstrual cycle; below 25 no plan is made."
+                        "This leaves " + available.says() + byWhichFat()
+                                + ". Below 30 can harm hormones, bones and the menstrual cycle; below 25 no plan is made."
                                 + " A sports doctor or dietitian can help.",
                         Words.below(available.kcalPerKg(), AVAILABLE_TOO_LOW_KCAL_PER_KG),
                         EnergyAvailability.SOURCE));

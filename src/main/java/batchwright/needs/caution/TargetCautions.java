@@ -13,8 +13,10 @@ import java.util.List;
 public final class TargetCautions {
     private static final double KCAL_PER_G = 4;
     private static final double PER_CENT = 100;
-    private static final Citation AMDR = new Citation("IOM, Dietary Reference Intakes, 2005: protein 10-35 % of energy");
-    private static final Citation RDA = new Citation("IOM, Dietary Reference Intakes, 2005: carbohydrate at least 130 g");
+    private static final Citation AMDR =
+            new Citation("IOM, Dietary Reference Intakes, 2005: protein 10-35 % of energy");
+    private static final Citation RDA =
+            new Citation("IOM, Dietary Reference Intakes, 2005: carbohydrate at least 130 g");
 
     private TargetCautions() {}
 
@@ -41,7 +43,9 @@ public final class TargetCautions {
             cautions.add(Caution.warn(
                     "carbohydrate_low",
                     "The day may hold less than 130 g of carbohydrate, the amount that the brain uses"
-                            + (carbohydrate.lowered() ? ", because protein and fat leave no more room" : ", as the profile asks")
+                            + (carbohydrate.lowered()
+                                    ? ", because protein and fat leave no more room"
+                                    : ", as the profile asks")
                             + ". Ask a doctor or dietitian first if you take any medicine.",
                     RDA));
         }

@@ -20,7 +20,9 @@ public record StartingFat(Share share, Optional<BodyFatEstimate> estimate) {
         return finding.estimate()
                 .map(StartingFat::estimated)
                 .or(() -> body.bodyFat()
-                        .filter(share -> finding.plausibility().filter(p -> !p.isPlausible()).isEmpty())
+                        .filter(share -> finding.plausibility()
+                                .filter(p -> !p.isPlausible())
+                                .isEmpty())
                         .map(told -> new StartingFat(told, Optional.empty())))
                 .orElseGet(() -> estimated(Deurenberg1991.of(body)));
     }

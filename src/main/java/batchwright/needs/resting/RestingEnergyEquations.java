@@ -61,8 +61,9 @@ public final class RestingEnergyEquations {
     /** Half the way to the equation from fat-free mass when body fat is told but doubtful, a choice [kcal/d]; else 0. */
     private static double kcalOfDoubt(Body body) {
         return body.fat().filter(BodyFat.Doubted.class::isInstance).isPresent()
-                ? HALF * Math.abs(BY_BODY_FAT.perDay(body).orElseThrow().kcal()
-                        - BY_WEIGHT.perDay(body).orElseThrow().kcal())
+                ? HALF
+                        * Math.abs(BY_BODY_FAT.perDay(body).orElseThrow().kcal()
+                                - BY_WEIGHT.perDay(body).orElseThrow().kcal())
                 : 0;
     }
 

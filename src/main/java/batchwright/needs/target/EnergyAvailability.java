@@ -45,9 +45,12 @@ public record EnergyAvailability(Energy intake, NetExercise exercise, Mass fatFr
     public String says() {
         return Words.oneDecimal(kcalPerKg()) + " kcal a day (" + Words.whole(leastKcalPerKg()) + " to "
                 + Words.whole(mostKcalPerKg()) + ") for each kg of fat-free mass, after "
-                + Words.whole(exercise.likely().kcal()) + " kcal (" + Words.whole(exercise.least().kcal()) + " to "
+                + Words.whole(exercise.likely().kcal()) + " kcal ("
+                + Words.whole(exercise.least().kcal()) + " to "
                 + Words.whole(exercise.most().kcal()) + ") of exercise on the average day, "
-                + (exercise.counted() ? "by the training that you count" : "guessed from the PAL: counted training says it better");
+                + (exercise.counted()
+                        ? "by the training that you count"
+                        : "guessed from the PAL: counted training says it better");
     }
 
     private double left(Energy net) {

@@ -48,7 +48,8 @@ public record ProteinFloor(double grams, String says, Citation source, boolean l
         boolean lowered = Words.below(grams, wanted);
         String says = ReferenceWeight.says(range.leastGPerKg(), eater.body())
                 + (lowered
-                        ? ", lowered from " + Words.up(wanted) + " g to 35 % of energy or to leave room for carbohydrate"
+                        ? ", lowered from " + Words.up(wanted)
+                                + " g to 35 % of energy or to leave room for carbohydrate"
                         : more(eater, range, kg, aimKcal, grams));
         return new ProteinFloor(grams, says, range.source(), lowered);
     }

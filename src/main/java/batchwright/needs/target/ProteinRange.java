@@ -39,7 +39,8 @@ record ProteinRange(double leastGPerKg, double mostGPerKg, String mostIsFor, Cit
     private static final double OLDER_TO_YEARS = 65;
     private static final double LOSS_PERCENT_A_WEEK = 0.5;
 
-    private static final Citation NOT_TRAINING = new Citation("WHO/FAO/UNU 2007, 0.83 g per kg; PROT-AGE 2013; losing: range of JISSN 2025");
+    private static final Citation NOT_TRAINING =
+            new Citation("WHO/FAO/UNU 2007, 0.83 g per kg; PROT-AGE 2013; losing: range of JISSN 2025");
     private static final Citation TRAINING = new Citation(
             "ISSN position 2017, 1.4-2.0; Morton et al. 2018, 1.62; losing: Helms et al. 2014, 2.3 per kg fat-free");
 

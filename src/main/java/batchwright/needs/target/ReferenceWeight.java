@@ -25,7 +25,9 @@ public final class ReferenceWeight {
     static String says(double gPerKg, Body body) {
         boolean adjusted = body.weight().kg() > kgAtBmi25(body);
         return Words.plain(gPerKg) + " g per kg"
-                + (adjusted ? " of " + Words.oneDecimal(kg(body)) + " kg (weight at BMI 25 and a third of the rest)" : "");
+                + (adjusted
+                        ? " of " + Words.oneDecimal(kg(body)) + " kg (weight at BMI 25 and a third of the rest)"
+                        : "");
     }
 
     private static double kgAtBmi25(Body body) {

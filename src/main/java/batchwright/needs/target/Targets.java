@@ -15,8 +15,7 @@ import java.util.List;
  *
  * @param lines the same line by line, with sources
  */
-public record Targets(
-        DayTarget day, ProteinFloor protein, CarbohydrateFloor carbohydrate, List<TargetLine> lines) {
+public record Targets(DayTarget day, ProteinFloor protein, CarbohydrateFloor carbohydrate, List<TargetLine> lines) {
     private static final double BAND_PERCENT = 3;
     private static final double FAT_LEAST = 0.20; // of energy
     private static final double FAT_MOST = 0.35;

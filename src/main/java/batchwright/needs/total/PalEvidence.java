@@ -84,7 +84,8 @@ public record PalEvidence(double pal, double sd, Citation source, List<String> c
         return new PalEvidence(
                 pal,
                 Math.hypot(SD_OF_PAL * pal, SD_OF_A_WORD),
-                new Citation(source + "; people who say the same differ by 10 %, and a word is easily wrong by 0.2 (SD), choices of"
+                new Citation(source
+                        + "; people who say the same differ by 10 %, and a word is easily wrong by 0.2 (SD), choices of"
                         + " this program"),
                 List.of(caveats));
     }

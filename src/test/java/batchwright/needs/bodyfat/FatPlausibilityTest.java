@@ -52,7 +52,9 @@ class FatPlausibilityTest {
     void believes_athletes(Sex sex, double mean, double sd, double percent) {
         for (double index = mean - 2 * sd; index < mean + 1.9 * sd; index += 0.1) {
             double bmi = index / (1 - percent / 100);
-            assertThat(verdict(sex, bmi, 20, percent, FatMethod.DXA)).as("FFMI " + index).isEqualTo(Verdict.PLAUSIBLE);
+            assertThat(verdict(sex, bmi, 20, percent, FatMethod.DXA))
+                    .as("FFMI " + index)
+                    .isEqualTo(Verdict.PLAUSIBLE);
         }
     }
 
@@ -65,7 +67,13 @@ class FatPlausibilityTest {
 
     /** 2.5 x hypot(4.5, 4.5) = 15.9 points on a scale, 2.5 x hypot(4, 4.5) = 15.05 by tape. Deurenberg at BMI 27, 40 y: male 25.4 %. */
     @ParameterizedTest
-    @CsvSource({"SCALE, 9.6, PLAUSIBLE", "SCALE, 9.4, DOUBTFUL", "TAPE, 10.4, PLAUSIBLE", "TAPE, 10.3, DOUBTFUL", "DXA, 5, PLAUSIBLE"})
+    @CsvSource({
+        "SCALE, 9.6, PLAUSIBLE",
+        "SCALE, 9.4, DOUBTFUL",
+        "TAPE, 10.4, PLAUSIBLE",
+        "TAPE, 10.3, DOUBTFUL",
+        "DXA, 5, PLAUSIBLE"
+    })
     void doubts_what_lies_far_from_the_estimate(FatMethod method, double percent, Verdict verdict) {
         assertThat(verdict(Sex.MALE, 27, 40, percent, method)).isEqualTo(verdict);
     }
@@ -74,7 +82,10 @@ class FatPlausibilityTest {
     @Test
     void body_fat_5_percent_at_120_kg_and_180_cm_is_asked_back() {
         Needs needs = needs(5, FatMethod.NOT_SAID);
-        assertThat(needs.cautions()).filteredOn(Caution::stopsPlanning).extracting(Caution::code).containsExactly("body_fat_impossible");
+        assertThat(needs.cautions())
+                .filteredOn(Caution::stopsPlanning)
+                .extracting(Caution::code)
+                .containsExactly("body_fat_impossible");
         assertThat(needs.restingInUse().equation()).isEqualTo("Mifflin-St Jeor 1990");
         assertThat(needs.target()).isEmpty();
     }
@@ -87,8 +98,7 @@ class FatPlausibilityTest {
         assertThat(needs.target()).isPresent();
         assertThat(needs.restingInUse().perDay().kcal()).isCloseTo(2130, within(1e-9));
         double cunningham = 370 + 21.6 * 120 * 0.84;
-        assertThat(needs.restingInUse().errorKcal())
-                .isCloseTo(Math.hypot(213, (cunningham - 2130) / 2), within(0.01));
+        assertThat(needs.restingInUse().errorKcal()).isCloseTo(Math.hypot(213, (cunningham - 2130) / 2), within(0.01));
         Needs silent = TestEater.of(TestEater.body(Sex.MALE, 120, 180, 40))
                 .activity(new PalNumber(1.6))
                 .needs();

@@ -72,9 +72,13 @@ class EnergyAvailabilityTest {
     /** The threshold was never shown in obesity. */
     @Test
     void is_left_out_from_a_bmi_of_30_on() {
-        assertThat(TestEater.of(TestEater.body(Sex.FEMALE, 81.6, 165, 30, 40.0)).needs().energyAvailability())
+        assertThat(TestEater.of(TestEater.body(Sex.FEMALE, 81.6, 165, 30, 40.0))
+                        .needs()
+                        .energyAvailability())
                 .isPresent();
-        assertThat(TestEater.of(TestEater.body(Sex.FEMALE, 81.7, 165, 30, 40.0)).needs().energyAvailability())
+        assertThat(TestEater.of(TestEater.body(Sex.FEMALE, 81.7, 165, 30, 40.0))
+                        .needs()
+                        .energyAvailability())
                 .isEmpty();
     }
 

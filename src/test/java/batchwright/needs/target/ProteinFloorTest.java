@@ -42,7 +42,8 @@ class ProteinFloorTest {
         "1, 30, 0, 1.115"
     })
     void is_the_low_end_of_the_evidence_for_that_person(int lifts, double years, double rate, double gPerKg) {
-        assertThat(floor(TestEater.body(Sex.FEMALE, 70, 170, years), lifts, rate)).isCloseTo(70 * gPerKg, within(1e-9));
+        assertThat(floor(TestEater.body(Sex.FEMALE, 70, 170, years), lifts, rate))
+                .isCloseTo(70 * gPerKg, within(1e-9));
     }
 
     /** Silence asks for no more than those who do not train need. */
@@ -83,7 +84,8 @@ class ProteinFloorTest {
     /** Energy too: where it is lowered the floor falls evenly, by no more than 0.35 / 4 g a kcal and 0.8 / 4 where carbohydrate binds. */
     @Test
     void never_jumps_in_energy() {
-        Eater eater = TestEater.of(TestEater.body(Sex.MALE, 90, 170, 40)).lifts(3).eater();
+        Eater eater =
+                TestEater.of(TestEater.body(Sex.MALE, 90, 170, 40)).lifts(3).eater();
         WeeklyChange change = WeeklyChange.of(new Goal.PercentAWeek(-0.5), eater.body());
         steady(800, 3000, 1, kcal -> ProteinFloor.of(eater, change, (int) kcal).grams());
     }
@@ -108,13 +110,16 @@ class ProteinFloorTest {
     @Test
     void never_takes_more_than_35_percent_of_energy_without_a_word() {
         for (double kcal = 600; kcal < 3000; kcal += 50) {
-            Eater eater = TestEater.of(TestEater.body(Sex.MALE, 110, 175, 40)).lifts(3).eater();
+            Eater eater = TestEater.of(TestEater.body(Sex.MALE, 110, 175, 40))
+                    .lifts(3)
+                    .eater();
             WeeklyChange change = WeeklyChange.of(new Goal.PercentAWeek(-1), eater.body());
             ProteinFloor floor = ProteinFloor.of(eater, change, (int) kcal);
             assertThat(4 * floor.grams() / kcal).isLessThanOrEqualTo(0.35 + 1e-9);
             assertThat(floor.lowered()).isEqualTo(floor.says().contains("lowered"));
         }
-        Needs asked = TestEater.of(TestEater.body(Sex.FEMALE, 70, 165, 30)).protein(3).needs();
+        Needs asked =
+                TestEater.of(TestEater.body(Sex.FEMALE, 70, 165, 30)).protein(3).needs();
         assertThat(asked.cautions()).extracting(Caution::code).contains("protein_share_high");
     }
 

@@ -91,8 +91,11 @@ class TotalRangeTest {
         List<Activity> said = List.of(
                 new PalNumber(1.4 + 0.8 * random.nextDouble()),
                 FaoLevel.values()[random.nextInt(2)],
-                new ActivityFacts(days[random.nextInt(days.length)], 1000 * random.nextInt(15), List.of(), body.ageYears()));
-        return TestEater.of(body).activity(said.get(random.nextInt(said.size()))).needs();
+                new ActivityFacts(
+                        days[random.nextInt(days.length)], 1000 * random.nextInt(15), List.of(), body.ageYears()));
+        return TestEater.of(body)
+                .activity(said.get(random.nextInt(said.size())))
+                .needs();
     }
 
     /** 9 % about the equation, no body fat said. */
