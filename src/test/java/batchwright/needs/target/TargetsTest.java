@@ -3,9 +3,11 @@ package batchwright.needs.target;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import batchwright.food.Nutrient;
+import batchwright.limit.DayTarget;
+import batchwright.limit.Scope;
 import batchwright.needs.Needs;
 import batchwright.needs.TestEater;
-import batchwright.person.DayTarget;
 import batchwright.person.Goal;
 import batchwright.person.Sex;
 import org.junit.jupiter.api.Test;
@@ -27,7 +29,19 @@ class TargetsTest {
                 .needs();
         assertThat(needs.total().kcal()).isCloseTo(3132.8, within(1e-9));
         assertThat(needs.goalKcal()).isCloseTo(220, within(1e-9));
-        assertThat(needs.target()).contains(new DayTarget(3353, 3253, 3453, 130, 75, 130, 47, 400, 503, 1508, 20));
+        assertThat(needs.target()).hasValueSatisfying(day -> {
+            assertThat(day.energyAimKcal()).isEqualTo(3353);
+            assertThat(day.limits())
+                    .extracting(limit -> limit.id() + ": " + limit.range().says(limit.unit()))
+                    .containsExactly(
+                            "energy: 3253 to 3453 kcal",
+                            "protein: at least 130 g",
+                            "fat: 75 to 130 g",
+                            "fibre: at least 47 g",
+                            "fruit_veg: at least 400 g",
+                            "container_energy: 503 to 1508 kcal",
+                            "container_protein: at least 20 g");
+        });
     }
 
     /**
@@ -41,7 +55,19 @@ class TargetsTest {
                 .pal(1.6)
                 .goal(new Goal.KgAWeek(-0.3))
                 .needs();
-        assertThat(needs.target()).contains(new DayTarget(1955, 1897, 2013, 113, 44, 76, 28, 400, 294, 879, 18));
+        assertThat(needs.target()).hasValueSatisfying(day -> {
+            assertThat(day.energyAimKcal()).isEqualTo(1955);
+            assertThat(day.limits())
+                    .extracting(limit -> limit.id() + ": " + limit.range().says(limit.unit()))
+                    .containsExactly(
+                            "energy: 1897 to 2013 kcal",
+                            "protein: at least 113 g",
+                            "fat: 44 to 76 g",
+                            "fibre: at least 28 g",
+                            "fruit_veg: at least 400 g",
+                            "container_energy: 294 to 879 kcal",
+                            "container_protein: at least 18 g");
+        });
     }
 
     /** 70 kg: gain 1.62 g/kg (Morton 2018), hold 1.4, lose 2.0 (both ends of ISSN 2017); rounded up. */
@@ -51,7 +77,7 @@ class TargetsTest {
         Needs needs = TestEater.of(TestEater.body(Sex.FEMALE, 70, 170, 30))
                 .percentAWeek(percentAWeek)
                 .needs();
-        assertThat(needs.target().orElseThrow().proteinLeastG()).isEqualTo(grams);
+        assertThat(needs.target().orElseThrow().day(Nutrient.PROTEIN).least()).isEqualTo(grams);
     }
 
     /** At 160 cm, BMI 30 is 76.8 kg and BMI 25 is 64 kg. Hold: 1.4 x 76.7 = 107.38, but from 76.8 on 1.4 x 64 = 89.6. */
@@ -62,8 +88,8 @@ class TargetsTest {
                 .needs()
                 .target()
                 .orElseThrow();
-        assertThat(day.proteinLeastG()).isEqualTo(aDay);
-        assertThat(day.containerProteinLeastG()).isEqualTo(inAContainer);
+        assertThat(day.day(Nutrient.PROTEIN).least()).isEqualTo(aDay);
+        assertThat(day.range(Scope.CONTAINER, Nutrient.PROTEIN).least()).isEqualTo(inAContainer);
     }
 
     /** Mifflin 1780 x 1.53 = 2723.4, aim 2723; 5 %: 2586.85 to 2859.15. Protein 1.8 x 80 = 144. */
@@ -73,11 +99,11 @@ class TargetsTest {
                 .adjusted(5, 1.8, 38, 500)
                 .needs();
         DayTarget day = needs.target().orElseThrow();
-        assertThat(day.energyLeastKcal()).isEqualTo(2587);
-        assertThat(day.energyMostKcal()).isEqualTo(2859);
-        assertThat(day.proteinLeastG()).isEqualTo(144);
-        assertThat(day.fibreLeastG()).isEqualTo(38);
-        assertThat(day.fruitVegLeastG()).isEqualTo(500);
+        assertThat(day.day(Nutrient.ENERGY).least()).isEqualTo(2587);
+        assertThat(day.day(Nutrient.ENERGY).most().orElseThrow()).isEqualTo(2859);
+        assertThat(day.day(Nutrient.PROTEIN).least()).isEqualTo(144);
+        assertThat(day.day(Nutrient.FIBRE).least()).isEqualTo(38);
+        assertThat(day.day(Nutrient.FRUIT_VEG).least()).isEqualTo(500);
         assertThat(needs.lines())
                 .filteredOn(line -> line.source().text().equals("the eater's profile"))
                 .extracting(TargetLine::name)
@@ -89,7 +115,7 @@ class TargetsTest {
     void rounding_up_is_not_tipped_over_by_noise() {
         Needs needs =
                 TestEater.of(TestEater.body(Sex.MALE, 70, 180, 30)).protein(1.1).needs();
-        assertThat(needs.target().orElseThrow().proteinLeastG()).isEqualTo(77);
+        assertThat(needs.target().orElseThrow().day(Nutrient.PROTEIN).least()).isEqualTo(77);
     }
 
     @Test
