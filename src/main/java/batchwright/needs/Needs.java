@@ -1,5 +1,6 @@
 package batchwright.needs;
 
+import batchwright.limit.DayTarget;
 import batchwright.needs.bodyfat.BodyFatFinding;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.evidence.Citation;
@@ -13,7 +14,6 @@ import batchwright.needs.target.Guides;
 import batchwright.needs.target.TargetLine;
 import batchwright.needs.total.PalEvidence;
 import batchwright.needs.total.TotalRange;
-import batchwright.person.DayTarget;
 import batchwright.person.Eater;
 import batchwright.quantity.Energy;
 import java.util.List;

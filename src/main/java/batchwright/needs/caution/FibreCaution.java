@@ -1,7 +1,8 @@
 package batchwright.needs.caution;
 
+import batchwright.food.Nutrient;
+import batchwright.limit.DayTarget;
 import batchwright.needs.evidence.Citation;
-import batchwright.person.DayTarget;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
@@ -24,8 +25,9 @@ public final class FibreCaution {
 
     /** @param averageG fibre of an average day of the plan [g] */
     public static Optional<Caution> of(DayTarget target, BigDecimal averageG) {
-        return averageG.compareTo(much(BigDecimal.valueOf(target.fibreLeastG()))) > 0
-                ? Optional.of(Caution.warn("fibre_high", text(averageG, target.fibreLeastG()), SOURCE))
+        int floor = target.day(Nutrient.FIBRE).least();
+        return averageG.compareTo(much(BigDecimal.valueOf(floor))) > 0
+                ? Optional.of(Caution.warn("fibre_high", text(averageG, floor), SOURCE))
                 : Optional.empty();
     }
 

@@ -2,7 +2,8 @@ package batchwright.needs.caution;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import batchwright.person.DayTarget;
+import batchwright.limit.DayTarget;
+import batchwright.limit.TestTarget;
 import java.math.BigDecimal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -11,7 +12,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Above 50 to 60 g wind and cramps are common (common practice); no upper level is published. */
 class FibreCautionTest {
     private static DayTarget floor(int fibre) {
-        return new DayTarget(2000, 1900, 2100, 80, 40, 80, fibre, 400, 300, 900, 20);
+        return TestTarget.energy(2000, 1900, 2100)
+                .protein(80)
+                .fat(40, 80)
+                .fibre(fibre)
+                .fruitVeg(400)
+                .container(300, 900)
+                .containerProtein(20)
+                .target();
     }
 
     @ParameterizedTest

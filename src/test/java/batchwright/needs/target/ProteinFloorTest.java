@@ -3,10 +3,12 @@ package batchwright.needs.target;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import batchwright.food.Nutrient;
 import batchwright.needs.Needs;
 import batchwright.needs.TestEater;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.goal.WeeklyChange;
+import batchwright.person.Body;
 import batchwright.person.Eater;
 import batchwright.person.Goal;
 import batchwright.person.Health.Answer;
@@ -101,7 +103,7 @@ class ProteinFloorTest {
                 .activity(new PalNumber(1.4))
                 .percentAWeek(-0.5)
                 .needs();
-        int grams = needs.target().orElseThrow().proteinLeastG();
+        int grams = needs.target().orElseThrow().day(Nutrient.PROTEIN).least();
         assertThat(grams).isEqualTo(88).isLessThan(109);
         assertThat(needs.lines().get(1).says()).contains("more helps up to 116 g for people who do not");
     }
@@ -154,7 +156,7 @@ class ProteinFloorTest {
         assertThat(FibreFloor.of(eater, kcal).grams()).isEqualTo(grams);
     }
 
-    private static double floor(batchwright.person.Body body, int lifts, double percentAWeek) {
+    private static double floor(Body body, int lifts, double percentAWeek) {
         Eater eater = TestEater.of(body).lifts(lifts).eater();
         WeeklyChange change = WeeklyChange.of(new Goal.PercentAWeek(percentAWeek), body);
         return ProteinFloor.of(eater, change, MUCH_ENERGY).grams();

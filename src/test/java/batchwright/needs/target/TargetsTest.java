@@ -3,9 +3,10 @@ package batchwright.needs.target;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import batchwright.food.Nutrient;
+import batchwright.limit.DayTarget;
 import batchwright.needs.Needs;
 import batchwright.needs.TestEater;
-import batchwright.person.DayTarget;
 import batchwright.person.Goal;
 import batchwright.person.Sex;
 import org.junit.jupiter.api.Test;
@@ -28,7 +29,20 @@ class TargetsTest {
                 .needs();
         assertThat(needs.total().kcal()).isCloseTo(3132.8, within(1e-9));
         assertThat(needs.goalKcal()).isCloseTo(220, within(1e-9));
-        assertThat(needs.target()).contains(new DayTarget(3353, 3253, 3453, 112, 75, 130, 38, 400, 503, 1508, 20));
+        assertThat(needs.target()).hasValueSatisfying(day -> {
+            assertThat(day.energyAimKcal()).isEqualTo(3353);
+            assertThat(day.limits())
+                    .extracting(limit -> limit.id() + ": " + limit.range().says(limit.unit()))
+                    .containsExactly(
+                            "energy: 3253 to 3453 kcal",
+                            "protein: at least 112 g",
+                            "fat: 75 to 130 g",
+                            "carbohydrate: at least 130 g",
+                            "fibre: at least 38 g",
+                            "fruit_veg: at least 400 g",
+                            "container_energy: 503 to 1508 kcal",
+                            "container_protein: at least 20 g");
+        });
     }
 
     /**
@@ -43,7 +57,20 @@ class TargetsTest {
                 .lifts(3)
                 .goal(new Goal.KgAWeek(-0.3))
                 .needs();
-        assertThat(needs.target()).contains(new DayTarget(1955, 1897, 2013, 108, 44, 76, 25, 400, 294, 879, 18));
+        assertThat(needs.target()).hasValueSatisfying(day -> {
+            assertThat(day.energyAimKcal()).isEqualTo(1955);
+            assertThat(day.limits())
+                    .extracting(limit -> limit.id() + ": " + limit.range().says(limit.unit()))
+                    .containsExactly(
+                            "energy: 1897 to 2013 kcal",
+                            "protein: at least 108 g",
+                            "fat: 44 to 76 g",
+                            "carbohydrate: at least 130 g",
+                            "fibre: at least 25 g",
+                            "fruit_veg: at least 400 g",
+                            "container_energy: 294 to 879 kcal",
+                            "container_protein: at least 18 g");
+        });
     }
 
     /** 70 kg, training with weights: gain and hold 1.4 g/kg (ISSN 2017), losing half of 0.5 % a week 1.5; rounded up. */
@@ -54,7 +81,7 @@ class TargetsTest {
                 .lifts(3)
                 .percentAWeek(percentAWeek)
                 .needs();
-        assertThat(needs.target().orElseThrow().proteinLeastG()).isEqualTo(grams);
+        assertThat(needs.target().orElseThrow().day(Nutrient.PROTEIN).least()).isEqualTo(grams);
     }
 
     /** Mifflin 1780 x 1.53 = 2723.4, aim 2723; 5 %: 2586.85 to 2859.15. Protein 1.8 x 80 = 144. */
@@ -64,11 +91,11 @@ class TargetsTest {
                 .adjusted(5, 1.8, 38, 500)
                 .needs();
         DayTarget day = needs.target().orElseThrow();
-        assertThat(day.energyLeastKcal()).isEqualTo(2587);
-        assertThat(day.energyMostKcal()).isEqualTo(2859);
-        assertThat(day.proteinLeastG()).isEqualTo(144);
-        assertThat(day.fibreLeastG()).isEqualTo(38);
-        assertThat(day.fruitVegLeastG()).isEqualTo(500);
+        assertThat(day.day(Nutrient.ENERGY).least()).isEqualTo(2587);
+        assertThat(day.day(Nutrient.ENERGY).most().orElseThrow()).isEqualTo(2859);
+        assertThat(day.day(Nutrient.PROTEIN).least()).isEqualTo(144);
+        assertThat(day.day(Nutrient.FIBRE).least()).isEqualTo(38);
+        assertThat(day.day(Nutrient.FRUIT_VEG).least()).isEqualTo(500);
         assertThat(needs.lines())
                 .filteredOn(line -> line.source().text().equals("the eater's profile"))
                 .extracting(TargetLine::name)
@@ -80,13 +107,13 @@ class TargetsTest {
     void rounding_up_is_not_tipped_over_by_noise() {
         Needs needs =
                 TestEater.of(TestEater.body(Sex.MALE, 70, 180, 30)).protein(1.1).needs();
-        assertThat(needs.target().orElseThrow().proteinLeastG()).isEqualTo(77);
+        assertThat(needs.target().orElseThrow().day(Nutrient.PROTEIN).least()).isEqualTo(77);
     }
 
     @Test
     void every_line_says_where_it_comes_from() {
         Needs needs = TestEater.of(TestEater.body(Sex.MALE, 80, 180, 30)).needs();
-        assertThat(needs.lines()).hasSize(7).allSatisfy(line -> {
+        assertThat(needs.lines()).hasSize(8).allSatisfy(line -> {
             assertThat(line.says()).isNotBlank();
             assertThat(line.source().text()).isNotBlank();
         });
