@@ -6,6 +6,7 @@ import batchwright.food.Kitchen;
 import batchwright.person.Eater;
 import batchwright.person.HealthGroup;
 import batchwright.person.Sex;
+import batchwright.person.UsualDay;
 import batchwright.text.Problem;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -41,9 +42,15 @@ public final class ProfileAnswers {
         this.kitchen = workspace.kitchen();
     }
 
+    /** What fills the day stands for its own key: the level follows from it. */
     public void put(String key, String answer) {
         leftOpen.remove(key);
-        byKey.put(key, answer.strip());
+        if (key.equals(ProfileQuestion.ACTIVITY) && UsualDay.of(answer.strip()).isPresent()) {
+            byKey.put(key, ProfileQuestion.FACTS);
+            byKey.put("day", answer.strip());
+        } else {
+            byKey.put(key, answer.strip());
+        }
     }
 
     /** The user was asked and does not say. */

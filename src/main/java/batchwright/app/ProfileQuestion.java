@@ -51,6 +51,8 @@ public record ProfileQuestion(
 
     /** Answered by a diary of several lines. */
     public static final String DIARY = "diary";
+    /** A value of {@code activity}: the level follows from what can be counted. */
+    public static final String FACTS = "facts";
     /** Answered for all groups of questions of health at once. */
     public static final String HEALTH = "health";
 

@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 final class ProfileQuestions {
     private static final String ESTIMATE = "estimate";
     private static final Predicate<Map<String, String>> ALWAYS = answers -> true;
+    private static final Predicate<Map<String, String>> BY_FACTS = answers -> ProfileQuestion.FACTS.equals(answers.get("activity"));
 
     static final List<ProfileQuestion> ALL = all();
 
@@ -106,10 +107,36 @@ final class ProfileQuestions {
                 question(
                         ProfileQuestion.ACTIVITY,
                         "activity",
-                        "How active is the whole day: sedentary, active or vigorous? Or total energy / resting energy such as 1.65;"
-                                + " or diary, to count hours.",
-                        Pair.same("active"),
+                        "What fills your day: chair_bound, sitting, standing, carrying or heavy? Or the level of the whole day,"
+                                + " training included: sedentary, active or vigorous, or total energy / resting energy such as 1.65; or"
+                                + " diary, to count hours.",
+                        Pair.same("sitting"),
                         When.NEEDED),
+                new ProfileQuestion(
+                        "day",
+                        "day",
+                        "What fills your day: chair_bound, sitting, standing, carrying or heavy?",
+                        Pair.same("sitting"),
+                        Pair.NONE,
+                        When.NEEDED,
+                        BY_FACTS),
+                new ProfileQuestion(
+                        "steps",
+                        "steps a day",
+                        "Steps on a usual day, training left out?",
+                        Pair.same("6000"),
+                        Pair.NONE,
+                        When.ON_REQUEST,
+                        BY_FACTS),
+                new ProfileQuestion(
+                        "training",
+                        "training a week",
+                        "Do you train, with weights or otherwise? Enter how long in a week, each with its time, or none. The command"
+                                + " needs --activities lists the names.",
+                        Pair.same("3 h weights, 45 min jogging"),
+                        Pair.NONE,
+                        When.USUALLY,
+                        BY_FACTS),
                 new ProfileQuestion(
                         ProfileQuestion.DIARY,
                         "diary",
@@ -119,12 +146,20 @@ final class ProfileQuestions {
                         Pair.NONE,
                         When.NEEDED,
                         answers -> ProfileQuestion.DIARY.equals(answers.get("activity"))),
+                new ProfileQuestion(
+                        "strength_training",
+                        "training with weights",
+                        "Do you train with weights, and how often: no, or how many times a week?",
+                        Pair.same("3 times a week"),
+                        Pair.same("times a week"),
+                        When.USUALLY,
+                        answers -> answers.containsKey("activity") && !ProfileQuestion.FACTS.equals(answers.get("activity"))),
                 question(
                         "experience",
                         "experience with weights",
                         "Experience in training with weights: novice, intermediate or advanced?",
                         Pair.same("novice"),
-                        When.USUALLY));
+                        When.ON_REQUEST));
     }
 
     private static ProfileQuestion question(String key, String label, String asks, Pair example, When when) {

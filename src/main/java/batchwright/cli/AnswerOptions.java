@@ -5,6 +5,8 @@ import batchwright.app.ProfileQuestion;
 import batchwright.person.HealthGroup;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -45,8 +47,29 @@ final class AnswerOptions {
     @Option(
             names = "--activity",
             paramLabel = "LEVEL",
-            description = "sedentary, active, vigorous, a number such as 1.65, or diary.")
+            description = "sedentary, active, vigorous, a number such as 1.65, facts, or diary.")
     private @Nullable String activity;
+
+    @Option(
+            names = "--day",
+            paramLabel = "WORD",
+            description = "What fills the day: chair_bound, sitting, standing, carrying or heavy.")
+    private @Nullable String day;
+
+    @Option(names = "--steps", paramLabel = "N", description = "Steps on a usual day, training left out.")
+    private @Nullable String steps;
+
+    @Option(
+            names = "--walking",
+            paramLabel = "TIME",
+            description = "Instead of steps: walking a day, such as \"40 min\".")
+    private @Nullable String walking;
+
+    @Option(
+            names = "--training",
+            paramLabel = "LIST",
+            description = "Hours a week, such as \"3 h weights, 1 h jogging\", or none.")
+    private @Nullable String training;
 
     @Option(
             names = "--diary",
@@ -59,6 +82,12 @@ final class AnswerOptions {
             paramLabel = "GOAL",
             description = "hold, \"gain 0.25 %% a week\", \"lose 300 kcal a day\", \"reach 78 kg by 2027-03-01\".")
     private @Nullable String goal;
+
+    @Option(
+            names = "--strength-training",
+            paramLabel = "TIMES",
+            description = "With weights: no, or such as \"3 times a week\".")
+    private @Nullable String strengthTraining;
 
     @Option(
             names = "--experience",
@@ -99,9 +128,14 @@ final class AnswerOptions {
         put(answers, "body_fat", bodyFat);
         put(answers, "body_fat_method", bodyFatMethod);
         tape.forEach((girth, length) -> answers.put("tape." + girth, length));
-        put(answers, "activity", activity == null && !diary.isEmpty() ? ProfileQuestion.DIARY : activity);
+        put(answers, "activity", activity());
+        put(answers, "day", day);
+        put(answers, "steps", steps);
+        put(answers, "walking", walking);
+        put(answers, "training", training);
         diary.forEach((line, time) -> answers.put(ProfileQuestion.DIARY + "." + line, time));
         put(answers, "goal", goal);
+        put(answers, "strength_training", strengthTraining);
         put(answers, "experience", experience);
         if (health.containsKey(NONE)) {
             HealthGroup.all().forEach(group -> answers.put("health." + group.key(), "no"));
@@ -112,6 +146,17 @@ final class AnswerOptions {
         put(answers, "avoid", avoid);
         put(answers, "containers_a_day", containersADay);
         return answers;
+    }
+
+    private @Nullable String activity() {
+        if (activity != null) {
+            return activity;
+        }
+        if (!diary.isEmpty()) {
+            return ProfileQuestion.DIARY;
+        }
+        boolean facts = Stream.of(day, steps, walking, training).anyMatch(Objects::nonNull);
+        return facts ? ProfileQuestion.FACTS : null;
     }
 
     private static void put(Map<String, String> answers, String key, @Nullable String answer) {

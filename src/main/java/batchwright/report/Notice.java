@@ -73,12 +73,9 @@ public record Notice(Optional<Needs> eater, Caution caution) {
 
     private static List<Caution> eaten(EaterDays eater, Plan plan) {
         Nutrients average = plan.averageDay(eater);
-        List<Nutrients> days = eater.days().stream()
-                .map(day -> plan.totals(eater.seat().eater(), day))
-                .toList();
         return Stream.concat(
                         FibreCaution.of(eater.seat().target(), average.get(Nutrient.FIBRE)).stream(),
-                        EatenCautions.of(eater.seat().eater().health(), average, days).stream())
+                        EatenCautions.of(eater.seat().eater().health(), average).stream())
                 .toList();
     }
 

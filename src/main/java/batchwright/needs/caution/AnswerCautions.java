@@ -29,7 +29,7 @@ public final class AnswerCautions {
         this.eater = goal.eater();
         this.health = eater.health();
         this.change = goal.change();
-        this.limits = new AnswerLimits(goal, targets.day());
+        this.limits = new AnswerLimits(goal, targets);
     }
 
     public static List<Caution> of(GoalFinding goal, Targets targets) {

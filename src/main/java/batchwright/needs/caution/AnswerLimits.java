@@ -3,8 +3,7 @@ package batchwright.needs.caution;
 import batchwright.food.Allergen;
 import batchwright.needs.evidence.Words;
 import batchwright.needs.goal.GoalFinding;
-import batchwright.needs.target.Guides;
-import batchwright.person.DayTarget;
+import batchwright.needs.target.Targets;
 import batchwright.person.HealthEffect;
 import batchwright.person.HealthQuestion;
 import java.util.Optional;
@@ -17,11 +16,11 @@ final class AnswerLimits {
     private static final Set<Allergen> GLUTEN = Set.of(Allergen.WHEAT, Allergen.GLUTEN);
 
     private final GoalFinding goal;
-    private final DayTarget day;
+    private final Targets targets;
 
-    AnswerLimits(GoalFinding goal, DayTarget day) {
+    AnswerLimits(GoalFinding goal, Targets targets) {
         this.goal = goal;
-        this.day = day;
+        this.targets = targets;
     }
 
     /** What is said where the goal or target goes too far for a yes to this question. */
@@ -45,9 +44,9 @@ final class AnswerLimits {
     }
 
     private Optional<String> littleCarbohydrate() {
-        int least = Guides.of(goal.eater(), day, goal.change().kcalADay()).carbohydrateLeastG();
-        return least < CARBOHYDRATE_G
-                ? Optional.of("This target can leave as little as " + least
+        double least = targets.carbohydrate().grams();
+        return Words.below(least, CARBOHYDRATE_G)
+                ? Optional.of("This target can leave as little as " + Words.whole(least)
                         + " g of carbohydrate a day; here less than 130 g is not planned. Ask your doctor.")
                 : Optional.empty();
     }

@@ -28,10 +28,18 @@ final class HealthFloors {
                 floor = new ProteinFloor(
                         grams,
                         says(question, eater.body()),
-                        new Citation(question.afterYes().source()));
+                        new Citation(question.afterYes().source()), false);
             }
         }
         return floor;
+    }
+
+    /** No cure asks for less than this [g]. */
+    static double leastProteinG(Eater eater) {
+        return eater.health().yes().stream()
+                .mapToDouble(question -> grams(question, eater.body()))
+                .max()
+                .orElse(0);
     }
 
     private static double grams(HealthQuestion question, Body body) {

@@ -8,6 +8,7 @@ import static batchwright.person.Health.Answer.NOT_SAID;
 import static batchwright.person.Health.Answer.YES;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.food.Nutrient;
 import batchwright.needs.Needs;
 import batchwright.needs.TestEater;
 import batchwright.person.Health;
@@ -128,41 +129,41 @@ class AnswerCautionsTest {
         assertStop(WOMAN.percentAWeek(-0.51).needs(), question, false);
     }
 
-    /** Carbohydrate that the aim leaves beside protein and the most fat: (aim - 4 protein - 9 fat) / 4. RDA 130 g: IOM 2005. */
-    @Test
-    void a_medicine_ending_in_gliflozin_keeps_130_g_of_carbohydrate() {
-        TestEater small = TestEater.of(TestEater.body(Sex.FEMALE, 48, 150, 60)).pal(1.4);
-        Needs usual = small.protein(2.4).needs();
-        assertThat(usual.guides().orElseThrow().carbohydrateLeastG()).isLessThan(130);
-        assertStop(small.protein(2.4).health("sglt2_inhibitor", YES).needs(), "sglt2_inhibitor", true);
-
-        assertThat(small.protein(1.2).needs().guides().orElseThrow().carbohydrateLeastG())
-                .isGreaterThanOrEqualTo(130);
-        assertStop(small.protein(1.2).health("sglt2_inhibitor", YES).needs(), "sglt2_inhibitor", false);
+    /**
+     * By hand: Mifflin-St Jeor 956.5 kcal x PAL 1.4 = 1339; less 20 % of fat are 1071 kcal, 267.8 g of protein and carbohydrate together. 3 g per kg
+     * of protein are 144 g and leave 123.8 g; 1.2 g per kg leave more than 130 g, the RDA of IOM 2005.
+     */
+    @ParameterizedTest
+    @CsvSource({"3.0, true", "1.2, false"})
+    void a_medicine_ending_in_gliflozin_keeps_130_g_of_carbohydrate(double proteinGPerKg, boolean stops) {
+        TestEater small = TestEater.of(TestEater.body(Sex.FEMALE, 48, 150, 60))
+                .pal(1.4)
+                .protein(proteinGPerKg);
+        assertStop(small.health("sglt2_inhibitor", YES).needs(), "sglt2_inhibitor", stops);
+        assertThat(find(small.needs(), "sglt2_inhibitor")).isEmpty();
     }
 
-    /** 1.2 g per kg: 75 kg are 90 g; 60 g a day: ASMBS. A profile that asks for less gets the floor all the same. */
+    /** 1.2 g per kg: 70 kg are 84 g; 60 g a day: ASMBS. A profile that asks for less gets the floor all the same. */
     @ParameterizedTest
-    @CsvSource({"glp1_medicine, 90", "liver_disease, 90", "weight_loss_surgery_earlier, 60", "gout, 53"})
+    @CsvSource({"glp1_medicine, 84", "liver_disease, 84", "weight_loss_surgery_earlier, 60", "gout, 49"})
     void some_answers_raise_the_protein_floor(String question, int grams) {
-        Needs needs = WOMAN.protein(0.7).health(question, AGREED).needs();
-        assertThat(needs.target().orElseThrow().proteinLeastG()).isEqualTo(grams);
-        assertThat(WOMAN.protein(2.0)
-                        .health(question, AGREED)
-                        .needs()
-                        .target()
-                        .orElseThrow()
-                        .proteinLeastG())
-                .isEqualTo(150);
+        TestEater slim =
+                TestEater.of(TestEater.body(Sex.FEMALE, 70, 170, 40)).health(question, AGREED);
+        assertThat(protein(slim.protein(0.7))).isEqualTo(grams);
+        assertThat(protein(slim.protein(2.0))).isEqualTo(140);
+    }
+
+    private static int protein(TestEater eater) {
+        return eater.needs().target().orElseThrow().day(Nutrient.PROTEIN).least();
     }
 
     @ParameterizedTest
     @CsvSource({"bowel_disease, false", "gout, true"})
     void a_bowel_that_is_ill_has_no_fibre_floor(String question, boolean floor) {
         Needs needs = WOMAN.health(question, YES).needs();
-        assertThat(needs.target().orElseThrow().fibreLeastG() > 0).isEqualTo(floor);
+        assertThat(needs.target().orElseThrow().day(Nutrient.FIBRE).least() > 0).isEqualTo(floor);
         Needs asked = WOMAN.adjusted(3, 1.4, 20, 400).health(question, YES).needs();
-        assertThat(asked.target().orElseThrow().fibreLeastG())
+        assertThat(asked.target().orElseThrow().day(Nutrient.FIBRE).least())
                 .as("as the profile asks")
                 .isEqualTo(20);
     }
