@@ -8,14 +8,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Every question of a profile. A usual healthy adult is asked ten of them; details follow only after an answer that needs them. */
 final class ProfileQuestions {
     private static final String ESTIMATE = "estimate";
-    private static final Predicate<Map<String, String>> ALWAYS = answers -> true;
-    private static final Predicate<Map<String, String>> BY_FACTS = answers -> ProfileQuestion.FACTS.equals(answers.get("activity"));
 
     static final List<ProfileQuestion> ALL = all();
 
@@ -31,7 +28,7 @@ final class ProfileQuestions {
                 Pair.NONE,
                 Pair.NONE,
                 When.USUALLY,
-                ALWAYS));
+                ProfileQuestions::always));
         HealthQuestion.all().stream().map(ProfileQuestion::of).forEach(all::add);
         all.add(question(
                 "avoid",
@@ -66,7 +63,7 @@ final class ProfileQuestions {
                         new Pair("181 cm", "5 ft 11 in"),
                         new Pair("cm", ""),
                         When.NEEDED,
-                        ALWAYS),
+                        ProfileQuestions::always),
                 new ProfileQuestion(
                         "weight",
                         "weight",
@@ -74,7 +71,7 @@ final class ProfileQuestions {
                         new Pair("74 kg", "163 lb"),
                         new Pair("kg", "lb"),
                         When.NEEDED,
-                        ALWAYS),
+                        ProfileQuestions::always),
                 new ProfileQuestion(
                         "body_fat",
                         "body fat",
@@ -82,7 +79,7 @@ final class ProfileQuestions {
                         Pair.same("15 %"),
                         Pair.same("%"),
                         When.ON_REQUEST,
-                        ALWAYS),
+                        ProfileQuestions::always),
                 new ProfileQuestion(
                         "body_fat_method",
                         "how body fat was found",
@@ -119,7 +116,7 @@ final class ProfileQuestions {
                         Pair.same("sitting"),
                         Pair.NONE,
                         When.NEEDED,
-                        BY_FACTS),
+                        ProfileQuestions::byFacts),
                 new ProfileQuestion(
                         "steps",
                         "steps a day",
@@ -127,7 +124,7 @@ final class ProfileQuestions {
                         Pair.same("6000"),
                         Pair.NONE,
                         When.ON_REQUEST,
-                        BY_FACTS),
+                        ProfileQuestions::byFacts),
                 new ProfileQuestion(
                         "training",
                         "training a week",
@@ -136,7 +133,7 @@ final class ProfileQuestions {
                         Pair.same("3 h weights, 45 min jogging"),
                         Pair.NONE,
                         When.USUALLY,
-                        BY_FACTS),
+                        ProfileQuestions::byFacts),
                 new ProfileQuestion(
                         ProfileQuestion.DIARY,
                         "diary",
@@ -153,7 +150,8 @@ final class ProfileQuestions {
                         Pair.same("3 times a week"),
                         Pair.same("times a week"),
                         When.USUALLY,
-                        answers -> answers.containsKey("activity") && !ProfileQuestion.FACTS.equals(answers.get("activity"))),
+                        answers -> answers.containsKey("activity")
+                                && !ProfileQuestion.FACTS.equals(answers.get("activity"))),
                 question(
                         "experience",
                         "experience with weights",
@@ -163,7 +161,7 @@ final class ProfileQuestions {
     }
 
     private static ProfileQuestion question(String key, String label, String asks, Pair example, When when) {
-        return new ProfileQuestion(key, label, asks, example, Pair.NONE, when, ALWAYS);
+        return new ProfileQuestion(key, label, asks, example, Pair.NONE, when, ProfileQuestions::always);
     }
 
     /** The neck may be left out; whoever gives it gives the others too. */
@@ -179,5 +177,13 @@ final class ProfileQuestions {
                 answers -> ESTIMATE.equals(answers.get("body_fat"))
                         && (first || answers.containsKey("tape.neck"))
                         && (!key.equals("hips") || "female".equals(answers.get("sex"))));
+    }
+
+    private static boolean always(Map<String, String> answers) {
+        return true;
+    }
+
+    private static boolean byFacts(Map<String, String> answers) {
+        return ProfileQuestion.FACTS.equals(answers.get("activity"));
     }
 }

@@ -88,8 +88,9 @@ class NeedsDraftTest {
     @Test
     void options_go_before_a_draft() {
         needs(Stream.of("female", "31"));
-        Cli.Result result =
-                Cli.in(here).typing("", "168", "70", "hold", "active", "", "none", "", "", "", "").run("needs", "--age", "40");
+        Cli.Result result = Cli.in(here)
+                .typing("", "168", "70", "hold", "active", "", "none", "", "", "", "")
+                .run("needs", "--age", "40");
 
         assertThat(result.code()).isZero();
         assertThat(result.err()).contains("age: 40").doesNotContain("How old are you");
@@ -100,8 +101,19 @@ class NeedsDraftTest {
         needs(Stream.of("female", "31"));
         Cli.in(here)
                 .run(
-                        "needs", "--sex", "male", "--age", "27", "--weight", "74 kg", "--height", "181 cm", "--activity",
-                        "active", "--goal", "hold");
+                        "needs",
+                        "--sex",
+                        "male",
+                        "--age",
+                        "27",
+                        "--weight",
+                        "74 kg",
+                        "--height",
+                        "181 cm",
+                        "--activity",
+                        "active",
+                        "--goal",
+                        "hold");
         assertThat(draft).exists();
     }
 

@@ -196,8 +196,28 @@ class NeedsEnteredTest {
     void a_diary_is_asked_for_until_it_is_full() {
         Cli.Result result = Cli.in(here)
                 .typing(
-                        "male", "27", "181", "74", "hold", "diary", "", "sleepng 8 h", "sleeping 8 h", "walking", "",
-                        "sitting 20 h", "back", "sitting 10 h", "standing_work 6 h", "", "", "", "", "", "", "")
+                        "male",
+                        "27",
+                        "181",
+                        "74",
+                        "hold",
+                        "diary",
+                        "",
+                        "sleepng 8 h",
+                        "sleeping 8 h",
+                        "walking",
+                        "",
+                        "sitting 20 h",
+                        "back",
+                        "sitting 10 h",
+                        "standing_work 6 h",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "")
                 .run("needs");
 
         assertThat(result.err())
@@ -271,24 +291,57 @@ class NeedsEnteredTest {
     @Test
     void a_usual_healthy_adult_is_asked_ten_questions() {
         Cli.Result result = Cli.in(here)
-                .typing("female", "31", "168", "70", "lose 0.3 % a week", "sitting", "1 h weights", "none", "peanut, Tree nut", "2", "")
+                .typing(
+                        "female",
+                        "31",
+                        "168",
+                        "70",
+                        "lose 0.3 % a week",
+                        "sitting",
+                        "1 h weights",
+                        "none",
+                        "peanut, Tree nut",
+                        "2",
+                        "")
                 .run("needs");
 
         assertThat(result.code()).isZero();
         String asked = result.err().substring(0, result.err().indexOf("Your answers:"));
-        assertThat(asked.lines().filter(line -> line.equals("> ") || line.startsWith("> ")).count())
+        assertThat(asked.lines()
+                        .filter(line -> line.equals("> ") || line.startsWith("> "))
+                        .count())
                 .as(asked)
                 .isEqualTo(10);
         assertThat(result.flat()).doesNotContain("does not say whether");
-        assertThat(result.err()).contains("health: nothing of what was asked", "never: peanut, Tree nut", "training a week: 1 h weights");
+        assertThat(result.err())
+                .contains(
+                        "health: nothing of what was asked", "never: peanut, Tree nut", "training a week: 1 h weights");
     }
 
     @Test
     void single_questions_follow_only_for_what_applies() {
         Cli.Result result = Cli.in(here)
                 .typing(
-                        "male", "31", "181", "80", "lose 0.3 % a week", "active", "", "9", "3 x", "3", "maybe", "no", "no",
-                        "no", "yes", "no", "", "", "", "")
+                        "male",
+                        "31",
+                        "181",
+                        "80",
+                        "lose 0.3 % a week",
+                        "active",
+                        "",
+                        "9",
+                        "3 x",
+                        "3",
+                        "maybe",
+                        "no",
+                        "no",
+                        "no",
+                        "yes",
+                        "no",
+                        "",
+                        "",
+                        "",
+                        "")
                 .run("needs");
 
         assertThat(result.err())

@@ -28,7 +28,8 @@ final class HealthFloors {
                 floor = new ProteinFloor(
                         grams,
                         says(question, eater.body()),
-                        new Citation(question.afterYes().source()), false);
+                        new Citation(question.afterYes().source()),
+                        false);
             }
         }
         return floor;

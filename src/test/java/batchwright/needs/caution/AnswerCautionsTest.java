@@ -136,9 +136,8 @@ class AnswerCautionsTest {
     @ParameterizedTest
     @CsvSource({"3.0, true", "1.2, false"})
     void a_medicine_ending_in_gliflozin_keeps_130_g_of_carbohydrate(double proteinGPerKg, boolean stops) {
-        TestEater small = TestEater.of(TestEater.body(Sex.FEMALE, 48, 150, 60))
-                .pal(1.4)
-                .protein(proteinGPerKg);
+        TestEater small =
+                TestEater.of(TestEater.body(Sex.FEMALE, 48, 150, 60)).pal(1.4).protein(proteinGPerKg);
         assertStop(small.health("sglt2_inhibitor", YES).needs(), "sglt2_inhibitor", stops);
         assertThat(find(small.needs(), "sglt2_inhibitor")).isEmpty();
     }
@@ -147,8 +146,7 @@ class AnswerCautionsTest {
     @ParameterizedTest
     @CsvSource({"glp1_medicine, 84", "liver_disease, 84", "weight_loss_surgery_earlier, 60", "gout, 49"})
     void some_answers_raise_the_protein_floor(String question, int grams) {
-        TestEater slim =
-                TestEater.of(TestEater.body(Sex.FEMALE, 70, 170, 40)).health(question, AGREED);
+        TestEater slim = TestEater.of(TestEater.body(Sex.FEMALE, 70, 170, 40)).health(question, AGREED);
         assertThat(protein(slim.protein(0.7))).isEqualTo(grams);
         assertThat(protein(slim.protein(2.0))).isEqualTo(140);
     }
