@@ -42,13 +42,14 @@ class ArchitectureTest {
         may.put("food", Set.of("quantity", "text"));
         may.put("reference", Set.of("quantity", "text", "food"));
         may.put("person", Set.of("quantity", "food"));
-        may.put("needs", Set.of("quantity", "food", "person"));
+        may.put("limit", Set.of("food"));
+        may.put("needs", Set.of("quantity", "food", "person", "limit"));
         may.put("files", Set.of("quantity", "text", "food", "person"));
-        may.put("plan", Set.of("quantity", "food", "person"));
-        may.put("solve", Set.of("quantity", "food", "person", "plan"));
+        may.put("plan", Set.of("quantity", "food", "person", "limit"));
+        may.put("solve", Set.of("quantity", "food", "person", "limit", "plan"));
         may.put("schedule", Set.of("quantity", "food", "person", "plan"));
-        may.put("audit", Set.of("quantity", "food", "person", "plan"));
-        may.put("explain", Set.of("quantity", "food", "person", "plan", "audit"));
+        may.put("audit", Set.of("quantity", "food", "person", "limit", "plan"));
+        may.put("explain", Set.of("quantity", "food", "person", "limit", "plan", "audit"));
         may.put(
                 "report",
                 Set.of(
@@ -57,6 +58,7 @@ class ArchitectureTest {
                         "food",
                         "reference",
                         "person",
+                        "limit",
                         "needs",
                         "plan",
                         "schedule",
@@ -70,6 +72,7 @@ class ArchitectureTest {
                         "food",
                         "reference",
                         "person",
+                        "limit",
                         "needs",
                         "files",
                         "write",

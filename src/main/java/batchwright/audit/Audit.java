@@ -12,38 +12,34 @@ import java.util.stream.Stream;
  * planner nor with the plan's own sums, so that one slip cannot hide another.
  */
 public final class Audit {
-    private static final List<Inspection> INSPECTIONS = Stream.of(
-                    DayLimits.ALL,
-                    ContainerLimits.ALL,
-                    List.<Inspection>of(
-                            new ContainersADay(),
-                            new PartRange(),
-                            new DishCount(),
-                            new SnackLimits(),
-                            new Keeping(),
-                            new Avoid(),
-                            new Stock(),
-                            new UseBy(),
-                            new Budget(),
-                            new AlwaysEaten(),
-                            new EatersAndDays(),
-                            new NamesInTheFiles(),
-                            new DayTotals(),
-                            new AverageDay(),
-                            new ContainerContents(),
-                            new BatchIngredients(),
-                            new CookedWeights(),
-                            new ShoppingList(),
-                            new Cost()))
-            .flatMap(List::stream)
-            .toList();
+    private static final List<Inspection> BESIDES_LIMITS = List.of(
+            new ContainersADay(),
+            new PartRange(),
+            new DishCount(),
+            new SnackLimits(),
+            new Keeping(),
+            new Avoid(),
+            new Stock(),
+            new UseBy(),
+            new Budget(),
+            new AlwaysEaten(),
+            new EatersAndDays(),
+            new NamesInTheFiles(),
+            new DayTotals(),
+            new AverageDay(),
+            new ContainerContents(),
+            new BatchIngredients(),
+            new CookedWeights(),
+            new ShoppingList(),
+            new Cost());
 
     private Audit() {}
 
     /** One check for each rule, under the name it has in clashes, and then one for each kind of printed number. */
     public static AuditReport of(PlanRequest request, Plan plan) {
         Evidence evidence = Evidence.of(request, plan);
-        return new AuditReport(INSPECTIONS.stream()
+        return new AuditReport(Stream.of(LimitKept.all(request.seats()), BESIDES_LIMITS)
+                .flatMap(List::stream)
                 .map(inspection -> check(inspection, evidence))
                 .toList());
     }

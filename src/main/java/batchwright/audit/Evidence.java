@@ -14,6 +14,8 @@ import batchwright.plan.Purchase;
 import batchwright.plan.Seat;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.function.BiConsumer;
 
@@ -31,6 +33,17 @@ record Evidence(PlanRequest request, Plan plan, Known known, Eaten eaten) {
         for (EaterDays eater : plan.eaters()) {
             known.seat(eater.seat().eater()).ifPresent(seat -> eater.days().forEach(day -> look.accept(seat, day)));
         }
+    }
+
+    /** All days of an eater at the table. */
+    List<Day> days(Seat seat) {
+        List<Day> mine = new ArrayList<>();
+        days((other, day) -> {
+            if (other.equals(seat)) {
+                mine.add(day);
+            }
+        });
+        return mine;
     }
 
     void fills(BiConsumer<Batch, Fill> look) {

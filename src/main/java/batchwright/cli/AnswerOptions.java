@@ -2,13 +2,18 @@ package batchwright.cli;
 
 import batchwright.app.ProfileAnswers;
 import batchwright.app.ProfileQuestion;
+import batchwright.person.HealthGroup;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
 /** The answers of a profile as options, each in the words that a profile takes. */
 final class AnswerOptions {
+    private static final String NONE = "none";
+
     @Option(names = "--sex", paramLabel = "SEX", description = "female or male, as the published equations use it.")
     private @Nullable String sex;
 
@@ -28,6 +33,12 @@ final class AnswerOptions {
     private @Nullable String bodyFat;
 
     @Option(
+            names = "--body-fat-method",
+            paramLabel = "WORD",
+            description = "How it was found: dxa, air, callipers, tape, scale or guess.")
+    private @Nullable String bodyFatMethod;
+
+    @Option(
             names = "--tape",
             paramLabel = "GIRTH=LENGTH",
             description = "For an estimate: neck, waist and of women hips, such as --tape \"neck=38 cm\".")
@@ -36,8 +47,29 @@ final class AnswerOptions {
     @Option(
             names = "--activity",
             paramLabel = "LEVEL",
-            description = "sedentary, active, vigorous, a number such as 1.65, or diary.")
+            description = "sedentary, active, vigorous, a number such as 1.65, facts, or diary.")
     private @Nullable String activity;
+
+    @Option(
+            names = "--day",
+            paramLabel = "WORD",
+            description = "What fills the day: chair_bound, sitting, standing, carrying or heavy.")
+    private @Nullable String day;
+
+    @Option(names = "--steps", paramLabel = "N", description = "Steps on a usual day, training left out.")
+    private @Nullable String steps;
+
+    @Option(
+            names = "--walking",
+            paramLabel = "TIME",
+            description = "Instead of steps: walking a day, such as \"40 min\".")
+    private @Nullable String walking;
+
+    @Option(
+            names = "--training",
+            paramLabel = "LIST",
+            description = "Hours a week, such as \"3 h weights, 1 h jogging\", or none.")
+    private @Nullable String training;
 
     @Option(
             names = "--diary",
@@ -52,6 +84,12 @@ final class AnswerOptions {
     private @Nullable String goal;
 
     @Option(
+            names = "--strength-training",
+            paramLabel = "TIMES",
+            description = "With weights: no, or such as \"3 times a week\".")
+    private @Nullable String strengthTraining;
+
+    @Option(
             names = "--experience",
             paramLabel = "WORD",
             description = "With weights: novice, intermediate or advanced.")
@@ -60,8 +98,18 @@ final class AnswerOptions {
     @Option(
             names = "--health",
             paramLabel = "QUESTION=ANSWER",
-            description = "yes or no to a question of health, such as --health kidney_disease=no.")
+            mapFallbackValue = "yes",
+            description = "An answer about health, such as --health gout=yes or --health organs=no; or --health none.")
     private Map<String, String> health = new LinkedHashMap<>();
+
+    @Option(
+            names = "--avoid",
+            paramLabel = "LIST",
+            description = "Allergens, foods and dishes that must never reach you, such as \"peanut, pork_loin\".")
+    private @Nullable String avoid;
+
+    @Option(names = "--containers-a-day", paramLabel = "N", description = "Cooked boxes a day, 1 to 6.")
+    private @Nullable String containersADay;
 
     boolean any() {
         return !answers().isEmpty();
@@ -78,13 +126,37 @@ final class AnswerOptions {
         put(answers, "weight", weight);
         put(answers, "height", height);
         put(answers, "body_fat", bodyFat);
+        put(answers, "body_fat_method", bodyFatMethod);
         tape.forEach((girth, length) -> answers.put("tape." + girth, length));
-        put(answers, "activity", activity == null && !diary.isEmpty() ? ProfileQuestion.DIARY : activity);
+        put(answers, "activity", activity());
+        put(answers, "day", day);
+        put(answers, "steps", steps);
+        put(answers, "walking", walking);
+        put(answers, "training", training);
         diary.forEach((line, time) -> answers.put(ProfileQuestion.DIARY + "." + line, time));
         put(answers, "goal", goal);
+        put(answers, "strength_training", strengthTraining);
         put(answers, "experience", experience);
-        health.forEach((question, answer) -> answers.put("health." + question, answer));
+        if (health.containsKey(NONE)) {
+            HealthGroup.all().forEach(group -> answers.put("health." + group.key(), "no"));
+        }
+        health.entrySet().stream()
+                .filter(answer -> !answer.getKey().equals(NONE))
+                .forEach(answer -> answers.put("health." + answer.getKey(), answer.getValue()));
+        put(answers, "avoid", avoid);
+        put(answers, "containers_a_day", containersADay);
         return answers;
+    }
+
+    private @Nullable String activity() {
+        if (activity != null) {
+            return activity;
+        }
+        if (!diary.isEmpty()) {
+            return ProfileQuestion.DIARY;
+        }
+        boolean facts = Stream.of(day, steps, walking, training).anyMatch(Objects::nonNull);
+        return facts ? ProfileQuestion.FACTS : null;
     }
 
     private static void put(Map<String, String> answers, String key, @Nullable String answer) {

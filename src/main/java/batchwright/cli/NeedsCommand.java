@@ -2,6 +2,7 @@ package batchwright.cli;
 
 import batchwright.app.NeedsOfEater;
 import batchwright.app.ProfileAnswers;
+import batchwright.app.ProfileDraft;
 import batchwright.app.ProfileQuestion;
 import batchwright.app.Refused;
 import batchwright.needs.Needs;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -122,18 +124,20 @@ final class NeedsCommand implements Callable<Integer> {
 
     private int asked(ProfileAnswers answers, Input keyboard) {
         checkSave(answers);
-        var dialogue = new ProfileDialogue(keyboard, program::complain, answers);
+        var draft = new ProfileDraft(program.workspace());
+        var dialogue = new ProfileDialogue(keyboard, program::complain, answers, draft);
         try {
             dialogue.run();
             program.complain("\n");
             int code = answer(NeedsOfEater.answer(answers));
-            if (save != null) {
-                return saved(answers, save).code();
+            ExitCode saving = save == null ? offeredToSave(dialogue) : saved(answers, save);
+            if (saving != ExitCode.DONE) {
+                return saving.code();
             }
-            dialogue.save().ifPresent(path -> program.complain("Written: " + path + "\n"));
+            draft.remove();
             return code;
-        } catch (ProfileDialogue.Quit quit) {
-            program.complain("\nNothing was saved.\n");
+        } catch (Asking.Quit quit) {
+            program.complain("\n" + ended(draft) + "\n");
             return ExitCode.INTERRUPTED.code();
         }
     }
@@ -144,15 +148,32 @@ final class NeedsCommand implements Callable<Integer> {
         }
     }
 
-    /** After the answer, which is not lost when this fails. */
+    private ExitCode offeredToSave(ProfileDialogue dialogue) {
+        return written(dialogue::save);
+    }
+
     private ExitCode saved(ProfileAnswers answers, String name) {
+        return written(() -> Optional.of(answers.save(name, name)));
+    }
+
+    /** After the answer, which is not lost when this fails. */
+    private ExitCode written(Supplier<Optional<String>> saving) {
         try {
-            program.complain("Written: " + answers.save(name, name) + "\n");
+            saving.get().ifPresent(path -> program.complain("Written: " + path + "\n"));
             return ExitCode.DONE;
         } catch (Refused notWritten) {
             notWritten.faults().forEach(fault -> program.complain(fault.text()));
             return ExitCode.NOT_WRITTEN;
         }
+    }
+
+    private static String ended(ProfileDraft draft) {
+        if (draft.isKept()) {
+            return "Kept in " + draft.path().orElse("a draft") + ": needs without a name goes on there.";
+        }
+        return draft.path().isPresent()
+                ? "Nothing was answered."
+                : "Nothing was kept: there is no folder of your own. Write one first, init my-kitchen.";
     }
 
     private static String missing(List<ProfileQuestion> questions) {

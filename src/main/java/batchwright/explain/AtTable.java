@@ -1,6 +1,8 @@
 package batchwright.explain;
 
-import batchwright.person.DayTarget;
+import batchwright.limit.DayTarget;
+import batchwright.limit.Limit;
+import batchwright.limit.Range;
 import batchwright.person.Eater;
 import batchwright.person.Wishes;
 import batchwright.plan.PlanRequest;
@@ -42,6 +44,11 @@ record AtTable(int place, Seat seat) {
     /** Where this eater's wishes and figures stand. */
     String file() {
         return "profiles/" + eater().id() + ".yaml";
+    }
+
+    /** With another range of one of this eater's limits. */
+    PlanRequest with(PlanRequest request, Limit limit, Range range) {
+        return withTarget(request, target -> target.with(limit, range));
     }
 
     PlanRequest withTarget(PlanRequest request, UnaryOperator<DayTarget> change) {

@@ -1,10 +1,8 @@
 package batchwright.explain;
 
-import batchwright.person.DayTarget;
 import batchwright.plan.PlanRequest;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Every rule of a request that can be loosened. Those that people think of first come last, because a deletion filter rather
@@ -25,23 +23,11 @@ record Dials(List<List<Dial>> groups) {
     }
 
     private static List<Dial> of(AtTable at, PlanRequest request) {
-        DayTarget target = at.target();
         List<Dial> dials = new ArrayList<>();
         WishDials.avoid(at, request.kitchen()).ifPresent(dials::add);
         dials.add(WishDials.snackLimits(at));
-        floor(target.containerProteinLeastG(), FloorDials.containerProtein(at)).ifPresent(dials::add);
-        dials.add(BandDials.containerShare(at));
-        dials.add(BandDials.fat(at));
-        floor(target.fruitVegLeastG(), FloorDials.fruitAndVegetables(at)).ifPresent(dials::add);
-        floor(target.fibreLeastG(), FloorDials.fibre(at)).ifPresent(dials::add);
-        floor(target.proteinLeastG(), FloorDials.protein(at)).ifPresent(dials::add);
-        dials.add(BandDials.energy(at));
+        dials.addAll(LimitDials.of(at));
         return dials;
-    }
-
-    /** A floor of nothing says nothing. */
-    private static Optional<Dial> floor(int grams, Dial dial) {
-        return grams > 0 ? Optional.of(dial) : Optional.empty();
     }
 
     List<Dial> all() {

@@ -78,7 +78,7 @@ public final class FrontierFinder {
     /** Round figures where there is one eater, else round changes; and always none. */
     private NavigableSet<Integer> proteinLevels(ProteinStairs stairs) {
         int floor = request.seats().size() == 1
-                ? AtTable.all(request).get(0).target().proteinLeastG()
+                ? ProteinStairs.floor(AtTable.all(request).get(0))
                 : 0;
         return Levels.around(floor, GRAMS_A_STEP, change -> change >= stairs.lowest() && change <= stairs.highest());
     }

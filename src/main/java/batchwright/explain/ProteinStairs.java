@@ -1,6 +1,8 @@
 package batchwright.explain;
 
 import batchwright.food.Nutrient;
+import batchwright.limit.Range;
+import batchwright.limit.Scope;
 import batchwright.person.Eater;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
@@ -39,10 +41,23 @@ final class ProteinStairs {
         return this;
     }
 
+    /** [g a day] */
+    static int floor(AtTable at) {
+        return at.target().day(Nutrient.PROTEIN).least();
+    }
+
+    /** No change asks for less than this [g a day]. */
+    private static int lowest(AtTable at) {
+        return at.target()
+                .limit(Scope.DAY, Nutrient.PROTEIN)
+                .map(limit -> limit.widest().least())
+                .orElse(0);
+    }
+
     /** The lowest change of the floors that is asked for [g]. */
     int lowest() {
         return AtTable.all(request).stream()
-                .mapToInt(at -> FloorDials.lowestProtein(at) - at.target().proteinLeastG())
+                .mapToInt(at -> lowest(at) - floor(at))
                 .max()
                 .orElse(0);
     }
@@ -52,7 +67,7 @@ final class ProteinStairs {
         return AtTable.all(request).stream()
                 .mapToInt(at -> (int) (MOST_PROTEIN_G_PER_KG
                                 * at.eater().body().weight().kg())
-                        - at.target().proteinLeastG())
+                        - floor(at))
                 .min()
                 .orElse(0);
     }
@@ -92,7 +107,8 @@ final class ProteinStairs {
     private PlanRequest at(int change) {
         PlanRequest changed = request;
         for (AtTable at : AtTable.all(request)) {
-            changed = at.withTarget(changed, t -> t.withProtein(Math.max(0, t.proteinLeastG() + change)));
+            int grams = Math.max(0, floor(at) + change);
+            changed = at.withTarget(changed, t -> t.with(Scope.DAY, Nutrient.PROTEIN, Range.atLeast(grams)));
         }
         return changed;
     }
@@ -104,9 +120,7 @@ final class ProteinStairs {
             for (EaterDays days : plan.eaters()) {
                 if (days.seat().eater().equals(at.eater())) {
                     for (Day day : days.days()) {
-                        spare = Math.min(
-                                spare,
-                                protein(plan, at.eater(), day) - at.target().proteinLeastG());
+                        spare = Math.min(spare, protein(plan, at.eater(), day) - floor(at));
                     }
                 }
             }

@@ -1,6 +1,5 @@
 package batchwright.explain;
 
-import batchwright.person.DayTarget;
 import batchwright.person.Wishes;
 import batchwright.plan.PlanRequest;
 import java.util.ArrayList;
@@ -11,13 +10,10 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 
 /**
- * Every rule whose cost is worth asking for, changed by 5 % of its figure, by a percentage point where a profile says it in per
- * cent, or by one where it counts something. Allergens are left out: nobody should save on them.
+ * Every rule whose cost is worth asking for: limits, changed as {@link TouchedLimits} says, and what counts something, changed by
+ * one. Allergens are left out: nobody should save on them.
  */
 final class TouchedRules {
-    private static final int ONE_IN = 20; // 5 %
-    private static final int PER_CENT = 100;
-
     private final PlanRequest request;
 
     private TouchedRules(PlanRequest request) {
@@ -27,103 +23,17 @@ final class TouchedRules {
     static List<Touched> of(PlanRequest request) {
         var rules = new TouchedRules(request);
         List<Touched> all = new ArrayList<>();
-        AtTable.all(request).forEach(at -> all.addAll(rules.of(at)));
+        AtTable.all(request).forEach(at -> all.addAll(of(at)));
         all.add(rules.dishCount());
         rules.keeping().ifPresent(all::add);
         return all;
     }
 
-    private List<Touched> of(AtTable at) {
-        DayTarget t = at.target();
-        List<Touched> all = new ArrayList<>();
-        all.add(energy(at));
-        all.addAll(
-                floor(at, "protein floor, g", t.proteinLeastG(), FloorDials.lowestProtein(at), DayTarget::withProtein));
-        all.add(band(at, "fat band, g", t.fatLeastG(), t.fatMostG(), DayTarget::withFat));
-        all.addAll(floor(at, "fibre floor, g", t.fibreLeastG(), 0, DayTarget::withFibre));
-        all.addAll(floor(at, "fruit and vegetables, g", t.fruitVegLeastG(), 0, DayTarget::withFruitVeg));
-        all.add(band(
-                at,
-                "container share, kcal",
-                t.containerLeastKcal(),
-                t.containerMostKcal(),
-                (d, least, most) -> d.withContainer(least, most, d.containerProteinLeastG())));
-        all.addAll(floor(
-                at,
-                "container protein, g",
-                t.containerProteinLeastG(),
-                0,
-                (d, g) -> d.withContainer(d.containerLeastKcal(), d.containerMostKcal(), g)));
+    private static List<Touched> of(AtTable at) {
+        List<Touched> all = new ArrayList<>(TouchedLimits.of(at));
         all.addAll(snacks(at));
         all.addAll(avoided(at));
         return all;
-    }
-
-    private interface Floor {
-        DayTarget to(DayTarget target, int least);
-    }
-
-    private interface Band {
-        DayTarget to(DayTarget target, int least, int most);
-    }
-
-    /** A percentage point of the aim at each end. */
-    private Touched energy(AtTable at) {
-        DayTarget t = at.target();
-        int point = Math.max(1, t.energyAimKcal() / PER_CENT);
-        boolean wider = BandDials.energyReach(t) >= point;
-        return new Touched(
-                "energy band, kcal",
-                Optional.of(at.name()),
-                range(t.energyLeastKcal(), t.energyMostKcal()),
-                Optional.of(point).filter(p -> wider).map(p -> moved(at, energyEnds(t, p), DayTarget::withEnergy)),
-                Optional.of(point)
-                        .filter(p -> t.energyMostKcal() - t.energyLeastKcal() >= 2 * p)
-                        .map(p -> moved(at, energyEnds(t, -p), DayTarget::withEnergy)));
-    }
-
-    private static int[] energyEnds(DayTarget t, int wider) {
-        return new int[] {t.energyLeastKcal() - wider, t.energyMostKcal() + wider};
-    }
-
-    private Touched band(AtTable at, String rule, int least, int most, Band set) {
-        int[] tighter = {least + part(least), most - part(most)};
-        return new Touched(
-                rule,
-                Optional.of(at.name()),
-                range(least, most),
-                Optional.of(moved(at, new int[] {least - part(least), most + part(most)}, set)),
-                Optional.of(tighter).filter(ends -> ends[0] <= ends[1]).map(ends -> moved(at, ends, set)));
-    }
-
-    private Change moved(AtTable at, int[] ends, Band set) {
-        return new Change(range(ends[0], ends[1]), r -> at.withTarget(r, target -> set.to(target, ends[0], ends[1])));
-    }
-
-    /** None for a floor of nothing: it says nothing. */
-    private List<Touched> floor(AtTable at, String rule, int least, int lowest, Floor set) {
-        if (least == 0) {
-            return List.of();
-        }
-        return List.of(new Touched(
-                rule,
-                Optional.of(at.name()),
-                Integer.toString(least),
-                Optional.of(least - part(least)).filter(g -> g >= lowest).map(g -> at(at, g, set)),
-                Optional.of(at(at, least + part(least), set))));
-    }
-
-    private Change at(AtTable at, int grams, Floor set) {
-        return new Change(Integer.toString(grams), r -> at.withTarget(r, target -> set.to(target, grams)));
-    }
-
-    /** 5 %, in whole units, at least one. */
-    private static int part(int figure) {
-        return Math.min(figure, Math.max(1, (figure + ONE_IN / 2) / ONE_IN));
-    }
-
-    private static String range(int least, int most) {
-        return least + "-" + most;
     }
 
     private static List<Touched> snacks(AtTable at) {

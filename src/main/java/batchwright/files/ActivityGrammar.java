@@ -41,7 +41,7 @@ final class ActivityGrammar {
         problems.unknown(
                 written,
                 "there is no activity level called " + written.quoted(),
-                "expected sedentary, active, vigorous, a number from 1.0 to 2.5 such as 1.65, a multiplier or a diary; the"
+                "expected facts, sedentary, active, vigorous, a number from 1.0 to 2.5 such as 1.65, a multiplier or a diary; the"
                         + " command needs --activities lists them",
                 NAMED.keySet());
         return Optional.empty();

@@ -2,6 +2,7 @@ package batchwright.files;
 
 import batchwright.person.Body;
 import batchwright.person.BodyFat;
+import batchwright.person.FatMethod;
 import batchwright.person.Sex;
 import batchwright.person.Tape;
 import batchwright.quantity.Length;
@@ -9,6 +10,7 @@ import batchwright.quantity.Mass;
 import batchwright.quantity.Share;
 import batchwright.text.Written;
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,6 +21,11 @@ import java.util.regex.Pattern;
 final class BodyReader {
     private static final List<String> SEXES = List.of("female", "male");
     private static final String EQUATIONS = "the published equations say nothing about other bodies";
+    private static final String ESTIMATE = "estimate";
+    private static final List<String> METHODS = Arrays.stream(FatMethod.values())
+            .filter(method -> method != FatMethod.NOT_SAID)
+            .map(FatMethod::label)
+            .toList();
     private static final Range AGE = Range.of("age", "1", "120", "years", "");
     private static final Range KG = Range.of("weight", "25", "300", "kg", EQUATIONS);
     private static final Range LB = Range.of("weight", "55.2", "661.3", "lb", EQUATIONS);
@@ -49,7 +56,7 @@ final class BodyReader {
                 .flatMap(this::weight);
         Optional<Length> height = fields.need("height", "Enter your height with its unit: height: 181 cm")
                 .flatMap(this::height);
-        Optional<BodyFat> fat = fields.text("body_fat").flatMap(this::fat);
+        Optional<BodyFat> fat = fat(fields);
         Optional<Tape> tape = fields.group("tape").flatMap(group -> new TapeReader(problems).read(group, sex));
         if (problems.errors() > 0) {
             return Optional.empty();
@@ -75,12 +82,36 @@ final class BodyReader {
         return Optional.empty();
     }
 
-    private Optional<BodyFat> fat(Written written) {
-        if (written.text().equals("estimate")) {
-            return Optional.of(BodyFat.ASKED_FOR);
+    private Optional<BodyFat> fat(Fields fields) {
+        Optional<Written> said = fields.text("body_fat");
+        Optional<Written> method = fields.text("body_fat_method");
+        boolean figure =
+                said.filter(written -> !written.text().equals(ESTIMATE)).isPresent();
+        if (method.isPresent() && !figure) {
+            problems.error(
+                    method.get(),
+                    "no figure of body fat goes with this method",
+                    "expected body_fat with a share such as 15 %, or no body_fat_method");
         }
+        return said.flatMap(written -> figure ? figure(written, method) : Optional.of(BodyFat.ASKED_FOR));
+    }
+
+    private Optional<BodyFat> figure(Written written, Optional<Written> method) {
+        FatMethod by = method.flatMap(this::method).orElse(FatMethod.NOT_SAID);
         return Measured.in(written, FAT, "a share such as 15 %, or the word estimate", problems)
-                .map(percent -> new BodyFat.Measured(Share.ofPercent(percent.doubleValue())));
+                .map(percent -> new BodyFat.Measured(Share.ofPercent(percent.doubleValue()), by));
+    }
+
+    private Optional<FatMethod> method(Written written) {
+        Optional<FatMethod> method = FatMethod.of(written.text());
+        if (method.isEmpty()) {
+            problems.unknown(
+                    written,
+                    "there is no way of measuring body fat called " + written.quoted(),
+                    "expected one of " + String.join(", ", METHODS),
+                    METHODS);
+        }
+        return method;
     }
 
     Optional<Mass> weight(Written written) {

@@ -5,11 +5,9 @@ import batchwright.person.Activity;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
 import batchwright.person.Eater;
-import batchwright.person.Experience;
 import batchwright.person.Goal;
 import batchwright.person.Health;
-import batchwright.person.Health.Answer;
-import batchwright.person.HealthQuestion;
+import batchwright.person.Training;
 import batchwright.person.Wishes;
 import batchwright.text.SourceFile;
 import batchwright.text.Written;
@@ -17,7 +15,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.stream.Stream;
 
 /** profiles/ID.yaml: one eater. */
 public final class EaterReader {
@@ -29,10 +26,16 @@ public final class EaterReader {
             "weight",
             "height",
             "body_fat",
+            "body_fat_method",
             "tape",
             "activity",
             "diary",
+            "day",
+            "steps",
+            "walking",
+            "training",
             "goal",
+            "strength_training",
             "experience",
             "health",
             "target",
@@ -40,15 +43,16 @@ public final class EaterReader {
             "avoid",
             "always",
             "snacks");
-    private static final List<String> HEALTH =
-            Stream.of(HealthQuestion.values()).map(HealthQuestion::key).toList();
-    private static final List<String> TARGET = List.of("energy_band", "protein", "fibre", "fruit_and_vegetables");
+    private static final List<String> TARGET =
+            List.of("energy_band", "protein", "fibre", "fruit_and_vegetables", "carbohydrate");
     private static final Range BAND =
             Range.of("energy_band", "1", "15", "%", "the part of the aim that a day may miss");
     private static final Range PROTEIN =
             Range.of("protein", "0.5", "3.5", "g per kg", "of body weight a day; more has no known use");
     private static final Range FIBRE = Range.of("fibre", "0", "80", "g", "a day");
     private static final Range FRUIT_VEG = Range.of("fruit_and_vegetables", "0", "1500", "g", "a day");
+
+    private static final Range CARBOHYDRATE = Range.of("carbohydrate", "0", "600", "g", "a day");
 
     private final Problems problems = new Problems();
     private final Optional<Kitchen> kitchen;
@@ -83,12 +87,15 @@ public final class EaterReader {
                 .ifPresent(known -> Ids.sameAsFile(id.orElseThrow(), problems));
         Optional<Written> name = fields.need("name", "Enter what people call this eater: name: Lifter, gaining");
         Optional<Body> body = new BodyReader(problems).read(fields);
-        Optional<? extends Activity> activity = new ActivityReader(problems).read(fields);
+        Optional<? extends Activity> activity =
+                new ActivityReader(problems, body.map(Body::ageYears).orElse(0.0)).read(fields);
         Optional<Goal> goal = fields.need("goal", "Enter hold, or gain or lose with a rate: goal: gain 0.25 % a week")
                 .flatMap(written -> GoalGrammar.read(written, kitchen.map(Kitchen::cookingDay), problems));
-        Optional<Experience> experience =
-                fields.text("experience").flatMap(written -> ExperienceGrammar.read(written, problems));
-        Health health = fields.group("health").map(this::health).orElse(Health.NOT_SAID);
+        var training = new Training(
+                fields.text("strength_training").flatMap(written -> StrengthTrainingGrammar.read(written, problems)),
+                fields.text("experience").flatMap(written -> ExperienceGrammar.read(written, problems)));
+        Health health =
+                fields.group("health").map(new HealthReader(problems)::read).orElse(Health.NOT_SAID);
         Adjustments target = fields.group("target").map(this::target).orElse(Adjustments.NONE);
         Optional<Wishes> wishes = kitchen.map(k -> new WishesReader(k, problems).read(fields));
         if (problems.errors() > 0 || wishes.isEmpty()) {
@@ -103,20 +110,7 @@ public final class EaterReader {
                 health,
                 target,
                 wishes.get(),
-                experience));
-    }
-
-    private Health health(Yaml.Group group) {
-        var fields = Fields.of(group, HEALTH, problems);
-        Health health = Health.NOT_SAID;
-        for (HealthQuestion question : HealthQuestion.values()) {
-            health = health.with(question, answer(fields, question.key()));
-        }
-        return health;
-    }
-
-    private static Answer answer(Fields fields, String key) {
-        return fields.yesNo(key).map(yes -> yes ? Answer.YES : Answer.NO).orElse(Answer.NOT_SAID);
+                training));
     }
 
     private Adjustments target(Yaml.Group group) {
@@ -125,7 +119,8 @@ public final class EaterReader {
                 decimal(fields, "energy_band", BAND, "a share such as 3 %"),
                 decimal(fields, "protein", PROTEIN, "grams per kg of body weight, such as 1.8 g per kg"),
                 grams(fields, "fibre", FIBRE, "grams a day, such as 38 g"),
-                grams(fields, "fruit_and_vegetables", FRUIT_VEG, "grams a day, such as 400 g"));
+                grams(fields, "fruit_and_vegetables", FRUIT_VEG, "grams a day, such as 400 g"),
+                grams(fields, "carbohydrate", CARBOHYDRATE, "grams a day, such as 130 g"));
     }
 
     private OptionalDouble decimal(Fields fields, String key, Range range, String example) {

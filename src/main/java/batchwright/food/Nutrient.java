@@ -2,6 +2,7 @@ package batchwright.food;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * What is counted of a food, per 100 g edible. The tagname is that of INFOODS (FAO) and is also the column name in the
@@ -47,6 +48,11 @@ public enum Nutrient {
     /** INFOODS tagname; empty for what has none and no column of its own. */
     public String tagname() {
         return tagname;
+    }
+
+    /** For machines: names of rows, keys in JSON. */
+    public String id() {
+        return name().toLowerCase(Locale.ROOT);
     }
 
     public String unit() {

@@ -1,5 +1,6 @@
 package batchwright.needs;
 
+import batchwright.limit.DayTarget;
 import batchwright.needs.bodyfat.BodyFatFinding;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.evidence.Citation;
@@ -13,7 +14,6 @@ import batchwright.needs.target.Guides;
 import batchwright.needs.target.TargetLine;
 import batchwright.needs.total.PalEvidence;
 import batchwright.needs.total.TotalRange;
-import batchwright.person.DayTarget;
 import batchwright.person.Eater;
 import batchwright.quantity.Energy;
 import java.util.List;
@@ -81,9 +81,9 @@ public record Needs(
         return PalEvidence.of(eater.activity());
     }
 
-    /** Where the total most likely lies. */
+    /** Where the total of 8 people in 10 of this description lies. */
     public TotalRange totalRange() {
-        return TotalRange.of(restingInUse(), eater.activity().pal(), palEvidence());
+        return TotalRange.of(restingInUse().perDay(), RestingEnergyEquations.spreadKcal(eater.body()), palEvidence());
     }
 
     /** How far the resting energy in use moves when body fat is one percentage point higher [kcal/d]. */

@@ -1,10 +1,12 @@
 package batchwright.needs;
 
 import batchwright.needs.bodyfat.BodyFatFinding;
+import batchwright.needs.caution.AnswerCautions;
 import batchwright.needs.caution.BodyFatCautions;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.caution.GoalCautions;
 import batchwright.needs.caution.HealthCautions;
+import batchwright.needs.caution.TargetCautions;
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Estimate;
 import batchwright.needs.evidence.Words;
@@ -45,13 +47,16 @@ public final class NeedsCalculator {
         Targets targets = Targets.of(eater, total, goal.change());
 
         List<Caution> cautions = new ArrayList<>(HealthCautions.of(eater));
+        cautions.addAll(AnswerCautions.of(goal, targets));
+        cautions.addAll(BodyFatCautions.impossible(bodyFat));
         if (!stops(cautions)) {
             cautions.addAll(GoalCautions.of(goal, targets));
+            cautions.addAll(TargetCautions.of(eater, targets));
         }
         if (cautions.stream().anyMatch(Caution::hidesFigures)) {
             cautions.removeIf(caution -> !caution.stopsPlanning());
         } else {
-            cautions.addAll(BodyFatCautions.of(bodyFat));
+            cautions.addAll(BodyFatCautions.mild(bodyFat));
             cautions.add(ESTIMATE_ONLY);
         }
         boolean stops = stops(cautions);

@@ -3,7 +3,7 @@ package batchwright.person;
 /**
  * How active the eater is over the whole day, training included. So nothing is ever added for training: it is inside.
  */
-public sealed interface Activity permits FaoLevel, CommonMultiplier, PalNumber, Diary {
+public sealed interface Activity permits FaoLevel, CommonMultiplier, PalNumber, Diary, ActivityFacts {
     /** One result for each way of saying it. */
     interface Cases<R> {
         R level(FaoLevel level);
@@ -13,6 +13,8 @@ public sealed interface Activity permits FaoLevel, CommonMultiplier, PalNumber, 
         R number(PalNumber number);
 
         R diary(Diary diary);
+
+        R facts(ActivityFacts facts);
     }
 
     <R> R match(Cases<R> cases);

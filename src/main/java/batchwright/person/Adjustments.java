@@ -10,9 +10,20 @@ import java.util.OptionalInt;
  * @param proteinGPerKg protein floor [g per kg body weight a day]
  * @param fibreG fibre floor [g a day]
  * @param fruitVegG fruit and vegetables floor [g a day]
+ * @param carbohydrateG carbohydrate floor [g a day], fibre included
  */
 public record Adjustments(
-        OptionalDouble energyBandPercent, OptionalDouble proteinGPerKg, OptionalInt fibreG, OptionalInt fruitVegG) {
+        OptionalDouble energyBandPercent,
+        OptionalDouble proteinGPerKg,
+        OptionalInt fibreG,
+        OptionalInt fruitVegG,
+        OptionalInt carbohydrateG) {
     public static final Adjustments NONE =
             new Adjustments(OptionalDouble.empty(), OptionalDouble.empty(), OptionalInt.empty(), OptionalInt.empty());
+
+    /** Carbohydrate as published. */
+    public Adjustments(
+            OptionalDouble energyBandPercent, OptionalDouble proteinGPerKg, OptionalInt fibreG, OptionalInt fruitVegG) {
+        this(energyBandPercent, proteinGPerKg, fibreG, fruitVegG, OptionalInt.empty());
+    }
 }

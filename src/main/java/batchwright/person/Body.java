@@ -4,6 +4,7 @@ import batchwright.quantity.Length;
 import batchwright.quantity.Mass;
 import batchwright.quantity.Share;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A body.
@@ -32,9 +33,14 @@ public record Body(Sex sex, double ageYears, Mass weight, Length height, Optiona
         return other.kg() / (height.metres() * height.metres());
     }
 
-    /** fat / body weight, measured or estimated. */
+    /** fat / body weight, told or estimated. */
     public Optional<Share> bodyFat() {
         return fat.flatMap(BodyFat::share);
+    }
+
+    /** Standard deviation of the error of body fat [percentage points of body weight]; empty when body fat is. */
+    public OptionalDouble fatErrorPoints() {
+        return fat.map(BodyFat::errorPoints).orElse(OptionalDouble.empty());
     }
 
     /** Whether body fat is known, and by more than weight, height, sex and age. */

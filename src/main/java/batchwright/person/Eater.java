@@ -7,7 +7,7 @@ import java.util.Optional;
  *
  * @param id short name used in files and commands, such as lifter-gaining
  * @param name what people call this eater
- * @param experience of training with weights; empty when not said
+ * @param training with weights
  */
 public record Eater(
         String id,
@@ -18,8 +18,8 @@ public record Eater(
         Health health,
         Adjustments adjustments,
         Wishes wishes,
-        Optional<Experience> experience) {
-    /** An eater whose experience is not said. */
+        Training training) {
+    /** An eater whose training is not said. */
     public Eater(
             String id,
             String name,
@@ -29,23 +29,32 @@ public record Eater(
             Health health,
             Adjustments adjustments,
             Wishes wishes) {
-        this(id, name, body, activity, goal, health, adjustments, wishes, Optional.empty());
+        this(id, name, body, activity, goal, health, adjustments, wishes, Training.NOT_SAID);
     }
 
     public Eater withWishes(Wishes other) {
-        return new Eater(id, name, body, activity, goal, health, adjustments, other, experience);
+        return new Eater(id, name, body, activity, goal, health, adjustments, other, training);
     }
 
     public Eater withBody(Body other) {
-        return new Eater(id, name, other, activity, goal, health, adjustments, wishes, experience);
+        return new Eater(id, name, other, activity, goal, health, adjustments, wishes, training);
     }
 
     public Eater withGoal(Goal other) {
-        return new Eater(id, name, body, activity, other, health, adjustments, wishes, experience);
+        return new Eater(id, name, body, activity, other, health, adjustments, wishes, training);
+    }
+
+    public Eater withTraining(Training other) {
+        return new Eater(id, name, body, activity, goal, health, adjustments, wishes, other);
     }
 
     public Eater withExperience(Experience other) {
-        return new Eater(id, name, body, activity, goal, health, adjustments, wishes, Optional.of(other));
+        return withTraining(new Training(training.timesAWeek(), Optional.of(other)));
+    }
+
+    /** Of training with weights; empty when not said. */
+    public Optional<Experience> experience() {
+        return training.experience();
     }
 
     @Override

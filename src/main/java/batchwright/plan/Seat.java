@@ -1,6 +1,6 @@
 package batchwright.plan;
 
-import batchwright.person.DayTarget;
+import batchwright.limit.DayTarget;
 import batchwright.person.Eater;
 
 /** An eater at the table: who, and what each day must hold. */

@@ -4,6 +4,7 @@ import batchwright.person.CommonMultiplier;
 import batchwright.person.Compendium2011;
 import batchwright.person.FaoLevel;
 import batchwright.person.ListedActivity;
+import batchwright.person.UsualDay;
 
 /** What a profile may say of activity, for people. */
 public final class ActivitiesText {
@@ -19,13 +20,29 @@ public final class ActivitiesText {
 
     private String text() {
         page.paragraph(
-                "Four ways to say how active the whole day is, training included. PAL is total energy divided by resting"
+                "Five ways to say how active the whole day is, training included. PAL is total energy divided by resting"
                         + " energy; a PAL above 2.5 is refused.");
+        facts();
         levels();
         page.heading("A number").paragraph(INDENT, INDENT, "activity: 1.65, when you know your PAL.");
         multipliers();
         diary();
         return page.toString();
+    }
+
+    private void facts() {
+        page.heading("Facts: what can be counted, the surest without a diary");
+        var table = new TextTable(INDENT).left("").right("PAL").left("");
+        for (UsualDay day : UsualDay.values()) {
+            table.row("day: " + day.label(), Show.pal(day.pal()), day.meaning());
+        }
+        page.table(table);
+        page.paragraph(
+                INDENT,
+                INDENT,
+                "activity: facts, and the lines day; steps: 7000 or walking: 40 min, of a usual day without training; training:"
+                        + " 3 h weights, 45 min jogging, a week. Each 1000 steps above 4000 add 0.02; training adds hours a day x (METs"
+                        + " - 1) / 24 / 0.9.");
     }
 
     private void levels() {

@@ -3,6 +3,7 @@ package batchwright.report;
 import batchwright.needs.Needs;
 import batchwright.needs.total.PalEvidence;
 import batchwright.person.Activity;
+import batchwright.person.ActivityFacts;
 import batchwright.person.Diary;
 import batchwright.person.ListedActivity;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -15,7 +16,7 @@ final class ActivityJson {
     static void put(ObjectNode root, Needs needs) {
         Activity activity = needs.eater().activity();
         PalEvidence evidence = needs.palEvidence();
-        root.put("pal", Json.hundredth(activity.pal()));
+        root.put("pal", Json.thousandth(activity.pal()));
         ObjectNode node = root.putObject("activity")
                 .put("says", activity.label())
                 .put("pal", Json.thousandth(activity.pal()))
@@ -24,6 +25,14 @@ final class ActivityJson {
                 .put("source", evidence.source().text());
         ArrayNode caveats = node.putArray("caveats");
         evidence.caveats().forEach(caveats::add);
+        if (activity instanceof ActivityFacts facts) {
+            ArrayNode training = node.put("day", facts.day().label())
+                    .put("steps", facts.stepsADay())
+                    .putArray("training");
+            facts.training()
+                    .forEach(entry ->
+                            listed(training.addObject(), entry.activity()).put("minutes_a_week", entry.minutes()));
+        }
         ArrayNode entries = node.putArray("diary");
         if (activity instanceof Diary diary) {
             diary.entries()

@@ -2,6 +2,7 @@ package batchwright.report;
 
 import batchwright.needs.Needs;
 import batchwright.needs.bodyfat.BodyFatEstimate;
+import batchwright.quantity.Share;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
@@ -24,14 +25,24 @@ final class BodyFatJson {
                     .body()
                     .bodyFat()
                     .ifPresentOrElse(
-                            fat -> node.put("percent", Json.hundredth(fat.percent()))
-                                    .put("method", "measured"),
-                            () -> node.putNull("percent").putNull("method"));
-            node.putNull("error_points").putNull("resting_error_kcal");
+                            fat -> told(node, needs, fat),
+                            () -> node.putNull("percent")
+                                    .putNull("method")
+                                    .putNull("measured_by")
+                                    .putNull("error_points")
+                                    .putNull("resting_error_kcal"));
         }
         node.put("resting_kcal_per_point", NeedsJson.tenth(kcalPerPoint));
         ArrayNode others = node.putArray("second_opinions");
         needs.bodyFat().secondOpinions().forEach(other -> estimate(others.addObject(), other));
+    }
+
+    private static void told(ObjectNode node, Needs needs, Share fat) {
+        double points = needs.eater().body().fatErrorPoints().orElse(0);
+        node.put("percent", Json.hundredth(fat.percent())).put("method", "measured");
+        needs.bodyFat().method().ifPresent(method -> node.put("measured_by", method.label()));
+        node.put("error_points", Json.hundredth(points))
+                .put("resting_error_kcal", NeedsJson.tenth(needs.restingKcalPerFatPoint() * points));
     }
 
     private static void estimate(ObjectNode node, BodyFatEstimate estimate) {

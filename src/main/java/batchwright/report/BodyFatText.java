@@ -2,6 +2,8 @@ package batchwright.report;
 
 import batchwright.needs.Needs;
 import batchwright.needs.bodyfat.BodyFatEstimate;
+import batchwright.person.BodyFat;
+import batchwright.person.FatMethod;
 import batchwright.quantity.Share;
 import java.math.BigDecimal;
 import java.util.Optional;
@@ -25,7 +27,7 @@ final class BodyFatText {
         Optional<Share> fat = needs.eater().body().bodyFat();
         needs.bodyFat()
                 .estimate()
-                .ifPresentOrElse(this::estimate, () -> fat.ifPresentOrElse(this::measured, this::notSaid));
+                .ifPresentOrElse(this::estimate, () -> fat.ifPresentOrElse(this::told, this::notSaid));
         needs.bodyFat()
                 .secondOpinions()
                 .forEach(other -> item("Second opinion, not used: " + figure(other) + caveats(other) + "."));
@@ -41,10 +43,26 @@ final class BodyFatText {
                 + meaning);
     }
 
-    private void measured(Share fat) {
-        item(Show.oneDecimal(BigDecimal.valueOf(fat.percent()))
-                + " %, measured, as the profile says. One point more or less" + " moves the resting energy in use by "
-                + Show.whole(needs.restingKcalPerFatPoint()) + " kcal a day.");
+    private void told(Share fat) {
+        String figure = Show.oneDecimal(BigDecimal.valueOf(fat.percent())) + " %";
+        item(
+                needs.eater()
+                                .body()
+                                .fat()
+                                .filter(BodyFat.Doubted.class::isInstance)
+                                .isPresent()
+                        ? figure + ", as the profile says, is doubtful; the resting energy in use does not rest on it."
+                        : figure + ", " + method());
+    }
+
+    private String method() {
+        double points = needs.eater().body().fatErrorPoints().orElse(0);
+        FatMethod method = needs.bodyFat().method().orElse(FatMethod.NOT_SAID);
+        return "as the profile says (" + method.words() + "), right to about "
+                + Show.oneDecimal(BigDecimal.valueOf(points)) + " points (SD): +- "
+                + Show.whole(points * needs.restingKcalPerFatPoint()) + " kcal a day of the resting energy in use. ["
+                + method.source()
+                + "]";
     }
 
     private void notSaid() {

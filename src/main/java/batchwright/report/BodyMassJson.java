@@ -22,14 +22,19 @@ final class BodyMassJson {
         availability(root.putObject("energy_availability"), needs.energyAvailability());
     }
 
-    /** All null when there is no target, or body fat is not known. */
+    /** All null when there is no target, body fat is not known, or from BMI 30 on. */
     private static void availability(ObjectNode node, Optional<EnergyAvailability> found) {
         found.ifPresentOrElse(
                 available -> node.put("kcal_per_kg_fat_free", NeedsJson.tenth(available.kcalPerKg())),
                 () -> node.putNull("kcal_per_kg_fat_free"));
-        found.flatMap(EnergyAvailability::training)
+        found.ifPresent(available -> node.put("least", NeedsJson.tenth(available.leastKcalPerKg()))
+                .put("most", NeedsJson.tenth(available.mostKcalPerKg())));
+        found.map(EnergyAvailability::exercise)
                 .ifPresentOrElse(
-                        training -> node.put("training_kcal", NeedsJson.tenth(training.kcal())),
+                        exercise -> node.put(
+                                        "training_kcal",
+                                        NeedsJson.tenth(exercise.likely().kcal()))
+                                .put("training_counted", exercise.counted()),
                         () -> node.putNull("training_kcal"));
         node.put("source", EnergyAvailability.SOURCE.text());
     }

@@ -33,14 +33,7 @@ final class BodyMassText {
     }
 
     private void availability(EnergyAvailability available) {
-        String training = available
-                .training()
-                .map(energy -> "after " + Words.whole(energy.kcal()) + " kcal of training on the diary's average day")
-                .orElse(
-                        "training not taken off, because only a diary tells it apart: so it is less for whoever trains");
-        item("The target leaves " + Words.oneDecimal(available.kcalPerKg())
-                + " kcal a day for each kg of fat-free mass, " + training
-                + ". About 45 is balance; 30 to 45 will do for a"
+        item("The target leaves " + available.says() + ". About 45 is balance; 30 to 45 will do for a"
                 + " short loss; below 30 can do harm. [" + EnergyAvailability.SOURCE + "]");
     }
 

@@ -1,6 +1,8 @@
 package batchwright.report;
 
-import batchwright.person.DayTarget;
+import batchwright.limit.DayTarget;
+import batchwright.limit.Limit;
+import batchwright.limit.Scope;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
@@ -8,6 +10,7 @@ import batchwright.plan.Serving;
 import batchwright.plan.Snack;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** What each eater eats on each day, and how it compares with the target. */
 final class DaysText {
@@ -35,16 +38,27 @@ final class DaysText {
         page.gap();
         eats(eater.days());
         page.gap();
-        DayTarget target = eater.seat().target();
-        TextTable table = new DaysTable(plan, eater, firstDay).of(page.width());
-        page.table(table);
-        Show.atLeastNote(page, table);
-        page.paragraph(
-                "  ",
-                "  ",
-                "Energy may be " + target.energyLeastKcal() + " to " + target.energyMostKcal()
-                        + " kcal; protein, fibre, fruit and vegetables are floors. +- is the difference from the target."
-                        + DaysTable.note(page.width()));
+        new DaysTable(plan, eater, firstDay).of(page.width()).forEach(table -> {
+            page.table(table);
+            Show.atLeastNote(page, table);
+        });
+        page.paragraph("  ", "  ", note(eater.seat().target()) + DaysTable.note(page.width()));
+    }
+
+    /** What figures and differences in the table mean. */
+    private static String note(DayTarget target) {
+        List<Limit> limits = target.limits(Scope.DAY);
+        String bands = limits.stream()
+                .filter(limit -> target.aim(limit).isPresent())
+                .map(limit -> Show.capital(limit.measured().label()) + " may be "
+                        + limit.range().says(limit.unit()))
+                .collect(Collectors.joining("; "));
+        List<String> floors = limits.stream()
+                .filter(limit -> limit.range().most().isEmpty())
+                .map(limit -> limit.measured().label())
+                .toList();
+        return bands + (floors.isEmpty() ? "" : "; " + String.join(", ", floors) + " are floors")
+                + ". +- is the difference from the target.";
     }
 
     /** Days in a row that are alike share a line. */

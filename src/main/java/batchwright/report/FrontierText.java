@@ -4,6 +4,7 @@ import batchwright.explain.Frontier;
 import batchwright.explain.Frontier.Point;
 import batchwright.explain.KnownCost;
 import batchwright.explain.ProteinReach;
+import batchwright.food.Nutrient;
 import batchwright.plan.TradeOff;
 import batchwright.quantity.Money;
 import java.util.List;
@@ -192,7 +193,10 @@ final class FrontierText {
                 ? " The floor of each moves by the same grams; now "
                         + answer.needs().stream()
                                 .map(n -> n.eater().name() + " "
-                                        + n.target().map(t -> t.proteinLeastG()).orElse(0) + " g")
+                                        + n.target()
+                                                .map(t ->
+                                                        t.day(Nutrient.PROTEIN).least())
+                                                .orElse(0) + " g")
                                 .collect(Collectors.joining(", "))
                         + "."
                 : "";

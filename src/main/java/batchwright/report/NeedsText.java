@@ -1,11 +1,12 @@
 package batchwright.report;
 
+import batchwright.food.Nutrient;
+import batchwright.limit.DayTarget;
 import batchwright.needs.Needs;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.evidence.Estimate;
 import batchwright.needs.projection.Projection;
 import batchwright.needs.target.TargetLine;
-import batchwright.person.DayTarget;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -50,8 +51,9 @@ public final class NeedsText {
     }
 
     private void answer(DayTarget target) {
-        page.paragraph(needs.eater().name() + ": " + target.energyAimKcal() + " kcal a day (" + target.energyLeastKcal()
-                + " to " + target.energyMostKcal() + "), at least " + target.proteinLeastG() + " g of protein.");
+        page.paragraph(needs.eater().name() + ": " + target.energyAimKcal() + " kcal a day ("
+                + target.day(Nutrient.ENERGY).says() + "), at least "
+                + target.day(Nutrient.PROTEIN).least() + " g of protein.");
         page.paragraph("By " + inUse().equation() + " and PAL " + pal() + "; goal: " + needs.goalSays() + ".");
     }
 

@@ -1,6 +1,7 @@
 package batchwright.report;
 
 import batchwright.explain.ProteinReach;
+import batchwright.food.Nutrient;
 import java.util.Optional;
 
 /** Changes of protein floors in words: as the floor of a single eater, as a change for several. */
@@ -9,7 +10,10 @@ final class ProteinWords {
 
     ProteinWords(PlanAnswer answer) {
         this.floor = answer.needs().size() == 1
-                ? answer.needs().get(0).target().map(t -> t.proteinLeastG())
+                ? answer.needs()
+                        .get(0)
+                        .target()
+                        .map(t -> t.day(Nutrient.PROTEIN).least())
                 : Optional.empty();
     }
 

@@ -130,6 +130,11 @@ public final class Show {
                 : allergens.stream().map(Allergen::label).collect(Collectors.joining(", "));
     }
 
+    /** For the head of a narrow column. */
+    static String shortly(Nutrient nutrient) {
+        return nutrient == Nutrient.FRUIT_VEG ? "fruit+veg" : nutrient.label();
+    }
+
     /** The first letter large, for the start of a sentence or a heading. */
     public static String capital(String text) {
         return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);

@@ -1,6 +1,8 @@
 package batchwright.report;
 
-import batchwright.person.DayTarget;
+import batchwright.limit.DayTarget;
+import batchwright.limit.Limit;
+import batchwright.limit.Range;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
 /** A day's target for scripts. */
@@ -9,18 +11,18 @@ final class TargetJson {
 
     static ObjectNode of(DayTarget target) {
         ObjectNode targets = Json.object();
-        targets.putObject("energy_kcal")
-                .put("min", target.energyLeastKcal())
-                .put("aim", target.energyAimKcal())
-                .put("max", target.energyMostKcal());
-        targets.putObject("protein_g").put("min", target.proteinLeastG());
-        targets.putObject("fat_g").put("min", target.fatLeastG()).put("max", target.fatMostG());
-        targets.putObject("fibre_g").put("min", target.fibreLeastG());
-        targets.putObject("fruit_veg_g").put("min", target.fruitVegLeastG());
-        targets.putObject("container_energy_kcal")
-                .put("min", target.containerLeastKcal())
-                .put("max", target.containerMostKcal());
-        targets.putObject("container_protein_g").put("min", target.containerProteinLeastG());
+        for (Limit limit : target.limits()) {
+            range(targets.putObject(limit.id() + "_" + limit.unit()), limit, target);
+        }
         return targets;
+    }
+
+    private static void range(ObjectNode node, Limit limit, DayTarget target) {
+        Range range = limit.range();
+        if (range.hasLeast() || range.isAny()) {
+            node.put("min", range.least());
+        }
+        target.aim(limit).ifPresent(aim -> node.put("aim", aim));
+        range.most().ifPresent(most -> node.put("max", most));
     }
 }

@@ -16,7 +16,8 @@ final class TotalJson {
         TotalRange range = needs.totalRange();
         root.putObject("total_range_kcal")
                 .put("least", NeedsJson.tenth(range.least().kcal()))
-                .put("most", NeedsJson.tenth(range.most().kcal()));
+                .put("most", NeedsJson.tenth(range.most().kcal()))
+                .put("people_inside", TotalRange.COVERAGE);
         List<Estimate> opinions = needs.secondOpinions();
         if (opinions.isEmpty()) {
             root.putNull("second_opinion");

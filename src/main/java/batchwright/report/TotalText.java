@@ -6,8 +6,10 @@ import batchwright.needs.evidence.Words;
 import batchwright.needs.total.MetCost;
 import batchwright.needs.total.PalEvidence;
 import batchwright.needs.total.TotalRange;
+import batchwright.person.ActivityFacts;
 import batchwright.person.Diary;
 import batchwright.quantity.Mass;
+import java.util.stream.Collectors;
 
 /** Total energy for people: the figure, how far off it may be, the diary behind it, second opinions. */
 final class TotalText {
@@ -33,6 +35,9 @@ final class TotalText {
         if (needs.eater().activity() instanceof Diary diary) {
             diary(diary);
         }
+        if (needs.eater().activity() instanceof ActivityFacts facts) {
+            facts(facts);
+        }
         needs.secondOpinions().forEach(this::secondOpinion);
         item("Goal: " + needs.goalSays() + ".");
     }
@@ -40,13 +45,14 @@ final class TotalText {
     private void range() {
         TotalRange range = needs.totalRange();
         PalEvidence pal = needs.palEvidence();
-        item("Most likely between " + Words.tens(range.least().kcal()) + " and "
+        item("8 of 10 people of this description need between "
+                + Words.tens(range.least().kcal()) + " and "
                 + Words.tens(range.most().kcal()) + " kcal. Weigh yourself for some weeks and correct.");
-        item("Resting energy is right to about "
-                + Show.whole(needs.restingInUse().errorKcal()) + " kcal, PAL lies from "
+        item("PAL alone lies from "
                 + Show.twoDecimals(pal.leastPal())
                 + " to "
-                + Show.twoDecimals(pal.mostPal()) + " [" + pal.source() + "]; both together give the range.");
+                + Show.twoDecimals(pal.mostPal()) + " for 8 of 10 [" + pal.source()
+                + "]; resting energy differs by 9 % (SD) and the error of body fat.");
         pal.caveats().forEach(caveat -> item(Show.capital(caveat) + "."));
     }
 
@@ -64,6 +70,14 @@ final class TotalText {
                 + " kcal a day (1 kcal per MET, kg and hour) or "
                 + Show.whole(MetCost.ofDayByOxygen(diary, weight).kcal())
                 + " (3.5 ml of oxygen). That overstates heavy people, so it is not used.");
+    }
+
+    private void facts(ActivityFacts facts) {
+        String training = facts.training().stream()
+                .map(entry -> time(entry.minutes()) + " h " + entry.activity().name())
+                .collect(Collectors.joining("; "));
+        item("A day " + facts.day().meaning() + ", PAL " + Show.pal(facts.day().pal()) + "; " + facts.stepsADay()
+                + " steps; training a week: " + (training.isEmpty() ? "none" : training) + ".");
     }
 
     /** Such as 7:30. */

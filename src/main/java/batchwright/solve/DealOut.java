@@ -1,12 +1,13 @@
 package batchwright.solve;
 
 import batchwright.food.Measure;
+import batchwright.limit.Limit;
+import batchwright.limit.Scope;
 import batchwright.plan.Seat;
 import batchwright.plan.Snack;
 import batchwright.solve.Layout.LikeDays;
 import batchwright.solve.mip.PlainCompletion;
 import batchwright.solve.rule.Amounts;
-import batchwright.solve.rule.DayRule;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -63,17 +64,17 @@ final class DealOut {
                 .mapToInt(m -> draft.snackCount(seat, m, group, x))
                 .toArray();
         var wishes = seat.eater().wishes();
-        List<DayRule> rules = DayRule.ALL;
-        double[] least = new double[rules.size()];
-        double[] most = new double[rules.size()];
-        double[][] amounts = new double[measures.size()][rules.size()];
-        for (int r = 0; r < rules.size(); r++) {
-            DayRule rule = rules.get(r);
-            double base = draft.withoutSnacks(seat, group, rule.nutrient()).value(x);
-            least[r] = rule.least().applyAsDouble(seat.target()) - base - TOLERANCE;
-            most[r] = rule.most().applyAsDouble(seat.target()) - base + TOLERANCE;
+        List<Limit> limits = seat.target().limits(Scope.DAY);
+        double[] least = new double[limits.size()];
+        double[] most = new double[limits.size()];
+        double[][] amounts = new double[measures.size()][limits.size()];
+        for (int r = 0; r < limits.size(); r++) {
+            Limit limit = limits.get(r);
+            double base = draft.withoutSnacks(seat, group, limit.measured()).value(x);
+            least[r] = limit.range().least() - base - TOLERANCE;
+            most[r] = limit.range().mostOrInfinity() - base + TOLERANCE;
             for (int m = 0; m < measures.size(); m++) {
-                amounts[m][r] = Amounts.inMeasure(measures.get(m), rule.nutrient());
+                amounts[m][r] = Amounts.inMeasure(measures.get(m), limit.measured());
             }
         }
         var deal = new SnackDeal(

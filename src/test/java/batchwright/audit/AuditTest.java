@@ -18,7 +18,8 @@ import batchwright.food.Nutrients;
 import batchwright.food.Pack;
 import batchwright.food.Part;
 import batchwright.food.Staple;
-import batchwright.person.DayTarget;
+import batchwright.limit.DayTarget;
+import batchwright.limit.TestTarget;
 import batchwright.person.Eater;
 import batchwright.person.Wishes;
 import batchwright.plan.Batch;
@@ -177,15 +178,36 @@ class AuditTest {
                 asked("fruit 1 g under", target(1550, 1500, 1600, 90, 20, 50, 20, 391), "fruit and vegetables"),
                 asked(
                         "a container 1 kcal under",
-                        new DayTarget(1550, 1500, 1600, 90, 20, 50, 20, 380, 581, 650, 30),
+                        TestTarget.energy(1550, 1500, 1600)
+                                .protein(90)
+                                .fat(20, 50)
+                                .fibre(20)
+                                .fruitVeg(380)
+                                .container(581, 650)
+                                .containerProtein(30)
+                                .target(),
                         "container share"),
                 asked(
                         "a container 1 kcal over",
-                        new DayTarget(1550, 1500, 1600, 90, 20, 50, 20, 380, 500, 593, 30),
+                        TestTarget.energy(1550, 1500, 1600)
+                                .protein(90)
+                                .fat(20, 50)
+                                .fibre(20)
+                                .fruitVeg(380)
+                                .container(500, 593)
+                                .containerProtein(30)
+                                .target(),
                         "container share"),
                 asked(
                         "a container's protein 0.6 g under",
-                        new DayTarget(1550, 1500, 1600, 90, 20, 50, 20, 380, 500, 650, 33),
+                        TestTarget.energy(1550, 1500, 1600)
+                                .protein(90)
+                                .fat(20, 50)
+                                .fibre(20)
+                                .fruitVeg(380)
+                                .container(500, 650)
+                                .containerProtein(33)
+                                .target(),
                         "container protein"),
                 one("a day more", days(5), honest(), "eaters and days"),
                 one("a dish fewer", dishes(1), honest(), "dish count"),
@@ -814,7 +836,14 @@ class AuditTest {
 
     private static DayTarget target(
             int aim, int least, int most, int protein, int fatLeast, int fatMost, int fibre, int fruit) {
-        return new DayTarget(aim, least, most, protein, fatLeast, fatMost, fibre, fruit, 500, 650, 30);
+        return TestTarget.energy(aim, least, most)
+                .protein(protein)
+                .fat(fatLeast, fatMost)
+                .fibre(fibre)
+                .fruitVeg(fruit)
+                .container(500, 650)
+                .containerProtein(30)
+                .target();
     }
 
     /** The honest plan, planned for this target of Ben's. */

@@ -12,9 +12,9 @@ import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.food.Pack;
 import batchwright.food.Part;
+import batchwright.limit.TestTarget;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
-import batchwright.person.DayTarget;
 import batchwright.person.Eater;
 import batchwright.person.Goal;
 import batchwright.person.Health;
@@ -125,9 +125,27 @@ final class LittlePlan {
                     Optional.of(Set.of(BANANA)),
                     1,
                     1));
-    static final Seat BENS_SEAT = new Seat(BEN, new DayTarget(1550, 1500, 1600, 90, 20, 50, 20, 380, 500, 650, 30));
+    static final Seat BENS_SEAT = new Seat(
+            BEN,
+            TestTarget.energy(1550, 1500, 1600)
+                    .protein(90)
+                    .fat(20, 50)
+                    .fibre(20)
+                    .fruitVeg(380)
+                    .container(500, 650)
+                    .containerProtein(30)
+                    .target());
     /** Fruit and vegetables are exactly on the floor: 300 g. */
-    static final Seat ANNAS_SEAT = new Seat(ANNA, new DayTarget(545, 530, 560, 45, 10, 20, 10, 300, 250, 300, 35));
+    static final Seat ANNAS_SEAT = new Seat(
+            ANNA,
+            TestTarget.energy(545, 530, 560)
+                    .protein(45)
+                    .fat(10, 20)
+                    .fibre(10)
+                    .fruitVeg(300)
+                    .container(250, 300)
+                    .containerProtein(35)
+                    .target());
 
     private LittlePlan() {}
 

@@ -153,7 +153,7 @@ final class Sizes {
                 eater.health(),
                 eater.adjustments(),
                 eater.wishes(),
-                eater.experience());
+                eater.training());
         return new Seat(named, NeedsCalculator.needsOf(named).target().orElseThrow());
     }
 

@@ -105,15 +105,21 @@ class ActivityShownTest {
                 .isEqualByComparingTo("1.375");
     }
 
-    /** Rests on 1729 kcal +- 10 %, PAL 1.76 in 1.70-1.99: 3042 less hypot(304.2, 103.7), plus hypot(304.2, 397.6). */
+    /**
+     * Rests on 1729 kcal with an SD of hypot(155.6, 63.9) = 168, and PAL 1.76 with one of hypot(0.176, 0.2) = 0.266: about 3042 x hypot(0.097,
+     * 0.151) x 1.28 = 700 either way.
+     */
     @Test
     void the_range_is_in_words_and_in_json() {
         assertThat(needs().flat())
-                .contains("Most likely between 2720 and 3540 kcal. Weigh yourself for some weeks and correct.");
+                .contains(
+                        "8 of 10 people of this description need between 2370 and 3750 kcal. Weigh yourself for some weeks and"
+                                + " correct.");
 
         JsonNode json = Shape.parse(needs("--json").out());
-        assertThat(json.at("/total_range_kcal/least").doubleValue()).isBetween(2715.0, 2725.0);
-        assertThat(json.at("/total_range_kcal/most").doubleValue()).isBetween(3535.0, 3545.0);
+        assertThat(json.at("/total_range_kcal/least").doubleValue()).isBetween(2365.0, 2375.0);
+        assertThat(json.at("/total_range_kcal/most").doubleValue()).isBetween(3745.0, 3755.0);
+        assertThat(json.at("/total_range_kcal/people_inside").doubleValue()).isEqualTo(0.8);
         assertThat(json.at("/second_opinion/equation").textValue()).startsWith("NASEM 2023");
         assertThat(json.at("/second_opinions/0")).isEqualTo(json.get("second_opinion"));
         assertThat(json.at("/second_opinions/1/equation").textValue()).startsWith("IOM 2005 EER");

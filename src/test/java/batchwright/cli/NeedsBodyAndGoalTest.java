@@ -21,6 +21,8 @@ class NeedsBodyAndGoalTest {
             height: 5 ft 10 in
             activity: active
             containers_a_day: 2
+            health:
+              eating_disorder: no
             """;
     private static final String TAPE = "tape:\n  neck: 15 in\n  waist: 34 in\n";
 
@@ -56,7 +58,8 @@ class NeedsBodyAndGoalTest {
                 .contains("25.3 % +- 4.1 points by Deurenberg 1991", "does not rest on it: +- 0 kcal");
         assertThat(needs("goal: hold\nbody_fat: 16 %\n" + TAPE).flat())
                 .contains(
-                        "16.0 %, measured, as the profile says. One point more or less moves the resting energy in use by 19 kcal")
+                        "16.0 %, as the profile says (method not said), right to about 4.5 points (SD): +- 86 kcal a day of the"
+                                + " resting energy in use.")
                 .contains("Second opinion, not used: 17.5 %");
         assertThat(needs("goal: hold\n" + TAPE).flat())
                 .contains("Not said, so nothing rests on it", "Second opinion, not used: 17.5 %");
@@ -73,7 +76,8 @@ class NeedsBodyAndGoalTest {
 
         JsonNode measured = json("goal: hold\nbody_fat: 16 %\n").get("body_fat");
         assertThat(measured.get("method").textValue()).isEqualTo("measured");
-        assertThat(measured.get("error_points").isNull()).isTrue();
+        assertThat(measured.get("error_points").decimalValue()).isEqualByComparingTo("4.5");
+        assertThat(measured.get("measured_by").textValue()).isEqualTo("not_said");
 
         JsonNode nothing = json("goal: hold\n").get("body_fat");
         assertThat(nothing.get("percent").isNull()).isTrue();

@@ -10,9 +10,9 @@ import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.food.Pack;
 import batchwright.food.Part;
+import batchwright.limit.TestTarget;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
-import batchwright.person.DayTarget;
 import batchwright.person.Eater;
 import batchwright.person.Goal;
 import batchwright.person.Health;
@@ -49,13 +49,13 @@ final class LittleKitchen {
     static final Dish STEW = dish("stew", 4, true, MEAT);
     static final Dish CURRY = dish("curry", 4, true, MEAT);
     /** 700 kcal +- 10, nothing else asked for. */
-    static final DayTarget EASY = new DayTarget(700, 690, 710, 0, 0, 500, 0, 0, 0, 800, 0);
+    static final TestTarget EASY = TestTarget.energy(700, 690, 710);
 
     static final Wishes TWO_BOXES = new Wishes(2, Set.of(), Set.of(), Set.of(), List.of(), Optional.empty(), 0, 0);
 
     private LittleKitchen() {}
 
-    static PlanRequest request(DayTarget target) {
+    static PlanRequest request(TestTarget target) {
         return request(2, 3, List.of(STEW), seat("ann", TWO_BOXES, target));
     }
 
@@ -88,12 +88,12 @@ final class LittleKitchen {
                 DAY);
     }
 
-    static Seat seat(String id, Wishes wishes, DayTarget target) {
+    static Seat seat(String id, Wishes wishes, TestTarget target) {
         var body = new Body(Sex.FEMALE, 30, new Mass(70), new Length(170), Optional.empty());
         String name = id.substring(0, 1).toUpperCase(Locale.ROOT) + id.substring(1);
         return new Seat(
                 new Eater(id, name, body, new PalNumber(1.6), Goal.HOLD, Health.NOT_SAID, Adjustments.NONE, wishes),
-                target);
+                target.target());
     }
 
     static Dish dish(String id, int fridgeDays, boolean freezes, Food... foods) {

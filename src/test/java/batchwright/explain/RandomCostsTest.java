@@ -2,7 +2,10 @@ package batchwright.explain;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.food.Nutrient;
 import batchwright.food.Pack;
+import batchwright.limit.Range;
+import batchwright.limit.Scope;
 import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
@@ -176,7 +179,12 @@ class RandomCostsTest {
     private static PlanRequest moreProtein(PlanRequest request, int change) {
         PlanRequest changed = request;
         for (AtTable at : AtTable.all(request)) {
-            changed = at.withTarget(changed, t -> t.withProtein(Math.max(0, t.proteinLeastG() + change)));
+            changed = at.withTarget(
+                    changed,
+                    t -> t.with(
+                            Scope.DAY,
+                            Nutrient.PROTEIN,
+                            Range.atLeast(Math.max(0, t.day(Nutrient.PROTEIN).least() + change))));
         }
         return changed;
     }

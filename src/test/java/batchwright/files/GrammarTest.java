@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import batchwright.person.Body;
 import batchwright.person.BodyFat;
 import batchwright.person.Experience;
+import batchwright.person.FatMethod;
 import batchwright.person.Goal;
 import batchwright.quantity.Length;
 import batchwright.quantity.Share;
@@ -18,6 +19,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Units, rates, portions and numbers as people write them. */
@@ -61,7 +63,10 @@ class GrammarTest {
         var file = SourceFile.of("a.yaml", "sex: male\nage: 27\nheight: 181 cm\n" + weight + "\n");
         Yaml.Group page = YamlPage.read(file, problems).orElseThrow();
         return new BodyReader(problems)
-                .read(Fields.ofPage(page, List.of("sex", "age", "height", "weight", "body_fat", "tape"), problems));
+                .read(Fields.ofPage(
+                        page,
+                        List.of("sex", "age", "height", "weight", "body_fat", "body_fat_method", "tape"),
+                        problems));
     }
 
     @Test
@@ -172,6 +177,14 @@ class GrammarTest {
                 .contains(new BodyFat.Measured(Share.ofPercent(15)));
         assertThat(body("weight: 74 kg\nbody_fat: estimate").flatMap(Body::fat)).contains(BodyFat.ASKED_FOR);
         assertThat(body("weight: 74 kg").orElseThrow().fat()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource(value = FatMethod.class, names = "NOT_SAID", mode = EnumSource.Mode.EXCLUDE)
+    void body_fat_has_a_method(FatMethod method) {
+        assertThat(body("weight: 74 kg\nbody_fat: 15 %\nbody_fat_method: " + method.label())
+                        .flatMap(Body::fat))
+                .contains(new BodyFat.Measured(Share.ofPercent(15), method));
     }
 
     @Test

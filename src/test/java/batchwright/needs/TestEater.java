@@ -12,6 +12,7 @@ import batchwright.person.Health.Answer;
 import batchwright.person.HealthQuestion;
 import batchwright.person.PalNumber;
 import batchwright.person.Sex;
+import batchwright.person.Training;
 import batchwright.person.Wishes;
 import batchwright.quantity.Length;
 import batchwright.quantity.Mass;
@@ -21,21 +22,25 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Eaters for tests: healthy adults who hold their weight, until told otherwise. */
 public final class TestEater {
-    public static final Health HEALTHY = new Health(
-            Stream.of(HealthQuestion.values()).collect(Collectors.toMap(question -> question, question -> Answer.NO)));
+    public static final Health HEALTHY = Health.NONE;
 
     private final Body body;
     private final Activity activity;
     private final Goal goal;
     private final Health health;
     private final Adjustments adjustments;
+    private final Training training;
 
     private TestEater(Body body, Activity activity, Goal goal, Health health, Adjustments adjustments) {
+        this(body, activity, goal, health, adjustments, Training.NOT_SAID);
+    }
+
+    private TestEater(
+            Body body, Activity activity, Goal goal, Health health, Adjustments adjustments, Training training) {
+        this.training = training;
         this.body = body;
         this.activity = activity;
         this.goal = goal;
@@ -65,7 +70,7 @@ public final class TestEater {
     }
 
     public TestEater activity(Activity activity) {
-        return new TestEater(body, activity, goal, health, adjustments);
+        return new TestEater(body, activity, goal, health, adjustments, training);
     }
 
     public TestEater percentAWeek(double percent) {
@@ -77,11 +82,19 @@ public final class TestEater {
     }
 
     public TestEater goal(Goal goal) {
-        return new TestEater(body, activity, goal, health, adjustments);
+        return new TestEater(body, activity, goal, health, adjustments, training);
     }
 
     public TestEater health(HealthQuestion question, Answer answer) {
-        return new TestEater(body, activity, goal, health.with(question, answer), adjustments);
+        return health(health.with(question, answer));
+    }
+
+    public TestEater health(String question, Answer answer) {
+        return health(HealthQuestion.of(question), answer);
+    }
+
+    public TestEater health(Health other) {
+        return new TestEater(body, activity, goal, other, adjustments, training);
     }
 
     public TestEater adjusted(double bandPercent, double proteinGPerKg, int fibreG, int fruitVegG) {
@@ -94,7 +107,8 @@ public final class TestEater {
                         OptionalDouble.of(bandPercent),
                         OptionalDouble.of(proteinGPerKg),
                         OptionalInt.of(fibreG),
-                        OptionalInt.of(fruitVegG)));
+                        OptionalInt.of(fruitVegG)),
+                training);
     }
 
     public TestEater protein(double gPerKg) {
@@ -104,12 +118,19 @@ public final class TestEater {
                 goal,
                 health,
                 new Adjustments(
-                        OptionalDouble.empty(), OptionalDouble.of(gPerKg), OptionalInt.empty(), OptionalInt.empty()));
+                        OptionalDouble.empty(), OptionalDouble.of(gPerKg), OptionalInt.empty(), OptionalInt.empty()),
+                training);
+    }
+
+    /** Training with weights. */
+    public TestEater lifts(int timesAWeek) {
+        return new TestEater(
+                body, activity, goal, health, adjustments, new Training(Optional.of(timesAWeek), Optional.empty()));
     }
 
     public Eater eater() {
         Wishes wishes = new Wishes(3, Set.of(), Set.of(), Set.of(), List.of(), Optional.empty(), 3, 2);
-        return new Eater("somebody", "Somebody", body, activity, goal, health, adjustments, wishes);
+        return new Eater("somebody", "Somebody", body, activity, goal, health, adjustments, wishes, training);
     }
 
     public Needs needs() {

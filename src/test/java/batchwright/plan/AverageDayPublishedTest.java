@@ -9,10 +9,10 @@ import batchwright.food.Measure;
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.food.Part;
+import batchwright.limit.TestTarget;
 import batchwright.needs.TestEater;
 import batchwright.needs.intakes.Intake;
 import batchwright.needs.intakes.Intake.Standing;
-import batchwright.person.DayTarget;
 import batchwright.person.Eater;
 import batchwright.person.Sex;
 import java.math.BigDecimal;
@@ -65,8 +65,16 @@ class AverageDayPublishedTest {
 
     private static final Eater EATER =
             TestEater.of(TestEater.body(Sex.FEMALE, 60, 165, 40)).eater();
-    private static final Seat SEAT =
-            new Seat(EATER, new DayTarget(2000, 1900, 2100, 80, 40, 80, 28, 400, 300, 900, 15));
+    private static final Seat SEAT = new Seat(
+            EATER,
+            TestTarget.energy(2000, 1900, 2100)
+                    .protein(80)
+                    .fat(40, 80)
+                    .fibre(28)
+                    .fruitVeg(400)
+                    .container(300, 900)
+                    .containerProtein(15)
+                    .target());
     private static final EaterDays DAYS = new EaterDays(
             SEAT,
             List.of(

@@ -5,7 +5,9 @@ import batchwright.food.Food;
 import batchwright.food.Ingredient;
 import batchwright.food.Nutrient;
 import batchwright.food.Part;
-import batchwright.person.DayTarget;
+import batchwright.limit.DayTarget;
+import batchwright.limit.Limit;
+import batchwright.limit.Scope;
 import batchwright.person.Wishes;
 import batchwright.plan.Seat;
 import batchwright.solve.EveryMenu.Amounts;
@@ -13,17 +15,15 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Every way to fill one container of a dish for one eater, and what a day must hold; whole numbers only. */
 final class EveryFill {
-    private static final Nutrient[] COUNTED = {
-        Nutrient.ENERGY, Nutrient.PROTEIN, Nutrient.FAT, Nutrient.FIBRE, Nutrient.FRUIT_VEG
-    };
     private static final int ENERGY = 0;
-    private static final int PROTEIN = 1;
-    private static final int FAT = 2;
-    private static final int FIBRE = 3;
-    private static final int FRUIT_VEG = 4;
+    private static final int FAT = 1;
+
+    /** Energy and fat, which are poured off, and whatever a limit is on. */
+    private final List<Nutrient> counted;
 
     private final Wishes wishes;
     private final DayTarget target;
@@ -33,10 +33,15 @@ final class EveryFill {
         this.wishes = seat.eater().wishes();
         this.target = seat.target();
         this.foods = foods;
+        this.counted = Stream.concat(
+                        Stream.of(Nutrient.ENERGY, Nutrient.FAT),
+                        target.limits().stream().map(Limit::measured))
+                .distinct()
+                .toList();
     }
 
     Amounts nothing() {
-        return new Amounts(new long[COUNTED.length], new long[2 * foods.size()]);
+        return new Amounts(new long[counted.size()], new long[2 * foods.size()]);
     }
 
     /** Whether the eater avoids neither the food nor what it carries. */
@@ -55,8 +60,8 @@ final class EveryFill {
 
     private Amounts ofFood(Food food, BigDecimal parts) {
         Amounts amounts = nothing();
-        for (int n = 0; n < COUNTED.length; n++) {
-            BigDecimal per100 = food.per100g().get(COUNTED[n]);
+        for (int n = 0; n < counted.size(); n++) {
+            BigDecimal per100 = food.per100g().get(counted.get(n));
             amounts.holds()[n] = parts.multiply(per100).movePointLeft(2).longValueExact();
         }
         amounts.used()[foods.indexOf(food)] = parts.longValueExact();
@@ -119,25 +124,41 @@ final class EveryFill {
     }
 
     private boolean containerIsRight(long[] holds) {
-        return holds[ENERGY] >= parts(target.containerLeastKcal())
-                && holds[ENERGY] <= parts(target.containerMostKcal())
-                && holds[PROTEIN] >= parts(target.containerProteinLeastG());
+        return isRight(Scope.CONTAINER, holds, 1);
     }
 
     /** Whether what is in the containers of a day and besides them together meet the day's target. */
     boolean dayIsRight(long[] containers, long[] besides) {
-        long kcal = containers[ENERGY] + besides[ENERGY];
-        long fat = containers[FAT] + besides[FAT];
-        return kcal >= parts(target.energyLeastKcal())
-                && kcal <= parts(target.energyMostKcal())
-                && containers[PROTEIN] + besides[PROTEIN] >= parts(target.proteinLeastG())
-                && fat >= parts(target.fatLeastG())
-                && fat <= parts(target.fatMostG())
-                && containers[FIBRE] + besides[FIBRE] >= parts(target.fibreLeastG())
-                && containers[FRUIT_VEG] + besides[FRUIT_VEG] >= parts(target.fruitVegLeastG());
+        long[] holds = containers.clone();
+        for (int n = 0; n < holds.length; n++) {
+            holds[n] += besides[n];
+        }
+        return isRight(Scope.DAY, holds, 1);
     }
 
-    private static long parts(int amount) {
-        return amount * BruteForce.PARTS;
+    /** Whether what so many days hold together is right on the average. */
+    boolean daysAreRight(long[] holds, int days) {
+        return isRight(Scope.MEAN_OF_DAYS, holds, days);
+    }
+
+    private boolean isRight(Scope scope, long[] holds, int times) {
+        for (Limit limit : target.limits()) {
+            if (limit.scope() == scope) {
+                long amount = holds[counted.indexOf(limit.measured())];
+                long least = limit.range().least() * BruteForce.PARTS * times;
+                boolean tooMuch = limit.range().most().isPresent()
+                        && amount > limit.range().most().getAsInt() * BruteForce.PARTS * times;
+                if (amount < least || tooMuch) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** Whether a limit on the average of days is on one of the counted amounts. */
+    boolean isOnAverage(int n) {
+        return target.limits().stream()
+                .anyMatch(limit -> limit.scope() == Scope.MEAN_OF_DAYS && limit.measured() == counted.get(n));
     }
 }

@@ -24,15 +24,16 @@ final class EveryMenu {
     private final EveryFill fills;
     private final Amounts always;
     private final List<Amounts> snackDays = new ArrayList<>();
-    private final Map<List<Integer>, List<long[]>> found = new HashMap<>();
+    private final Map<List<Integer>, List<Menu>> found = new HashMap<>();
 
     /**
      * Everything of an eater over all days.
      *
      * @param containers of each dish
      * @param used edible grams of each food, in parts, as {@link BruteForce#spoils} says
+     * @param holds of each counted nutrient, in parts of its unit
      */
-    record Menu(int[] containers, long[] used) {}
+    record Menu(int[] containers, long[] used, long[] holds) {}
 
     /**
      * Something eaten.
@@ -104,10 +105,11 @@ final class EveryMenu {
     List<Menu> menus() {
         List<List<Amounts>> ways = dishes.stream().map(fills::of).toList();
         choose(ways, 0, 0, new Amounts[dishes.size()]);
-        List<Menu> menus = new ArrayList<>();
-        found.forEach((containers, useds) -> useds.forEach(used -> menus.add(
-                new Menu(containers.stream().mapToInt(Integer::intValue).toArray(), used))));
-        return menus;
+        return all(found);
+    }
+
+    private static List<Menu> all(Map<List<Integer>, List<Menu>> kept) {
+        return kept.values().stream().flatMap(List::stream).toList();
     }
 
     /** Decides for each dish whether it is eaten and how its containers are filled. */
@@ -128,15 +130,15 @@ final class EveryMenu {
     }
 
     private void layOut(Amounts[] chosen) {
-        List<Menu> soFar =
-                List.of(new Menu(new int[dishes.size()], fills.nothing().used()));
+        List<Menu> soFar = List.of(new Menu(
+                new int[dishes.size()], fills.nothing().used(), fills.nothing().holds()));
         for (int day = 1; day <= request.days() && !soFar.isEmpty(); day++) {
             List<Menu> today = new ArrayList<>();
             servings(chosen, day, 0, wishes.containersADay(), new int[dishes.size()], fills.nothing(), today);
             soFar = sums(soFar, today);
         }
         for (Menu menu : soFar) {
-            if (everyChosenIsEaten(chosen, menu)) {
+            if (everyChosenIsEaten(chosen, menu) && fills.daysAreRight(menu.holds(), request.days())) {
                 keep(found, menu);
             }
         }
@@ -173,44 +175,55 @@ final class EveryMenu {
     private void addSnacks(int[] containers, Amounts eaten, List<Menu> today) {
         for (Amounts snacks : snackDays) {
             if (fills.dayIsRight(eaten.holds(), snacks.holds())) {
-                today.add(new Menu(containers, eaten.plus(snacks, 1).used()));
+                Amounts all = eaten.plus(snacks, 1);
+                today.add(new Menu(containers, all.used(), all.holds()));
             }
         }
     }
 
-    private static List<Menu> sums(List<Menu> before, List<Menu> today) {
-        Map<List<Integer>, List<long[]>> sums = new HashMap<>();
+    private List<Menu> sums(List<Menu> before, List<Menu> today) {
+        Map<List<Integer>, List<Menu>> sums = new HashMap<>();
         for (Menu past : before) {
             for (Menu now : today) {
                 int[] containers = past.containers().clone();
                 for (int d = 0; d < containers.length; d++) {
                     containers[d] += now.containers()[d];
                 }
-                keep(sums, new Menu(containers, Amounts.sum(past.used(), now.used(), 1)));
+                keep(
+                        sums,
+                        new Menu(
+                                containers,
+                                Amounts.sum(past.used(), now.used(), 1),
+                                Amounts.sum(past.holds(), now.holds(), 1)));
             }
         }
-        List<Menu> menus = new ArrayList<>();
-        sums.forEach((containers, useds) -> useds.forEach(used -> menus.add(
-                new Menu(containers.stream().mapToInt(Integer::intValue).toArray(), used))));
-        return menus;
+        return all(sums);
     }
 
-    /** Keeps a menu unless another with the same containers needs no more of any food; drops those it makes needless. */
-    private static void keep(Map<List<Integer>, List<long[]>> kept, Menu menu) {
+    /**
+     * Keeps a menu unless another with the same containers, which holds as much of what counts on the average, needs no more of
+     * any food; drops those it makes needless.
+     */
+    private void keep(Map<List<Integer>, List<Menu>> kept, Menu menu) {
         List<Integer> key = Arrays.stream(menu.containers()).boxed().toList();
-        List<long[]> useds = kept.computeIfAbsent(key, k -> new ArrayList<>());
-        for (long[] other : useds) {
-            if (noMore(other, menu.used())) {
+        List<Menu> others = kept.computeIfAbsent(key, k -> new ArrayList<>());
+        for (Menu other : others) {
+            if (noMore(other, menu)) {
                 return;
             }
         }
-        useds.removeIf(other -> noMore(menu.used(), other));
-        useds.add(menu.used());
+        others.removeIf(other -> noMore(menu, other));
+        others.add(menu);
     }
 
-    private static boolean noMore(long[] a, long[] b) {
-        for (int i = 0; i < a.length; i++) {
-            if (a[i] > b[i]) {
+    private boolean noMore(Menu a, Menu b) {
+        for (int i = 0; i < a.used().length; i++) {
+            if (a.used()[i] > b.used()[i]) {
+                return false;
+            }
+        }
+        for (int n = 0; n < a.holds().length; n++) {
+            if (fills.isOnAverage(n) && a.holds()[n] != b.holds()[n]) {
                 return false;
             }
         }

@@ -13,9 +13,10 @@ import batchwright.food.Nutrients;
 import batchwright.food.Pack;
 import batchwright.food.Part;
 import batchwright.food.Staple;
+import batchwright.limit.DayTarget;
+import batchwright.limit.TestTarget;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
-import batchwright.person.DayTarget;
 import batchwright.person.Eater;
 import batchwright.person.Goal;
 import batchwright.person.Health;
@@ -63,7 +64,8 @@ class PlannerCasesTest {
                 part("part0", false, 83, 166, 498, food2, food5),
                 part("part1", true, 5, 135, 135, food3),
                 part("part2", false, 5, 45, 45, food2));
-        Seat seat = seat("eater0", 2, 0, new DayTarget(1827, 1712, 1942, 0, 24, 47, 0, 0, 0, 9999, 0));
+        Seat seat = seat(
+                "eater0", 2, 0, TestTarget.energy(1827, 1712, 1942).fat(24, 47).target());
 
         costs(
                 1518,
@@ -106,8 +108,9 @@ class PlannerCasesTest {
                         new Ingredient(food0, BigDecimal.valueOf(5), Optional.empty()),
                         new Ingredient(food1, BigDecimal.valueOf(7), Optional.empty())));
         Dish dish1 = dish("dish1", 2, mixed, part("part1", false, 5, 125, 125, food0));
-        Seat first = seat("eater0", 1, 1, new DayTarget(549, 0, 9999, 45, 0, 9999, 0, 0, 0, 9999, 0));
-        Seat second = seat("eater1", 2, 2, new DayTarget(938, 879, 999, 0, 0, 9999, 0, 0, 0, 9999, 0));
+        Seat first =
+                seat("eater0", 1, 1, TestTarget.energy(549, 0, 9999).protein(45).target());
+        Seat second = seat("eater1", 2, 2, TestTarget.energy(938, 879, 999).target());
         var snack = new Measure(food1, "piece", BigDecimal.valueOf(53), 1, "invented");
 
         costs(
@@ -145,7 +148,7 @@ class PlannerCasesTest {
                         new Ingredient(food2, BigDecimal.valueOf(3), Optional.empty())));
         Dish dish = dish(
                 "dish2", 2, mixed, part("part1", false, 51, 102, 153, food0), part("part2", false, 5, 85, 85, food0));
-        Seat seat = seat("eater0", 1, 2, new DayTarget(2840, 2601, 3079, 0, 0, 9999, 0, 0, 0, 9999, 0));
+        Seat seat = seat("eater0", 1, 2, TestTarget.energy(2840, 2601, 3079).target());
         var snack = new Measure(food3, "piece", BigDecimal.valueOf(147), 2, "invented");
         PlanRequest nothingAtHome = request(
                 3,
@@ -172,7 +175,7 @@ class PlannerCasesTest {
         Food dear = food("dear", 0, "500", "20", "10");
         Dish plain = dish("plain", 2, part("part0", false, 5, 100, 100, dear));
         Dish spiced = dish("spiced", 2, List.of("mustard seeds"), part("part0", false, 5, 100, 100, cheap));
-        var target = new DayTarget(500, 490, 510, 0, 0, 9999, 0, 0, 0, 9999, 0);
+        var target = TestTarget.energy(500, 490, 510).target();
         List<Pack> sold = List.of(pack(cheap, 200, 100), pack(dear, 200, 300));
         Seat eatsAll = seat("eater0", 1, 0, target);
         Seat avoids = new Seat(

@@ -5,8 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Measure;
+import batchwright.food.Nutrient;
 import batchwright.food.Pack;
-import batchwright.person.DayTarget;
+import batchwright.limit.DayTarget;
+import batchwright.limit.Limit;
+import batchwright.limit.Range;
+import batchwright.limit.Scope;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
@@ -21,6 +25,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.function.Predicate;
 import java.util.stream.LongStream;
@@ -120,19 +125,18 @@ class PlannerPropertiesTest {
     }
 
     /** Lower floors and wider bands. */
-    private static DayTarget easier(DayTarget t) {
-        return new DayTarget(
-                t.energyAimKcal(),
-                t.energyLeastKcal() - 20,
-                t.energyMostKcal() + 20,
-                t.proteinLeastG() * 9 / 10,
-                t.fatLeastG() * 9 / 10,
-                t.fatMostG() + 3,
-                t.fibreLeastG() * 9 / 10,
-                t.fruitVegLeastG() * 9 / 10,
-                t.containerLeastKcal() * 9 / 10,
-                t.containerMostKcal() + 20,
-                t.containerProteinLeastG() * 9 / 10);
+    private static DayTarget easier(DayTarget target) {
+        DayTarget easier = target;
+        for (Limit limit : target.limits()) {
+            Range range = limit.range();
+            int least = limit.scope() == Scope.DAY && limit.measured() == Nutrient.ENERGY
+                    ? range.least() - 20
+                    : range.least() * 9 / 10;
+            OptionalInt most =
+                    range.most().isPresent() ? OptionalInt.of(range.most().getAsInt() + 3) : range.most();
+            easier = easier.with(limit, new Range(least, most));
+        }
+        return easier;
     }
 
     /** Which of several equally cheap plans is shown may differ: ties are settled only near the plan that was found. */

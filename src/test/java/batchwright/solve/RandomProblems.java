@@ -7,9 +7,10 @@ import batchwright.food.Kitchen;
 import batchwright.food.Measure;
 import batchwright.food.Nutrient;
 import batchwright.food.Part;
+import batchwright.limit.DayTarget;
+import batchwright.limit.TestTarget;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
-import batchwright.person.DayTarget;
 import batchwright.person.Eater;
 import batchwright.person.Goal;
 import batchwright.person.Health;
@@ -152,18 +153,15 @@ public final class RandomProblems {
         double fat = sample.of(Nutrient.FAT);
         // Now and then more protein than the sample has, which may be out of reach.
         double protein = sample.of(Nutrient.PROTEIN) * (chance(0.1) ? 1.3 : random.nextDouble(0.8, 1.0));
-        return new DayTarget(
-                (int) kcal,
-                (int) Math.ceil(kcal * (1 - band)),
-                (int) Math.floor(kcal * (1 + band)),
-                (int) protein,
-                (int) (fat * random.nextDouble(0.5, 0.95)),
-                (int) Math.ceil(fat * random.nextDouble(1.05, 1.5)),
-                (int) (sample.of(Nutrient.FIBRE) * random.nextDouble(0.5, 1.0)),
-                (int) (sample.of(Nutrient.FRUIT_VEG) * random.nextDouble(0.5, 1.0)),
-                (int) (sample.leastKcal * random.nextDouble(0.6, 1.0)),
-                (int) Math.ceil(sample.mostKcal * random.nextDouble(1.0, 1.4)),
-                (int) (sample.leastProtein * random.nextDouble(0.6, 1.0)));
+        return TestTarget.energy((int) kcal, (int) Math.ceil(kcal * (1 - band)), (int) Math.floor(kcal * (1 + band)))
+                .protein((int) protein)
+                .fat((int) (fat * random.nextDouble(0.5, 0.95)), (int) Math.ceil(fat * random.nextDouble(1.05, 1.5)))
+                .fibre((int) (sample.of(Nutrient.FIBRE) * random.nextDouble(0.5, 1.0)))
+                .fruitVeg((int) (sample.of(Nutrient.FRUIT_VEG) * random.nextDouble(0.5, 1.0)))
+                .container((int) (sample.leastKcal * random.nextDouble(0.6, 1.0)), (int)
+                        Math.ceil(sample.mostKcal * random.nextDouble(1.0, 1.4)))
+                .containerProtein((int) (sample.leastProtein * random.nextDouble(0.6, 1.0)))
+                .target();
     }
 
     private Sample sample(Kitchen kitchen, List<Dish> cooked, Wishes wishes) {

@@ -14,9 +14,10 @@ import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.food.Pack;
 import batchwright.food.Part;
+import batchwright.limit.DayTarget;
+import batchwright.limit.TestTarget;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
-import batchwright.person.DayTarget;
 import batchwright.person.Eater;
 import batchwright.person.Goal;
 import batchwright.person.Health;
@@ -67,7 +68,8 @@ class ShopAndPantryCasesTest {
     @CsvSource({"0, 400, 0", "1, 200, 200", "2, 0, 0", "3, 0, 0"})
     void what_spoils_before_the_last_day_is_cooked_and_is_no_snack(int day, long minor, int useUp) {
         var lot = new Lot(BigDecimal.valueOf(600), Optional.of(COOKING_DAY.plusDays(day - 1L)));
-        PlanRequest request = request(new DayTarget(300, 300, 300, 0, 0, 9999, 0, 0, 0, 200, 0), lot, pack(150, 100));
+        PlanRequest request =
+                request(TestTarget.energy(300, 300, 300).container(0, 200).target(), lot, pack(150, 100));
 
         Plan plan = plan(request);
 
@@ -84,7 +86,7 @@ class ShopAndPantryCasesTest {
     void what_keeps_is_for_snacks_when_the_rest_spoils() {
         var spoils = new Lot(BigDecimal.valueOf(600), Optional.of(COOKING_DAY));
         PlanRequest request = Variants.pantry(
-                request(new DayTarget(300, 300, 300, 0, 0, 9999, 0, 0, 0, 200, 0), spoils, pack(150, 100)), SOUP, 50);
+                request(TestTarget.energy(300, 300, 300).container(0, 200).target(), spoils, pack(150, 100)), SOUP, 50);
 
         Plan plan = plan(request);
 
@@ -96,7 +98,7 @@ class ShopAndPantryCasesTest {
     @Test
     void between_plans_of_equal_cost_what_spoils_is_used_up() {
         var lot = new Lot(BigDecimal.valueOf(900), Optional.of(COOKING_DAY));
-        var target = new DayTarget(250, 200, 300, 0, 0, 9999, 0, 0, 0, 9999, 0);
+        var target = TestTarget.energy(250, 200, 300).target();
 
         Plan plan = plan(request(target, lot, pack(150, 100)));
 
@@ -108,7 +110,7 @@ class ShopAndPantryCasesTest {
     @ParameterizedTest(name = "500 g in a pack for {0}: costs {1}, loose: {2}")
     @CsvSource({"101, 100, true", "100, 100, true", "99, 99, false"})
     void loose_goods_beside_packs(long packMinor, long minor, boolean loose) {
-        var target = new DayTarget(220, 215, 225, 0, 0, 9999, 0, 0, 0, 9999, 0);
+        var target = TestTarget.energy(220, 215, 225).target();
         Pack byWeight = pack(1000, 199).looseBy(BigDecimal.valueOf(100));
 
         Plan plan = plan(request(target, Lot.of(BigDecimal.ZERO), byWeight, pack(500, packMinor)));
@@ -125,7 +127,7 @@ class ShopAndPantryCasesTest {
     /** 400 g are cooked. Three cans of 200 g, 140 g drained, are 420 g; they are sold together only. */
     @Test
     void a_multipack_is_bought_whole() {
-        var target = new DayTarget(200, 200, 200, 0, 0, 9999, 0, 0, 0, 9999, 0);
+        var target = TestTarget.energy(200, 200, 200).target();
         var cans = new Contents(3, BigDecimal.valueOf(200), Optional.of(BigDecimal.valueOf(140)));
         Pack three = new Pack(SOUP, "shop", "three cans", cans, new Money(250), Optional.empty(), COOKING_DAY, "");
 

@@ -8,7 +8,7 @@ import batchwright.food.Lot;
 import batchwright.food.Measure;
 import batchwright.food.Pack;
 import batchwright.food.Part;
-import batchwright.person.DayTarget;
+import batchwright.limit.DayTarget;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import batchwright.quantity.Money;

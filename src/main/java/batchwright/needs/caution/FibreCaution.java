@@ -1,7 +1,8 @@
 package batchwright.needs.caution;
 
+import batchwright.food.Nutrient;
+import batchwright.limit.DayTarget;
 import batchwright.needs.evidence.Citation;
-import batchwright.person.DayTarget;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
@@ -11,29 +12,27 @@ import java.util.Optional;
  * is published, so fibre has no ceiling in a plan; but a gut that is not used to it complains.
  */
 public final class FibreCaution {
-    /** About twice what is recommended to most adults; a choice. */
-    private static final BigDecimal VERY_MUCH_G = BigDecimal.valueOf(70);
-    /** So many times the floor is far above it; a choice. */
-    private static final BigDecimal FAR_ABOVE = BigDecimal.valueOf(2);
+    /** Above 50 to 60 g wind and cramps are common; common practice. */
+    private static final BigDecimal VERY_MUCH_G = BigDecimal.valueOf(50);
+    /** Who asks for more is warned only above so many times what is asked; a choice. */
+    private static final BigDecimal FAR_ABOVE = new BigDecimal("1.25");
 
     private static final Citation SOURCE = new Citation(
-            "70 g and twice the floor are choices; IOM, Dietary Reference Intakes (2005) sets no upper level for fibre;"
+            "common practice: wind and cramps above 50 to 60 g a day; IOM, Dietary Reference Intakes (2005) sets no upper level for fibre;"
                     + " raising it slowly and drinking enough is common practice");
 
     private FibreCaution() {}
 
     /** @param averageG fibre of an average day of the plan [g] */
     public static Optional<Caution> of(DayTarget target, BigDecimal averageG) {
-        return averageG.compareTo(much(BigDecimal.valueOf(target.fibreLeastG()))) > 0
-                ? Optional.of(Caution.warn("fibre_high", text(averageG, target.fibreLeastG()), SOURCE))
+        int floor = target.day(Nutrient.FIBRE).least();
+        return averageG.compareTo(much(BigDecimal.valueOf(floor))) > 0
+                ? Optional.of(Caution.warn("fibre_high", text(averageG, floor), SOURCE))
                 : Optional.empty();
     }
 
-    /** Who eats so much that the floor itself is high is warned only far above it. */
     private static BigDecimal much(BigDecimal floor) {
-        BigDecimal farAbove = floor.multiply(FAR_ABOVE);
-        boolean ordinary = floor.compareTo(VERY_MUCH_G) < 0 && farAbove.compareTo(VERY_MUCH_G) > 0;
-        return floor.signum() == 0 || ordinary ? VERY_MUCH_G : farAbove;
+        return VERY_MUCH_G.max(floor.multiply(FAR_ABOVE));
     }
 
     private static String text(BigDecimal averageG, int floor) {

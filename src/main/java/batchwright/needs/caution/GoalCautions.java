@@ -8,7 +8,6 @@ import batchwright.needs.goal.WeeklyChange;
 import batchwright.needs.target.Targets;
 import batchwright.person.Body;
 import batchwright.person.Eater;
-import batchwright.person.HealthQuestion;
 import batchwright.quantity.Energy;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,7 +47,6 @@ public final class GoalCautions {
         } else {
             check.underweight();
         }
-        check.diabetesMedicine();
         if (check.cautions.stream().noneMatch(Caution::stopsPlanning)) {
             check.cautions.addAll(BandCautions.of(goal));
         }
@@ -102,26 +100,6 @@ public final class GoalCautions {
                 .filter(reach -> !refused)
                 .map(reach -> " So " + ReachCautions.saysWhen(reach, body, kgAWeek) + " at the earliest.")
                 .orElse("");
-    }
-
-    private void diabetesMedicine() {
-        if (!eater.health().isYes(HealthQuestion.DIABETES_MEDICINE)) {
-            return;
-        }
-        String code = HealthQuestion.DIABETES_MEDICINE.key();
-        if (change.loses()) {
-            cautions.add(Caution.stop(
-                    code,
-                    "Eating less while taking medicine for diabetes can bring blood sugar down too far, or make other trouble."
-                            + " Your doctor or diabetes nurse has to set the medicine first; no plan to lose weight is made.",
-                    Citation.designChoice("stop where general clinical guidance asks for a clinician")));
-        } else {
-            cautions.add(Caution.warn(
-                    code,
-                    "Medicine for diabetes is set for what you eat now. Show your doctor or diabetes nurse what changes, carbohydrate"
-                            + " above all, before you follow a plan.",
-                    Citation.designChoice("refer where general clinical guidance asks for a clinician")));
-        }
     }
 
     private void underweight() {

@@ -4,7 +4,6 @@ import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Words;
 import batchwright.person.Body;
 import batchwright.person.Eater;
-import batchwright.person.HealthQuestion;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -24,9 +23,8 @@ public final class HealthCautions {
     public static List<Caution> of(Eater eater) {
         List<Caution> cautions = new ArrayList<>();
         addAge(cautions, eater.body());
-        addRefeeding(cautions, eater);
+        addRefeeding(cautions, eater.body());
         addHighBmi(cautions, eater.body());
-        cautions.addAll(AnswerCautions.of(eater));
         return cautions;
     }
 
@@ -47,12 +45,12 @@ public final class HealthCautions {
         }
     }
 
-    private static void addRefeeding(List<Caution> cautions, Eater eater) {
-        if (Words.below(eater.body().bmi(), REFEEDING_BMI) || eater.health().isYes(HealthQuestion.HARDLY_ATE)) {
+    private static void addRefeeding(List<Caution> cautions, Body body) {
+        if (Words.below(body.bmi(), REFEEDING_BMI)) {
             cautions.add(Caution.hide(
                     "refeeding_risk",
-                    "At a very low weight, or after days with hardly any food, eating much more all at once can be dangerous. So"
-                            + " no figures are shown and no plan is made. Please see a doctor soon; they can start this safely.",
+                    "At a very low weight eating much more all at once can be dangerous. So no figures are shown and no plan is"
+                            + " made. Please see a doctor soon; they can start this safely.",
                     Citation.designChoice("set by the criteria of NICE for risk of refeeding, from memory")));
         }
     }

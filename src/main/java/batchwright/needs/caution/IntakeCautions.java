@@ -78,8 +78,7 @@ final class IntakeCautions {
             if (Words.below(available.kcalPerKg(), AVAILABLE_LOW_KCAL_PER_KG)) {
                 cautions.add(new Caution(
                         "low_energy_availability",
-                        "This leaves " + Words.oneDecimal(available.kcalPerKg())
-                                + " kcal a day for each kg of fat-free mass" + byWhichFat() + ", " + training(available)
+                        "This leaves " + available.says() + byWhichFat()
                                 + ". Below 30 can harm hormones, bones and the menstrual cycle; below 25 no plan is made."
                                 + " A sports doctor or dietitian can help.",
                         Words.below(available.kcalPerKg(), AVAILABLE_TOO_LOW_KCAL_PER_KG),
@@ -88,16 +87,8 @@ final class IntakeCautions {
         });
     }
 
-    private static String training(EnergyAvailability available) {
-        return available
-                .training()
-                .map(energy ->
-                        "after " + Words.whole(energy.kcal()) + " kcal of training on the average day of the diary")
-                .orElse("before training takes its share, which only a diary tells");
-    }
-
     private String byWhichFat() {
         boolean measured = body.fat().filter(BodyFat.Measured.class::isInstance).isPresent();
-        return measured ? "" : " (by an estimate of body fat)";
+        return measured ? "" : "; body fat is an estimate";
     }
 }

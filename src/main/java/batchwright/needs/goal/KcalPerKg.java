@@ -2,7 +2,6 @@ package batchwright.needs.goal;
 
 import batchwright.needs.evidence.Words;
 import batchwright.person.Body;
-import batchwright.person.BodyFat;
 import batchwright.quantity.Mass;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -11,7 +10,7 @@ import java.util.function.ToDoubleFunction;
  * What 1 kg of a goal stands for by body composition [kcal/kg].
  *
  * @param kcal with body fat as it is known
- * @param least with body fat lower by the error of its estimate; the same as {@code kcal} when it was measured
+ * @param least with body fat lower by its error
  * @param most with body fat higher by that error
  */
 public record KcalPerKg(double kcal, double least, double most) {
@@ -28,10 +27,7 @@ public record KcalPerKg(double kcal, double least, double most) {
     static Optional<KcalPerKg> of(Body body, double changeKg) {
         ToDoubleFunction<Mass> perKg =
                 fat -> changeKg == 0 ? EnergyPerKg.byComposition(fat) : EnergyPerKg.byComposition(fat, changeKg);
-        double error = body.fat()
-                .filter(BodyFat.Estimated.class::isInstance)
-                .map(fat -> ((BodyFat.Estimated) fat).errorPoints())
-                .orElse(0.0);
+        double error = body.fatErrorPoints().orElse(0);
         return body.bodyFat()
                 .map(fat -> new KcalPerKg(
                         perKg.applyAsDouble(fatMass(body, fat.percent())),

@@ -1,10 +1,12 @@
 package batchwright.needs.intakes;
 
 import batchwright.food.Nutrient;
+import batchwright.limit.DayTarget;
+import batchwright.limit.Range;
+import batchwright.limit.Scope;
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.target.Guides;
 import batchwright.person.Body;
-import batchwright.person.DayTarget;
 import java.math.BigDecimal;
 import java.util.EnumSet;
 import java.util.List;
@@ -28,30 +30,27 @@ public final class References {
                 .toList();
     }
 
+    /** Where the target says nothing, what is published does. */
     private static Reference of(Nutrient nutrient, Body body, DayTarget target, Guides guides) {
-        return switch (nutrient) {
-            case ENERGY -> target(nutrient, target.energyLeastKcal(), Optional.of(target.energyMostKcal()));
-            case PROTEIN -> target(nutrient, target.proteinLeastG(), Optional.empty());
-            case FAT -> target(nutrient, target.fatLeastG(), Optional.of(target.fatMostG()));
-            case FIBRE -> target(nutrient, target.fibreLeastG(), Optional.empty());
-            case SATURATED_FAT ->
-                new Reference(
+        Optional<Range> day = target.limit(Scope.DAY, nutrient).map(limit -> limit.range());
+        Reference published = published(nutrient, body, guides);
+        Optional<Recommended> least = day.filter(range -> range.hasLeast() || range.isAny())
+                .map(range -> new Recommended(Kind.TARGET, BigDecimal.valueOf(range.least()), TARGET));
+        Optional<Limit> most = day.filter(range -> range.most().isPresent())
+                .map(range -> limit(Kind.TARGET, range.most().getAsInt(), TARGET));
+        return new Reference(nutrient, least.or(published::recommended), most.or(published::limit));
+    }
+
+    private static Reference published(Nutrient nutrient, Body body, Guides guides) {
+        return nutrient == Nutrient.SATURATED_FAT
+                ? new Reference(
                         nutrient,
                         Optional.empty(),
-                        Optional.of(limit(Kind.GUIDE, guides.saturatedFatMostG(), Guides.SATURATED_FAT)));
-            default ->
-                new Reference(
+                        Optional.of(limit(Kind.GUIDE, guides.saturatedFatMostG(), Guides.SATURATED_FAT)))
+                : new Reference(
                         nutrient,
                         DietaryReferenceIntakes.recommended(nutrient, body),
                         DietaryReferenceIntakes.limit(nutrient, body));
-        };
-    }
-
-    private static Reference target(Nutrient nutrient, int least, Optional<Integer> most) {
-        return new Reference(
-                nutrient,
-                Optional.of(new Recommended(Kind.TARGET, BigDecimal.valueOf(least), TARGET)),
-                most.map(amount -> limit(Kind.TARGET, amount, TARGET)));
     }
 
     private static Limit limit(Kind kind, int amount, Citation source) {

@@ -9,17 +9,21 @@ import batchwright.quantity.Share;
 import java.util.Optional;
 
 /**
- * Body fat that a projection starts with: as measured, else as the profile asks, else by BMI. Hall et al. 2011 took Jackson et al. 2002 (from memory);
+ * Body fat that a projection starts with: as told when that can be believed, else as the profile asks, else by BMI. Hall et al. 2011 took Jackson et al. 2002 (from memory);
  * Deurenberg et al. 1991 stands here because its coefficients could be checked.
  *
- * @param estimate how it was estimated; empty when it was measured
+ * @param estimate how it was estimated; empty when it was told
  */
 public record StartingFat(Share share, Optional<BodyFatEstimate> estimate) {
     static StartingFat of(Body body) {
         BodyFatFinding finding = BodyFatFinding.of(body);
         return finding.estimate()
                 .map(StartingFat::estimated)
-                .or(() -> body.bodyFat().map(measured -> new StartingFat(measured, Optional.empty())))
+                .or(() -> body.bodyFat()
+                        .filter(share -> finding.plausibility()
+                                .filter(p -> !p.isPlausible())
+                                .isEmpty())
+                        .map(told -> new StartingFat(told, Optional.empty())))
                 .orElseGet(() -> estimated(Deurenberg1991.of(body)));
     }
 

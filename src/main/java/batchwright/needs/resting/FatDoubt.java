@@ -6,7 +6,6 @@ import batchwright.person.Body;
 import batchwright.person.BodyFat;
 import batchwright.quantity.Share;
 import java.util.List;
-import java.util.Optional;
 
 /** What the error of body fat does to a resting energy. */
 final class FatDoubt {
@@ -21,27 +20,32 @@ final class FatDoubt {
                 .orElse(0.0);
     }
 
-    /** An equation's own error and that of the estimate it rests on, if it does, taken as independent and added as squares. */
+    /** An equation's own error and that of the body fat it rests on, if it does, taken as independent and added as squares. */
     static UsualError added(UsualError own, RestingEnergyEquation equation, Body body) {
-        return estimate(body)
-                .map(fat -> kcal(equation, body, fat.errorPoints()))
-                .filter(kcal -> kcal > 0)
-                .map(kcal -> new UsualError(
+        double kcal = kcalOfError(equation, body);
+        return kcal > 0
+                ? new UsualError(
                         Math.hypot(own.kcal(), kcal),
-                        own.says() + "; with " + Words.whole(kcal) + " kcal for the estimated body fat"))
-                .orElse(own);
+                        own.says() + "; with " + Words.whole(kcal) + " kcal for the error of body fat")
+                : own;
     }
 
     /** Why a fat-free mass may not be trusted. */
     static List<String> caveats(RestingEnergyEquation equation, Body body) {
-        return estimate(body)
-                .filter(fat -> kcal(equation, body, fat.errorPoints()) > 0)
-                .map(fat -> "body fat by " + fat.method())
-                .map(List::of)
+        return body.fat()
+                .filter(fat -> kcalOfError(equation, body) > 0)
+                .map(FatDoubt::caveat)
                 .orElse(List.of());
     }
 
-    private static Optional<BodyFat.Estimated> estimate(Body body) {
-        return body.fat().filter(BodyFat.Estimated.class::isInstance).map(BodyFat.Estimated.class::cast);
+    private static List<String> caveat(BodyFat fat) {
+        if (fat instanceof BodyFat.Estimated estimated) {
+            return List.of("body fat by " + estimated.method());
+        }
+        return fat instanceof BodyFat.Doubted ? List.of("body fat is doubtful") : List.of();
+    }
+
+    private static double kcalOfError(RestingEnergyEquation equation, Body body) {
+        return kcal(equation, body, body.fatErrorPoints().orElse(0));
     }
 }

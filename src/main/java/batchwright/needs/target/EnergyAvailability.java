@@ -1,33 +1,59 @@
 package batchwright.needs.target;
 
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.total.TrainingCost;
+import batchwright.needs.evidence.Words;
+import batchwright.needs.total.NetExercise;
 import batchwright.person.Eater;
 import batchwright.quantity.Energy;
 import batchwright.quantity.Mass;
 import java.util.Optional;
 
 /**
- * Energy left for the body: (intake - net cost of training) / fat-free mass [kcal/kg a day]. About 45 is balance, under 30 is
+ * Energy left for the body: (intake - net cost of exercise) / fat-free mass [kcal/kg a day]. About 45 is balance, under 30 is
  * linked with harm (Loucks and Thuma 2003; IOC 2014 and 2018, from memory). The IOC of 2023 keeps the formula (Mountjoy M et al.
- * Br J Sports Med 2023;57:1073-1097), but sees no single limit for all.
- *
- * @param training empty when it is not known; then the figure is too high for whoever trains
+ * Br J Sports Med 2023;57:1073-1097), but sees no single limit for all. It was never shown for obesity: from BMI 30 on it is left out, a choice.
  */
-public record EnergyAvailability(Energy intake, Optional<Energy> training, Mass fatFreeMass) {
-    public static final Citation SOURCE =
-            new Citation("Loucks and Thuma 2003, IOC 2018: 30 kcal/kg; the stop at 25 is a choice of this program");
+public record EnergyAvailability(Energy intake, NetExercise exercise, Mass fatFreeMass) {
+    public static final Citation SOURCE = new Citation(
+            "Loucks and Thuma 2003, IOC 2018: 30 kcal/kg; the stop at 25 and the range of exercise are choices of this program");
+    private static final double SHOWN_BELOW_BMI = 30;
 
-    /** Empty when body fat is not known. */
+    /** Empty when body fat is not known, and from BMI 30 on. */
     public static Optional<EnergyAvailability> of(Eater eater, Energy total, Energy intake) {
         var resting = new Energy(total.kcal() / eater.activity().pal());
         return eater.body()
                 .fatFreeMass()
-                .map(mass -> new EnergyAvailability(intake, TrainingCost.of(eater.activity(), resting), mass));
+                .filter(mass -> Words.below(eater.body().bmi(), SHOWN_BELOW_BMI))
+                .map(mass -> new EnergyAvailability(intake, NetExercise.of(eater.activity(), resting), mass));
     }
 
     public double kcalPerKg() {
-        double net = training.map(Energy::kcal).orElse(0.0);
-        return (intake.kcal() - net) / fatFreeMass.kg();
+        return left(exercise.likely());
+    }
+
+    /** When exercise takes the most it may. */
+    public double leastKcalPerKg() {
+        return left(exercise.most());
+    }
+
+    /** When exercise takes the least it may. */
+    public double mostKcalPerKg() {
+        return left(exercise.least());
+    }
+
+    /** In words: 39.8 (29.9 to 47.1) kcal ... after 750 (470 to 900) kcal of exercise, ... */
+    public String says() {
+        return Words.oneDecimal(kcalPerKg()) + " kcal a day (" + Words.whole(leastKcalPerKg()) + " to "
+                + Words.whole(mostKcalPerKg()) + ") for each kg of fat-free mass, after "
+                + Words.whole(exercise.likely().kcal()) + " kcal ("
+                + Words.whole(exercise.least().kcal()) + " to "
+                + Words.whole(exercise.most().kcal()) + ") of exercise on the average day, "
+                + (exercise.counted()
+                        ? "by the training that you count"
+                        : "guessed from the PAL: counted training says it better");
+    }
+
+    private double left(Energy net) {
+        return (intake.kcal() - net.kcal()) / fatFreeMass.kg();
     }
 }

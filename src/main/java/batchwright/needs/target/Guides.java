@@ -1,9 +1,11 @@
 package batchwright.needs.target;
 
+import batchwright.food.Nutrient;
+import batchwright.limit.DayTarget;
+import batchwright.limit.Range;
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Words;
 import batchwright.person.Body;
-import batchwright.person.DayTarget;
 import batchwright.person.Eater;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,8 +50,9 @@ public record Guides(
     /** @param goalKcal surplus (positive) or deficit (negative) a day */
     public static Guides of(Eater eater, DayTarget day, double goalKcal) {
         int aim = day.energyAimKcal();
-        int least = Words.up(carbohydrate(day, day.fatMostG()));
-        int most = Words.down(carbohydrate(day, day.fatLeastG()));
+        Range fat = day.day(Nutrient.FAT);
+        int least = Words.up(carbohydrate(day, fat.most().orElse(0)));
+        int most = Words.down(carbohydrate(day, fat.least()));
         int saturated = Words.down(aim * SATURATED_FAT_MOST / KCAL_PER_G_FAT);
         int sugar = Words.down(aim * FREE_SUGAR_MOST / KCAL_PER_G_CARBOHYDRATE);
         return new Guides(least, most, saturated, sugar, lines(eater, aim, goalKcal, least, most, saturated, sugar));
@@ -57,7 +60,9 @@ public record Guides(
 
     /** What the aim leaves when there is as much fat and no more protein than the floor [g]; never less than nothing. */
     private static double carbohydrate(DayTarget day, int fatG) {
-        double kcal = day.energyAimKcal() - KCAL_PER_G_PROTEIN * day.proteinLeastG() - KCAL_PER_G_FAT * fatG;
+        double kcal = day.energyAimKcal()
+                - KCAL_PER_G_PROTEIN * day.day(Nutrient.PROTEIN).least()
+                - KCAL_PER_G_FAT * fatG;
         return Math.max(0, kcal / KCAL_PER_G_CARBOHYDRATE);
     }
 

@@ -1,87 +1,164 @@
 package batchwright.needs.target;
 
+import batchwright.food.Nutrient;
+import batchwright.limit.DayTarget;
+import batchwright.limit.Limit;
+import batchwright.limit.Range;
+import batchwright.limit.Reason;
+import batchwright.limit.Scope;
+import batchwright.limit.Setting;
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Words;
 import batchwright.needs.goal.WeeklyChange;
 import batchwright.person.Adjustments;
-import batchwright.person.DayTarget;
 import batchwright.person.Eater;
 import batchwright.quantity.Energy;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * What a day must hold, and why. Floors are rounded up and ceilings down, so that whatever meets the printed number meets the
- * published one.
- *
- * @param lines the same line by line, with sources
+ * What a day must hold, and why: every limit on nutrients that a plan keeps is listed here, and nowhere else. Floors are rounded
+ * up and ceilings down, so that whatever meets the printed number meets the published one.
  */
-public record Targets(DayTarget day, List<TargetLine> lines) {
+public record Targets(DayTarget day, ProteinFloor protein, CarbohydrateFloor carbohydrate) {
     private static final double BAND_PERCENT = 3;
     private static final double FAT_LEAST = 0.20; // of energy
     private static final double FAT_MOST = 0.35;
     private static final double KCAL_PER_G_FAT = 9; // general Atwater factor
-    private static final double FIBRE_G_PER_KCAL = 14.0 / 1000;
     private static final int FRUIT_VEG_G = 400;
     private static final double CONTAINER_LEAST = 0.15; // of energy
     private static final double CONTAINER_MOST = 0.45;
     private static final double CONTAINER_PROTEIN_G_PER_KG = 0.25;
     private static final double PER_CENT = 100;
 
+    /** A profile may ask for no wider band than this [% of the aim]. */
+    private static final int WIDEST_BAND_PERCENT = 15;
+    /**
+     * No cure asks for less protein than this [g per kg of body weight]: the safe level for adults of WHO/FAO/UNU, Technical
+     * Report Series 935, 2007 (figure from memory).
+     */
+    private static final double LEAST_PROTEIN_G_PER_KG = 0.83;
+
     private static final Citation PROFILE = new Citation("the eater's profile");
 
     public static Targets of(Eater eater, Energy total, WeeklyChange change) {
-        Adjustments own = eater.adjustments();
         int aim = Math.toIntExact(Math.round(total.kcal() + change.kcalADay()));
-        double band = own.energyBandPercent().orElse(BAND_PERCENT);
-        ProteinFloor protein = ProteinFloor.of(eater, change);
-        DayTarget day = new DayTarget(
-                aim,
-                Words.up(aim * (1 - band / PER_CENT)),
-                Words.down(aim * (1 + band / PER_CENT)),
-                Words.up(protein.grams()),
-                Words.up(aim * FAT_LEAST / KCAL_PER_G_FAT),
-                Words.down(aim * FAT_MOST / KCAL_PER_G_FAT),
-                own.fibreG().orElse(Words.up(aim * FIBRE_G_PER_KCAL)),
-                own.fruitVegG().orElse(FRUIT_VEG_G),
-                Words.up(aim * CONTAINER_LEAST),
-                Words.down(aim * CONTAINER_MOST),
-                Words.up(CONTAINER_PROTEIN_G_PER_KG * ProteinFloor.countedKg(eater.body())));
-        return new Targets(day, lines(eater, day, band, protein));
+        ProteinFloor protein = HealthFloors.protein(eater, ProteinFloor.of(eater, change, aim));
+        CarbohydrateFloor carbohydrate = CarbohydrateFloor.of(eater, aim, protein.grams());
+        return new Targets(new Listing(eater, aim).target(protein, carbohydrate), protein, carbohydrate);
     }
 
-    private static List<TargetLine> lines(Eater eater, DayTarget day, double band, ProteinFloor protein) {
-        Adjustments own = eater.adjustments();
-        return List.of(
-                new TargetLine(
-                        "energy",
-                        day.energyLeastKcal() + " to " + day.energyMostKcal() + " kcal: " + day.energyAimKcal() + " +- "
-                                + Words.plain(band) + " %",
-                        own.energyBandPercent().isPresent()
-                                ? PROFILE
-                                : Citation.designChoice("finer than 3 % is less than food tables can tell")),
-                new TargetLine(
-                        "protein", "at least " + day.proteinLeastG() + " g: " + protein.says(), protein.source()),
-                new TargetLine(
-                        "fat",
-                        day.fatLeastG() + " to " + day.fatMostG() + " g: 20-35 % of energy",
-                        new Citation("IOM, Dietary Reference Intakes, 2005, AMDR")),
-                new TargetLine(
-                        "fibre",
-                        "at least " + day.fibreLeastG() + " g"
-                                + (own.fibreG().isPresent() ? "" : ": 14 g per 1000 kcal"),
-                        own.fibreG().isPresent() ? PROFILE : new Citation("IOM, Dietary Reference Intakes, 2005, AI")),
-                new TargetLine(
-                        "fruit and vegetables",
-                        "at least " + day.fruitVegLeastG() + " g",
-                        own.fruitVegG().isPresent() ? PROFILE : new Citation("WHO, Healthy diet")),
-                new TargetLine(
-                        "energy in a container",
-                        day.containerLeastKcal() + " to " + day.containerMostKcal() + " kcal: 15-45 % of the day",
-                        Citation.designChoice("a container is a meal")),
-                new TargetLine(
-                        "protein in a container",
-                        "at least " + day.containerProteinLeastG() + " g: "
-                                + ProteinFloor.saysPerKg(CONTAINER_PROTEIN_G_PER_KG, eater.body()),
-                        new Citation("ISSN position, J Int Soc Sports Nutr 2017;14:20")));
+    /** The same line by line, with sources. */
+    public List<TargetLine> lines() {
+        return day.limits().stream().map(TargetLine::of).toList();
+    }
+
+    /** Lists the limits of an eater in the order people see them. */
+    private static final class Listing {
+        private final Eater eater;
+        private final Adjustments own;
+        private final int aim;
+        private final List<Limit> limits = new ArrayList<>();
+
+        Listing(Eater eater, int aim) {
+            this.eater = eater;
+            this.own = eater.adjustments();
+            this.aim = aim;
+        }
+
+        private DayTarget target(ProteinFloor protein, CarbohydrateFloor carbohydrate) {
+            energyBand();
+            limit("protein floor", Scope.DAY, Nutrient.PROTEIN, Range.atLeast(Words.up(protein.grams())))
+                    .because(protein.says(), protein.source())
+                    .changedBy(proteinSetting(protein));
+            limit("fat band", Scope.DAY, Nutrient.FAT, ofAim(FAT_LEAST, FAT_MOST, KCAL_PER_G_FAT))
+                    .because("20-35 % of energy", new Citation("IOM, Dietary Reference Intakes, 2005, AMDR"))
+                    .fixed();
+            limit(
+                            "carbohydrate floor",
+                            Scope.DAY,
+                            Nutrient.CARBOHYDRATE,
+                            Range.atLeast(Words.down(carbohydrate.grams())))
+                    .because(carbohydrate.says(), carbohydrate.source())
+                    .changedBy(new Setting.Amount("carbohydrate", "g"));
+            FibreFloor fibre = FibreFloor.of(eater, aim);
+            limit("fibre floor", Scope.DAY, Nutrient.FIBRE, Range.atLeast(fibre.grams()))
+                    .because(fibre.says(), fibre.source())
+                    .changedBy(new Setting.Amount("fibre", "g"));
+            limit(
+                            "fruit and vegetables",
+                            Scope.DAY,
+                            Nutrient.FRUIT_VEG,
+                            Range.atLeast(own.fruitVegG().orElse(FRUIT_VEG_G)))
+                    .because("", own.fruitVegG().isPresent() ? PROFILE : new Citation("WHO, Healthy diet"))
+                    .changedBy(new Setting.Amount("fruit_and_vegetables", "g"));
+            limit("container share", Scope.CONTAINER, Nutrient.ENERGY, ofAim(CONTAINER_LEAST, CONTAINER_MOST, 1))
+                    .because("15-45 % of the day", Citation.designChoice("a container is a meal"))
+                    .fixed();
+            limit("container protein", Scope.CONTAINER, Nutrient.PROTEIN, Range.atLeast(containerProtein()))
+                    .because(
+                            ProteinFloor.saysPerKg(CONTAINER_PROTEIN_G_PER_KG, eater.body()),
+                            new Citation("ISSN position, J Int Soc Sports Nutr 2017;14:20"))
+                    .fixed();
+            return new DayTarget(aim, limits);
+        }
+
+        private void energyBand() {
+            double percent = own.energyBandPercent().orElse(BAND_PERCENT);
+            limit(
+                            "energy band",
+                            Scope.DAY,
+                            Nutrient.ENERGY,
+                            Range.between(
+                                    Words.up(aim * (1 - percent / PER_CENT)),
+                                    Words.down(aim * (1 + percent / PER_CENT))))
+                    .because(
+                            aim + " +- " + Words.plain(percent) + " %",
+                            own.energyBandPercent().isPresent()
+                                    ? PROFILE
+                                    : Citation.designChoice("finer than 3 % is less than food tables can tell"))
+                    .changedBy(new Setting.PercentOfAim("energy_band", aim, WIDEST_BAND_PERCENT));
+        }
+
+        private Setting proteinSetting(ProteinFloor protein) {
+            double safe = Math.min(protein.grams(), LEAST_PROTEIN_G_PER_KG * ReferenceWeight.kg(eater.body()));
+            int lowest = Words.up(Math.max(safe, HealthFloors.leastProteinG(eater)));
+            return new Setting.PerKg("protein", eater.body().weight().kg(), lowest);
+        }
+
+        private int containerProtein() {
+            return Words.up(CONTAINER_PROTEIN_G_PER_KG * ProteinFloor.countedKg(eater.body()));
+        }
+
+        /** A share of the aim, in what has so many kcal a unit. */
+        private Range ofAim(double least, double most, double kcalPerUnit) {
+            return Range.between(Words.up(aim * least / kcalPerUnit), Words.down(aim * most / kcalPerUnit));
+        }
+
+        private Entry limit(String name, Scope scope, Nutrient measured, Range range) {
+            return new Entry(new Limit(name, scope, measured, range, new Reason("", ""), Optional.empty()));
+        }
+
+        /** A limit on its way into the list. */
+        private final class Entry {
+            private final Limit limit;
+
+            Entry(Limit limit) {
+                this.limit = limit;
+            }
+
+            Entry because(String says, Citation source) {
+                return new Entry(limit.because(new Reason(says, source.text())));
+            }
+
+            void changedBy(Setting setting) {
+                limits.add(limit.changedBy(setting));
+            }
+
+            void fixed() {
+                limits.add(limit);
+            }
+        }
     }
 }

@@ -1,9 +1,10 @@
 package batchwright.report.html;
 
 import batchwright.food.Nutrient;
+import batchwright.limit.DayTarget;
+import batchwright.limit.Range;
 import batchwright.needs.Needs;
 import batchwright.needs.intakes.Intake;
-import batchwright.person.DayTarget;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Fill;
 import batchwright.report.Show;
@@ -53,12 +54,11 @@ final class DaysSection {
     }
 
     private void energy(Html html, List<EatenDay> days, DayTarget target, EaterDays eater) {
-        long inside = days.stream()
-                .filter(d -> d.total(Nutrient.ENERGY) >= target.energyLeastKcal()
-                        && d.total(Nutrient.ENERGY) <= target.energyMostKcal())
-                .count();
+        Range band = target.day(Nutrient.ENERGY);
+        long inside =
+                days.stream().filter(d -> band.holds(d.total(Nutrient.ENERGY))).count();
         String says = (inside == days.size() ? "Every day" : inside + " of " + days.size() + " days")
-                + " ends inside the band of " + target.energyLeastKcal() + " to " + target.energyMostKcal()
+                + " ends inside the band of " + band.says()
                 + " kcal.";
         Figure.open(html, "energy", "Energy", says);
         new EnergyChart(days, target).draw(html, says);

@@ -2,6 +2,9 @@ package batchwright.report.html;
 
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
+import batchwright.limit.DayTarget;
+import batchwright.limit.Limit;
+import batchwright.limit.Scope;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
@@ -14,6 +17,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What an eater eats on a day, thing by thing, in whole units that add up to the day's totals.
@@ -22,8 +26,15 @@ import java.util.stream.Collectors;
  * @param whole of each nutrient, the amount of each thing
  */
 record EatenDay(int day, List<Item> items, Map<Nutrient, List<Integer>> whole, Nutrients exact) {
-    static final List<Nutrient> SHOWN = List.of(
+    private static final List<Nutrient> SHOWN = List.of(
             Nutrient.ENERGY, Nutrient.PROTEIN, Nutrient.FAT, Nutrient.CARBOHYDRATE, Nutrient.FIBRE, Nutrient.FRUIT_VEG);
+
+    /** These, and whatever else a limit of the day is on. */
+    static List<Nutrient> shown(DayTarget target) {
+        return Stream.concat(SHOWN.stream(), target.limits(Scope.DAY).stream().map(Limit::measured))
+                .distinct()
+                .toList();
+    }
 
     /**
      * Some of the day: containers of one dish, or a snack.
@@ -47,7 +58,7 @@ record EatenDay(int day, List<Item> items, Map<Nutrient, List<Integer>> whole, N
         snacks(day.snacks(), Series.SNACK, items, holds);
         snacks(day.always(), Series.ALWAYS, items, holds);
         var whole = new EnumMap<Nutrient, List<Integer>>(Nutrient.class);
-        for (Nutrient nutrient : SHOWN) {
+        for (Nutrient nutrient : shown(eater.seat().target())) {
             whole.put(
                     nutrient,
                     Apportioned.of(holds.stream().map(h -> h.get(nutrient)).toList()));

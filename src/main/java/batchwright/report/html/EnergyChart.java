@@ -1,7 +1,7 @@
 package batchwright.report.html;
 
 import batchwright.food.Nutrient;
-import batchwright.person.DayTarget;
+import batchwright.limit.DayTarget;
 import batchwright.report.html.Svg.Anchor;
 import java.util.List;
 
@@ -23,21 +23,26 @@ final class EnergyChart {
         this.days = days;
         this.target = target;
         int most = days.stream().mapToInt(d -> d.total(Nutrient.ENERGY)).max().orElse(0);
-        this.unitsPerKcal = (RIGHT - LEFT) / Math.max(most, target.energyMostKcal());
+        this.unitsPerKcal = (RIGHT - LEFT) / Math.max(most, most(target));
+    }
+
+    /** Without a band, the aim. */
+    private static int most(DayTarget target) {
+        return target.day(Nutrient.ENERGY).most().orElse(target.energyAimKcal());
     }
 
     void draw(Html html, String says) {
         double bottom = TOP + ROW * days.size();
         Svg svg = Svg.open(html, bottom + 4, says);
-        double least = x(target.energyLeastKcal());
-        double most = x(target.energyMostKcal());
+        double least = x(target.day(Nutrient.ENERGY).least());
+        double most = x(most(target));
         svg.text(
                 RIGHT,
                 13,
                 Anchor.END,
                 "small",
-                "target " + target.energyAimKcal() + ", band " + target.energyLeastKcal() + " to "
-                        + target.energyMostKcal());
+                "target " + target.energyAimKcal() + ", band "
+                        + target.day(Nutrient.ENERGY).says());
         svg.line((least + most) / 2, 17, (least + most) / 2, TOP - 6, "leader");
         svg.text(Svg.WIDTH, TOP - 8, Anchor.END, "small", "kcal");
         svg.rectangle(least, TOP - 5, most - least, bottom - TOP + 7, "band");

@@ -1,7 +1,10 @@
 package batchwright.report.html;
 
 import batchwright.food.Nutrient;
-import batchwright.person.DayTarget;
+import batchwright.limit.DayTarget;
+import batchwright.limit.Limit;
+import batchwright.limit.Range;
+import batchwright.limit.Scope;
 import batchwright.report.Show;
 import batchwright.report.html.PercentChart.Dot;
 import batchwright.report.html.PercentChart.Row;
@@ -25,11 +28,7 @@ final class MacrosFigure {
 
     void write(Html html) {
         List<Row> rows = new ArrayList<>();
-        row(rows, Nutrient.ENERGY, target.energyAimKcal(), target.energyLeastKcal(), target.energyMostKcal());
-        row(rows, Nutrient.PROTEIN, target.proteinLeastG(), target.proteinLeastG(), 0);
-        row(rows, Nutrient.FAT, target.fatLeastG(), target.fatLeastG(), target.fatMostG());
-        row(rows, Nutrient.FIBRE, target.fibreLeastG(), target.fibreLeastG(), 0);
-        row(rows, Nutrient.FRUIT_VEG, target.fruitVegLeastG(), target.fruitVegLeastG(), 0);
+        target.limits(Scope.DAY).forEach(limit -> row(rows, limit));
         String says = "In per cent of the target, a dot a day: 100 % is the aim for energy and the least for the rest;"
                 + " shaded is as it should be.";
         Figure.open(html, "macros", "Energy and macros against the target", says);
@@ -38,19 +37,24 @@ final class MacrosFigure {
         html.close().line();
     }
 
-    /** @param most 0 when there is no upper end */
-    private void row(List<Row> rows, Nutrient nutrient, int whole, int least, int most) {
+    /** In per cent of the aim; where there is none, of the least, or of the most. */
+    private void row(List<Row> rows, Limit limit) {
+        Nutrient nutrient = limit.measured();
+        Range range = limit.range();
+        int whole = target.aim(limit)
+                .orElse(range.hasLeast() ? range.least() : range.most().orElse(0));
         if (whole == 0) {
             return;
         }
         List<Double> percents =
                 days.stream().map(d -> d.total(nutrient) * PER_CENT / whole).toList();
-        Optional<Double> to = most == 0 ? Optional.empty() : Optional.of(most * PER_CENT / whole);
+        Optional<Double> to =
+                range.most().stream().mapToObj(most -> most * PER_CENT / whole).findFirst();
         rows.add(new Row(
                 nutrient == Nutrient.FRUIT_VEG ? "fruit and veg" : nutrient.label(),
                 percents,
                 Dot.FINE,
-                Optional.of(new Zone(least * PER_CENT / whole, to)),
+                Optional.of(new Zone(range.least() * PER_CENT / whole, to)),
                 Optional.empty(),
                 range(percents)));
     }

@@ -1,7 +1,7 @@
 package batchwright.report.html;
 
 import batchwright.food.Nutrient;
-import batchwright.person.DayTarget;
+import batchwright.limit.DayTarget;
 import batchwright.plan.Seat;
 import java.util.List;
 
@@ -13,8 +13,9 @@ final class OnTarget {
         DayTarget target = seat.target();
         html.open("p", "class", "hit").open("strong").name(seat.eater().name()).close();
         html.text(": " + range(days, Nutrient.ENERGY) + " kcal a day (target " + target.energyAimKcal() + ", "
-                + target.energyLeastKcal() + " to " + target.energyMostKcal() + ") and "
-                + range(days, Nutrient.PROTEIN) + " g protein (at least " + target.proteinLeastG()
+                + target.day(Nutrient.ENERGY).says() + ") and "
+                + range(days, Nutrient.PROTEIN) + " g protein (at least "
+                + target.day(Nutrient.PROTEIN).least()
                 + "). Every day is on target.");
         html.close().line();
     }

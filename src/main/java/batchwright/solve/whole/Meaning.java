@@ -1,6 +1,10 @@
 package batchwright.solve.whole;
 
+import batchwright.limit.Limit;
+import batchwright.limit.Scope;
+import batchwright.plan.Seat;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -25,13 +29,6 @@ record Meaning(String says, String unit) {
         column("snack_kind", "the snack is among that day's", YES_OR_NO);
         column("buy", "packs to buy", "packs");
 
-        row("energy", "energy band of the day", "kcal");
-        row("protein", "protein floor of the day", "g");
-        row("fat", "fat band of the day", "g");
-        row("fibre", "fibre floor of the day", "g");
-        row("fruit_veg", "fruit and vegetables of the day", "g");
-        row("each_energy", "container share, in each container", "kcal");
-        row("each_protein", "container protein, in each container", "g");
         row("containers", "containers a day, of that day", "containers");
         row("steps_most", "part range, in each container; nothing unless it is in", "scale steps or pieces");
         row("steps_least", "part range, in each container that has it", "scale steps or pieces");
@@ -69,12 +66,31 @@ record Meaning(String says, String unit) {
         return of(COLUMNS, name);
     }
 
-    static Meaning ofRow(String name) {
-        return of(ROWS, name);
+    /** @param seats whose limits have rows */
+    static Meaning ofRow(String name, List<Seat> seats) {
+        return seats.stream()
+                .flatMap(seat -> seat.target().limits().stream())
+                .filter(limit -> word(limit).equals(firstWord(name)))
+                .findFirst()
+                .map(limit -> new Meaning(limit.name() + limit.scope().each(), limit.unit()))
+                .orElseGet(() -> of(ROWS, name));
+    }
+
+    private static String word(Limit limit) {
+        return limit.scope() == Scope.CONTAINER ? eachContainer(limit) : limit.id();
+    }
+
+    /** First word of the rows of a limit that each container keeps by itself. */
+    static String eachContainer(Limit limit) {
+        return "each_" + limit.measured().id();
+    }
+
+    private static String firstWord(String name) {
+        return name.split("\\.", 2)[0];
     }
 
     private static Meaning of(Map<String, Meaning> known, String name) {
-        Meaning meaning = known.get(name.split("\\.", 2)[0]);
+        Meaning meaning = known.get(firstWord(name));
         if (meaning == null) {
             throw new IllegalArgumentException("name (" + name + ") has no meaning; every first word must have one.");
         }

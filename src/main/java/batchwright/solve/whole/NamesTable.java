@@ -27,7 +27,7 @@ final class NamesTable {
         }
         List<String> rows = model.rowNames();
         for (int i = 0; i < rows.size(); i++) {
-            Meaning meaning = Meaning.ofRow(rows.get(i));
+            Meaning meaning = Meaning.ofRow(rows.get(i), draft.request().seats());
             table.line(MpsText.rowCode(i), "row", rows.get(i), meaning.says(), meaning.unit());
         }
         return table.text.toString();

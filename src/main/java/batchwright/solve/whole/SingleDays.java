@@ -3,16 +3,17 @@ package batchwright.solve.whole;
 import batchwright.food.Dish;
 import batchwright.food.Nutrient;
 import batchwright.food.Part;
+import batchwright.limit.Limit;
+import batchwright.limit.Scope;
 import batchwright.plan.Seat;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.Expression;
 import batchwright.solve.rule.Amounts;
-import batchwright.solve.rule.ContainerRule;
+import batchwright.solve.rule.ContainerLimits;
 import batchwright.solve.rule.ContainersADay;
 import batchwright.solve.rule.PartRange;
 import batchwright.solve.rule.Rule;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -21,8 +22,7 @@ import java.util.Set;
  */
 final class SingleDays {
     /** Rules whose rows over all days are sums of the rows of single containers and days, here and in {@link Helping}. */
-    static final Set<Rule> KEEPS = Set.of(
-            ContainerRule.CONTAINER_SHARE, ContainerRule.CONTAINER_PROTEIN, new ContainersADay(), new PartRange());
+    static final Set<Rule> KEEPS = Set.of(new ContainerLimits(), new ContainersADay(), new PartRange());
 
     private final WholeDraft draft;
 
@@ -39,9 +39,7 @@ final class SingleDays {
             containersOfEachDay(seat);
             for (Helping helping : draft.helpings(seat)) {
                 notForNothing(helping);
-                for (ContainerRule rule : ContainerRule.ALL) {
-                    eachContainer(helping, rule);
-                }
+                seat.target().limits(Scope.CONTAINER).forEach(limit -> eachContainer(helping, limit));
             }
             orderOfDays(seat);
         }
@@ -69,20 +67,20 @@ final class SingleDays {
     }
 
     /** In steps of one container, and, which follows but helps a solver, in each container that is served. */
-    private void eachContainer(Helping helping, ContainerRule rule) {
+    private void eachContainer(Helping helping, Limit limit) {
         var steps = new Expression();
         for (Part part : helping.who().dish().parts()) {
-            steps.plus(helping.stepsColumn(part), inStep(part, rule.nutrient()));
+            steps.plus(helping.stepsColumn(part), inStep(part, limit.measured()));
         }
-        add(rule, helping, helping.who().name(), steps, helping.gets());
+        add(limit, helping.who().name(), steps, helping.gets());
         for (int day = 1; day <= draft.request().days(); day++) {
             List<Column> places = helping.servedColumns(day);
             for (int k = 0; k < places.size(); k++) {
                 var holds = new Expression();
                 for (Part part : helping.who().dish().parts()) {
-                    holds.plus(helping.partColumns(part, day).get(k), inStep(part, rule.nutrient()));
+                    holds.plus(helping.partColumns(part, day).get(k), inStep(part, limit.measured()));
                 }
-                add(rule, helping, helping.who().name() + ".day" + day + "." + (k + 1), holds, places.get(k));
+                add(limit, helping.who().name() + ".day" + day + "." + (k + 1), holds, places.get(k));
             }
         }
     }
@@ -91,15 +89,8 @@ final class SingleDays {
         return Amounts.inGram(part, nutrient) * part.stepGrams();
     }
 
-    private void add(ContainerRule rule, Helping helping, String name, Expression holds, Column there) {
-        var target = helping.who().seat().target();
-        double least = rule.least().applyAsDouble(target);
-        double most = rule.most().applyAsDouble(target);
-        String row = "each_" + rule.nutrient().name().toLowerCase(Locale.ROOT) + "." + name;
-        draft.model().atLeast(row + ".least", new Expression().plus(holds, 1).plus(there, -least), 0);
-        if (most < Double.POSITIVE_INFINITY) {
-            draft.model().atMost(row + ".most", new Expression().plus(holds, 1).plus(there, -most), 0);
-        }
+    private void add(Limit limit, String name, Expression holds, Column there) {
+        ContainerLimits.add(draft, Meaning.eachContainer(limit) + "." + name, limit, holds, Expression.of(there));
     }
 
     /**

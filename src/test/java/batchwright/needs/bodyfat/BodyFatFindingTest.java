@@ -119,13 +119,13 @@ class BodyFatFindingTest {
         assertThat(needs.resting()).anyMatch(e -> e.caveats().contains("body fat by " + BMI));
     }
 
-    /** 21.6 kcal for each kg of FFM, and a point of 88 kg is 0.88 kg: 19.008 kcal. */
+    /** 21.6 kcal for each kg of FFM, and a point of 88 kg is 0.88 kg: 19.008 kcal; 4.5 points when the method is not said. */
     @Test
-    void a_measured_figure_has_no_error_of_ours_but_a_price_of_a_point() {
+    void a_figure_has_the_error_of_its_method_and_a_price_of_a_point() {
         Needs needs =
                 TestEater.of(body(Optional.of(MEASURED), Optional.empty())).needs();
         double own = needs.resting().get(0).perDay().kcal() * 0.10;
-        assertThat(needs.resting().get(0).errorKcal()).isCloseTo(own, within(1e-9));
+        assertThat(needs.resting().get(0).errorKcal()).isCloseTo(Math.hypot(own, 4.5 * 19.008), within(1e-9));
         assertThat(needs.restingKcalPerFatPoint()).isCloseTo(19.008, within(1e-9));
         assertThat(needs.cautions()).noneMatch(caution -> caution.code().equals("body_fat_estimated"));
     }

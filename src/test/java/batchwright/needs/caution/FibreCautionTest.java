@@ -2,30 +2,36 @@ package batchwright.needs.caution;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import batchwright.person.DayTarget;
+import batchwright.limit.DayTarget;
+import batchwright.limit.TestTarget;
 import java.math.BigDecimal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The limits, 70 g and twice the floor, are choices: no upper level is published. */
+/** Above 50 to 60 g wind and cramps are common (common practice); no upper level is published. */
 class FibreCautionTest {
     private static DayTarget floor(int fibre) {
-        return new DayTarget(2000, 1900, 2100, 80, 40, 80, fibre, 400, 300, 900, 20);
+        return TestTarget.energy(2000, 1900, 2100)
+                .protein(80)
+                .fat(40, 80)
+                .fibre(fibre)
+                .fruitVeg(400)
+                .container(300, 900)
+                .containerProtein(20)
+                .target();
     }
 
     @ParameterizedTest
     @CsvSource({
-        "46, 60.0, false",
-        "46, 70.0, false",
-        "46, 70.1, true",
-        "46, 111, true",
+        "38, 50.0, false",
+        "38, 50.1, true",
+        "38, 74, true",
         "25, 50.0, false",
         "25, 50.1, true",
-        "0, 69, false",
-        "0, 71, true",
-        "75, 80, false",
-        "75, 150.1, true"
+        "0, 50.1, true",
+        "75, 93, false",
+        "75, 94, true"
     })
     void very_much_fibre_is_pointed_out(int floor, BigDecimal average, boolean said) {
         assertThat(FibreCaution.of(floor(floor), average).isPresent()).isEqualTo(said);
@@ -38,6 +44,6 @@ class FibreCautionTest {
         assertThat(caution.stopsPlanning()).isFalse();
         assertThat(caution.code()).isEqualTo("fibre_high");
         assertThat(caution.text()).contains("111 g fibre; 46 g are asked for", "drink enough", "a doctor");
-        assertThat(caution.source().text()).contains("choices");
+        assertThat(caution.source().text()).contains("common practice");
     }
 }

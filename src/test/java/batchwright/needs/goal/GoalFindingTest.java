@@ -45,7 +45,7 @@ class GoalFindingTest {
         Goal goal = new Goal.PercentAWeek(0.25);
         assertThat(of(goal, TestEater.body(Sex.MALE, 80, 180, 30, 12.5)).says())
                 .endsWith(
-                        "with this body fat 1 kg may stand for about 5550 kcal, so weight may change faster (Forbes 1987; Hall"
+                        "with this body fat 1 kg may stand for about 5550 kcal (4720 to 6140 with the error of body fat), so weight may change faster (Forbes 1987; Hall"
                                 + " 2008)");
         assertThat(of(goal, TestEater.body(Sex.MALE, 80, 180, 30, 37.5)).says()).endsWith("at 7700 kcal per kg");
     }
@@ -79,7 +79,7 @@ class GoalFindingTest {
         assertThat(goal.says())
                 .isEqualTo(
                         "reach 75 kg by 2027-02-03, in 10.0 weeks: -550 kcal a day, to lose about 0.50 kg (0.63 %) a week at"
-                                + " 7700 kcal per kg; with this body fat 1 kg of all this may stand for about 6680 kcal: -477 kcal a day if"
+                                + " 7700 kcal per kg; with this body fat 1 kg of all this may stand for about 6680 kcal (6300 to 6980 with the error of body fat): -477 kcal a day if"
                                 + " needs stayed as they are (Forbes 1987; Hall 2007)");
         assertThat(goal.notes())
                 .last()

@@ -2,8 +2,9 @@ package batchwright.needs.target;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.food.Nutrient;
+import batchwright.limit.DayTarget;
 import batchwright.needs.TestEater;
-import batchwright.person.DayTarget;
 import batchwright.person.Sex;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -68,11 +69,11 @@ class GuidesTest {
                 .needs();
         DayTarget day = needs.target().orElseThrow();
         Guides guides = needs.guides().orElseThrow();
-        int protein = 4 * day.proteinLeastG();
+        int protein = 4 * day.day(Nutrient.PROTEIN).least();
 
-        assertThat(protein + 9 * day.fatMostG() + 4 * guides.carbohydrateLeastG())
+        assertThat(protein + 9 * day.day(Nutrient.FAT).most().orElseThrow() + 4 * guides.carbohydrateLeastG())
                 .isBetween(day.energyAimKcal(), day.energyAimKcal() + 4);
-        assertThat(protein + 9 * day.fatLeastG() + 4 * guides.carbohydrateMostG())
+        assertThat(protein + 9 * day.day(Nutrient.FAT).least() + 4 * guides.carbohydrateMostG())
                 .isBetween(day.energyAimKcal() - 4, day.energyAimKcal());
     }
 

@@ -9,9 +9,9 @@ import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.food.Pack;
 import batchwright.food.Part;
+import batchwright.limit.TestTarget;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
-import batchwright.person.DayTarget;
 import batchwright.person.Eater;
 import batchwright.person.Goal;
 import batchwright.person.Health;
@@ -112,7 +112,7 @@ public final class LittleSessions {
                 Health.NOT_SAID,
                 Adjustments.NONE,
                 wishes);
-        var target = new DayTarget(500, 0, 9999, 0, 0, 9999, 0, 0, 0, 9999, 0);
+        var target = TestTarget.energy(500, 0, 9999).target();
         var kitchen = new Kitchen(foods, Map.of(), Map.of(), packs, dishes, pantry, "USD", DAY_1);
         var whole = new PlanRequest(
                 kitchen, List.of(new Seat(eater, target)), days, Optional.empty(), 1, Duration.ofSeconds(60));

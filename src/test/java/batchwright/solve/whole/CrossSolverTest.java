@@ -3,7 +3,11 @@ package batchwright.solve.whole;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import batchwright.person.DayTarget;
+import batchwright.food.Nutrient;
+import batchwright.limit.DayTarget;
+import batchwright.limit.Limit;
+import batchwright.limit.Range;
+import batchwright.limit.Scope;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
@@ -17,6 +21,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.LongStream;
@@ -109,14 +114,20 @@ class CrossSolverTest {
                 .toList());
     }
 
-    private static DayTarget wider(DayTarget t) {
-        return t.withEnergy(t.energyLeastKcal() * 4 / 5, t.energyMostKcal() * 6 / 5)
-                .withProtein(t.proteinLeastG() / 2)
-                .withFat(t.fatLeastG() / 3, t.fatMostG() * 2)
-                .withFibre(t.fibreLeastG() / 3)
-                .withFruitVeg(t.fruitVegLeastG() / 3)
-                .withContainer(
-                        t.containerLeastKcal() / 2, t.containerMostKcal() * 3 / 2, t.containerProteinLeastG() / 3);
+    /** Floors of half and less, ceilings of half more and more. */
+    private static DayTarget wider(DayTarget target) {
+        DayTarget wider = target;
+        for (Limit limit : target.limits()) {
+            boolean energy = limit.measured() == Nutrient.ENERGY;
+            boolean band = energy && limit.scope() == Scope.DAY;
+            Range range = limit.range();
+            int least = band ? range.least() * 4 / 5 : range.least() / (energy ? 2 : 3);
+            OptionalInt most = range.most().isPresent()
+                    ? OptionalInt.of(range.most().getAsInt() * (band ? 12 : 15) / 10)
+                    : range.most();
+            wider = wider.with(limit, new Range(least, most));
+        }
+        return wider;
     }
 
     /** Asks all solvers at the same time. */

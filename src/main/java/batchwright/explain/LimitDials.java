@@ -1,0 +1,92 @@
+package batchwright.explain;
+
+import batchwright.limit.Limit;
+import batchwright.limit.Range;
+import batchwright.limit.Setting;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+
+/** A dial for each limit: loosened by whole units, at the end it has, at both as evenly as a profile says it, or at either. */
+final class LimitDials {
+    /** What to try where no file and no option changes the rule. */
+    static final String FIXED =
+            "this rule is fixed; try wider ranges of parts in foods/dishes, another dish or other snacks";
+
+    /** More of any unit than a day holds, yet small enough to count with. */
+    private static final int NO_LIMIT = 50_000;
+
+    private final AtTable at;
+    private final Limit limit;
+
+    private LimitDials(AtTable at, Limit limit) {
+        this.at = at;
+        this.limit = limit;
+    }
+
+    /** What a profile changes comes last, and of that what people see first. What allows anything has no dial. */
+    static List<Dial> of(AtTable at) {
+        List<Limit> limits = new ArrayList<>(at.target().limits());
+        Collections.reverse(limits);
+        return limits.stream()
+                .filter(limit -> !limit.range().isAny())
+                .sorted(Comparator.comparing(limit -> limit.setting().isPresent()))
+                .map(limit -> new LimitDials(at, limit).dial())
+                .toList();
+    }
+
+    private Dial dial() {
+        return new Dial(
+                limit.name(),
+                limit.scope().holds(at.name()) + " " + limit.says(),
+                request -> at.with(request, limit, Range.ANY),
+                knobs());
+    }
+
+    private List<List<Knob>> knobs() {
+        Range range = limit.range();
+        int below = range.least() - limit.widest().least();
+        int above = most(limit.widest()) - most(range);
+        if (range.most().isEmpty()) {
+            return List.of(List.of(looser("lower it to ", below, 1, 0)));
+        } else if (!range.hasLeast()) {
+            return List.of(List.of(looser("raise it to ", above, 0, 1)));
+        } else if (limit.setting().isPresent()) {
+            return List.of(List.of(looser("widen it to ", Math.min(below, above), 1, 1)));
+        }
+        return List.of(
+                List.of(looser("widen it to ", below, 1, 0), looser("widen it to ", above, 0, 1)),
+                List.of(looser("widen it to ", above, 1, 1)));
+    }
+
+    private static int most(Range range) {
+        return range.most().orElse(NO_LIMIT);
+    }
+
+    private Knob looser(String verb, int reach, int below, int above) {
+        return new Knob(
+                Math.max(0, reach),
+                (request, units) -> at.with(request, limit, looser(units, below, above)),
+                units -> verb + figure(looser(units, below, above)),
+                units -> limit.setting()
+                        .map(setting -> edit(setting, looser(units, below, above)))
+                        .orElse(FIXED));
+    }
+
+    private Range looser(int units, int below, int above) {
+        return limit.range().wider(units * below, units * above);
+    }
+
+    /** In the words of "lower it to", where least and most say themselves. */
+    private String figure(Range range) {
+        String both = range.least() + " to " + range.most().orElse(0);
+        String one =
+                Integer.toString(range.hasLeast() ? range.least() : range.most().orElse(0));
+        return (limit.range().hasLeast() && range.most().isPresent() ? both : one) + " " + limit.unit();
+    }
+
+    private String edit(Setting setting, Range range) {
+        return setting.key() + ": " + setting.written(range) + " under target, in " + at.file();
+    }
+}
