@@ -122,8 +122,7 @@ public record Targets(DayTarget day, ProteinFloor protein, CarbohydrateFloor car
         }
 
         private Setting proteinSetting(ProteinFloor protein) {
-            int lowest = Words.up(Math.min(
-                    protein.grams(), LEAST_PROTEIN_G_PER_KG * ReferenceWeight.kg(eater.body())));
+            int lowest = Words.up(Math.min(protein.grams(), LEAST_PROTEIN_G_PER_KG * ReferenceWeight.kg(eater.body())));
             return new Setting.PerKg("protein", eater.body().weight().kg(), lowest);
         }
 
