@@ -1,5 +1,9 @@
 package batchwright;
 
+import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -8,6 +12,7 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.library.GeneralCodingRules;
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +38,7 @@ class ArchitectureTest {
         var may = new TreeMap<String, Set<String>>();
         may.put("quantity", Set.of());
         may.put("text", Set.of());
+        may.put("write", Set.of());
         may.put("food", Set.of("quantity", "text"));
         may.put("reference", Set.of("quantity", "text", "food"));
         may.put("person", Set.of("quantity", "food"));
@@ -69,6 +75,7 @@ class ArchitectureTest {
                         "limit",
                         "needs",
                         "files",
+                        "write",
                         "plan",
                         "solve",
                         "audit",
@@ -144,6 +151,55 @@ class ArchitectureTest {
                 .should(GeneralCodingRules.ACCESS_STANDARD_STREAMS)
                 .orShould()
                 .callMethod(System.class, "exit", int.class)
+                .check(CLASSES);
+    }
+
+    /** Who asks {@code Files.exists} takes what may not be looked at for what is not there; and a pipe has to be told from a file. */
+    @Test
+    void one_class_opens_files_of_the_user() {
+        noClasses()
+                .that()
+                .resideInAPackage(ROOT + ".files..")
+                .and()
+                .haveSimpleNameNotContaining("OnDisk")
+                .and()
+                .haveSimpleNameNotContaining("StarterFiles")
+                .should()
+                .dependOnClassesThat()
+                .haveFullyQualifiedName("java.nio.file.Files")
+                .check(CLASSES);
+        noClasses()
+                .that()
+                .haveSimpleName("Workspace")
+                .or()
+                .haveSimpleName("Eaters")
+                .or()
+                .haveSimpleName("CheckFiles")
+                .should()
+                .dependOnClassesThat()
+                .haveFullyQualifiedName("java.nio.file.Files")
+                .check(CLASSES);
+    }
+
+    /** So that each file is written whole or not at all, and never over one that somebody else made. */
+    @Test
+    void only_the_write_layer_changes_files() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(ROOT + ".write..")
+                .should()
+                .callMethodWhere(target(owner(assignableTo(Files.class)))
+                        .and(target(nameMatching(
+                                "write.*|create.*|copy|move|delete.*|set.*|newBufferedWriter|newOutputStream"))))
+                .orShould()
+                .dependOnClassesThat()
+                .haveFullyQualifiedName("java.io.FileWriter")
+                .orShould()
+                .dependOnClassesThat()
+                .haveFullyQualifiedName("java.io.RandomAccessFile")
+                .orShould()
+                .dependOnClassesThat()
+                .haveFullyQualifiedName("java.nio.channels.FileChannel")
                 .check(CLASSES);
     }
 

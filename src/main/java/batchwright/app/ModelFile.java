@@ -2,65 +2,48 @@ package batchwright.app;
 
 import batchwright.plan.PlanRequest;
 import batchwright.solve.whole.WholeModel;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
-import java.util.List;
+import java.util.function.Function;
 
-/** The model of a plan as files for solvers from elsewhere: MPS, and beside it the table of names. Never overwrites. */
+/** The model of a plan as files for solvers from elsewhere: MPS, and beside it the table of names. */
 public final class ModelFile {
     private static final String ENDING = ".mps";
 
-    private final Path mps;
-    private final Path names;
+    private final String mps;
+    private final String names;
 
-    /** @throws Refused when the file cannot be written */
-    public ModelFile(Path mps) {
-        String name = mps.getFileName() == null ? "" : mps.getFileName().toString();
-        if (!name.endsWith(ENDING)) {
+    /** @throws Refused when the name does not tell the format */
+    public ModelFile(String mps) {
+        if (!mps.endsWith(ENDING)) {
             throw Refused.because(
                     "the file of the model, " + mps + ", does not end in " + ENDING,
                     "Solvers tell the format by it: --model plan.mps.");
         }
         this.mps = mps;
-        this.names = mps.resolveSibling(name.substring(0, name.length() - ENDING.length()) + ".names.csv");
-        refuseWhenThere(mps);
-        refuseWhenThere(names);
+        this.names = mps.substring(0, mps.length() - ENDING.length()) + ".names.csv";
     }
 
-    /** What is written. */
-    public List<Path> files() {
-        return List.of(mps, names);
+    public String name() {
+        return mps;
     }
 
-    private static void refuseWhenThere(Path file) {
-        if (Files.exists(file)) {
-            throw Refused.because(
-                    file + " is there already", "Nothing was written. Name another file, or move it away first.");
-        }
+    /** @throws Refused when one of the two cannot be written or must not be */
+    public void addTo(OutputFiles files, Function<String, Path> place) {
+        files.add(mps, place.apply(mps), WholeModel::isIn);
+        files.add(names, place.apply(names), WholeModel::isNamesIn);
     }
 
     /**
-     * Writes the model of what is asked.
+     * Writes the model of what was asked.
      *
      * @return what was written, a line for people
-     * @throws Refused when a file cannot be written
+     * @throws Refused when a file could not be written
      */
-    public String write(PlanRequest request) {
+    public String write(PlanRequest request, OutputFiles files) {
         WholeModel whole = WholeModel.of(request);
-        write(mps, whole.mps());
-        write(names, whole.names());
+        files.write(names, whole.names());
+        files.write(mps, whole.mps());
         return "note: the model, " + whole.model().columns().size() + " columns and "
                 + whole.model().rowCount() + " rows, is in " + mps + ", what they mean in " + names + "\n";
-    }
-
-    private static void write(Path file, String text) {
-        try {
-            Files.write(file, text.getBytes(StandardCharsets.UTF_8), StandardOpenOption.CREATE_NEW);
-        } catch (IOException unwritable) {
-            throw Refused.because("cannot write " + file, "Name a file in a folder that you may write to.");
-        }
     }
 }

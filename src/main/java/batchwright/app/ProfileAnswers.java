@@ -5,12 +5,9 @@ import batchwright.files.ProfilePage;
 import batchwright.food.Kitchen;
 import batchwright.person.Eater;
 import batchwright.text.Problem;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
+import batchwright.write.CannotWrite;
+import batchwright.write.NewFile;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -101,30 +98,47 @@ public final class ProfileAnswers {
     }
 
     /**
+     * Finds out before the work whether {@link #save} will do, once there are all answers.
+     *
+     * @throws Refused when the short name is not right or taken, or nothing can be written
+     */
+    public void checkCanBeSaved(String id, String name) {
+        List<Problem> ofName = page(id, name).problemsOf("eater", kitchen);
+        if (!ofName.isEmpty()) {
+            throw Refused.by(ofName);
+        }
+        try {
+            new NewFile(profile(id)).tryOut();
+        } catch (CannotWrite cannot) {
+            throw Refused.because(cannot.wrong(), cannot.cure());
+        }
+    }
+
+    /**
      * Writes the answers to profiles/ID.yaml, and never over a file that is there.
      *
      * @return the path as the user knows it
      * @throws Refused when the short name is not right or taken, or nothing can be written
      */
     public String save(String id, String name) {
+        ProfilePage page = page(id, name);
+        workspace.value(page.read(kitchen));
+        Path file = profile(id);
+        try {
+            new NewFile(file).write(page.text());
+        } catch (CannotWrite cannot) {
+            throw Refused.because(cannot.wrong(), cannot.cure());
+        }
+        return file.toString().replace('\\', '/');
+    }
+
+    private Path profile(String id) {
         if (!(workspace.files() instanceof FolderFiles folder)) {
             throw Refused.because(
                     "there is no folder of your own to save a profile in",
                     "Write the starter files first, init my-kitchen, and then add --data my-kitchen.");
         }
-        ProfilePage page = page(id, name);
-        workspace.value(page.read(kitchen));
-        Path file = folder.path("profiles/" + id + ".yaml");
-        try {
-            Files.createDirectories(file.getParent());
-            Files.write(file, page.text().getBytes(StandardCharsets.UTF_8), StandardOpenOption.CREATE_NEW);
-        } catch (FileAlreadyExistsException taken) {
-            throw Refused.because(file + " is there already", "Nothing was written. Enter another short name.");
-        } catch (IOException unwritable) {
-            throw Refused.because(
-                    "cannot write " + file, "Nothing was written. Is profiles/ a folder you may write to?");
-        }
-        return file.toString().replace('\\', '/');
+        return folder.path("profiles/" + id + ".yaml");
     }
 
     private ProfilePage page(String id, String name) {

@@ -1,20 +1,17 @@
 package batchwright.cli;
 
 import batchwright.app.MakePlan;
+import batchwright.app.OutputFiles;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
-import batchwright.app.WriteFile;
-import batchwright.report.Ascii;
 import batchwright.report.Commands;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.HashSet;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -79,9 +76,6 @@ final class Batchwright implements Runnable {
             description = "Show this help.")
     boolean help;
 
-    /** Files that this command writes. */
-    private final Set<Path> outputs = new HashSet<>();
-
     private final Terminal terminal;
     private final MakePlan plans;
     private final Path here;
@@ -113,28 +107,12 @@ final class Batchwright implements Runnable {
         }
     }
 
-    /**
-     * Looks at a file that is to be written, before the work.
-     *
-     * @throws Refused when it cannot be written, holds something else already in this command, or is one that the user edits
-     */
-    void checkWritable(String name) {
-        Path file = folder(name);
-        WriteFile.check(file);
-        if (Workspace.keeps(folder(Objects.requireNonNullElse(data, "")), file)) {
-            throw Refused.because(
-                    "\"" + name + "\" is in a folder of your own files, which are only read",
-                    "Name a file outside of foods/ and profiles/.");
-        }
-        if (!outputs.add(file.toAbsolutePath().normalize())) {
-            throw Refused.because("\"" + name + "\" is named for two things", "Name a file for each.");
-        }
-    }
-
-    /** Writes a file beside the answer, and says so where it does not mix with the answer. */
-    void write(String name, String text) {
-        WriteFile.to(folder(name), text);
-        complain("Wrote " + name + "\n");
+    /** The files that a command writes beside its answer. */
+    FilesBeside filesBeside(boolean replacesAny) {
+        return new FilesBeside(
+                new OutputFiles(folder(Objects.requireNonNullElse(data, "")), replacesAny),
+                this::folder,
+                this::complain);
     }
 
     Workspace workspace() {
@@ -177,9 +155,8 @@ final class Batchwright implements Runnable {
         terminal.err().print(shown(text));
     }
 
-    /** As the terminal can show it. */
     private String shown(String text) {
-        return ascii || terminal.asciiOnly() ? Ascii.of(text) : text;
+        return terminal.shown(text, ascii);
     }
 
     OptionalInt columns() {

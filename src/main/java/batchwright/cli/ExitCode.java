@@ -1,5 +1,6 @@
 package batchwright.cli;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -7,9 +8,10 @@ import java.util.Map;
 enum ExitCode {
     DONE(0, "done; plan, containers: proven cheapest"),
     OUR_FAULT(1, "a fault of this program"),
-    NOT_RIGHT(2, "the command line or a file is not right"),
+    NOT_RIGHT(2, "the command line or a file is not right, or memory is too little"),
     NO_PLAN(3, "no plan meets the rules, no container is as asked, or a caution stops planning"),
     NOT_PROVEN(4, "time ended: plan not proven cheapest, or none found"),
+    NOT_WRITTEN(5, "the answer, or a file beside it, could not be written"),
     INTERRUPTED(130, "interrupted with Ctrl-C");
 
     private final int code;
@@ -20,8 +22,20 @@ enum ExitCode {
         this.meaning = meaning;
     }
 
+    static ExitCode of(int code) {
+        return Arrays.stream(values())
+                .filter(exit -> exit.code == code)
+                .findFirst()
+                .orElse(OUR_FAULT);
+    }
+
     int code() {
         return code;
+    }
+
+    /** When something could not be written: what went wrong before is said, what went well is not enough. */
+    ExitCode notWritten() {
+        return this == OUR_FAULT || this == NOT_RIGHT || this == INTERRUPTED ? this : NOT_WRITTEN;
     }
 
     static Map<String, String> meanings() {

@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -26,13 +27,13 @@ final class ExportOptions {
             paramLabel = "FILE",
             description =
                     "Also write the shopping list: FILE.csv for a spreadsheet, FILE.txt for a phone; may be given for both."
-                            + " Replaces the file.")
+                            + " Replaces an older one.")
     private List<String> shopping = List.of();
 
     @Option(
             names = CALENDAR,
             paramLabel = "FILE.ics",
-            description = "Also write a calendar: when to cook, thaw, eat and eat up. Replaces the file.")
+            description = "Also write a calendar: when to cook, thaw, eat and eat up. Replaces an older one.")
     private @Nullable String calendar;
 
     @Option(
@@ -42,19 +43,22 @@ final class ExportOptions {
     private @Nullable String cookAt;
 
     /** What is to be written, by name of the file. */
-    private final Map<String, Function<WholePlan, String>> files = new LinkedHashMap<>();
+    private final Map<String, Kind> kinds = new LinkedHashMap<>();
+
+    /** @param isIn whether a file with this beginning is of this kind */
+    private record Kind(Function<WholePlan, String> of, Predicate<String> isIn) {}
 
     /**
      * Looks at all that can be looked at before there is a plan.
      *
      * @throws Refused when a file cannot be written, or its name does not tell what it shall hold
      */
-    void check(Batchwright program) {
+    void check(FilesBeside files) {
         for (String file : shopping) {
             if (ends(file, ".csv")) {
-                files.put(file, ShoppingCsv::of);
+                kinds.put(file, new Kind(ShoppingCsv::of, ShoppingCsv::isIn));
             } else if (ends(file, ".txt")) {
-                files.put(file, ShoppingNote::of);
+                kinds.put(file, new Kind(ShoppingNote::of, ShoppingNote::isIn));
             } else {
                 throw ending(SHOPPING, file, ".csv or .txt", SHOPPING + " shopping.csv, or shopping.txt");
             }
@@ -67,9 +71,9 @@ final class ExportOptions {
             if (!ends(calendar, ".ics")) {
                 throw ending(CALENDAR, calendar, ".ics", CALENDAR + " plan.ics");
             }
-            files.put(calendar, plan -> PlanCalendar.of(plan, at));
+            kinds.put(calendar, new Kind(plan -> PlanCalendar.of(plan, at), PlanCalendar::isIn));
         }
-        files.keySet().forEach(program::checkWritable);
+        kinds.forEach((file, kind) -> files.add(file, kind.isIn()));
     }
 
     private static boolean ends(String file, String ending) {
@@ -82,10 +86,9 @@ final class ExportOptions {
                 "The ending says what it shall hold: " + example + ".");
     }
 
-    /** A file that is there from before stays, and would be taken for this plan's: so it is said when nothing is written. */
-    void write(Optional<WholePlan> plan, Batchwright program) {
-        files.forEach((file, of) -> plan.ifPresentOrElse(
-                found -> program.write(file, of.apply(found)),
-                () -> program.complain("No plan: " + file + " is not written\n")));
+    /** Without a plan there is nothing to shop for or to remind of. */
+    void write(Optional<WholePlan> plan, FilesBeside files) {
+        kinds.forEach((file, kind) -> plan.ifPresentOrElse(
+                found -> files.write(file, kind.of().apply(found), ""), () -> files.leaveOut(file)));
     }
 }

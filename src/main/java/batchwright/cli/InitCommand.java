@@ -15,7 +15,7 @@ import picocli.CommandLine.ParentCommand;
         name = "init",
         header = "Write the starter files into a folder, to be edited.",
         customSynopsis = "init DIR [OPTIONS]",
-        description = "Never overwrites: when one of the files is there already, nothing is written.",
+        description = "Never overwrites: when one of the files is there already and differs, nothing is written.",
         footer = {
             "  java -jar target/batchwright.jar init my-kitchen",
             "  java -jar target/batchwright.jar init . --json"

@@ -3,7 +3,7 @@ package batchwright.cli;
 import batchwright.app.ModelFile;
 import batchwright.app.Refused;
 import batchwright.plan.PlanRequest;
-import java.util.function.Consumer;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -15,6 +15,9 @@ final class ModelOption {
             description = "Also write the whole plan as a model for other solvers, and FILE.names.csv beside it.")
     private @Nullable String file;
 
+    private Optional<ModelFile> model = Optional.empty();
+    private Optional<PlanRequest> asked = Optional.empty();
+
     /** A model is of one cooking session. */
     void refuseSessions() {
         if (file != null) {
@@ -22,13 +25,20 @@ final class ModelOption {
         }
     }
 
-    /** What to do with a request before it is planned. */
-    Consumer<PlanRequest> writer(Batchwright program) {
-        if (file == null) {
-            return request -> {};
-        }
-        var model = new ModelFile(program.folder(file));
-        model.files().forEach(path -> program.checkWritable(path.toString()));
-        return request -> program.complain(model.write(request));
+    /** @throws Refused when the files cannot be written, or the name does not tell what it shall hold */
+    void check(FilesBeside files) {
+        model = Optional.ofNullable(file).map(ModelFile::new);
+        model.ifPresent(files::add);
+    }
+
+    /** Told what is planned. */
+    void asked(PlanRequest request) {
+        asked = Optional.of(request);
+    }
+
+    /** A model of what was planned is written whatever came of it; where a caution stopped planning there is none. */
+    void write(FilesBeside files) {
+        model.ifPresent(
+                of -> asked.ifPresentOrElse(request -> files.write(of, request), () -> files.leaveOut(of.name())));
     }
 }

@@ -115,24 +115,43 @@ final class NeedsCommand implements Callable<Integer> {
                     "answers are missing: " + missing(answers.missing()), "Give them too, or name a profile.");
         }
         Needs needs = NeedsOfEater.answer(answers);
-        if (save != null) {
-            program.complain("Written: " + answers.save(save, save) + "\n");
-        }
-        return answer(needs);
+        checkSave(answers);
+        int code = answer(needs);
+        return save == null ? code : saved(answers, save).code();
     }
 
     private int asked(ProfileAnswers answers, Input keyboard) {
+        checkSave(answers);
         var dialogue = new ProfileDialogue(keyboard, program::complain, answers);
         try {
             dialogue.run();
             program.complain("\n");
             int code = answer(NeedsOfEater.answer(answers));
-            Optional<String> written = save == null ? dialogue.save() : Optional.of(answers.save(save, save));
-            written.ifPresent(path -> program.complain("Written: " + path + "\n"));
+            if (save != null) {
+                return saved(answers, save).code();
+            }
+            dialogue.save().ifPresent(path -> program.complain("Written: " + path + "\n"));
             return code;
         } catch (ProfileDialogue.Quit quit) {
             program.complain("\nNothing was saved.\n");
             return ExitCode.INTERRUPTED.code();
+        }
+    }
+
+    private void checkSave(ProfileAnswers answers) {
+        if (save != null) {
+            answers.checkCanBeSaved(save, save);
+        }
+    }
+
+    /** After the answer, which is not lost when this fails. */
+    private ExitCode saved(ProfileAnswers answers, String name) {
+        try {
+            program.complain("Written: " + answers.save(name, name) + "\n");
+            return ExitCode.DONE;
+        } catch (Refused notWritten) {
+            notWritten.faults().forEach(fault -> program.complain(fault.text()));
+            return ExitCode.NOT_WRITTEN;
         }
     }
 

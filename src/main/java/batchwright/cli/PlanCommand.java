@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -91,6 +92,12 @@ final class PlanCommand implements Callable<Integer> {
                     "Show every nutrient of an average day beside published amounts; otherwise what is short or above.")
     private boolean nutrients;
 
+    @Option(
+            names = "--force",
+            description =
+                    "Let --report, --shopping, --calendar and --model replace files that this program did not make.")
+    private boolean force;
+
     @Mixin
     private SessionOptions sessions = new SessionOptions();
 
@@ -119,41 +126,50 @@ final class PlanCommand implements Callable<Integer> {
         }
         PlanQuestion question = question();
         ReportStyle style = report.style();
-        report.check(program);
-        export.check(program);
+        FilesBeside files = program.filesBeside(force);
+        report.check(files);
+        export.check(files);
         int width = look.width(program);
         try (var interruption = new Interruption(() -> program.complain("\nStopped at once: no plan is shown.\n"))) {
             Optional<SessionsQuestion> several = sessions.of(question);
             if (several.isPresent()) {
                 model.refuseSessions();
                 insight.refuseSessions();
-                return answer(several.get(), interruption, style, width);
+                return answer(several.get(), interruption, style, width, files);
             }
+            model.check(files);
             PlanAnswer answer = answer(question, interruption);
-            report.file().ifPresent(file -> program.write(file, HtmlReport.of(answer, style)));
-            export.write(WholePlan.of(answer), program);
-            return program.answer(
-                    program.json ? PlanJson.of(answer) : PlanText.of(answer, program.commands(), nutrients, width),
-                    exit(answer.status(), interruption.asked(), insight.isWanted()));
+            ExitCode exit = exit(answer.status(), interruption.asked(), insight.isWanted());
+            program.answer(
+                    program.json ? PlanJson.of(answer) : PlanText.of(answer, program.commands(), nutrients, width));
+            model.write(files);
+            write(() -> HtmlReport.of(answer, style), WholePlan.of(answer), files);
+            return files.exit(exit).code();
         }
     }
 
     private PlanAnswer answer(PlanQuestion question, Interruption interruption) {
         try (var progress = program.progress(interruption)) {
-            return program.plans().answer(program.workspace(), question, progress, model.writer(program));
+            return program.plans().answer(program.workspace(), question, progress, model::asked);
         }
     }
 
-    private int answer(SessionsQuestion question, Interruption interruption, ReportStyle style, int width) {
+    private int answer(
+            SessionsQuestion question, Interruption interruption, ReportStyle style, int width, FilesBeside files) {
         SessionsAnswer answer;
         try (var progress = program.progress(interruption)) {
             answer = program.plans().answer(program.workspace(), question, progress);
         }
-        report.file().ifPresent(file -> program.write(file, HtmlReport.of(answer, style)));
-        export.write(WholePlan.of(answer), program);
-        return program.answer(
-                program.json ? SessionsJson.of(answer) : SessionsText.of(answer, program.commands(), nutrients, width),
-                exit(answer.status(), interruption.asked(), false));
+        ExitCode exit = exit(answer.status(), interruption.asked(), false);
+        program.answer(
+                program.json ? SessionsJson.of(answer) : SessionsText.of(answer, program.commands(), nutrients, width));
+        write(() -> HtmlReport.of(answer, style), WholePlan.of(answer), files);
+        return files.exit(exit).code();
+    }
+
+    private void write(Supplier<String> html, Optional<WholePlan> plan, FilesBeside files) {
+        report.write(html, plan.isPresent(), files);
+        export.write(plan, files);
     }
 
     private PlanQuestion question() {

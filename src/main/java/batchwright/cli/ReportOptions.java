@@ -1,12 +1,13 @@
 package batchwright.cli;
 
 import batchwright.app.Refused;
+import batchwright.report.html.HtmlReport;
 import batchwright.report.html.LabelRounding;
 import batchwright.report.html.LabelSheet;
 import batchwright.report.html.ReportStyle;
 import java.util.Arrays;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -21,7 +22,7 @@ final class ReportOptions {
             names = REPORT,
             paramLabel = "FILE.html",
             description =
-                    "Also write the plan as one HTML file: charts, shopping list, cooking sheet, labels. Replaces the file.")
+                    "Also write the plan as one HTML file: charts, shopping list, cooking sheet, labels. Replaces an older one.")
     private @Nullable String file;
 
     @Option(
@@ -40,25 +41,32 @@ final class ReportOptions {
             description = "Rounding of labels: us (21 CFR 101.9) or eu; default ${DEFAULT-VALUE}.")
     private String rounding = "";
 
-    /** Where to, if a report is wanted. */
-    Optional<String> file() {
-        return Optional.ofNullable(file);
-    }
-
     /**
      * Looks at what can be looked at before there is a plan.
      *
      * @throws Refused when the file cannot be written, or its name does not tell what it shall hold
      */
-    void check(Batchwright program) {
-        file().ifPresent(name -> {
-            program.checkWritable(name);
-            if (!name.toLowerCase(Locale.ROOT).matches(".*\\.html?")) {
-                throw Refused.because(
-                        REPORT + " knows no \"" + name + "\": it does not end in .html",
-                        "The ending says what it shall hold: " + REPORT + " plan.html.");
-            }
-        });
+    void check(FilesBeside files) {
+        if (file == null) {
+            return;
+        }
+        if (!file.toLowerCase(Locale.ROOT).matches(".*\\.html?")) {
+            throw Refused.because(
+                    REPORT + " knows no \"" + file + "\": it does not end in .html",
+                    "The ending says what it shall hold: " + REPORT + " plan.html.");
+        }
+        files.add(file, HtmlReport::isIn);
+    }
+
+    /**
+     * Writes it, if it is wanted; also without a plan, since it tells why there is none.
+     *
+     * @param report makes it
+     */
+    void write(Supplier<String> report, boolean hasPlan, FilesBeside files) {
+        if (file != null) {
+            files.write(file, report.get(), hasPlan ? "" : ": no plan, and why there is none");
+        }
     }
 
     /** @throws Refused when there is no such sheet or rounding */

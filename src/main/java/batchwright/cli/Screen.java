@@ -49,6 +49,12 @@ final class Screen {
         return terminal.matches(COLUMNS) ? OptionalInt.of(Integer.parseInt(terminal)) : OptionalInt.empty();
     }
 
+    /** Whether answers go to another program. */
+    static boolean isPipe() {
+        return passed(shell("test -p /dev/stdout || test -S /dev/stdout").redirectOutput(Redirect.INHERIT))
+                .isPresent();
+    }
+
     private static ProcessBuilder shell(String test) {
         return new ProcessBuilder("sh", "-c", test);
     }

@@ -1,5 +1,7 @@
 package batchwright.cli;
 
+import batchwright.report.Ascii;
+import batchwright.text.Echo;
 import java.io.PrintStream;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -17,19 +19,25 @@ import java.util.function.Supplier;
  * @param asciiOnly whether that terminal can show nothing but ASCII
  */
 record Terminal(
-        PrintStream out,
+        AnswerStream out,
         PrintStream err,
         Optional<Input> input,
         BooleanSupplier somebodyLooks,
         Supplier<OptionalInt> columns,
         boolean asciiOnly) {
+    /** As the terminal can show it, and without anything that it would obey. */
+    String shown(String text, boolean ascii) {
+        String safe = Echo.lines(text);
+        return ascii || asciiOnly ? Ascii.of(safe) : safe;
+    }
+
     /** Nobody looks on: what is written is read later. */
-    Terminal(PrintStream out, PrintStream err, Optional<Input> input) {
+    Terminal(AnswerStream out, PrintStream err, Optional<Input> input) {
         this(out, err, input, () -> false);
     }
 
     /** Nothing is known of the terminal. */
-    Terminal(PrintStream out, PrintStream err, Optional<Input> input, BooleanSupplier somebodyLooks) {
+    Terminal(AnswerStream out, PrintStream err, Optional<Input> input, BooleanSupplier somebodyLooks) {
         this(out, err, input, somebodyLooks, OptionalInt::empty, false);
     }
 }

@@ -10,6 +10,10 @@ public final class InitAnswer {
 
     public static String text(String folder, List<String> written) {
         var page = new Page();
+        if (written.isEmpty()) {
+            page.paragraph("All starter files are in " + folder + " already; nothing was written.");
+            return page.toString();
+        }
         page.paragraph("Wrote " + Show.count(written.size(), "file", "files") + " into " + folder + ":");
         written.forEach(path -> page.line("  " + path));
         page.gap().paragraph("They are plain text: edit profiles/, foods/shop.csv and profiles/pantry.csv first.");

@@ -57,10 +57,7 @@ final class Cli {
     Result run(String... args) {
         var out = new ByteArrayOutputStream();
         var err = new ByteArrayOutputStream();
-        var terminal = new Terminal(
-                new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8),
-                input);
+        var terminal = new Terminal(new AnswerStream(out), new PrintStream(err, true, StandardCharsets.UTF_8), input);
         int code = Main.run(args, terminal, plans, here, NOON);
         return new Result(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }

@@ -26,14 +26,17 @@ class ExportOptionsTest {
 
     @Test
     void files_are_written_beside_the_answer_and_replace_older_ones() throws IOException {
-        Path note = Files.writeString(here.resolve("s.txt"), "older");
+        Path note = Files.writeString(here.resolve("s.txt"), "SHOPPING (made by Batchwright)\nolder");
         Cli.Result with = plan("--shopping", "s.csv", "--shopping", "s.txt", "--calendar", "p.ICS");
 
         assertThat(with.code()).isZero();
         assertThat(with.err()).isEqualTo("Wrote s.csv\nWrote s.txt\nWrote p.ICS\n");
         assertThat(with.out()).isEqualTo(plan().out());
         assertThat(here.resolve("s.csv")).content().startsWith("shop_on,cook_on,shop,");
-        assertThat(note).content().startsWith("SHOPPING\n");
+        assertThat(note)
+                .content()
+                .startsWith("SHOPPING (made by Batchwright)\n2 days")
+                .doesNotContain("older");
         assertThat(here.resolve("p.ICS")).content().startsWith("BEGIN:VCALENDAR\r\n");
     }
 
@@ -82,12 +85,18 @@ class ExportOptionsTest {
     /** Else a list of last week would be taken for this one's. */
     @Test
     void without_a_plan_nothing_is_written_and_that_is_said() throws IOException {
-        Path older = Files.writeString(here.resolve("s.csv"), "older");
-        Cli.Result none = plan("--budget", "1", "--shopping", "s.csv");
+        plan("--shopping", "s.csv");
+        byte[] older = Files.readAllBytes(here.resolve("s.csv"));
+        Cli.Result none = plan("--budget", "1", "--report", "r.html", "--shopping", "s.csv", "--calendar", "p.ics");
 
         assertThat(none.code()).isEqualTo(3);
-        assertThat(none.err()).isEqualTo("No plan: s.csv is not written\n");
-        assertThat(older).content().isEqualTo("older");
+        assertThat(none.err()).isEqualTo("""
+                Wrote r.html: no plan, and why there is none
+                No plan: s.csv is not written; the one that is there is older
+                No plan: p.ics is not written
+                """);
+        assertThat(here.resolve("s.csv")).hasBinaryContent(older);
+        assertThat(here.resolve("p.ics")).doesNotExist();
     }
 
     @Test

@@ -105,7 +105,8 @@ class LookTest {
     void a_terminal_that_shows_only_ascii_gets_it_unasked() {
         var out = new ByteArrayOutputStream();
         var stream = new PrintStream(out, true, StandardCharsets.UTF_8);
-        var terminal = new Terminal(stream, stream, Optional.empty(), () -> true, () -> OptionalInt.of(80), true);
+        var terminal = new Terminal(
+                new AnswerStream(stream), stream, Optional.empty(), () -> true, () -> OptionalInt.of(80), true);
         Main.run(new String[] {"foods", "crème"}, terminal, new MakePlan(), here, Clock.systemUTC());
 
         assertThat(out.toString(StandardCharsets.UTF_8)).contains("creme").matches("(?s)\\p{ASCII}*");

@@ -58,13 +58,13 @@ class ModelWrittenTest {
     }
 
     @Test
-    void a_file_that_is_there_is_never_overwritten() throws IOException {
+    void a_file_of_somebody_else_is_never_overwritten() throws IOException {
         Files.writeString(here.resolve("plan.names.csv"), "mine");
 
         Cli.Result result = plan("--model", "plan.mps");
 
         assertThat(result.code()).isEqualTo(2);
-        assertThat(result.err()).contains("plan.names.csv is there already");
+        assertThat(result.err()).contains("plan.names.csv\" is there already");
         assertThat(here.resolve("plan.mps")).doesNotExist();
         assertThat(here.resolve("plan.names.csv")).hasContent("mine");
     }

@@ -3,7 +3,6 @@ package batchwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,7 +22,8 @@ class ReportOptionsTest {
 
     @Test
     void the_file_is_written_beside_the_answer_and_replaces_an_older_one() throws IOException {
-        Path file = Files.writeString(here.resolve("plan.html"), "older");
+        Path file = here.resolve("plan.html");
+        plan("--report", "plan.html", "--label-rounding", "eu");
         Cli.Result with = plan("--report", "plan.html");
 
         assertThat(with.code()).isZero();

@@ -27,7 +27,7 @@ final class SlowSearch {
 
     /** @param args the kind, then the command line */
     public static void main(String[] args) {
-        var terminal = new Terminal(System.out, System.err, Optional.empty(), () -> true);
+        var terminal = new Terminal(new AnswerStream(System.out), System.err, Optional.empty(), () -> true);
         var command = Arrays.copyOfRange(args, 1, args.length);
         var planner = new Slow(Kind.valueOf(args[0]), System.err);
         System.exit(Main.run(command, terminal, new MakePlan(planner), Path.of(""), Clock.systemUTC()));

@@ -16,6 +16,8 @@ import java.util.UUID;
 final class ICalendar {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuuuMMdd", Locale.ROOT);
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss", Locale.ROOT);
+    /** Calendars that write such a file anew put their own name here. */
+    static final String MAKER = "-//Batchwright//Batchwright plan//EN";
     /** Of the reminder of a whole day. */
     private static final String MORNING = "PT8H";
 
@@ -41,7 +43,7 @@ final class ICalendar {
     private void write(List<CalendarEvent> events) {
         lines.add("BEGIN", "VCALENDAR")
                 .add("VERSION", "2.0")
-                .text("PRODID", "-//Batchwright//Batchwright plan//EN")
+                .text("PRODID", MAKER)
                 .add("CALSCALE", "GREGORIAN");
         events.forEach(this::event);
         lines.add("END", "VCALENDAR");

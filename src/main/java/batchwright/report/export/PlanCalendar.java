@@ -36,6 +36,11 @@ public final class PlanCalendar {
         return ICalendar.of(calendar.name(), plan.firstDay(), calendar.events);
     }
 
+    /** Whether a file with this beginning is such a calendar. */
+    public static boolean isIn(String beginning) {
+        return beginning.lines().anyMatch(("PRODID:" + ICalendar.MAKER)::equals);
+    }
+
     /** Plans for other eaters may stand in the same calendar. */
     private String name() {
         return plan.whole().needs().stream()

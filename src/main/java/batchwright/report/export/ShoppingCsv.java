@@ -8,6 +8,8 @@ import batchwright.report.SessionsAnswer;
 import batchwright.report.Show;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Arrays;
+import java.util.List;
 
 /**
  * The shopping list as a table for spreadsheets and scripts: a row for each food and size of pack of each session, one with 0
@@ -15,8 +17,7 @@ import java.math.RoundingMode;
  */
 public final class ShoppingCsv {
     private static final BigDecimal GRAMS_PER_KG = BigDecimal.valueOf(1000);
-    private final WholePlan plan;
-    private final Csv csv = new Csv(
+    private static final List<String> COLUMNS = List.of(
             "shop_on",
             "cook_on",
             "shop",
@@ -34,6 +35,11 @@ public final class ShoppingCsv {
             "from_pantry_g",
             "used_g",
             "left_g");
+    /** So many of the first columns tell such a table, whatever a spreadsheet or a later version adds behind them. */
+    private static final int TELLING = 8;
+
+    private final WholePlan plan;
+    private final Csv csv = new Csv(COLUMNS.toArray(new String[0]));
 
     private ShoppingCsv(WholePlan plan) {
         this.plan = plan;
@@ -48,6 +54,14 @@ public final class ShoppingCsv {
                                         pack -> shopping.bought(session, line, pack),
                                         () -> shopping.fromPantry(session, line))));
         return shopping.csv.toString();
+    }
+
+    /** Whether a file with this beginning is such a table, also when a spreadsheet saved it with other separators. */
+    public static boolean isIn(String beginning) {
+        String head = beginning.lines().findFirst().orElse("").replaceAll("[\"\uFEFF]", "");
+        return Arrays.asList(head.split("[,;\t]", TELLING + 1))
+                .subList(0, Math.min(TELLING, head.split("[,;\t]", TELLING + 1).length))
+                .equals(COLUMNS.subList(0, TELLING));
     }
 
     private void bought(SessionsAnswer.One session, BuyLine line, Pack pack) {

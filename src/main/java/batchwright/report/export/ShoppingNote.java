@@ -24,6 +24,7 @@ public final class ShoppingNote {
     /** Columns that a phone shows in one line of its usual type: common practice. */
     private static final int PHONE = 36;
 
+    private static final String TITLE = "SHOPPING (made by Batchwright)";
     private static final String BOX = "[ ] ";
     private static final String BELOW_BOX = "    ";
     private final WholePlan plan;
@@ -39,11 +40,16 @@ public final class ShoppingNote {
         return note.page.toString();
     }
 
+    /** Whether a file with this beginning is such a list. */
+    public static boolean isIn(String beginning) {
+        return beginning.replace("\uFEFF", "").stripLeading().startsWith(TITLE);
+    }
+
     private void write() {
         List<List<SessionsAnswer.One>> trips = plan.shopOnce()
                 ? List.of(plan.sessions())
                 : plan.sessions().stream().map(List::of).toList();
-        page.paragraph("SHOPPING");
+        page.paragraph(TITLE);
         page.paragraph(plan.forWhom());
         page.paragraph("Total " + Show.money(plan.cost(), plan.currency()) + againstBudget());
         for (List<SessionsAnswer.One> trip : trips) {

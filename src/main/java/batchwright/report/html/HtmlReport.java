@@ -12,9 +12,15 @@ import java.util.function.Consumer;
 
 /** The report as one HTML file: no script, no font, no picture from elsewhere. The same answer gives the same bytes. */
 public final class HtmlReport {
+    private static final String GENERATOR = "Batchwright";
     private static final String STYLE_SHEET = "report.css";
 
     private HtmlReport() {}
+
+    /** Whether a file with this beginning is such a report. */
+    public static boolean isIn(String beginning) {
+        return beginning.contains("name=\"generator\" content=\"" + GENERATOR + "\"");
+    }
 
     public static String of(PlanAnswer answer, ReportStyle style) {
         return file(
@@ -40,12 +46,16 @@ public final class HtmlReport {
     private static String file(PlanAnswer whole, ReportStyle style, Consumer<Html> body) {
         var html = new Html();
         html.open("html", "lang", "en").open("head").line();
+        String css = styleSheet() + LabelCss.of(style.labels());
         html.empty("meta", "charset", "utf-8").line();
+        html.empty("meta", "http-equiv", "Content-Security-Policy", "content", ContentPolicy.allowingOnly(css))
+                .line();
+        html.empty("meta", "name", "generator", "content", GENERATOR).line();
         html.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
                 .line();
         html.empty("meta", "name", "color-scheme", "content", "light dark").line();
         html.element("title", PlanPage.forWhom(whole) + " – Batchwright").line();
-        html.style(styleSheet()).style(LabelCss.of(style.labels())).close().line();
+        html.style(css).close().line();
         html.open("body").line();
         body.accept(html);
         html.close().close().line();

@@ -7,7 +7,9 @@ import java.util.List;
 
 /** The codes of the MPS text beside their names: a table for people, one line for each column and row. */
 final class NamesTable {
-    private final StringBuilder text = new StringBuilder("code,kind,name,meaning,unit\n");
+    static final String HEAD = "code,kind,name,meaning,unit\n";
+
+    private final StringBuilder text = new StringBuilder(HEAD);
 
     private NamesTable() {}
 

@@ -13,7 +13,9 @@ import java.util.List;
  * optimum is the cost of the cheapest one. The budget is a row of it when one was given.
  */
 public final class WholeModel {
+    private static final String MADE = "Made by Batchwright.";
     private static final List<String> REMARKS = List.of(
+            MADE,
             "The whole plan, each day of each eater on its own. Minimise; COST is in minor units.",
             "The table of names beside this file says what each code stands for.");
 
@@ -47,6 +49,16 @@ public final class WholeModel {
     /** What the codes of {@link #mps()} stand for: CSV with code, kind, name, meaning and unit. */
     public String names() {
         return NamesTable.of(draft);
+    }
+
+    /** Whether a file with this beginning is such a model. */
+    public static boolean isIn(String beginning) {
+        return beginning.startsWith("* " + MADE);
+    }
+
+    /** Whether a file with this beginning is such a table of names. */
+    public static boolean isNamesIn(String beginning) {
+        return beginning.startsWith(NamesTable.HEAD);
     }
 
     WholeDraft draft() {
