@@ -88,7 +88,7 @@ final class FactsReader {
         }
         List<Diary.Entry> entries = new ArrayList<>();
         var once = new Once(problems);
-        for (String part : written.text().split(",")) {
+        for (String part : written.text().split(",", -1)) {
             entry(new Written(part.strip(), written.at()), once).ifPresent(entries::add);
         }
         int minutes = entries.stream().mapToInt(Diary.Entry::minutes).sum();

@@ -4,10 +4,12 @@ import static batchwright.files.Lines.written;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.person.Activity;
+import batchwright.person.ActivityFacts;
 import batchwright.person.CommonMultiplier;
 import batchwright.person.Diary;
 import batchwright.person.FaoLevel;
 import batchwright.person.PalNumber;
+import batchwright.person.UsualDay;
 import batchwright.text.SourceFile;
 import java.util.List;
 import java.util.Optional;
@@ -24,7 +26,9 @@ class ActivityReaderTest {
     private Optional<? extends Activity> read(String lines) {
         Yaml.Group page =
                 YamlPage.read(SourceFile.of("a.yaml", lines + "\n"), problems).orElseThrow();
-        return new ActivityReader(problems).read(Fields.ofPage(page, List.of("activity", "diary"), problems));
+        return new ActivityReader(problems, 30)
+                .read(Fields.ofPage(
+                        page, List.of("activity", "diary", "day", "steps", "walking", "training"), problems));
     }
 
     private Activity right(String lines) {
@@ -51,6 +55,30 @@ class ActivityReaderTest {
         Activity activity = right("activity: " + written);
         assertThat(activity).isEqualTo(new PalNumber(Double.parseDouble(written)));
         assertThat(activity.label()).isEqualTo(label);
+    }
+
+    /** 1.40 + 0.02 x 3 + (3 h x 2.5 + 0.75 h x 6) / 7 / 24 / 0.9 = 1.539. */
+    @Test
+    void facts() {
+        Activity facts = right("activity: facts\nday: sitting\nsteps: 7000\ntraining: 3 h weights, 45 min jogging");
+        assertThat(facts.label()).isEqualTo("facts");
+        assertThat(facts.pal()).isEqualTo(1.54);
+        assertThat(right("activity: facts\nday: sitting\nwalking: 30 min\ntraining: none"))
+                .isEqualTo(new ActivityFacts(UsualDay.SITTING, 7000, List.of(), 30));
+        assertThat(right("activity: facts\nday: heavy").pal()).isEqualTo(1.9);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"no, 0", "1 time a week, 1", "3 times a week, 3", "4 x a week, 4"})
+    void training_with_weights(String written, int times) {
+        assertThat(StrengthTrainingGrammar.read(written(written), problems)).contains(times);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"yes", "3", "15 times a week", "-1 times a week", "2.5 times a week"})
+    void training_with_weights_that_says_nothing(String written) {
+        assertThat(StrengthTrainingGrammar.read(written(written), problems)).isEmpty();
+        assertThat(problems.errors()).isEqualTo(1);
     }
 
     /** (8 x 0.95 + 7.5 x 1.5 + 0.5 x 3.5 + 8 x 1.3) / 24 = 31 / 24 = 1.29. */
