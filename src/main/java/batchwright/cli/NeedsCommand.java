@@ -143,12 +143,14 @@ final class NeedsCommand implements Callable<Integer> {
     }
 
     private int answer(Needs needs) {
+        ExitCode exit = needs.stopsPlanning() ? ExitCode.NO_PLAN : ExitCode.DONE;
         if (weeks == null) {
-            return program.answer(program.json ? NeedsJson.of(needs) : NeedsText.of(needs));
+            return program.answer(program.json ? NeedsJson.of(needs) : NeedsText.of(needs), exit);
         }
         int ahead = new Given("--weeks", weeks).whole(1, MOST_WEEKS, "weeks");
         Optional<Projection> projection = ProjectionOfNeeds.of(needs, ahead);
-        return program.answer(program.json ? NeedsJson.of(needs, projection) : NeedsText.of(needs, projection));
+        return program.answer(
+                program.json ? NeedsJson.of(needs, projection) : NeedsText.of(needs, projection), exit);
     }
 
     private int listActivities() {

@@ -3,6 +3,7 @@ package batchwright.files;
 import batchwright.food.Kitchen;
 import batchwright.person.Activity;
 import batchwright.person.Adjustments;
+import batchwright.person.AskedFact;
 import batchwright.person.Body;
 import batchwright.person.Eater;
 import batchwright.person.Experience;
@@ -42,7 +43,10 @@ public final class EaterReader {
             "always",
             "snacks");
     private static final List<String> HEALTH =
-            Stream.of(HealthQuestion.values()).map(HealthQuestion::key).toList();
+            Stream.concat(
+                    Stream.of(HealthQuestion.values()).map(HealthQuestion::key),
+                    Stream.of(AskedFact.values()).map(AskedFact::key))
+            .toList();
     private static final List<String> TARGET = List.of("energy_band", "protein", "fibre", "fruit_and_vegetables");
     private static final Range BAND =
             Range.of("energy_band", "1", "15", "%", "the part of the aim that a day may miss");
@@ -112,6 +116,9 @@ public final class EaterReader {
         Health health = Health.NOT_SAID;
         for (HealthQuestion question : HealthQuestion.values()) {
             health = health.with(question, answer(fields, question.key()));
+        }
+        for (AskedFact fact : AskedFact.values()) {
+            health = health.with(fact, answer(fields, fact.key()));
         }
         return health;
     }

@@ -15,7 +15,7 @@ final class ActivityJson {
     static void put(ObjectNode root, Needs needs) {
         Activity activity = needs.eater().activity();
         PalEvidence evidence = needs.palEvidence();
-        root.put("pal", Json.hundredth(activity.pal()));
+        root.put("pal", Json.thousandth(activity.pal()));
         ObjectNode node = root.putObject("activity")
                 .put("says", activity.label())
                 .put("pal", Json.thousandth(activity.pal()))

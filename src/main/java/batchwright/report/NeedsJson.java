@@ -55,9 +55,13 @@ public final class NeedsJson {
                 .ifPresentOrElse(target -> root.set("targets", TargetJson.of(target)), () -> root.putNull("targets"));
         lines(root.putArray("target_lines"), needs.lines());
         GuidesJson.put(root, needs);
+        cautions(root, needs);
+        return root;
+    }
+
+    static void cautions(ObjectNode root, Needs needs) {
         ArrayNode cautions = root.putArray("cautions");
         needs.cautions().forEach(caution -> caution(cautions.addObject(), caution));
-        return root;
     }
 
     static void lines(ArrayNode node, List<TargetLine> lines) {
@@ -86,5 +90,7 @@ public final class NeedsJson {
                 .put("text", caution.text())
                 .put("stops_planning", caution.stopsPlanning())
                 .put("source", caution.source().text());
+        ArrayNode asks = node.putArray("asks");
+        caution.asks().forEach(asks::add);
     }
 }

@@ -1,36 +1,32 @@
 package batchwright.needs.projection;
 
 import batchwright.needs.evidence.Words;
+import batchwright.needs.safety.SafeEnd;
 import batchwright.person.Body;
-import batchwright.person.Sex;
 import java.util.Optional;
 
 /**
- * Where a projection ends, because it would show what the model was not made for and what a body suffers from: body fat under 5 %
- * (men) or 12 % (women) of weight, or BMI under 18.5. All three are choices of this program; the last is the lower end of the WHO's
- * normal range. Who starts below one of them may not go further down.
+ * Where a projection ends, because it would show what the model was not made for and what a body suffers from: below the least BMI or
+ * body fat at the end of a loss. Who starts below one of them may not go further down.
  */
 final class SafeLimits {
-    private static final double FAT_PERCENT_MALE = 5;
-    private static final double FAT_PERCENT_FEMALE = 12;
-    private static final double BMI = 18.5;
-
+    private final SafeEnd least;
     private final Body body;
     private final BodyState start;
 
     SafeLimits(Body body, BodyState start) {
+        this.least = SafeEnd.of(body);
         this.body = body;
         this.start = start;
     }
 
     /** What is not kept, in words; empty when all is well. */
     Optional<String> broken(BodyState now) {
-        double fatLeast = body.sex() == Sex.MALE ? FAT_PERCENT_MALE : FAT_PERCENT_FEMALE;
-        if (Words.below(now.fatPercent(), Math.min(fatLeast, start.fatPercent()))) {
-            return Optional.of("body fat would be under " + Words.plain(fatLeast) + " % of weight");
+        if (Words.below(now.fatPercent(), Math.min(least.fatPercent(), start.fatPercent()))) {
+            return Optional.of("body fat would be under " + Words.plain(least.fatPercent()) + " % of weight");
         }
-        if (Words.below(bmi(now), Math.min(BMI, bmi(start)))) {
-            return Optional.of("the BMI would be under " + Words.plain(BMI));
+        if (Words.below(bmi(now), Math.min(least.bmi(), bmi(start)))) {
+            return Optional.of("the BMI would be under " + Words.plain(least.bmi()));
         }
         return Optional.empty();
     }

@@ -8,12 +8,13 @@ import java.util.stream.Collectors;
 
 /** A limit that is one figure, with its source: a row of figures.csv, which says the unit. */
 public enum Figure {
+    LOSS_PERCENT_A_WEEK_SLOW,
     LOSS_PERCENT_A_WEEK,
     LOSS_KG_A_WEEK,
     LOSS_KCAL_A_DAY,
     LOSS_KCAL_A_DAY_FROM_65,
     LOSS_PERCENT_OF_TOTAL,
-    LOSS_PERCENT_OF_TOTAL_FROM_40,
+    GAIN_PERCENT_A_WEEK_SLOW,
     GAIN_PERCENT_A_WEEK,
     GAIN_PERCENT_A_WEEK_USUAL,
     GAIN_PERCENT_OF_TOTAL,
@@ -24,7 +25,14 @@ public enum Figure {
     END_FAT_PERCENT_MALE,
     END_FAT_PERCENT_FEMALE,
     FAT_ERROR_ALLOWED_MALE,
-    FAT_ERROR_ALLOWED_FEMALE;
+    FAT_ERROR_ALLOWED_FEMALE,
+    INTAKE_LEAST,
+    INTAKE_LEAST_LOSS_FEMALE,
+    INTAKE_LEAST_LOSS_MALE,
+    ENERGY_AVAILABILITY_LOW,
+    ENERGY_AVAILABILITY_TOO_LOW,
+    ENERGY_AVAILABILITY_BMI,
+    PREGNANCY_ASKED_TO_AGE;
 
     private static final int VALUE = 1;
     private static final int SOURCE = 3;

@@ -16,22 +16,21 @@ public record SafeChange(double kgAWeek, double kcalADay) {
     private static final double OLDER_YEARS = 65;
     private static final double UNDERWEIGHT_BMI = 18.5;
     private static final double OBESE_BMI = 30;
-    private static final double VERY_OBESE_BMI = 40;
 
     /** @param total energy a day that holds the weight */
     public static SafeChange ofLoss(Body body, Energy total) {
-        double kg = Math.min(Figure.LOSS_KG_A_WEEK.value(), percent(Figure.LOSS_PERCENT_A_WEEK, body));
-        double kcal = Math.min(
-                body.ageYears() < OLDER_YEARS ? Figure.LOSS_KCAL_A_DAY.value() : Figure.LOSS_KCAL_A_DAY_FROM_65.value(),
-                lossPercentOfTotal(body) / PER_CENT * total.kcal());
-        return new SafeChange(kg, kcal);
+        SafeChange most = ofLossAtAnyTotal(body);
+        return new SafeChange(
+                most.kgAWeek, Math.min(most.kcalADay, Figure.LOSS_PERCENT_OF_TOTAL.value() / PER_CENT * total.kcal()));
     }
 
-    /** A larger part of the total for obese people, without a jump: sitting all day, they need little for their weight. */
-    private static double lossPercentOfTotal(Body body) {
-        double usual = Figure.LOSS_PERCENT_OF_TOTAL.value();
-        double up = (body.bmi() - OBESE_BMI) / (VERY_OBESE_BMI - OBESE_BMI);
-        return usual + Math.max(0, Math.min(1, up)) * (Figure.LOSS_PERCENT_OF_TOTAL_FROM_40.value() - usual);
+    /** What may be asked for: the part of the total does not count. */
+    public static SafeChange ofLossAtAnyTotal(Body body) {
+        return new SafeChange(
+                Math.min(Figure.LOSS_KG_A_WEEK.value(), percent(Figure.LOSS_PERCENT_A_WEEK, body)),
+                body.ageYears() < OLDER_YEARS
+                        ? Figure.LOSS_KCAL_A_DAY.value()
+                        : Figure.LOSS_KCAL_A_DAY_FROM_65.value());
     }
 
     /**
