@@ -1,9 +1,9 @@
 package batchwright.app;
 
-import batchwright.person.HealthQuestion;
+
+import batchwright.person.HealthGroup;
 import batchwright.person.Sex;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -118,7 +118,7 @@ public record ProfileQuestion(
                         "experience with weights",
                         "Experience in training with weights: novice, intermediate or advanced?",
                         "novice")));
-        Arrays.stream(HealthQuestion.values()).map(ProfileQuestion::health).forEach(all::add);
+        HealthGroup.all().stream().map(ProfileQuestion::health).forEach(all::add);
         return List.copyOf(all);
     }
 
@@ -130,7 +130,7 @@ public record ProfileQuestion(
         return new ProfileQuestion(key, label, asks, same(example), Pair.NONE, false, ProfileQuestion::always);
     }
 
-    private static ProfileQuestion health(HealthQuestion question) {
+    private static ProfileQuestion health(HealthGroup question) {
         String words = question.words();
         return new ProfileQuestion(
                 "health." + question.key(),

@@ -3,14 +3,11 @@ package batchwright.files;
 import batchwright.food.Kitchen;
 import batchwright.person.Activity;
 import batchwright.person.Adjustments;
-import batchwright.person.AskedFact;
 import batchwright.person.Body;
 import batchwright.person.Eater;
 import batchwright.person.Experience;
 import batchwright.person.Goal;
 import batchwright.person.Health;
-import batchwright.person.Health.Answer;
-import batchwright.person.HealthQuestion;
 import batchwright.person.Wishes;
 import batchwright.text.SourceFile;
 import batchwright.text.Written;
@@ -18,7 +15,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.stream.Stream;
 
 /** profiles/ID.yaml: one eater. */
 public final class EaterReader {
@@ -42,11 +38,6 @@ public final class EaterReader {
             "avoid",
             "always",
             "snacks");
-    private static final List<String> HEALTH =
-            Stream.concat(
-                    Stream.of(HealthQuestion.values()).map(HealthQuestion::key),
-                    Stream.of(AskedFact.values()).map(AskedFact::key))
-            .toList();
     private static final List<String> TARGET = List.of("energy_band", "protein", "fibre", "fruit_and_vegetables");
     private static final Range BAND =
             Range.of("energy_band", "1", "15", "%", "the part of the aim that a day may miss");
@@ -93,7 +84,7 @@ public final class EaterReader {
                 .flatMap(written -> GoalGrammar.read(written, kitchen.map(Kitchen::cookingDay), problems));
         Optional<Experience> experience =
                 fields.text("experience").flatMap(written -> ExperienceGrammar.read(written, problems));
-        Health health = fields.group("health").map(this::health).orElse(Health.NOT_SAID);
+        Health health = fields.group("health").map(new HealthReader(problems)::read).orElse(Health.NOT_SAID);
         Adjustments target = fields.group("target").map(this::target).orElse(Adjustments.NONE);
         Optional<Wishes> wishes = kitchen.map(k -> new WishesReader(k, problems).read(fields));
         if (problems.errors() > 0 || wishes.isEmpty()) {
@@ -109,22 +100,6 @@ public final class EaterReader {
                 target,
                 wishes.get(),
                 experience));
-    }
-
-    private Health health(Yaml.Group group) {
-        var fields = Fields.of(group, HEALTH, problems);
-        Health health = Health.NOT_SAID;
-        for (HealthQuestion question : HealthQuestion.values()) {
-            health = health.with(question, answer(fields, question.key()));
-        }
-        for (AskedFact fact : AskedFact.values()) {
-            health = health.with(fact, answer(fields, fact.key()));
-        }
-        return health;
-    }
-
-    private static Answer answer(Fields fields, String key) {
-        return fields.yesNo(key).map(yes -> yes ? Answer.YES : Answer.NO).orElse(Answer.NOT_SAID);
     }
 
     private Adjustments target(Yaml.Group group) {

@@ -27,26 +27,31 @@ final class Fields {
     }
 
     static Fields ofPage(Yaml.Group page, List<String> keys, Problems problems) {
-        return new Fields(page, Span.whole(page.at().file()), problems).checked(keys);
+        return new Fields(page, Span.whole(page.at().file()), problems).checked(keys, expected(keys));
     }
 
     static Fields of(Yaml.Group group, List<String> keys, Problems problems) {
+        return of(group, keys, expected(keys), problems);
+    }
+
+    /** @param expected what to say of an unknown key, where its keys are too many to be listed */
+    static Fields of(Yaml.Group group, List<String> keys, String expected, Problems problems) {
         Span first = group.entries().isEmpty()
                 ? group.at()
                 : group.entries().get(0).key().at();
-        return new Fields(group, first, problems).checked(keys);
+        return new Fields(group, first, problems).checked(keys, expected);
     }
 
-    private Fields checked(List<String> keys) {
+    private static String expected(List<String> keys) {
+        return "expected one of " + String.join(", ", keys);
+    }
+
+    private Fields checked(List<String> keys, String expected) {
         var once = new Once(problems);
         for (Yaml.Entry entry : group.entries()) {
             Written key = entry.key();
             if (!keys.contains(key.text())) {
-                problems.unknown(
-                        key,
-                        "there is no key called " + key.quoted(),
-                        "expected one of " + String.join(", ", keys),
-                        keys);
+                problems.unknown(key, "there is no key called " + key.quoted(), expected, keys);
                 NearestName.of(key.text(), keys).ifPresent(misspelt::add);
             } else if (once.isNew("the key " + key.text(), key)) {
                 values.put(key.text(), entry.value());

@@ -1,6 +1,7 @@
 package batchwright.needs;
 
 import batchwright.needs.bodyfat.BodyFatFinding;
+import batchwright.needs.caution.AnswerCautions;
 import batchwright.needs.caution.BodyFatCautions;
 import batchwright.needs.caution.CappedCaution;
 import batchwright.needs.caution.Caution;
@@ -48,13 +49,10 @@ public final class NeedsCalculator {
         Targets targets = Targets.of(eater, total, goal.change());
 
         List<Caution> cautions = new ArrayList<>(HealthCautions.of(eater));
+        cautions.addAll(AnswerCautions.of(goal, targets));
         List<Caution> ofGoal = GoalCautions.of(goal, targets);
         if (stops(cautions) || hides(ofGoal)) {
-            ofGoal.stream()
-                    .filter(Caution::hidesFigures)
-                    .filter(caution -> cautions.stream().noneMatch(c -> c.code().equals(caution.code())))
-                    .toList()
-                    .forEach(cautions::add);
+            ofGoal.stream().filter(Caution::hidesFigures).forEach(cautions::add);
         } else {
             CappedCaution.of(capped).ifPresent(cautions::add);
             cautions.addAll(ofGoal);

@@ -115,7 +115,7 @@ class NeedsWeeksTest {
     @ParameterizedTest
     @ValueSource(strings = {"recent_surgery", "pregnant_or_breastfeeding", "kidney_disease", "diabetes_medicine"})
     void where_planning_stops_nothing_is_projected(String health) throws IOException {
-        Folders.replace(here.resolve("profiles/desk-cutting.yaml"), health + ": no", health + ": yes");
+        Folders.replace(here.resolve("profiles/desk-cutting.yaml"), "health:\n", "health:\n  " + health + ": yes\n");
 
         Cli.Result text = needs("desk-cutting", "--weeks", "12");
         assertThat(text.flat()).contains("Where weight goes No projection where planning stops.");

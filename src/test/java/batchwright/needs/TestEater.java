@@ -21,13 +21,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Eaters for tests: healthy adults who hold their weight, until told otherwise. */
 public final class TestEater {
-    public static final Health HEALTHY = new Health(
-            Stream.of(HealthQuestion.values()).collect(Collectors.toMap(question -> question, question -> Answer.NO)));
+    public static final Health HEALTHY = Health.NONE;
 
     private final Body body;
     private final Activity activity;
@@ -81,7 +78,15 @@ public final class TestEater {
     }
 
     public TestEater health(HealthQuestion question, Answer answer) {
-        return new TestEater(body, activity, goal, health.with(question, answer), adjustments);
+        return health(health.with(question, answer));
+    }
+
+    public TestEater health(String question, Answer answer) {
+        return health(HealthQuestion.of(question), answer);
+    }
+
+    public TestEater health(Health other) {
+        return new TestEater(body, activity, goal, other, adjustments);
     }
 
     public TestEater adjusted(double bandPercent, double proteinGPerKg, int fibreG, int fruitVegG) {

@@ -20,6 +20,11 @@ public record Caution(
         this(code, text, stopsPlanning, false, List.of(), source);
     }
 
+    /** One that asks nothing. */
+    public Caution(String code, String text, boolean stopsPlanning, boolean hidesFigures, Citation source) {
+        this(code, text, stopsPlanning, hidesFigures, List.of(), source);
+    }
+
     public static Caution stop(String code, String text, Citation source) {
         return new Caution(code, text, true, source);
     }

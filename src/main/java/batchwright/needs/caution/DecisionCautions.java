@@ -4,7 +4,7 @@ import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.safety.Action;
 import batchwright.needs.safety.Decision;
 import batchwright.needs.safety.Decisions;
-import batchwright.needs.safety.Outcome;
+import batchwright.person.Outcome;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,7 +18,7 @@ final class DecisionCautions {
                 goal.total(),
                 goal.change().kgAWeek(),
                 goal.change().kcalADay());
-        return Decisions.of(goal.eater(), action, goal.change().loses()).stream()
+        return Decisions.of(goal.eater(), action).stream()
                 .map(DecisionCautions::caution)
                 .toList();
     }

@@ -3,10 +3,8 @@ package batchwright.needs.caution;
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Words;
 import batchwright.needs.goal.GoalFinding;
-import batchwright.needs.goal.WeeklyChange;
 import batchwright.needs.target.Targets;
 import batchwright.person.Eater;
-import batchwright.person.HealthQuestion;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,13 +16,11 @@ public final class GoalCautions {
 
     private final Eater eater;
     private final GoalFinding goal;
-    private final WeeklyChange change;
     private final List<Caution> cautions = new ArrayList<>();
 
     private GoalCautions(GoalFinding goal) {
         this.eater = goal.eater();
         this.goal = goal;
-        this.change = goal.change();
     }
 
     public static List<Caution> of(GoalFinding goal, Targets targets) {
@@ -33,7 +29,6 @@ public final class GoalCautions {
         check.tooFast();
         check.cautions.addAll(DecisionCautions.of(goal));
         check.cautions.addAll(ReachCautions.of(goal));
-        check.diabetesMedicine();
         if (check.cautions.stream().noneMatch(Caution::stopsPlanning)) {
             check.cautions.addAll(BandCautions.of(goal));
         }
@@ -55,26 +50,6 @@ public final class GoalCautions {
     private void tooFast() {
         TooFastCautions.of(goal, cautions.stream().anyMatch(Caution::stopsPlanning))
                 .ifPresent(cautions::add);
-    }
-
-    private void diabetesMedicine() {
-        if (!eater.health().isYes(HealthQuestion.DIABETES_MEDICINE)) {
-            return;
-        }
-        String code = HealthQuestion.DIABETES_MEDICINE.key();
-        if (change.loses()) {
-            cautions.add(Caution.stop(
-                    code,
-                    "Eating less while taking medicine for diabetes can bring blood sugar down too far, or make other trouble."
-                            + " Your doctor or diabetes nurse has to set the medicine first; no plan to lose weight is made.",
-                    Citation.designChoice("stop where general clinical guidance asks for a clinician")));
-        } else {
-            cautions.add(Caution.warn(
-                    code,
-                    "Medicine for diabetes is set for what you eat now. Show your doctor or diabetes nurse what changes, carbohydrate"
-                            + " above all, before you follow a plan.",
-                    Citation.designChoice("refer where general clinical guidance asks for a clinician")));
-        }
     }
 
     private void proteinVeryHigh() {

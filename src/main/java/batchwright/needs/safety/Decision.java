@@ -3,6 +3,7 @@ package batchwright.needs.safety;
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Words;
 import batchwright.person.Eater;
+import batchwright.person.Outcome;
 import java.util.List;
 
 /**

@@ -4,24 +4,21 @@ import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Words;
 import batchwright.person.Body;
 import batchwright.person.Eater;
-import batchwright.person.Health.Answer;
-import batchwright.person.HealthQuestion;
+import batchwright.person.Outcome;
 import batchwright.person.Sex;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
- * Who is planned for, warned, asked or refused: the tables decisions.csv (age, BMI, goal) and decisions_by_fat.csv, and what has to be
- * answered before a loss. The strictest counts.
+ * Who is planned for, warned, asked or refused: the tables decisions.csv (age, BMI, goal) and decisions_by_fat.csv. The strictest
+ * counts.
  */
 public final class Decisions {
     private static final int COLUMNS = 7;
     private static final String ANY = "any";
     private static final String NO_REASON = "-";
-    private static final Citation SILENCE = Citation.designChoice("no loss is planned before this is answered");
 
     private static final List<Row> BY_BMI =
             Table.rows("decisions.csv", COLUMNS).stream().map(Row::of).toList();
@@ -82,15 +79,11 @@ public final class Decisions {
      * All that speaks about a goal, with the answers that the eater gives; empty when it is simply planned for.
      *
      * @param wanted empty for a change faster than any that is planned, which other limits refuse
-     * @param loses whether weight shall fall
      */
-    public static List<Decision> of(Eater eater, Optional<Action> wanted, boolean loses) {
+    public static List<Decision> of(Eater eater, Optional<Action> wanted) {
         List<Decision> decisions = new ArrayList<>();
         byBmi(eater.body(), wanted).flatMap(verdict -> verdict.of(eater)).ifPresent(decisions::add);
         byFat(eater.body(), wanted).flatMap(verdict -> verdict.of(eater)).ifPresent(decisions::add);
-        if (loses) {
-            decisions.addAll(notSaid(eater));
-        }
         return List.copyOf(decisions);
     }
 
@@ -118,24 +111,6 @@ public final class Decisions {
         double less = action.gains() ? 0 : SafeEnd.errorNotAllowedFor(body);
         return SafeEnd.isToldOrTaped(body)
                 ? body.bodyFat().map(fat -> Math.max(0, fat.percent() - less))
-                : Optional.empty();
-    }
-
-    private static List<Decision> notSaid(Eater eater) {
-        Body body = eater.body();
-        boolean pregnancy =
-                body.sex() == Sex.FEMALE && body.ageYears() < Figure.PREGNANCY_ASKED_TO_AGE.value();
-        return Stream.concat(
-                        notSaid(eater, HealthQuestion.EATING_DISORDER, "eating_disorder_not_said").stream(),
-                        pregnancy
-                                ? notSaid(eater, HealthQuestion.PREGNANT_OR_BREASTFEEDING, "pregnancy_not_said").stream()
-                                : Stream.empty())
-                .toList();
-    }
-
-    private static Optional<Decision> notSaid(Eater eater, HealthQuestion question, String reason) {
-        return eater.health().answer(question) == Answer.NOT_SAID
-                ? Optional.of(Decision.answered(eater, Outcome.ASK, Reason.of(reason), SILENCE))
                 : Optional.empty();
     }
 }

@@ -31,8 +31,7 @@ public enum Figure {
     INTAKE_LEAST_LOSS_MALE,
     ENERGY_AVAILABILITY_LOW,
     ENERGY_AVAILABILITY_TOO_LOW,
-    ENERGY_AVAILABILITY_BMI,
-    PREGNANCY_ASKED_TO_AGE;
+    ENERGY_AVAILABILITY_BMI;
 
     private static final int VALUE = 1;
     private static final int SOURCE = 3;

@@ -1,10 +1,10 @@
 package batchwright.needs.safety;
 
-import batchwright.person.AskedFact;
 import batchwright.person.BodyFat;
 import batchwright.person.Eater;
 import batchwright.person.FatMethod;
 import batchwright.person.Health.Answer;
+import batchwright.person.HealthEffect;
 import batchwright.person.HealthQuestion;
 import batchwright.person.Sex;
 import java.util.List;
@@ -17,30 +17,27 @@ public enum Question {
     DOCTOR_AGREES(
             "Has a doctor or dietitian agreed to this goal? Add to the profile, under health: doctor_agrees: yes, or no.",
             List.of("health.doctor_agrees"),
-            eater -> ofFact(eater, AskedFact.DOCTOR_AGREES, Answer.YES)),
+            Question::ofDoctor),
     REFEEDING_SIGNS(
-            "Is there any of these: much alcohol; insulin, water tablets, drugs against acid or chemotherapy; low potassium,"
-                    + " phosphate or magnesium; more than 10 % of weight lost in half a year? Add to the profile, under health:"
-                    + " refeeding_signs: yes, or no; and answer hardly_ate, lost_weight_without_trying and eating_disorder.",
+            "Is there anything else that makes it dangerous to eat more at once? Answer in the profile, under health:"
+                    + " eating_disorder, weight_lost, sugar_or_weight_medicine, other_medicine, organs and alcohol.",
             List.of(
-                    "health.refeeding_signs",
-                    "health.hardly_ate",
-                    "health.lost_weight_without_trying",
-                    "health.eating_disorder"),
-            eater -> worst(
-                    ofFact(eater, AskedFact.REFEEDING_SIGNS, Answer.NO),
-                    ofHealth(eater, HealthQuestion.HARDLY_ATE),
-                    ofHealth(eater, HealthQuestion.LOST_WEIGHT_WITHOUT_TRYING),
-                    ofHealth(eater, HealthQuestion.EATING_DISORDER))),
+                    "health.eating_disorder",
+                    "health.weight_lost",
+                    "health.sugar_or_weight_medicine",
+                    "health.other_medicine",
+                    "health.organs",
+                    "health.alcohol"),
+            Question::ofRefeeding),
     UNMEANT_LOSS(
             "Was weight lost without trying? Add to the profile, under health: lost_weight_without_trying: yes, or no.",
             List.of("health.lost_weight_without_trying"),
-            eater -> ofHealth(eater, HealthQuestion.LOST_WEIGHT_WITHOUT_TRYING)),
+            eater -> ofHealth(eater, "lost_weight_without_trying")),
     MEASURED_FAT(
             "How much of the weight is fat? A plan needs 20 % (men) or 30 % (women), measured. Add to the profile body_fat and"
                     + " body_fat_method: dxa, air, callipers, tape or scale; and answer eating_disorder.",
             List.of("body_fat", "body_fat_method", "health.eating_disorder"),
-            eater -> worst(fatIsEnough(eater), ofHealth(eater, HealthQuestion.EATING_DISORDER))),
+            eater -> worst(fatIsEnough(eater), ofHealth(eater, "eating_disorder"))),
     FAT_METHOD(
             "How was body fat measured? Add to the profile body_fat_method: dxa, air, callipers, tape or scale; or lose at most"
                     + " 0.5 % a week.",
@@ -50,15 +47,7 @@ public enum Question {
             "Is the weight muscle, or does a doctor or dietitian agree to this goal? Add to the profile a measured body_fat with"
                     + " its body_fat_method (lean is under 20 % of men, 30 % of women); or, under health: doctor_agrees: yes, or no.",
             List.of("body_fat", "body_fat_method", "health.doctor_agrees"),
-            eater -> isLean(eater) ? Reply.GOOD : ofFact(eater, AskedFact.DOCTOR_AGREES, Answer.YES)),
-    EATING_DISORDER(
-            "Is there one, now or in the past? Add to the profile, under health: eating_disorder: yes, or no.",
-            List.of("health.eating_disorder"),
-            eater -> ofHealth(eater, HealthQuestion.EATING_DISORDER)),
-    PREGNANCY(
-            "Are you pregnant or breastfeeding? Add to the profile, under health: pregnant_or_breastfeeding: yes, or no.",
-            List.of("health.pregnant_or_breastfeeding"),
-            eater -> ofHealth(eater, HealthQuestion.PREGNANT_OR_BREASTFEEDING));
+            eater -> isLean(eater) ? Reply.GOOD : ofDoctor(eater));
 
     /** How a profile answers, from good to worst. */
     public enum Reply {
@@ -94,19 +83,33 @@ public enum Question {
         return reply.apply(eater);
     }
 
-    private static Reply ofFact(Eater eater, AskedFact fact, Answer good) {
-        return reply(eater.health().answer(fact), good);
+    private static Reply ofDoctor(Eater eater) {
+        return switch (eater.health().doctorAgrees()) {
+            case YES, AGREED -> Reply.GOOD;
+            case NO -> Reply.BAD;
+            case NOT_SAID -> Reply.OPEN;
+        };
     }
 
-    private static Reply ofHealth(Eater eater, HealthQuestion question) {
-        return reply(eater.health().answer(question), Answer.NO);
+    private static Reply ofHealth(Eater eater, String question) {
+        return switch (eater.health().answer(HealthQuestion.of(question))) {
+            case NO, AGREED -> Reply.GOOD;
+            case YES -> Reply.BAD;
+            case NOT_SAID -> Reply.OPEN;
+        };
     }
 
-    private static Reply reply(Answer answer, Answer good) {
-        if (answer == Answer.NOT_SAID) {
-            return Reply.OPEN;
-        }
-        return answer == good ? Reply.GOOD : Reply.BAD;
+    /** Two signs together, and days with hardly any food, are refused by the answers themselves. */
+    private static Reply ofRefeeding(Eater eater) {
+        Reply signs = HealthQuestion.all().stream()
+                        .filter(question -> question.has(HealthEffect.REFEEDING_BY_LOSS)
+                                || question.has(HealthEffect.REFEEDING_BY_MEDICINE)
+                                || question.key().equals("hardly_ate"))
+                        .allMatch(question -> eater.health().answer(question) != Answer.NOT_SAID)
+                ? Reply.GOOD
+                : Reply.OPEN;
+        return worst(
+                signs, ofHealth(eater, "lost_weight_without_trying"), ofHealth(eater, "eating_disorder"));
     }
 
     private static Reply worst(Reply... replies) {

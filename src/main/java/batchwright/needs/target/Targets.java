@@ -33,7 +33,7 @@ public record Targets(DayTarget day, List<TargetLine> lines) {
         Adjustments own = eater.adjustments();
         int aim = Math.toIntExact(Math.round(total.kcal() + change.kcalADay()));
         double band = own.energyBandPercent().orElse(BAND_PERCENT);
-        ProteinFloor protein = ProteinFloor.of(eater, change);
+        ProteinFloor protein = HealthFloors.protein(eater, ProteinFloor.of(eater, change));
         DayTarget day = new DayTarget(
                 aim,
                 Words.up(aim * (1 - band / PER_CENT)),
@@ -41,7 +41,7 @@ public record Targets(DayTarget day, List<TargetLine> lines) {
                 Words.up(protein.grams()),
                 Words.up(aim * FAT_LEAST / KCAL_PER_G_FAT),
                 Words.down(aim * FAT_MOST / KCAL_PER_G_FAT),
-                own.fibreG().orElse(Words.up(aim * FIBRE_G_PER_KCAL)),
+                own.fibreG().orElse(HealthFloors.noFibre(eater) ? 0 : Words.up(aim * FIBRE_G_PER_KCAL)),
                 own.fruitVegG().orElse(FRUIT_VEG_G),
                 Words.up(aim * CONTAINER_LEAST),
                 Words.down(aim * CONTAINER_MOST),
@@ -65,11 +65,7 @@ public record Targets(DayTarget day, List<TargetLine> lines) {
                         "fat",
                         day.fatLeastG() + " to " + day.fatMostG() + " g: 20-35 % of energy",
                         new Citation("IOM, Dietary Reference Intakes, 2005, AMDR")),
-                new TargetLine(
-                        "fibre",
-                        "at least " + day.fibreLeastG() + " g"
-                                + (own.fibreG().isPresent() ? "" : ": 14 g per 1000 kcal"),
-                        own.fibreG().isPresent() ? PROFILE : new Citation("IOM, Dietary Reference Intakes, 2005, AI")),
+                fibre(eater, day),
                 new TargetLine(
                         "fruit and vegetables",
                         "at least " + day.fruitVegLeastG() + " g",
@@ -83,5 +79,17 @@ public record Targets(DayTarget day, List<TargetLine> lines) {
                         "at least " + day.containerProteinLeastG() + " g: "
                                 + ProteinFloor.saysPerKg(CONTAINER_PROTEIN_G_PER_KG, eater.body()),
                         new Citation("ISSN position, J Int Soc Sports Nutr 2017;14:20")));
+    }
+
+    private static TargetLine fibre(Eater eater, DayTarget day) {
+        String least = "at least " + day.fibreLeastG() + " g";
+        if (eater.adjustments().fibreG().isPresent()) {
+            return new TargetLine("fibre", least, PROFILE);
+        }
+        return HealthFloors.noFibre(eater)
+                ? new TargetLine(
+                        "fibre", "no rule: your doctor or dietitian says how much is right", HealthFloors.NO_FIBRE)
+                : new TargetLine(
+                        "fibre", least + ": 14 g per 1000 kcal", new Citation("IOM, Dietary Reference Intakes, 2005, AI"));
     }
 }

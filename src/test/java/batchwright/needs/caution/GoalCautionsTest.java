@@ -2,8 +2,6 @@ package batchwright.needs.caution;
 
 import static batchwright.needs.caution.HealthCautionsTest.assertStop;
 import static batchwright.needs.caution.HealthCautionsTest.find;
-import static batchwright.person.Health.Answer.YES;
-import static batchwright.person.HealthQuestion.DIABETES_MEDICINE;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.needs.Needs;
@@ -58,20 +56,6 @@ class GoalCautionsTest {
         assertThat(find(needs, "loss_too_fast").orElseThrow().text())
                 .contains("900 kcal a day less")
                 .contains("is 712 kcal, about 0.64 kg a week");
-    }
-
-    @Test
-    void stops_a_loss_with_medicine_for_diabetes() {
-        assertStop(MAN.percentAWeek(-0.25).health(DIABETES_MEDICINE, YES).needs(), "diabetes_medicine", true);
-        assertStop(MAN.percentAWeek(-0.25).needs(), "diabetes_medicine", false);
-    }
-
-    @Test
-    void warns_of_another_diet_with_medicine_for_diabetes() {
-        Needs needs = MAN.percentAWeek(0.25).health(DIABETES_MEDICINE, YES).needs();
-        assertStop(needs, "diabetes_medicine", false);
-        assertThat(find(needs, "diabetes_medicine")).isPresent();
-        assertThat(find(MAN.needs(), "diabetes_medicine")).isEmpty();
     }
 
     @ParameterizedTest

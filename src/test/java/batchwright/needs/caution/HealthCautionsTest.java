@@ -1,22 +1,15 @@
 package batchwright.needs.caution;
 
-import static batchwright.person.Health.Answer.NO;
-import static batchwright.person.Health.Answer.NOT_SAID;
 import static batchwright.person.Health.Answer.YES;
-import static batchwright.person.HealthQuestion.HARDLY_ATE;
-import static batchwright.person.HealthQuestion.KIDNEY_DISEASE;
-import static batchwright.person.HealthQuestion.PREGNANT_OR_BREASTFEEDING;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.needs.Needs;
 import batchwright.needs.TestEater;
-import batchwright.person.HealthQuestion;
 import batchwright.person.Sex;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
 
 /** Each caution on both sides of its edge. */
 class HealthCautionsTest {
@@ -40,13 +33,6 @@ class HealthCautionsTest {
                 stops);
     }
 
-    /** Days with hardly any food are a criterion of NICE CG32 at any weight (more than 10), and with a BMI under 18.5 (more than 5). */
-    @Test
-    void stops_after_days_with_hardly_any_food() {
-        assertStop(WOMAN.health(HARDLY_ATE, YES).needs(), "refeeding_risk", true);
-        assertStop(WOMAN.needs(), "refeeding_risk", false);
-    }
-
     /** 65 is a choice: PROT-AGE 2013 speaks of adults from 65 years on (from memory). */
     @ParameterizedTest
     @CsvSource({"64.9, false", "65, true"})
@@ -66,58 +52,15 @@ class HealthCautionsTest {
         assertThat(needs.stopsPlanning()).isFalse();
     }
 
-    /** Every yes but that to medicine for diabetes (which depends on the goal) stops planning, under its own code. */
-    @ParameterizedTest
-    @EnumSource(
-            mode = EnumSource.Mode.EXCLUDE,
-            names = {"DIABETES_MEDICINE", "HARDLY_ATE"})
-    void stops_at_a_yes_and_at_nothing_else(HealthQuestion question) {
-        assertStop(WOMAN.health(question, YES).needs(), question.key(), true);
-        assertStop(WOMAN.health(question, NO).needs(), question.key(), false);
-        assertStop(WOMAN.health(question, NOT_SAID).needs(), question.key(), false);
-        assertThat(find(WOMAN.health(question, YES).needs(), question.key())
-                        .orElseThrow()
-                        .text())
-                .containsPattern("doctor|midwife");
-    }
-
-    @ParameterizedTest
-    @EnumSource
-    void asks_for_what_was_not_said(HealthQuestion question) {
-        Needs needs = WOMAN.health(question, NOT_SAID).needs();
-        assertThat(find(needs, "health_not_said").orElseThrow().text()).contains("apply: " + question.words() + ".");
-        assertThat(needs.stopsPlanning()).isFalse();
-        assertThat(find(WOMAN.needs(), "health_not_said")).isEmpty();
-    }
-
-    @Test
-    void does_not_ask_men_about_pregnancy() {
-        Needs needs = TestEater.of(TestEater.body(Sex.MALE, 70, 180, 30))
-                .health(PREGNANT_OR_BREASTFEEDING, NOT_SAID)
-                .needs();
-        assertThat(find(needs, "health_not_said")).isEmpty();
-    }
-
-    /** A yes to kidney disease leaves no figure for protein, whatever the profile asks for. */
-    @Test
-    void names_no_protein_with_kidney_disease() {
-        Needs needs = WOMAN.protein(3.0).health(KIDNEY_DISEASE, YES).needs();
-        assertThat(needs.guides()).isEmpty();
-        assertThat(needs.references()).isEmpty();
-        assertThat(needs.cautions())
-                .allSatisfy(caution ->
-                        assertThat(caution.text()).doesNotContainPattern("\\d.{0,20} protein|protein .{0,20}\\d"));
-    }
-
     @ParameterizedTest
     @CsvSource({
-        "EATING_DISORDER, 30, 65",
-        "HARDLY_ATE, 30, 65",
-        "CANCER, 17, 65",
-        "CANCER, 30, 46",
-        "EATING_DISORDER, 30, 46"
+        "eating_disorder, 30, 65",
+        "hardly_ate, 30, 65",
+        "cancer, 17, 65",
+        "cancer, 30, 46",
+        "eating_disorder, 30, 46"
     })
-    void a_caution_that_hides_figures_stands_without_any(HealthQuestion yes, double years, double kg) {
+    void a_caution_that_hides_figures_stands_without_any(String yes, double years, double kg) {
         Needs needs = TestEater.of(TestEater.body(Sex.FEMALE, kg, 170, years))
                 .percentAWeek(-0.5)
                 .health(yes, YES)
@@ -130,16 +73,6 @@ class HealthCautionsTest {
                 .allMatch(Caution::stopsPlanning)
                 .allSatisfy(caution ->
                         assertThat(caution.text().replace("under 18 years", "")).doesNotContainPattern("\\d"));
-    }
-
-    @ParameterizedTest
-    @EnumSource(
-            mode = EnumSource.Mode.EXCLUDE,
-            names = {"EATING_DISORDER", "HARDLY_ATE"})
-    void other_answers_hide_no_figures(HealthQuestion question) {
-        Needs needs = WOMAN.health(question, YES).needs();
-        assertThat(needs.hidesFigures()).isFalse();
-        assertThat(find(needs, "estimate_only")).isPresent();
     }
 
     @Test

@@ -7,7 +7,6 @@ import batchwright.food.Nutrients;
 import batchwright.needs.TestEater;
 import batchwright.needs.intakes.Intake.Standing;
 import batchwright.person.Health.Answer;
-import batchwright.person.HealthQuestion;
 import batchwright.person.Sex;
 import java.math.BigDecimal;
 import java.util.EnumMap;
@@ -132,7 +131,7 @@ class IntakeTest {
     @Test
     void nothing_is_compared_when_a_caution_stops_planning() {
         var pregnant = TestEater.of(TestEater.body(Sex.FEMALE, 70, 170, 30))
-                .health(HealthQuestion.PREGNANT_OR_BREASTFEEDING, Answer.YES)
+                .health("pregnant_or_breastfeeding", Answer.YES)
                 .needs();
 
         assertThat(pregnant.references()).isEmpty();

@@ -1,0 +1,61 @@
+package batchwright.needs.caution;
+
+import batchwright.food.Allergen;
+import batchwright.needs.evidence.Words;
+import batchwright.needs.goal.GoalFinding;
+import batchwright.needs.target.Guides;
+import batchwright.person.DayTarget;
+import batchwright.person.HealthEffect;
+import batchwright.person.HealthQuestion;
+import java.util.Optional;
+import java.util.Set;
+
+/** Where a yes does not forbid a goal, but how far it may go. */
+final class AnswerLimits {
+    private static final double SLOW_PERCENT_A_WEEK = 0.5;
+    private static final int CARBOHYDRATE_G = 130;
+    private static final Set<Allergen> GLUTEN = Set.of(Allergen.WHEAT, Allergen.GLUTEN);
+
+    private final GoalFinding goal;
+    private final DayTarget day;
+
+    AnswerLimits(GoalFinding goal, DayTarget day) {
+        this.goal = goal;
+        this.day = day;
+    }
+
+    /** What is said where the goal or target goes too far for a yes to this question. */
+    Optional<String> refusal(HealthQuestion question) {
+        if (question.has(HealthEffect.SLOW_LOSS)) {
+            return fastLoss();
+        }
+        if (question.has(HealthEffect.CARBOHYDRATE_130_G)) {
+            return littleCarbohydrate();
+        }
+        return question.has(HealthEffect.NO_GLUTEN) ? gluten() : Optional.empty();
+    }
+
+    private Optional<String> fastLoss() {
+        double percent = -goal.change().percentAWeek();
+        return Words.above(percent, SLOW_PERCENT_A_WEEK)
+                ? Optional.of("This goal loses " + Words.twoDecimals(percent)
+                        + " % of weight a week; here more than 0.5 % is not planned. Choose a slower goal, and ask your doctor.")
+                : Optional.empty();
+    }
+
+    private Optional<String> littleCarbohydrate() {
+        int least =
+                Guides.of(goal.eater(), day, goal.change().kcalADay()).carbohydrateLeastG();
+        return least < CARBOHYDRATE_G
+                ? Optional.of("This target can leave as little as " + least
+                        + " g of carbohydrate a day; here less than 130 g is not planned. Ask your doctor.")
+                : Optional.empty();
+    }
+
+    private Optional<String> gluten() {
+        return goal.eater().wishes().avoidAllergens().containsAll(GLUTEN)
+                ? Optional.empty()
+                : Optional.of("The profile does not avoid it, so no plan is made: add wheat and gluten to avoid. Your doctor"
+                        + " or dietitian knows what else.");
+    }
+}
