@@ -2,23 +2,21 @@ package batchwright.needs.caution;
 
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Words;
-import batchwright.needs.goal.EnergyPerKg;
 import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.goal.WeeklyChange;
 import batchwright.needs.target.Targets;
 import batchwright.person.Body;
 import batchwright.person.Eater;
+import batchwright.person.Goal;
 import batchwright.person.HealthQuestion;
-import batchwright.quantity.Energy;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.DoubleStream;
 
 /** Cautions that follow from the goal and from the target it leads to. */
 public final class GoalCautions {
-    private static final double LOSS_MOST_PERCENT_A_WEEK = 1.0;
-    private static final double DEFICIT_MOST_KCAL = 1000;
-    private static final double DEFICIT_MOST_OF_TOTAL = 0.25;
+    /** How far two solved intakes may differ that mean the same. */
+    private static final double SOLVED_KCAL = 0.01;
+
     static final double LEAST_BMI = 18.5;
     private static final double WEEKS_AHEAD = 12;
     private static final double PROTEIN_MOST_G_PER_KG = 3.5;
@@ -26,7 +24,6 @@ public final class GoalCautions {
 
     private final Eater eater;
     private final Body body;
-    private final Energy total;
     private final GoalFinding goal;
     private final WeeklyChange change;
     private final List<Caution> cautions = new ArrayList<>();
@@ -34,7 +31,6 @@ public final class GoalCautions {
     private GoalCautions(GoalFinding goal) {
         this.eater = goal.eater();
         this.body = eater.body();
-        this.total = goal.total();
         this.goal = goal;
         this.change = goal.change();
     }
@@ -74,21 +70,18 @@ public final class GoalCautions {
     }
 
     private void lossTooFast() {
-        double byRate = WeeklyChange.kcalADayOf(
-                LOSS_MOST_PERCENT_A_WEEK / PER_CENT * body.weight().kg(), EnergyPerKg.RULE_KCAL);
-        double most = DoubleStream.of(byRate, DEFICIT_MOST_KCAL, DEFICIT_MOST_OF_TOTAL * total.kcal())
-                .min()
-                .getAsDouble();
-        double kgAWeek = WeeklyChange.kgAWeekOf(most);
-        if (Words.above(-change.kcalADay(), most)) {
+        double most = goal.lossLimit().mostDeficitKcal(goal.model().start());
+        if (change.kcalADay() < -most - SOLVED_KCAL) {
+            double kgAWeek = -WeeklyChange.of(new Goal.EnergyADay(-most), goal.model())
+                    .kgAWeek();
             cautions.add(Caution.stop(
                     "loss_too_fast",
                     "This goal eats " + Words.whole(-change.kcalADay())
                             + " kcal a day less than the total. The most planned here"
                             + " is " + Words.down(most) + " kcal, about "
                             + Words.twoDecimals(Words.down(kgAWeek * PER_CENT) / PER_CENT)
-                            + " kg a week: 1 % of body weight a week, 1000 kcal a day or 25 % of the total, whichever is least."
-                            + saysWhenAtMost(kgAWeek)
+                            + " kg a week at first: 1 % of body weight a week, 1000 kcal a day or 25 % of the total, whichever is"
+                            + " least." + saysEarliest()
                             + " Slower keeps more muscle; faster belongs in the hands of a clinician.",
                     Citation.designChoice(
                             "set by Helms et al. 2014 (0.5-1 % a week) and NHLBI (500-1000 kcal a day)")));
@@ -96,11 +89,11 @@ public final class GoalCautions {
     }
 
     /** The first day that a weight could be reached on; nothing where that weight is refused. */
-    private String saysWhenAtMost(double kgAWeek) {
+    private String saysEarliest() {
         boolean refused = cautions.stream().anyMatch(Caution::stopsPlanning);
-        return goal.reach()
-                .filter(reach -> !refused)
-                .map(reach -> " So " + ReachCautions.saysWhen(reach, body, kgAWeek) + " at the earliest.")
+        return goal.earliest()
+                .filter(earliest -> !refused)
+                .map(earliest -> " " + earliest.says())
                 .orElse("");
     }
 

@@ -2,7 +2,9 @@ package batchwright.needs.caution;
 
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Words;
+import batchwright.needs.goal.EarliestDay;
 import batchwright.needs.goal.GoalFinding;
+import batchwright.needs.goal.LossLimit;
 import batchwright.needs.target.EnergyAvailability;
 import batchwright.person.Body;
 import batchwright.person.BodyFat;
@@ -14,8 +16,6 @@ import java.util.List;
 /** Cautions that follow from how little the target holds. */
 final class IntakeCautions {
     private static final double VERY_LOW_KCAL = 800;
-    private static final double FLOOR_KCAL_FEMALE = 1200;
-    private static final double FLOOR_KCAL_MALE = 1500;
     /** Up to here vitamins and minerals are hard to get. */
     private static final double LOW_KCAL_FEMALE = 1500;
 
@@ -54,13 +54,14 @@ final class IntakeCautions {
 
     private void floor() {
         boolean male = body.sex() == Sex.MALE;
-        double floor = male ? FLOOR_KCAL_MALE : FLOOR_KCAL_FEMALE;
+        double floor = LossLimit.floorKcal(body.sex());
         if (aimKcal < floor) {
             cautions.add(Caution.stop(
                     "intake_below_floor",
                     "This comes to " + aimKcal + " kcal a day. Under " + Words.whole(floor)
-                            + " kcal it is hard to get all vitamins and minerals from food, so no plan is made. Choose a slower goal, or"
-                            + " ask a doctor or dietitian.",
+                            + " kcal it is hard to get all vitamins and minerals from food, so no plan is made. "
+                            + goal.earliest().map(EarliestDay::says).orElse("Choose a slower goal.")
+                            + " Or ask a doctor or dietitian.",
                     Citation.commonPractice("at least 1200 kcal a day for women and 1500 for men")));
         } else if (aimKcal <= (male ? LOW_KCAL_MALE : LOW_KCAL_FEMALE)) {
             cautions.add(Caution.warn(
