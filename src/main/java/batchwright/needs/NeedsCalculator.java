@@ -54,7 +54,7 @@ public final class NeedsCalculator {
         if (stops(cautions) || hides(ofGoal)) {
             ofGoal.stream().filter(Caution::hidesFigures).forEach(cautions::add);
         } else {
-            CappedCaution.of(capped).ifPresent(cautions::add);
+            CappedCaution.of(capped, goal.change()).ifPresent(cautions::add);
             cautions.addAll(ofGoal);
         }
         if (hides(cautions)) {

@@ -10,11 +10,12 @@ import java.util.Optional;
 public final class CappedCaution {
     private CappedCaution() {}
 
-    public static Optional<Caution> of(CappedGoal goal) {
+    /** @param planned what the goal that is planned means */
+    public static Optional<Caution> of(CappedGoal goal, WeeklyChange planned) {
         return goal.asked()
                 .map(asked -> Caution.warn(
                         "loss_slowed",
-                        says(asked, WeeklyChange.of(goal.eater().goal(), goal.eater().body())),
+                        says(asked, planned),
                         Figure.LOSS_PERCENT_OF_TOTAL.source()));
     }
 

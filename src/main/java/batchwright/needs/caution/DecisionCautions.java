@@ -6,14 +6,13 @@ import batchwright.needs.safety.Decision;
 import batchwright.needs.safety.Decisions;
 import batchwright.person.Outcome;
 import java.util.List;
-import java.util.Optional;
 
 /** Cautions that follow from the tables of decisions: age, BMI, body fat, the goal, and what has to be answered first. */
 final class DecisionCautions {
     private DecisionCautions() {}
 
     static List<Caution> of(GoalFinding goal) {
-        Optional<Action> action = Action.of(
+        Action action = Action.of(
                 goal.eater().body(),
                 goal.total(),
                 goal.change().kgAWeek(),

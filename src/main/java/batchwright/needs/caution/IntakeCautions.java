@@ -2,6 +2,7 @@ package batchwright.needs.caution;
 
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Words;
+import batchwright.needs.goal.EarliestDay;
 import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.safety.Figure;
 import batchwright.needs.target.EnergyAvailability;
@@ -59,7 +60,11 @@ final class IntakeCautions {
                     "This comes to " + aimKcal + " kcal a day. Under " + Words.whole(floor.value())
                             + " kcal it is hard to get all vitamins and minerals from food"
                             + (loses
-                                    ? ", so no plan is made. Choose a slower goal, or ask a doctor or dietitian."
+                                    ? ", so no plan is made. "
+                                            + goal.earliest()
+                                                    .map(EarliestDay::says)
+                                                    .orElse("Choose a slower goal.")
+                                            + " Or ask a doctor or dietitian."
                                     : ": look at what the plan says of them, and ask a doctor or dietitian."),
                     loses,
                     floor.source()));

@@ -2,7 +2,6 @@ package batchwright.needs.caution;
 
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Words;
-import batchwright.needs.goal.EnergyPerKg;
 import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.goal.WeeklyChange;
 import batchwright.needs.safety.SafeChange;
@@ -15,6 +14,9 @@ import java.util.Optional;
 final class TooFastCautions {
     private static final double PER_CENT = 100;
     private static final double DAYS_A_WEEK = 7;
+    /** How far two solved intakes may differ that mean the same. */
+    private static final double SOLVED_KCAL = 0.01;
+
     private static final Citation LOSS =
             Citation.designChoice("set by Helms et al. 2014 (0.5-1 % a week), NICE (0.5-1 kg a week), NHLBI (500-1000 kcal a"
                     + " day) and, for older adults, ESPEN (about 500 kcal a day)");
@@ -24,50 +26,60 @@ final class TooFastCautions {
 
     private TooFastCautions() {}
 
-    /** @param says when a weight by a date could be reached; not asked for where that weight is refused */
+    /** @param weightIsRefused then no day is named for it */
     static Optional<Caution> of(GoalFinding goal, boolean weightIsRefused) {
-        Body body = goal.eater().body();
-        WeeklyChange change = goal.change();
-        SafeChange most =
-                change.loses() ? SafeChange.ofLoss(body, goal.total()) : SafeChange.ofGain(body, goal.total());
-        if (!most.isExceededBy(change.kgAWeek(), change.kcalADay())) {
-            return Optional.empty();
+        if (goal.change().loses()) {
+            double most = goal.lossLimit().mostDeficitKcal(goal.model().start());
+            return -goal.change().kcalADay() > most + SOLVED_KCAL
+                    ? Optional.of(loss(goal, most, weightIsRefused ? "" : saysEarliest(goal)))
+                    : Optional.empty();
         }
-        double kcal = Math.min(most.kcalADay(), WeeklyChange.kcalADayOf(most.kgAWeek(), EnergyPerKg.RULE_KCAL));
-        double kgAWeek = WeeklyChange.kgAWeekOf(kcal);
-        String says = "The most planned here is " + Words.down(kcal) + " kcal, about "
-                + Words.twoDecimals(Words.down(kgAWeek * PER_CENT) / PER_CENT) + " kg a week: ";
-        String when = goal.reach()
-                .filter(reach -> !weightIsRefused)
-                .map(reach -> " So " + saysWhen(reach, body, kgAWeek) + " at the earliest.")
-                .orElse("");
-        return Optional.of(change.loses() ? loss(change, says, when) : gain(change, says, when));
+        SafeChange most = SafeChange.ofGain(goal.eater().body(), goal.total());
+        return goal.change().gains()
+                        && most.isExceededBy(
+                                goal.change().kgAWeek(), goal.change().kcalADay())
+                ? Optional.of(gain(goal, most))
+                : Optional.empty();
     }
 
-    private static Caution loss(WeeklyChange change, String most, String when) {
+    private static Caution loss(GoalFinding goal, double most, String when) {
+        double kgAWeek =
+                -WeeklyChange.of(new Goal.EnergyADay(-most), goal.model()).kgAWeek();
         return Caution.stop(
                 "loss_too_fast",
-                "This goal eats " + Words.whole(-change.kcalADay()) + " kcal a day less than the total. " + most
-                        + "1 % of body weight or 1 kg a week, 1000 kcal a day (500 from 65 years on) or 25 % of the total,"
-                        + " whichever is least." + when
+                "This goal eats " + Words.whole(-goal.change().kcalADay())
+                        + " kcal a day less than the total. The most planned here is " + Words.down(most)
+                        + " kcal, about " + Words.twoDecimals(Words.down(kgAWeek * PER_CENT) / PER_CENT)
+                        + " kg a week at first: 1 % of body weight or 1 kg a week, 1000 kcal a day (500 from 65 years on) or 25 %"
+                        + " of the total, whichever is least." + when
                         + " Slower keeps more muscle; faster belongs in the hands of a clinician.",
                 LOSS);
     }
 
-    private static Caution gain(WeeklyChange change, String most, String when) {
+    private static String saysEarliest(GoalFinding goal) {
+        return goal.earliest().map(earliest -> " " + earliest.says()).orElse("");
+    }
+
+    private static Caution gain(GoalFinding goal, SafeChange most) {
+        String kcal = Double.isInfinite(most.kcalADay()) ? "" : " and " + Words.down(most.kcalADay()) + " kcal a day";
         return Caution.stop(
                 "gain_too_fast",
-                "This goal gains " + Words.oneDecimal(change.percentAWeek()) + " % of body weight a week ("
-                        + Words.signed(change.kcalADay()) + " kcal a day), nearly all of it fat. " + most
-                        + "1 % of body weight a week; under a BMI of 18.5, where eating much more at once can be dangerous, also"
-                        + " 500 kcal a day, and from 30 on 20 % of the total too, whichever is least." + when,
+                "This goal gains " + Words.oneDecimal(goal.change().percentAWeek()) + " % of body weight a week ("
+                        + Words.signed(goal.change().kcalADay()) + " kcal a day), nearly all of it fat. The most planned here is "
+                        + Words.twoDecimals(most.kgAWeek()) + " kg a week" + kcal
+                        + ": 1 % of body weight; under a BMI of 18.5, where eating much more at once can be dangerous, at most"
+                        + " 500 kcal a day, and from 30 on also 20 % of the total." + goal.reach().map(reach -> saysWhen(goal, reach, most)).orElse(""),
                 GAIN);
     }
 
-    /** When the weight would be reached at another rate. */
-    private static String saysWhen(Goal.ReachWeight reach, Body body, double kgAWeek) {
-        double weeks = Math.abs(reach.weight().kg() - body.weight().kg()) / kgAWeek;
+    /** When the weight would be reached at the most advised. */
+    private static String saysWhen(GoalFinding goal, Goal.ReachWeight reach, SafeChange most) {
+        Body body = goal.eater().body();
+        double kgAWeek = goal.band()
+                .map(band -> band.mostPercent() / PER_CENT * body.weight().kg())
+                .orElse(most.kgAWeek());
+        double weeks = (reach.weight().kg() - body.weight().kg()) / kgAWeek;
         LocalDate day = reach.from().plusDays((long) Math.ceil(weeks * DAYS_A_WEEK));
-        return Words.plain(reach.weight().kg()) + " kg would be reached on " + day;
+        return " At the most that is advised " + Words.plain(reach.weight().kg()) + " kg would be reached on " + day + ".";
     }
 }

@@ -1,5 +1,6 @@
 package batchwright.needs.goal;
 
+import batchwright.needs.dynamics.BodyModel;
 import batchwright.needs.evidence.Words;
 import batchwright.needs.safety.SafeChange;
 import batchwright.person.Body;
@@ -19,7 +20,8 @@ public record CappedGoal(Eater eater, Optional<WeeklyChange> asked) {
     /** @param total energy a day that holds the weight */
     public static CappedGoal of(Eater eater, Energy total) {
         Body body = eater.body();
-        WeeklyChange change = WeeklyChange.of(eater.goal(), body);
+        BodyModel model = BodyModel.of(body, total, eater.activity().pal());
+        WeeklyChange change = WeeklyChange.of(eater.goal(), model);
         SafeChange most = SafeChange.ofLoss(body, total);
         boolean capped = !(eater.goal() instanceof Goal.ReachWeight)
                 && change.loses()

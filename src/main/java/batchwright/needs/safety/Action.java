@@ -4,7 +4,6 @@ import batchwright.needs.evidence.Words;
 import batchwright.person.Body;
 import batchwright.quantity.Energy;
 import java.util.Locale;
-import java.util.Optional;
 
 /** What the weight shall do, as the tables of decisions have it. */
 public enum Action {
@@ -18,22 +17,18 @@ public enum Action {
     private static final double PER_CENT = 100;
 
     /**
-     * Empty for a change that is faster than any that is planned.
+     * What is faster than any that is planned counts as the fastest.
      *
      * @param total energy a day that holds the weight
      * @param kgAWeek change of weight; gain is positive
      * @param kcalADay surplus (positive) or deficit
      */
-    public static Optional<Action> of(Body body, Energy total, double kgAWeek, double kcalADay) {
-        if (kgAWeek == 0) {
-            return Optional.of(HOLD);
-        }
+    public static Action of(Body body, Energy total, double kgAWeek, double kcalADay) {
         double percent = Math.abs(kgAWeek) / body.weight().kg() * PER_CENT;
-        SafeChange most = kgAWeek < 0 ? SafeChange.ofLoss(body, total) : SafeChange.ofGain(body, total);
-        if (most.isExceededBy(kgAWeek, kcalADay)) {
-            return Optional.empty();
+        if (kgAWeek == 0) {
+            return HOLD;
         }
-        return Optional.of(kgAWeek < 0 ? loss(percent) : gain(body, total, percent, kgAWeek, kcalADay));
+        return kgAWeek < 0 ? loss(percent) : gain(body, total, percent, kgAWeek, kcalADay);
     }
 
     private static Action loss(double percent) {

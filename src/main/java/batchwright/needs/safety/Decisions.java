@@ -38,9 +38,8 @@ public final class Decisions {
                     new Citation(cells.get(3)));
         }
 
-        boolean isOf(Optional<Action> wanted) {
-            return action.equals(ANY)
-                    || wanted.filter(a -> a.key().equals(action)).isPresent();
+        boolean isOf(Action wanted) {
+            return action.equals(ANY) || action.equals(wanted.key());
         }
 
         Optional<Decision> of(Eater eater) {
@@ -75,19 +74,15 @@ public final class Decisions {
         }
     }
 
-    /**
-     * All that speaks about a goal, with the answers that the eater gives; empty when it is simply planned for.
-     *
-     * @param wanted empty for a change faster than any that is planned, which other limits refuse
-     */
-    public static List<Decision> of(Eater eater, Optional<Action> wanted) {
+    /** All that speaks about a goal, with the answers that the eater gives; empty when it is simply planned for. */
+    public static List<Decision> of(Eater eater, Action wanted) {
         List<Decision> decisions = new ArrayList<>();
         byBmi(eater.body(), wanted).flatMap(verdict -> verdict.of(eater)).ifPresent(decisions::add);
         byFat(eater.body(), wanted).flatMap(verdict -> verdict.of(eater)).ifPresent(decisions::add);
         return List.copyOf(decisions);
     }
 
-    private static Optional<Verdict> byBmi(Body body, Optional<Action> wanted) {
+    private static Optional<Verdict> byBmi(Body body, Action wanted) {
         double years = BY_BMI.stream()
                 .mapToDouble(Row::fromYears)
                 .filter(from -> from <= body.ageYears())
@@ -99,11 +94,11 @@ public final class Decisions {
                 .findFirst();
     }
 
-    private static Optional<Verdict> byFat(Body body, Optional<Action> wanted) {
-        return wanted.flatMap(action -> fatPercent(body, action).flatMap(fat -> BY_FAT.stream()
+    private static Optional<Verdict> byFat(Body body, Action wanted) {
+        return fatPercent(body, wanted).flatMap(fat -> BY_FAT.stream()
                 .filter(row -> row.verdict().isOf(wanted) && !Words.below(fat, row.from(body.sex())))
                 .map(FatRow::verdict)
-                .reduce((lower, higher) -> higher)));
+                .reduce((lower, higher) -> higher));
     }
 
     /** What counts of the figure; less of a method that errs much, unless weight is to be gained. */
