@@ -82,6 +82,14 @@ public final class Decisions {
         return List.copyOf(decisions);
     }
 
+    /** What the tables say before any answer. */
+    static Outcome listed(Body body, Action wanted) {
+        return byBmi(body, wanted)
+                .map(Verdict::outcome)
+                .orElse(Outcome.PLAN)
+                .strictest(byFat(body, wanted).map(Verdict::outcome).orElse(Outcome.PLAN));
+    }
+
     private static Optional<Verdict> byBmi(Body body, Action wanted) {
         double years = BY_BMI.stream()
                 .mapToDouble(Row::fromYears)
