@@ -31,7 +31,7 @@ class DecisionGridTest {
     private record Cell(String age, String bmi, String action, String fat, Outcome proposed) {
         /** A man by DXA, whose error counts for nothing. */
         Body body() {
-            double low = bmi.startsWith("<") ? 14 : Double.parseDouble(bmi.replaceAll("[^0-9.].*$|^>=", ""));
+            double low = bmi.startsWith("<") ? 14 : Double.parseDouble(bmi.replace(">=", "").replaceAll("-.*$", ""));
             var body = new Body(
                     Sex.MALE, YEARS.getOrDefault(age, 0.0), new Mass((low + 0.1) * 4), new Length(200), Optional.empty());
             return Optional.ofNullable(FAT.get(fat))

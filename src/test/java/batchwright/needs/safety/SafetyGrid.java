@@ -12,11 +12,13 @@ import batchwright.quantity.Length;
 import batchwright.quantity.Mass;
 import batchwright.quantity.Share;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What becomes of many bodies and goals, by the whole of needs: 180 cm men and 165 cm women with PAL 1.76 (active), who are healthy, have
@@ -71,7 +73,11 @@ final class SafetyGrid {
         }
     }
 
+    /** @param codes of all cautions */
+    private record Found(Outcome outcome, Set<String> codes) {}
+
     private final Map<Cell, Outcome> outcomes = new LinkedHashMap<>();
+    private final Map<Cell, Set<String>> codes = new HashMap<>();
 
     SafetyGrid() {
         for (Sex sex : Sex.values()) {
@@ -92,12 +98,13 @@ final class SafetyGrid {
                 }
             }
         }
-        List<Outcome> found = List.copyOf(outcomes.keySet()).parallelStream()
-                .map(cell -> outcomeOf(cell.eater().needs()))
+        List<Found> found = List.copyOf(outcomes.keySet()).parallelStream()
+                .map(cell -> found(cell.eater().needs()))
                 .toList();
         int place = 0;
         for (Map.Entry<Cell, Outcome> entry : outcomes.entrySet()) {
-            entry.setValue(found.get(place++));
+            codes.put(entry.getKey(), found.get(place).codes());
+            entry.setValue(found.get(place++).outcome());
         }
     }
 
@@ -114,11 +121,16 @@ final class SafetyGrid {
         return Optional.ofNullable(outcomes.get(cell));
     }
 
-    static Outcome outcomeOf(Needs needs) {
-        return needs.cautions().stream()
+    boolean says(Cell cell, String code) {
+        return codes.getOrDefault(cell, Set.of()).contains(code);
+    }
+
+    private static Found found(Needs needs) {
+        Outcome outcome = needs.cautions().stream()
                 .map(SafetyGrid::outcome)
                 .max(Comparator.naturalOrder())
                 .orElse(Outcome.PLAN);
+        return new Found(outcome, needs.cautions().stream().map(Caution::code).collect(Collectors.toSet()));
     }
 
     private static Outcome outcome(Caution caution) {
