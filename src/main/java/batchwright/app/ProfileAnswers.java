@@ -4,6 +4,8 @@ import batchwright.files.FolderFiles;
 import batchwright.files.ProfilePage;
 import batchwright.food.Kitchen;
 import batchwright.person.Eater;
+import batchwright.person.HealthGroup;
+import batchwright.person.Sex;
 import batchwright.text.Problem;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -12,19 +14,26 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** An eater in the making: answers to the questions of a profile, from options or from a dialogue. */
 public final class ProfileAnswers {
     private static final String NOBODY = "answers";
     private static final String NOBODY_NAME = "You";
+    private static final String NOT_SAID = "not said";
 
     private final Workspace workspace;
     private final Kitchen kitchen;
     private final Map<String, String> byKey = new LinkedHashMap<>();
+    private final Set<String> leftOpen = new LinkedHashSet<>();
 
     /** @throws Refused when a file about foods has an error */
     public ProfileAnswers(Workspace workspace) {
@@ -33,11 +42,28 @@ public final class ProfileAnswers {
     }
 
     public void put(String key, String answer) {
+        leftOpen.remove(key);
         byKey.put(key, answer.strip());
+    }
+
+    /** The user was asked and does not say. */
+    public void leaveOpen(String key) {
+        leftOpen.add(key);
+    }
+
+    /** Asks again for what is needed and was left open. */
+    public void reopenNeeded() {
+        missing().forEach(question -> leftOpen.remove(question.key()));
+    }
+
+    /** What was asked and not said. */
+    Set<String> leftOpen() {
+        return Collections.unmodifiableSet(leftOpen);
     }
 
     /** Also those that are only asked because of this one. */
     public void remove(String key) {
+        leftOpen.remove(key);
         byKey.keySet().removeIf(other -> other.equals(key) || other.startsWith(key + "."));
         List<String> asked = questions().stream().map(ProfileQuestion::key).toList();
         ProfileQuestion.list().stream()
@@ -49,6 +75,29 @@ public final class ProfileAnswers {
     /** Whether a question, or one of its group, is answered. */
     public boolean has(String key) {
         return byKey.keySet().stream().anyMatch(other -> other.equals(key) || other.startsWith(key + "."));
+    }
+
+    /** Whether there is nothing more to ask about it. */
+    private boolean isSettled(ProfileQuestion question) {
+        return leftOpen.contains(question.key())
+                || (question.key().equals(ProfileQuestion.HEALTH) ? openGroups().isEmpty() : has(question.key()));
+    }
+
+    /** Groups of questions of health that concern this sex and are not answered as a whole. */
+    public List<HealthGroup> openGroups() {
+        boolean male = "male".equals(byKey.get("sex"));
+        return HealthGroup.all().stream()
+                .filter(group -> group.concerns(male ? Sex.MALE : Sex.FEMALE))
+                .filter(group -> !byKey.containsKey(ProfileQuestion.healthKey(group.key())))
+                .toList();
+    }
+
+    /** The first question that is asked in passing and neither answered nor left open. */
+    public Optional<ProfileQuestion> next() {
+        return questions().stream()
+                .filter(question -> question.when() != ProfileQuestion.When.ON_REQUEST)
+                .filter(question -> !isSettled(question))
+                .findFirst();
     }
 
     /** In the order of the questions. */
@@ -63,12 +112,39 @@ public final class ProfileAnswers {
     private static int place(String key) {
         List<ProfileQuestion> questions = ProfileQuestion.list();
         for (int q = 0; q < questions.size(); q++) {
-            String known = questions.get(q).key();
-            if (key.equals(known) || key.startsWith(known + ".")) {
+            if (questions.get(q).isAnsweredBy(key)) {
                 return q;
             }
         }
         return questions.size();
+    }
+
+    /** An answer in words, for a list of them. */
+    public String said(ProfileQuestion question) {
+        return switch (question.key()) {
+            case ProfileQuestion.DIARY -> diary();
+            case ProfileQuestion.HEALTH -> health();
+            default -> byKey.getOrDefault(question.key(), NOT_SAID);
+        };
+    }
+
+    private String diary() {
+        String start = ProfileQuestion.DIARY + ".";
+        return byKey.entrySet().stream()
+                .filter(line -> line.getKey().startsWith(start))
+                .map(line -> line.getKey().substring(start.length()) + " " + line.getValue())
+                .collect(Collectors.joining(", "));
+    }
+
+    private String health() {
+        if (!openGroups().isEmpty()) {
+            return NOT_SAID;
+        }
+        String some = HealthGroup.all().stream()
+                .filter(group -> "yes".equals(byKey.get(ProfileQuestion.healthKey(group.key()))))
+                .map(HealthGroup::label)
+                .collect(Collectors.joining(", "));
+        return some.isEmpty() ? "nothing of what was asked" : some;
     }
 
     /** The questions that are asked with these answers, in their order. */

@@ -1,9 +1,7 @@
 package batchwright.app;
 
-
-import batchwright.person.HealthGroup;
-import batchwright.person.Sex;
-import java.util.ArrayList;
+import batchwright.person.HealthQuestion;
+import batchwright.person.Outcome;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,10 +13,10 @@ import java.util.function.Predicate;
  * @param key of the profile; of a group group.key
  * @param label short, for a list of answers
  * @param asks the question in full
- * @param example an answer in metric units, and one in those of the United States
+ * @param example an answer in metric units, and one in those of the United States; may be empty
  * @param unit added to a bare number, likewise; empty when a number needs none
- * @param needed whether there is no eater without it
- * @param applies whether it is asked, by the answers so far
+ * @param when whether it is asked at all
+ * @param applies whether it has a meaning, by the answers so far
  */
 public record ProfileQuestion(
         String key,
@@ -26,143 +24,77 @@ public record ProfileQuestion(
         String asks,
         Pair example,
         Pair unit,
-        boolean needed,
+        When when,
         Predicate<Map<String, String>> applies) {
     /** Metric units, and those of the United States. */
     public record Pair(String metric, String us) {
         static final Pair NONE = new Pair("", "");
+
+        static Pair same(String text) {
+            return new Pair(text, text);
+        }
 
         public String of(boolean isUs) {
             return isUs ? us : metric;
         }
     }
 
-    /** A value of {@code activity} and of {@code body_fat} that leads to more questions. */
+    /** When a question is asked. */
+    public enum When {
+        /** There is no eater without an answer. */
+        NEEDED,
+        /** Asked in passing; it may be left out. */
+        USUALLY,
+        /** Only when the user picks it from the list of answers: it changes little for most people. */
+        ON_REQUEST
+    }
+
+    /** Answered by a diary of several lines. */
     public static final String DIARY = "diary";
+    /** Answered for all groups of questions of health at once. */
+    public static final String HEALTH = "health";
 
-    private static final String ESTIMATE = "estimate";
-    private static final Pair GIRTH = new Pair("cm", "in");
+    public static final String ACTIVITY = "activity";
+    public static final String HEIGHT = "height";
 
-    private static final List<ProfileQuestion> ALL = all();
-
-    /** In the order in which they are asked and written. */
+    /** In the order in which they are asked and written: what changes most comes first. */
     public static List<ProfileQuestion> list() {
-        return ALL;
+        return ProfileQuestions.ALL;
     }
 
     public static Optional<ProfileQuestion> of(String key) {
-        return ALL.stream().filter(question -> question.key.equals(key)).findFirst();
+        return list().stream().filter(question -> question.key.equals(key)).findFirst();
     }
 
-    private static List<ProfileQuestion> all() {
-        List<ProfileQuestion> all = new ArrayList<>(List.of(
-                needed("sex", "sex", "Female or male, as the published equations use it?", same("female")),
-                needed("age", "age", "How old are you, in years?", same("27")),
-                new ProfileQuestion(
-                        "weight",
-                        "weight",
-                        "What do you weigh in the morning?",
-                        new Pair("74 kg", "163 lb"),
-                        new Pair("kg", "lb"),
-                        true,
-                        ProfileQuestion::always),
-                new ProfileQuestion(
-                        "height",
-                        "height",
-                        "How tall are you?",
-                        new Pair("181 cm", "5 ft 11 in"),
-                        new Pair("cm", ""),
-                        true,
-                        ProfileQuestion::always),
-                new ProfileQuestion(
-                        "body_fat",
-                        "body fat",
-                        "Body fat, if it was measured? Or the word estimate: by tape, or else from weight and height.",
-                        same("15 %"),
-                        same("%"),
-                        false,
-                        ProfileQuestion::always),
-                new ProfileQuestion(
-                        "body_fat_method",
-                        "how body fat was found",
-                        "How was it found: dxa, air, callipers, tape, scale or guess?",
-                        same("scale"),
-                        Pair.NONE,
-                        false,
-                        answers -> answers.containsKey("body_fat") && !ESTIMATE.equals(answers.get("body_fat"))),
-                girth("neck", "Girth of the neck, below the larynx? Without a tape, leave it out.", "38 cm", "15 in"),
-                girth("waist", "Girth of the waist? Men at the navel, women where it is narrowest.", "84 cm", "33 in"),
-                girth("hips", "Girth of the hips, where they are widest?", "98 cm", "38 in"),
-                needed(
-                        "activity",
-                        "activity",
-                        "How active is the whole day: sedentary, active or vigorous? Or total energy / resting energy as a"
-                                + " number such as 1.65, or the word diary to count hours.",
-                        same("active")),
-                new ProfileQuestion(
-                        DIARY,
-                        "diary",
-                        "An activity and its hours; when a day (24 h) or a week (168 h) is full, only Enter. The command needs"
-                                + " --activities lists them.",
-                        same("sleeping 8 h"),
-                        Pair.NONE,
-                        true,
-                        answers -> DIARY.equals(answers.get("activity"))),
-                needed(
-                        "goal",
-                        "goal",
-                        "What shall your weight do: hold; gain or lose with a rate; or reach a weight by a day?",
-                        new Pair("gain 0.25 % a week", "lose 1 lb a week")),
-                optional(
-                        "experience",
-                        "experience with weights",
-                        "Experience in training with weights: novice, intermediate or advanced?",
-                        "novice")));
-        HealthGroup.all().stream().map(ProfileQuestion::health).forEach(all::add);
-        return List.copyOf(all);
+    /** The key of the answer to a question of health, or to a group of them. */
+    public static String healthKey(String key) {
+        return HEALTH + "." + key;
     }
 
-    private static ProfileQuestion needed(String key, String label, String asks, Pair example) {
-        return new ProfileQuestion(key, label, asks, example, Pair.NONE, true, ProfileQuestion::always);
+    public boolean needed() {
+        return when == When.NEEDED;
     }
 
-    private static ProfileQuestion optional(String key, String label, String asks, String example) {
-        return new ProfileQuestion(key, label, asks, same(example), Pair.NONE, false, ProfileQuestion::always);
+    /** Whether this is its key, or one of its group. */
+    public boolean isAnsweredBy(String other) {
+        return other.equals(key) || other.startsWith(key + ".");
     }
 
-    private static ProfileQuestion health(HealthGroup question) {
-        String words = question.words();
+    static ProfileQuestion of(HealthQuestion question) {
+        var outcomes = question.afterYes().outcomes();
+        boolean agreed =
+                List.of(outcomes.lose(), outcomes.hold(), outcomes.gain()).contains(Outcome.ASK);
         return new ProfileQuestion(
-                "health." + question.key(),
-                words,
-                "Yes or no: " + words + "? You need not say.",
-                same("no"),
+                healthKey(question.key()),
+                question.words(),
+                question.asks()
+                        + (agreed
+                                ? " Yes or no; or agreed: yes, and whoever treats you agrees to the goal."
+                                : " Yes or no."),
                 Pair.NONE,
-                false,
-                answers -> question.concerns(Sex.FEMALE)
-                        && (question.concerns(Sex.MALE) || "female".equals(answers.get("sex"))));
-    }
-
-    /** The neck may be left out; whoever gives it gives the others too. */
-    private static ProfileQuestion girth(String key, String asks, String metric, String us) {
-        boolean first = key.equals("neck");
-        return new ProfileQuestion(
-                "tape." + key,
-                key,
-                asks,
-                new Pair(metric, us),
-                GIRTH,
-                !first,
-                answers -> ESTIMATE.equals(answers.get("body_fat"))
-                        && (first || answers.containsKey("tape.neck"))
-                        && (!key.equals("hips") || "female".equals(answers.get("sex"))));
-    }
-
-    private static Pair same(String text) {
-        return new Pair(text, text);
-    }
-
-    private static boolean always(Map<String, String> answers) {
-        return true;
+                Pair.NONE,
+                When.USUALLY,
+                answers -> "yes".equals(answers.get(healthKey(question.group().key())))
+                        && (question.onlySex().isEmpty() || "female".equals(answers.get("sex"))));
     }
 }

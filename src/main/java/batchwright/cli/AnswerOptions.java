@@ -2,6 +2,7 @@ package batchwright.cli;
 
 import batchwright.app.ProfileAnswers;
 import batchwright.app.ProfileQuestion;
+import batchwright.person.HealthGroup;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -9,6 +10,8 @@ import picocli.CommandLine.Option;
 
 /** The answers of a profile as options, each in the words that a profile takes. */
 final class AnswerOptions {
+    private static final String NONE = "none";
+
     @Option(names = "--sex", paramLabel = "SEX", description = "female or male, as the published equations use it.")
     private @Nullable String sex;
 
@@ -66,8 +69,18 @@ final class AnswerOptions {
     @Option(
             names = "--health",
             paramLabel = "QUESTION=ANSWER",
-            description = "yes or no to a question of health, such as --health kidney_disease=no.")
+            mapFallbackValue = "yes",
+            description = "An answer about health, such as --health gout=yes or --health organs=no; or --health none.")
     private Map<String, String> health = new LinkedHashMap<>();
+
+    @Option(
+            names = "--avoid",
+            paramLabel = "LIST",
+            description = "Allergens, foods and dishes that must never reach you, such as \"peanut, pork_loin\".")
+    private @Nullable String avoid;
+
+    @Option(names = "--containers-a-day", paramLabel = "N", description = "Cooked boxes a day, 1 to 6.")
+    private @Nullable String containersADay;
 
     boolean any() {
         return !answers().isEmpty();
@@ -90,7 +103,14 @@ final class AnswerOptions {
         diary.forEach((line, time) -> answers.put(ProfileQuestion.DIARY + "." + line, time));
         put(answers, "goal", goal);
         put(answers, "experience", experience);
-        health.forEach((question, answer) -> answers.put("health." + question, answer));
+        if (health.containsKey(NONE)) {
+            HealthGroup.all().forEach(group -> answers.put("health." + group.key(), "no"));
+        }
+        health.entrySet().stream()
+                .filter(answer -> !answer.getKey().equals(NONE))
+                .forEach(answer -> answers.put("health." + answer.getKey(), answer.getValue()));
+        put(answers, "avoid", avoid);
+        put(answers, "containers_a_day", containersADay);
         return answers;
     }
 

@@ -2,6 +2,7 @@ package batchwright.cli;
 
 import batchwright.app.NeedsOfEater;
 import batchwright.app.ProfileAnswers;
+import batchwright.app.ProfileDraft;
 import batchwright.app.ProfileQuestion;
 import batchwright.app.Refused;
 import batchwright.needs.Needs;
@@ -129,18 +130,29 @@ final class NeedsCommand implements Callable<Integer> {
     }
 
     private int asked(ProfileAnswers answers, Input keyboard) {
-        var dialogue = new ProfileDialogue(keyboard, program::complain, answers);
+        var draft = new ProfileDraft(program.workspace());
+        var dialogue = new ProfileDialogue(keyboard, program::complain, answers, draft);
         try {
             dialogue.run();
             program.complain("\n");
             int code = answer(NeedsOfEater.answer(answers));
             Optional<String> written = save == null ? dialogue.save() : Optional.of(answers.save(save, save));
             written.ifPresent(path -> program.complain("Written: " + path + "\n"));
+            draft.remove();
             return code;
-        } catch (ProfileDialogue.Quit quit) {
-            program.complain("\nNothing was saved.\n");
+        } catch (Asking.Quit quit) {
+            program.complain("\n" + ended(draft) + "\n");
             return ExitCode.INTERRUPTED.code();
         }
+    }
+
+    private static String ended(ProfileDraft draft) {
+        if (draft.isKept()) {
+            return "Kept in " + draft.path().orElse("a draft") + ": needs without a name goes on there.";
+        }
+        return draft.path().isPresent()
+                ? "Nothing was answered."
+                : "Nothing was kept: there is no folder of your own. Write one first, init my-kitchen.";
     }
 
     private static String missing(List<ProfileQuestion> questions) {

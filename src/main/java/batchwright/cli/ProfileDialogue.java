@@ -1,64 +1,77 @@
 package batchwright.cli;
 
 import batchwright.app.ProfileAnswers;
+import batchwright.app.ProfileDraft;
 import batchwright.app.ProfileQuestion;
 import batchwright.app.Refused;
-import batchwright.report.Fault;
-import batchwright.report.Wrapped;
 import batchwright.text.Problem;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Asks for what a profile says, one question at a time. A wrong answer is explained in the words that a profile's mistake is, and
- * asked for again; back goes one question back, quit ends.
+ * Asks for what a profile says, one question at a time, and keeps the answers in a draft as it goes. A wrong answer is explained in
+ * the words that a profile's mistake is, and asked for again; back goes one question back, quit ends.
  */
 final class ProfileDialogue {
     private static final Pattern BARE_NUMBER = Pattern.compile("[0-9]+([.][0-9]+)?");
     /** 5 11, 5'11", 5ft 11 */
     private static final Pattern FEET = Pattern.compile("([3-8])\\s*(?:ft|'|\\s)\\s*([0-9]{1,2})\\s*(?:in|\")?");
 
-    private static final Pattern DIARY_LINE = Pattern.compile("(\\S+)[\\s:]\\s*(.+)");
-
-    private final Input input;
+    private final Asking asking;
     private final Consumer<String> say;
     private final ProfileAnswers answers;
-    private final Set<String> asked = new HashSet<>();
+    private final ProfileDraft draft;
     private final Deque<ProfileQuestion> before = new ArrayDeque<>();
-    private boolean isUs;
+    private boolean mayBeLeftOpen = true;
 
-    /** The user wants no more. */
-    static final class Quit extends RuntimeException {
-        private static final long serialVersionUID = 1L;
-    }
-
-    ProfileDialogue(Input input, Consumer<String> say, ProfileAnswers answers) {
-        this.input = input;
+    ProfileDialogue(Input input, Consumer<String> say, ProfileAnswers answers, ProfileDraft draft) {
+        this.asking = new Asking(input, say);
         this.say = say;
         this.answers = answers;
+        this.draft = draft;
     }
 
     /**
      * Asks until there is an eater and the user is content with the answers.
      *
-     * @throws Quit when the user ends it, or no more is typed
+     * @throws Asking.Quit when the user ends it, or no more is typed
      */
     void run() {
-        say.accept(
-                Wrapped.lines(
-                        "Some questions first. Enter alone leaves out what you need not say; back goes one question back, quit ends."));
-        askUnits();
+        asking.say("About ten questions. Enter alone leaves one out; back goes one question back, quit ends"
+                + (draft.path().isPresent() ? " and keeps what was said." : "."));
+        goOn();
         do {
             askAll();
         } while (!isContent() || !isEater());
+    }
+
+    /** Offers a draft of before. */
+    private void goOn() {
+        Map<String, String> kept = draft.read();
+        if (kept.isEmpty()) {
+            return;
+        }
+        while (true) {
+            String wish = asking.ask("There are unfinished answers in "
+                    + draft.path().orElse("a draft") + ". Enter to go on with them; new to start again.");
+            if (wish.equals("new")) {
+                draft.remove();
+                return;
+            }
+            if (wish.isEmpty()) {
+                ProfileDraft.into(answers, kept);
+                answers.questions().stream()
+                        .filter(question -> kept.keySet().stream().anyMatch(question::isAnsweredBy))
+                        .forEach(before::push);
+                return;
+            }
+        }
     }
 
     /** Each answer may be right, and yet they do not go together. */
@@ -67,7 +80,7 @@ final class ProfileDialogue {
             answers.eater();
             return true;
         } catch (Refused refused) {
-            refused.faults().forEach(fault -> say.accept(Wrapped.lines(fault.wrong()) + Wrapped.lines(fault.cure())));
+            refused.faults().forEach(asking::explain);
             return false;
         }
     }
@@ -79,11 +92,12 @@ final class ProfileDialogue {
      */
     Optional<String> save() {
         if (!answers.canBeSaved()) {
-            say.accept("\nTo keep answers as a profile: init my-kitchen, and then needs --data my-kitchen.\n");
+            asking.gap();
+            asking.say("To keep answers as a profile: init my-kitchen, and then needs --data my-kitchen.");
             return Optional.empty();
         }
         while (true) {
-            String id = ask("Save this as a profile? A short name such as ada; Enter for no.");
+            String id = asking.ask("Save this as a profile? A short name such as ada; Enter for no.");
             if (id.isEmpty()) {
                 return Optional.empty();
             }
@@ -95,174 +109,119 @@ final class ProfileDialogue {
         }
     }
 
-    private void askUnits() {
-        while (true) {
-            String units = ask("Do you measure in kg and cm (metric), or in lb and ft (us)? Enter: metric.");
-            if (units.isEmpty() || units.equals("metric") || units.equals("us")) {
-                isUs = units.equals("us");
-                return;
-            }
-            say.accept("Enter metric or us; each answer may have its own unit all the same.\n");
-        }
-    }
-
+    /** What is needed and was left out is asked for once more, and then must be answered. */
     private void askAll() {
-        Optional<ProfileQuestion> next = next();
+        askOpen();
+        mayBeLeftOpen = false;
+        while (!answers.missing().isEmpty()) {
+            answers.reopenNeeded();
+            askOpen();
+        }
+        mayBeLeftOpen = true;
+    }
+
+    private void askOpen() {
+        Optional<ProfileQuestion> next = answers.next();
         while (next.isPresent()) {
-            ProfileQuestion question = next.get();
-            if (isAnswered(question)) {
-                asked.add(question.key());
-                before.push(question);
-            } else if (!before.isEmpty()) {
-                ProfileQuestion last = before.pop();
-                asked.remove(last.key());
-                answers.remove(last.key());
-            }
-            next = next();
+            ask(next.get());
+            draft.keep(answers);
+            next = answers.next();
         }
     }
 
-    /** The first question that was neither asked nor answered by an option. */
-    private Optional<ProfileQuestion> next() {
-        return answers.questions().stream()
-                .filter(question -> !asked.contains(question.key()) && !answers.has(question.key()))
-                .findFirst();
+    private void ask(ProfileQuestion question) {
+        if (isAnswered(question)) {
+            before.push(question);
+        } else if (!before.isEmpty()) {
+            answers.remove(before.pop().key());
+        }
     }
 
     /** Asks one question until the answer is right; false when the user wants to go back. */
     private boolean isAnswered(ProfileQuestion question) {
-        if (question.key().equals(ProfileQuestion.DIARY)) {
-            return isDiaryFull(question);
-        }
+        return switch (question.key()) {
+            case ProfileQuestion.DIARY -> new DiaryDialogue(asking, answers).isFull(question);
+            case ProfileQuestion.HEALTH -> new HealthDialogue(asking, answers).isAnswered(question);
+            default -> isOneAnswered(question);
+        };
+    }
+
+    private boolean isOneAnswered(ProfileQuestion question) {
         while (true) {
-            String answer = ask(question.asks() + " " + hint(question));
+            String answer = asking.ask((question.asks() + " " + hint(question)).strip());
             if (answer.equals("back")) {
                 return false;
             }
-            if (answer.isEmpty() && !question.needed()) {
+            if (answer.isEmpty() && (mayBeLeftOpen || !question.needed())) {
+                answers.leaveOpen(question.key());
                 return true;
             }
             if (answer.isEmpty()) {
-                say.accept("Without it nothing can be worked out.\n");
+                asking.say("Without it nothing can be worked out.");
                 continue;
             }
             answers.put(question.key(), withUnit(question, answer));
-            if (isRight(question)) {
+            List<Problem> wrong = answers.problemsOf(question.key());
+            asking.explain(wrong);
+            if (wrong.isEmpty()) {
                 return true;
             }
             answers.remove(question.key());
         }
     }
 
-    private boolean isDiaryFull(ProfileQuestion question) {
-        Deque<String> lines = new ArrayDeque<>();
-        while (true) {
-            String line = ask(
-                    lines.isEmpty()
-                            ? question.asks() + " " + hint(question)
-                            : "The next activity and its hours; Enter when the day or the week is full.");
-            if (line.equals("back")) {
-                if (lines.isEmpty()) {
-                    return false;
-                }
-                answers.remove(lines.pop());
-            } else if (!line.isEmpty()) {
-                addToDiary(line).ifPresent(lines::push);
-            } else if (lines.isEmpty()) {
-                say.accept("Nothing is in the diary yet.\n");
-            } else if (isRight(question)) {
-                return true;
-            }
-        }
-    }
-
-    /** The key of the line, when it can be one. */
-    private Optional<String> addToDiary(String line) {
-        Matcher parts = DIARY_LINE.matcher(line);
-        if (!parts.matches()) {
-            say.accept("Enter an activity and a time, such as sleeping 8 h.\n");
-            return Optional.empty();
-        }
-        String key = ProfileQuestion.DIARY + "." + parts.group(1);
-        answers.put(key, parts.group(2));
-        List<Problem> wrong = answers.problemsOf(key).stream()
-                .filter(problem -> !problem.wrong().startsWith("the diary "))
-                .toList();
-        if (wrong.isEmpty()) {
-            return Optional.of(key);
-        }
-        explain(wrong);
-        answers.remove(key);
-        return Optional.empty();
-    }
-
-    private boolean isRight(ProfileQuestion question) {
-        List<Problem> wrong = answers.problemsOf(question.key());
-        explain(wrong);
-        return wrong.isEmpty();
-    }
-
-    private void explain(List<Problem> wrong) {
-        wrong.stream()
-                .limit(1)
-                .map(Fault::of)
-                .forEach(fault -> say.accept(Wrapped.lines(fault.wrong()) + Wrapped.lines(fault.cure())));
-    }
-
+    /** An example in the units of the user, or in both while they are not known. */
     private String hint(ProfileQuestion question) {
-        return "Such as " + question.example().of(isUs) + (question.needed() ? "." : "; Enter to leave it out.");
+        String metric = question.example().metric();
+        String us = question.example().us();
+        if (metric.isEmpty()) {
+            return "";
+        }
+        if (metric.equals(us) || answers.has(ProfileQuestion.HEIGHT)) {
+            return "Such as " + question.example().of(isUs()) + ".";
+        }
+        return "Such as " + metric + ", or " + us + ".";
+    }
+
+    /** Whether somebody who says the height like that measures in pounds. */
+    private boolean isUs() {
+        String height = answers.all().getOrDefault(ProfileQuestion.HEIGHT, "");
+        return height.contains("ft") || height.contains("in");
     }
 
     private String withUnit(ProfileQuestion question, String answer) {
+        boolean height = question.key().equals(ProfileQuestion.HEIGHT);
         Matcher feet = FEET.matcher(answer);
-        if (isUs && question.key().equals("height") && feet.matches()) {
+        if (height && feet.matches()) {
             return feet.group(1) + " ft " + feet.group(2) + " in";
         }
-        return BARE_NUMBER.matcher(answer).matches()
-                ? (answer + " " + question.unit().of(isUs)).strip()
+        boolean known = height || answers.has(ProfileQuestion.HEIGHT);
+        return known && BARE_NUMBER.matcher(answer).matches()
+                ? (answer + " " + question.unit().of(isUs())).strip()
                 : answer;
     }
 
     /** Shows the answers; false when one is to be changed. */
     private boolean isContent() {
         List<ProfileQuestion> shown = answers.questions();
-        Map<String, String> all = answers.all();
-        say.accept("\nYour answers:\n");
+        asking.gap();
+        asking.say("Your answers:");
         for (int q = 0; q < shown.size(); q++) {
-            say.accept("  %2d  %s: %s\n".formatted(q + 1, shown.get(q).label(), answer(shown.get(q), all)));
+            asking.item(q + 1, shown.get(q).label() + ": " + answers.said(shown.get(q)));
         }
         while (true) {
-            String wish = ask("Enter to go on, or the number of an answer to change.");
+            String wish = asking.ask("Enter to go on, or the number of an answer to change.");
             if (wish.isEmpty()) {
                 return true;
             }
             if (wish.matches("[0-9]{1,3}") && Integer.parseInt(wish) >= 1 && Integer.parseInt(wish) <= shown.size()) {
                 ProfileQuestion question = shown.get(Integer.parseInt(wish) - 1);
-                asked.remove(question.key());
                 answers.remove(question.key());
+                ask(question);
+                draft.keep(answers);
                 return false;
             }
-            say.accept("Enter a number from 1 to " + shown.size() + ".\n");
+            asking.say("Enter a number from 1 to " + shown.size() + ".");
         }
-    }
-
-    private static String answer(ProfileQuestion question, Map<String, String> all) {
-        if (question.key().equals(ProfileQuestion.DIARY)) {
-            return all.entrySet().stream()
-                    .filter(line -> line.getKey().startsWith(ProfileQuestion.DIARY + "."))
-                    .map(line -> line.getKey().substring(ProfileQuestion.DIARY.length() + 1) + " " + line.getValue())
-                    .reduce((one, other) -> one + ", " + other)
-                    .orElse("-");
-        }
-        return all.getOrDefault(question.key(), "not said");
-    }
-
-    private String ask(String question) {
-        say.accept("\n" + Wrapped.lines(question) + "> ");
-        String answer = input.line().orElseThrow(Quit::new).strip();
-        if (answer.equals("quit")) {
-            throw new Quit();
-        }
-        return answer;
     }
 }

@@ -85,7 +85,8 @@ final class BodyReader {
     private Optional<BodyFat> fat(Fields fields) {
         Optional<Written> said = fields.text("body_fat");
         Optional<Written> method = fields.text("body_fat_method");
-        boolean figure = said.filter(written -> !written.text().equals(ESTIMATE)).isPresent();
+        boolean figure =
+                said.filter(written -> !written.text().equals(ESTIMATE)).isPresent();
         if (method.isPresent() && !figure) {
             problems.error(
                     method.get(),

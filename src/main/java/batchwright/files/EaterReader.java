@@ -84,7 +84,8 @@ public final class EaterReader {
                 .flatMap(written -> GoalGrammar.read(written, kitchen.map(Kitchen::cookingDay), problems));
         Optional<Experience> experience =
                 fields.text("experience").flatMap(written -> ExperienceGrammar.read(written, problems));
-        Health health = fields.group("health").map(new HealthReader(problems)::read).orElse(Health.NOT_SAID);
+        Health health =
+                fields.group("health").map(new HealthReader(problems)::read).orElse(Health.NOT_SAID);
         Adjustments target = fields.group("target").map(this::target).orElse(Adjustments.NONE);
         Optional<Wishes> wishes = kitchen.map(k -> new WishesReader(k, problems).read(fields));
         if (problems.errors() > 0 || wishes.isEmpty()) {

@@ -25,7 +25,8 @@ final class HealthReader {
     private static final List<String> GROUPS =
             HealthGroup.all().stream().map(HealthGroup::key).toList();
     private static final List<String> KEYS = Stream.of(
-                    GROUPS.stream(), HealthQuestion.all().stream().map(HealthQuestion::key),
+                    GROUPS.stream(),
+                    HealthQuestion.all().stream().map(HealthQuestion::key),
                     Stream.of(DIABETES_MEDICINE, Health.DOCTOR_AGREES))
             .flatMap(keys -> keys)
             .toList();
@@ -42,7 +43,8 @@ final class HealthReader {
         Fields fields = Fields.of(
                 group,
                 KEYS,
-                "expected one of " + GROUPS.stream().collect(Collectors.joining(", ")) + ", or a single question of theirs",
+                "expected one of " + GROUPS.stream().collect(Collectors.joining(", "))
+                        + ", or a single question of theirs",
                 problems);
         Health health = Health.NOT_SAID;
         for (HealthQuestion question : HealthQuestion.all()) {
@@ -51,17 +53,18 @@ final class HealthReader {
                 health = health.with(question, answer.get());
             }
         }
+        health = withOlder(health, fields.yesNo(DIABETES_MEDICINE));
         for (HealthGroup asked : HealthGroup.all()) {
             health = withGroup(health, asked, fields.yesNo(asked.key()));
         }
-        Answer doctor = fields.yesNo(Health.DOCTOR_AGREES)
+        return health.withDoctorAgrees(fields.yesNo(Health.DOCTOR_AGREES)
                 .map(yes -> yes ? Answer.YES : Answer.NO)
-                .orElse(Answer.NOT_SAID);
-        return withOlder(health.withDoctorAgrees(doctor), fields.yesNo(DIABETES_MEDICINE));
+                .orElse(Answer.NOT_SAID));
     }
 
     private static Health withGroup(Health health, HealthGroup group, Optional<Boolean> applies) {
-        return applies.map(yes -> yes ? health.withSome(group) : health.withNone(group)).orElse(health);
+        return applies.map(yes -> yes ? health.withSome(group) : health.withNone(group))
+                .orElse(health);
     }
 
     private static Health withOlder(Health before, Optional<Boolean> applies) {

@@ -5,11 +5,15 @@ import batchwright.person.Eater;
 import batchwright.text.Problem;
 import batchwright.text.SourceFile;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * A profile made of answers instead of a file: the same keys and values, read by the same reader, so that every way of entering
@@ -17,6 +21,8 @@ import java.util.regex.Pattern;
  */
 public final class ProfilePage {
     private static final Pattern PLAIN = Pattern.compile("[A-Za-z0-9][A-Za-z0-9 .%+/()_-]*");
+    private static final Set<String> LISTS = Set.of("avoid");
+    private static final String NOTHING = "none";
     private static final String MISSING = " is missing";
 
     private final String id;
@@ -41,7 +47,8 @@ public final class ProfilePage {
             }
             open = group;
             String indent = group.isEmpty() ? "" : "  ";
-            lines.add(indent + answer.getKey().substring(dot + 1) + ": " + quoted(answer.getValue()));
+            String value = LISTS.contains(answer.getKey()) ? list(answer.getValue()) : quoted(answer.getValue());
+            lines.add(indent + answer.getKey().substring(dot + 1) + ": " + value);
             lineOf.put(answer.getKey(), lines.size());
         }
     }
@@ -49,6 +56,15 @@ public final class ProfilePage {
     private void put(String key, String value) {
         lines.add(key + ": " + quoted(value));
         lineOf.put(key, lines.size());
+    }
+
+    /** Names divided by commas; those of the files have no blanks and no capital letters. */
+    private static String list(String names) {
+        return Arrays.stream(names.split(","))
+                .map(name -> name.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", "_"))
+                .filter(name -> !name.isEmpty() && !name.equals(NOTHING))
+                .map(ProfilePage::quoted)
+                .collect(Collectors.joining(", ", "[", "]"));
     }
 
     private static String quoted(String value) {

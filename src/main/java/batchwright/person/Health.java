@@ -29,8 +29,8 @@ public record Health(Map<HealthQuestion, Answer> answers, Set<HealthGroup> uncle
 
     public static final Health NOT_SAID = new Health(Map.of());
     /** No to everything. */
-    public static final Health NONE = new Health(HealthQuestion.all().stream()
-            .collect(Collectors.toMap(question -> question, question -> Answer.NO)));
+    public static final Health NONE = new Health(
+            HealthQuestion.all().stream().collect(Collectors.toMap(question -> question, question -> Answer.NO)));
 
     public Health {
         answers = Map.copyOf(answers);

@@ -72,8 +72,7 @@ public record HealthQuestion(
                 cells.get(3),
                 cells.get(4),
                 new AfterYes(
-                        new Outcomes(
-                                Outcome.of(cells.get(5)), Outcome.of(cells.get(6)), Outcome.of(cells.get(7))),
+                        new Outcomes(Outcome.of(cells.get(5)), Outcome.of(cells.get(6)), Outcome.of(cells.get(7))),
                         effects(cells.get(8)),
                         new Advice(cells.get(9), cells.get(10), cells.get(11)),
                         cells.get(12) + " (" + cells.get(13) + ")"));

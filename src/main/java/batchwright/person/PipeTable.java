@@ -30,8 +30,8 @@ final class PipeTable {
     private static List<String> cells(String name, String line, int columns) {
         List<String> cells = List.of(line.split("\\|", -1));
         if (cells.size() != columns) {
-            throw new IllegalStateException(
-                    "cells (" + cells.size() + ") must be " + columns + " in the line \"" + line + "\" of " + name + ".");
+            throw new IllegalStateException("cells (" + cells.size() + ") must be " + columns + " in the line \"" + line
+                    + "\" of " + name + ".");
         }
         return cells;
     }

@@ -3,14 +3,15 @@ package batchwright.report;
 import batchwright.food.Allergen;
 import batchwright.food.Dish;
 import batchwright.food.Nutrient;
+import batchwright.food.Nutrients;
 import batchwright.needs.Needs;
 import batchwright.needs.caution.Caution;
+import batchwright.needs.caution.EatenCautions;
 import batchwright.needs.caution.FibreCaution;
 import batchwright.needs.evidence.Citation;
 import batchwright.plan.Batch;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -41,7 +42,7 @@ public record Notice(Optional<Needs> eater, Caution caution) {
             needs.cautions().forEach(c -> notices.add(new Notice(Optional.of(needs), c)));
         }
         answer.plan().ifPresent(plan -> {
-            notices.addAll(fibre(answer, plan));
+            notices.addAll(eaten(answer, plan));
             plan.batches().forEach(b -> notices.add(food(allergens(b))));
             notices.add(food(snackAllergens(plan)));
             FoodSafety.of(plan).forEach(c -> notices.add(food(c)));
@@ -58,16 +59,27 @@ public record Notice(Optional<Needs> eater, Caution caution) {
         return notices;
     }
 
-    private static List<Notice> fibre(PlanAnswer answer, Plan plan) {
+    /** What the days of each eater hold. */
+    private static List<Notice> eaten(PlanAnswer answer, Plan plan) {
         List<Notice> notices = new ArrayList<>();
         for (EaterDays eater : plan.eaters()) {
-            BigDecimal average = plan.averageDay(eater).get(Nutrient.FIBRE);
-            FibreCaution.of(eater.seat().target(), average)
-                    .ifPresent(caution -> answer.needs().stream()
-                            .filter(needs -> needs.eater().equals(eater.seat().eater()))
-                            .forEach(needs -> notices.add(new Notice(Optional.of(needs), caution))));
+            answer.needs().stream()
+                    .filter(needs -> needs.eater().equals(eater.seat().eater()))
+                    .forEach(needs -> eaten(eater, plan)
+                            .forEach(caution -> notices.add(new Notice(Optional.of(needs), caution))));
         }
         return notices;
+    }
+
+    private static List<Caution> eaten(EaterDays eater, Plan plan) {
+        Nutrients average = plan.averageDay(eater);
+        List<Nutrients> days = eater.days().stream()
+                .map(day -> plan.totals(eater.seat().eater(), day))
+                .toList();
+        return Stream.concat(
+                        FibreCaution.of(eater.seat().target(), average.get(Nutrient.FIBRE)).stream(),
+                        EatenCautions.of(eater.seat().eater().health(), average, days).stream())
+                .toList();
     }
 
     private static Notice food(Caution caution) {

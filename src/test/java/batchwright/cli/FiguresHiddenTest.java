@@ -26,7 +26,7 @@ class FiguresHiddenTest {
     }
 
     private void sayYes() throws IOException {
-        Folders.replace(profile, "eating_disorder: no ", "eating_disorder: yes ");
+        Folders.replace(profile, "health:\n", "health:\n  eating_disorder: yes\n");
     }
 
     private String out(String... args) {
@@ -41,7 +41,7 @@ class FiguresHiddenTest {
                 new String[] {"needs", "desk-cutting"}, new String[] {"needs", "desk-cutting", "--weeks", "12"})) {
             assertThat(out(args))
                     .startsWith("Desk worker, cutting: no figures and no plan here")
-                    .contains("doctor or an", "eating-disorder service")
+                    .contains("ask your doctor", "eating-disorder service")
                     .doesNotContainPattern("\\d")
                     .doesNotContain("kcal", "BMI", "target", "protein", "deficit");
         }

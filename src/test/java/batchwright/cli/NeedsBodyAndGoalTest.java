@@ -21,6 +21,8 @@ class NeedsBodyAndGoalTest {
             height: 5 ft 10 in
             activity: active
             containers_a_day: 2
+            health:
+              eating_disorder: no
             """;
     private static final String TAPE = "tape:\n  neck: 15 in\n  waist: 34 in\n";
 

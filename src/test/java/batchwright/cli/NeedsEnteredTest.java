@@ -30,23 +30,14 @@ class NeedsEnteredTest {
     };
 
     private static final String ANSWER = "3065 kcal a day";
-    /** metric; the needed answers; experience and twelve questions of health left out; content; not saved. */
-    private static final String[] TYPED =
-            typed(Stream.of("", "male", "27", "74", "181", "", "active", "hold", ""), nothing(12), Stream.of("", ""));
+    /** Sex, age, height, weight, goal, activity; experience with weights, what to avoid and boxes left out; content; not saved. */
+    private static final String[] TYPED = {"male", "27", "181", "74", "hold", "active", "", "", "", "", "", ""};
 
     @TempDir
     Path here;
 
-    private static Stream<String> nothing(int times) {
-        return Stream.generate(() -> "").limit(times);
-    }
-
     private static String[] typed(Stream<String> first, Stream<String> then) {
         return Stream.concat(first, then).toArray(String[]::new);
-    }
-
-    private static String[] typed(Stream<String> first, Stream<String> then, Stream<String> last) {
-        return Stream.concat(Stream.concat(first, then), last).toArray(String[]::new);
     }
 
     private Cli.Result with(String... more) {
@@ -113,7 +104,7 @@ class NeedsEnteredTest {
         }) {
             assertThat(result.code()).isEqualTo(2);
             assertThat(result.out()).isEmpty();
-            assertThat(result.err()).contains("answers are missing: --weight, --height, --activity, --goal");
+            assertThat(result.err()).contains("answers are missing: --height, --weight, --goal, --activity");
         }
     }
 
@@ -145,7 +136,7 @@ class NeedsEnteredTest {
     @Test
     void only_what_no_option_says_is_asked() {
         Cli.Result result = Cli.in(here)
-                .typing(typed(Stream.of("", "", "hold", ""), nothing(12), Stream.of("")))
+                .typing("hold", "", "", "", "", "", "")
                 .run(
                         "needs",
                         "--sex",
@@ -167,59 +158,66 @@ class NeedsEnteredTest {
     @Test
     void a_wrong_answer_is_explained_and_asked_again() {
         Cli.Result result = Cli.in(here)
-                .typing("imperial", "metric", "man", "male", "", "27", "7", "74", "quit")
+                .typing("man", "male", "27", "181", "7", "74", "quit")
                 .run("needs");
 
         assertThat(result.code()).isEqualTo(130);
         assertThat(result.out()).isEmpty();
         assertThat(result.err())
                 .contains(
-                        "Enter metric or us",
                         "\"man\" is neither female nor male",
-                        "Without it nothing can be worked out.",
                         "weight 7 kg is less than 25 kg",
-                        "Nothing was saved.");
+                        "Nothing was kept: there is no folder of your own.");
     }
 
     @Test
     void back_asks_the_question_before_once_more() {
         Cli.Result result = Cli.in(Folders.starter(here))
                 .typing(typed(
-                        Stream.of("", "back", "female", "back", "male", "72", "back", "27"),
-                        Arrays.stream(TYPED).skip(3)))
+                        Stream.of("back", "female", "back", "male", "72", "back", "27"),
+                        Arrays.stream(TYPED).skip(2)))
                 .run("needs");
 
         assertThat(result.out()).startsWith("You: " + ANSWER);
     }
 
     @Test
-    void pounds_feet_and_inches_need_no_units_when_they_are_chosen() {
+    void who_says_the_height_in_feet_needs_no_pounds() {
         Cli.Result result = Cli.in(here)
-                .typing(typed(Stream.of("us", "male", "27", "163", "5 11", "", "active", "hold", ""), nothing(14)))
+                .typing("male", "27", "5 11", "163", "hold", "active", "", "", "", "", "", "")
                 .run("needs");
 
-        assertThat(result.err()).contains("weight: 163 lb", "height: 5 ft 11 in");
+        assertThat(result.err())
+                .contains("Such as 181 cm, or 5 ft 11 in.", "Such as 163 lb.", "weight: 163 lb", "height: 5 ft 11 in");
         assertThat(result.code()).isZero();
     }
 
     @Test
     void a_diary_is_asked_for_until_it_is_full() {
         Cli.Result result = Cli.in(here)
-                .typing(typed(
-                        Stream.of(
-                                "",
-                                "male",
-                                "27",
-                                "74",
-                                "181",
-                                "",
-                                "diary",
-                                "",
-                                "sleepng 8 h",
-                                "sleeping 8 h",
-                                "walking"),
-                        Stream.of("", "sitting 20 h", "back", "sitting 10 h", "standing_work 6 h", "", "hold", ""),
-                        nothing(14)))
+                .typing(
+                        "male",
+                        "27",
+                        "181",
+                        "74",
+                        "hold",
+                        "diary",
+                        "",
+                        "sleepng 8 h",
+                        "sleeping 8 h",
+                        "walking",
+                        "",
+                        "sitting 20 h",
+                        "back",
+                        "sitting 10 h",
+                        "standing_work 6 h",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "")
                 .run("needs");
 
         assertThat(result.err())
@@ -235,10 +233,7 @@ class NeedsEnteredTest {
     @Test
     void an_answer_may_be_changed_at_the_end() {
         Cli.Result result = Cli.in(Folders.starter(here))
-                .typing(typed(
-                        Stream.of("", "male", "72", "74", "181", "", "active", "hold", ""),
-                        nothing(12),
-                        Stream.of("99", "2", "27", "", "")))
+                .typing("male", "72", "181", "74", "hold", "active", "", "", "", "", "99", "2", "27", "", "")
                 .run("needs");
 
         assertThat(result.err()).contains("Enter a number from 1 to ");
@@ -255,6 +250,7 @@ class NeedsEnteredTest {
                 .run("needs");
 
         assertThat(result.err()).contains("is there already", "cannot be a short name", "Written: ");
+        assertThat(here.resolve("profiles/draft.txt")).doesNotExist();
         assertThat(Files.readString(here.resolve("profiles/adam.yaml"))).contains("weight: 74 kg", "goal: hold");
         Cli.Result again = Cli.in(here).run("needs", "adam");
         assertThat(again.err()).isEmpty();
@@ -289,5 +285,98 @@ class NeedsEnteredTest {
 
         assertThat(result.code()).isEqualTo(130);
         assertThat(result.out()).isEmpty();
+    }
+
+    /** Sex, age, height, weight, goal, activity, experience, health, what to avoid, boxes. */
+    @Test
+    void a_usual_healthy_adult_is_asked_ten_questions() {
+        Cli.Result result = Cli.in(here)
+                .typing(
+                        "female",
+                        "31",
+                        "168",
+                        "70",
+                        "lose 0.3 % a week",
+                        "active",
+                        "novice",
+                        "none",
+                        "peanut, Tree nut",
+                        "2",
+                        "")
+                .run("needs");
+
+        assertThat(result.code()).isZero();
+        String asked = result.err().substring(0, result.err().indexOf("Your answers:"));
+        assertThat(asked.lines()
+                        .filter(line -> line.equals("> ") || line.startsWith("> "))
+                        .count())
+                .as(asked)
+                .isEqualTo(10);
+        assertThat(result.flat()).doesNotContain("does not say whether");
+        assertThat(result.err()).contains("health: nothing of what was asked", "never: peanut, Tree nut");
+    }
+
+    @Test
+    void single_questions_follow_only_for_what_applies() {
+        Cli.Result result = Cli.in(here)
+                .typing(
+                        "male",
+                        "31",
+                        "181",
+                        "80",
+                        "lose 0.3 % a week",
+                        "active",
+                        "",
+                        "9",
+                        "3 x",
+                        "3",
+                        "maybe",
+                        "no",
+                        "no",
+                        "no",
+                        "yes",
+                        "no",
+                        "",
+                        "",
+                        "",
+                        "")
+                .run("needs");
+
+        assertThat(result.err())
+                .contains("Enter numbers from 1 to 7", "Do you take insulin?", "is no answer to this", "-gliptin?")
+                .doesNotContain("Do you take warfarin", "pregnant")
+                .contains("health: sugar or weight medicine", "metformin or a gliptin: yes");
+        assertThat(result.code()).isZero();
+        assertThat(result.flat()).contains("less medicine may be enough");
+    }
+
+    @Test
+    void what_is_needed_may_be_left_out_at_first_and_is_asked_for_again() {
+        Cli.Result result = Cli.in(here)
+                .typing("", "27", "", "74", "74 kg", "", "active", "", "", "", "", "", "male", "181", "hold", "", "")
+                .run("needs");
+
+        assertThat(result.err()).contains("Such as 74 kg, or 163 lb.", "Without it nothing can be worked out.");
+        assertThat(result.out()).startsWith("You: " + ANSWER);
+    }
+
+    /** Body fat changes little for most people, and is asked for when it is wanted. */
+    @Test
+    void an_answer_that_was_not_asked_for_can_be_given_at_the_end() {
+        Cli.Result result = Cli.in(here)
+                .typing("male", "27", "181", "74", "hold", "active", "", "", "", "", "5", "15", "callipers", "", "")
+                .run("needs");
+
+        assertThat(result.err()).contains("5  body fat: not said", "body fat: 15 %");
+        assertThat(result.out()).contains("By Cunningham 1991");
+    }
+
+    @Test
+    void health_avoid_and_boxes_are_options_too() {
+        Cli.Result result = with("--health", "none", "--avoid", "peanut", "--containers-a-day", "2");
+        assertThat(result.code()).isZero();
+        assertThat(result.flat()).doesNotContain("does not say whether");
+        assertThat(with("--health", "none", "--avoid", "peenut").err()).contains("nearest: \"peanut\"");
+        assertThat(with("--containers-a-day", "9").err()).contains("containers_a_day");
     }
 }

@@ -63,7 +63,10 @@ class GrammarTest {
         var file = SourceFile.of("a.yaml", "sex: male\nage: 27\nheight: 181 cm\n" + weight + "\n");
         Yaml.Group page = YamlPage.read(file, problems).orElseThrow();
         return new BodyReader(problems)
-                .read(Fields.ofPage(page, List.of("sex", "age", "height", "weight", "body_fat", "body_fat_method", "tape"), problems));
+                .read(Fields.ofPage(
+                        page,
+                        List.of("sex", "age", "height", "weight", "body_fat", "body_fat_method", "tape"),
+                        problems));
     }
 
     @Test

@@ -55,19 +55,21 @@ public final class AnswerCautions {
         boolean agreed = health.answer(question) == Answer.AGREED && listed == Outcome.ASK;
         Outcome outcome = limit.isPresent() ? Outcome.REFUSE : agreed ? Outcome.WARN : listed;
         if (outcome != Outcome.PLAN) {
-            Advice advice = question.afterYes().advice();
-            String text = advice.why() + " " + limit.orElseGet(() -> end(outcome, advice));
+            String text = question.afterYes().advice().why() + " " + limit.orElseGet(() -> end(outcome, question));
             add(outcome, question.key(), text, hides, question.afterYes().source());
         }
     }
 
-    private static String end(Outcome outcome, Advice advice) {
+    private static String end(Outcome outcome, HealthQuestion question) {
+        Advice advice = question.afterYes().advice();
         return switch (outcome) {
             case PLAN, WARN -> advice.then();
             case ASK ->
                 "No plan is made for this goal until " + advice.clinician()
                         + " agrees to it; then the answer is \"agreed\" instead of yes.";
-            case REFUSE -> "So no plan is made for this goal: ask " + advice.clinician() + ".";
+            case REFUSE ->
+                "So no plan is made" + (question.afterYes().outcomes().hold() == Outcome.REFUSE ? "" : " for this goal")
+                        + ": ask " + advice.clinician() + ".";
         };
     }
 

@@ -38,14 +38,14 @@ final class AnswerLimits {
     private Optional<String> fastLoss() {
         double percent = -goal.change().percentAWeek();
         return Words.above(percent, SLOW_PERCENT_A_WEEK)
-                ? Optional.of("This goal loses " + Words.twoDecimals(percent)
-                        + " % of weight a week; here more than 0.5 % is not planned. Choose a slower goal, and ask your doctor.")
+                ? Optional.of(
+                        "This goal loses " + Words.twoDecimals(percent)
+                                + " % of weight a week; here more than 0.5 % is not planned. Choose a slower goal, and ask your doctor.")
                 : Optional.empty();
     }
 
     private Optional<String> littleCarbohydrate() {
-        int least =
-                Guides.of(goal.eater(), day, goal.change().kcalADay()).carbohydrateLeastG();
+        int least = Guides.of(goal.eater(), day, goal.change().kcalADay()).carbohydrateLeastG();
         return least < CARBOHYDRATE_G
                 ? Optional.of("This target can leave as little as " + least
                         + " g of carbohydrate a day; here less than 130 g is not planned. Ask your doctor.")
@@ -55,7 +55,8 @@ final class AnswerLimits {
     private Optional<String> gluten() {
         return goal.eater().wishes().avoidAllergens().containsAll(GLUTEN)
                 ? Optional.empty()
-                : Optional.of("The profile does not avoid it, so no plan is made: add wheat and gluten to avoid. Your doctor"
-                        + " or dietitian knows what else.");
+                : Optional.of(
+                        "The profile does not avoid it, so no plan is made: add wheat and gluten to avoid. Your doctor"
+                                + " or dietitian knows what else.");
     }
 }

@@ -29,7 +29,8 @@ final class NotSaid {
 
     static List<HealthFinding> of(Eater eater, WeeklyChange change) {
         var check = new NotSaid(eater);
-        List<HealthQuestion> open = HealthQuestion.all().stream().filter(check::isOpen).toList();
+        List<HealthQuestion> open =
+                HealthQuestion.all().stream().filter(check::isOpen).toList();
         List<HealthQuestion> first = open.stream()
                 .filter(question -> question.has(HealthEffect.LOSS_WAITS_FOR_ANSWER))
                 .toList();
@@ -65,7 +66,10 @@ final class NotSaid {
         return Caution.warn(
                 "health_not_said",
                 "The profile does not say whether these apply: "
-                        + open.stream().map(question -> words(question, open)).distinct().collect(Collectors.joining(", "))
+                        + open.stream()
+                                .map(question -> words(question, open))
+                                .distinct()
+                                .collect(Collectors.joining(", "))
                         + ". If one does, see a doctor or dietitian before you follow this.",
                 CHOICE);
     }

@@ -20,12 +20,13 @@ final class SignsTogether {
     static List<HealthFinding> of(Eater eater) {
         List<HealthFinding> findings = new ArrayList<>();
         if (themes(eater) >= ENOUGH) {
-            findings.add(refuse(
-                    "eating_signs",
-                    "Several of the answers about eating can be signs of an eating disorder. Eating by numbers can do harm then,"
-                            + " so none are shown and no plan is made. Please talk to your doctor or an eating-disorder service;"
-                            + " when you feel faint or in danger, call the emergency number where you live.",
-                    "two of five themes, as SCOFF counts them (BMJ 1999;319:1467, from memory); the questions are our own"));
+            findings.add(
+                    refuse(
+                            "eating_signs",
+                            "Several of the answers about eating can be signs of an eating disorder. Eating by numbers can do harm then,"
+                                    + " so none are shown and no plan is made. Please talk to your doctor or an eating-disorder service;"
+                                    + " when you feel faint or in danger, call the emergency number where you live.",
+                            "two of five themes, as SCOFF counts them (Morgan and others, BMJ, from memory); the questions are our own"));
         }
         if (refeeding(eater) >= ENOUGH) {
             findings.add(refuse(
@@ -33,7 +34,7 @@ final class SignsTogether {
                     "A low weight, weight lost without trying, and some medicines or much alcohol: two of these together make it"
                             + " dangerous to eat much more all at once. So no figures are shown and no plan is made. Please see a"
                             + " doctor soon; they can start this safely.",
-                    "NICE CG32: two small signs of risk at refeeding"));
+                    "guidance of NICE on refeeding: two small signs"));
         }
         return findings;
     }

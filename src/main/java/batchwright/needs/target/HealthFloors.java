@@ -26,7 +26,9 @@ final class HealthFloors {
             double grams = grams(question, eater.body());
             if (Words.above(grams, floor.grams())) {
                 floor = new ProteinFloor(
-                        grams, says(question, eater.body()), new Citation(question.afterYes().source()));
+                        grams,
+                        says(question, eater.body()),
+                        new Citation(question.afterYes().source()));
             }
         }
         return floor;

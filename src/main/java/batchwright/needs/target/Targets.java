@@ -90,6 +90,8 @@ public record Targets(DayTarget day, List<TargetLine> lines) {
                 ? new TargetLine(
                         "fibre", "no rule: your doctor or dietitian says how much is right", HealthFloors.NO_FIBRE)
                 : new TargetLine(
-                        "fibre", least + ": 14 g per 1000 kcal", new Citation("IOM, Dietary Reference Intakes, 2005, AI"));
+                        "fibre",
+                        least + ": 14 g per 1000 kcal",
+                        new Citation("IOM, Dietary Reference Intakes, 2005, AI"));
     }
 }

@@ -48,7 +48,8 @@ class AnswerCautionsTest {
     @ParameterizedTest
     @CsvSource({"pregnant_or_breastfeeding, FEMALE", "eating_disorder, FEMALE", "eating_disorder, MALE"})
     void a_loss_waits_for_an_answer(String question, Sex sex) {
-        TestEater eater = TestEater.of(TestEater.body(sex, 75, 170, 40)).pal(1.7).health(question, NOT_SAID);
+        TestEater eater =
+                TestEater.of(TestEater.body(sex, 75, 170, 40)).pal(1.7).health(question, NOT_SAID);
 
         assertStop(eater.percentAWeek(-0.3).needs(), "loss_waits_for_answer", true);
         assertStop(eater.needs(), "loss_waits_for_answer", false);
@@ -120,7 +121,9 @@ class AnswerCautionsTest {
         TestEater eater = WOMAN.health(question, AGREED);
         assertStop(eater.percentAWeek(-0.5).needs(), question, false);
         assertStop(eater.percentAWeek(-0.51).needs(), question, true);
-        assertThat(find(eater.percentAWeek(-0.51).needs(), question).orElseThrow().text())
+        assertThat(find(eater.percentAWeek(-0.51).needs(), question)
+                        .orElseThrow()
+                        .text())
                 .contains("0.51 % of weight");
         assertStop(WOMAN.percentAWeek(-0.51).needs(), question, false);
     }
@@ -159,7 +162,9 @@ class AnswerCautionsTest {
         Needs needs = WOMAN.health(question, YES).needs();
         assertThat(needs.target().orElseThrow().fibreLeastG() > 0).isEqualTo(floor);
         Needs asked = WOMAN.adjusted(3, 1.4, 20, 400).health(question, YES).needs();
-        assertThat(asked.target().orElseThrow().fibreLeastG()).as("as the profile asks").isEqualTo(20);
+        assertThat(asked.target().orElseThrow().fibreLeastG())
+                .as("as the profile asks")
+                .isEqualTo(20);
     }
 
     /** The test eater avoids nothing; HealthQuestionsPublishedTest has one who avoids it. */
@@ -198,7 +203,9 @@ class AnswerCautionsTest {
                 .with(group.questions().get(0), NO)
                 .withNone(group)
                 .withSome(group);
-        assertThat(WOMAN.health(said).needs().stopsPlanning()).as("all answered with no").isFalse();
+        assertThat(WOMAN.health(said).needs().stopsPlanning())
+                .as("all answered with no")
+                .isFalse();
     }
 
     private static Map<HealthQuestion, Health.Answer> noBut(HealthGroup group) {
@@ -216,8 +223,8 @@ class AnswerCautionsTest {
             Needs needs = WOMAN.percentAWeek(percent).health(question, YES).needs();
             assertThat(needs.cautions())
                     .filteredOn(Caution::stopsPlanning)
-                    .allSatisfy(caution ->
-                            assertThat(caution.text()).containsPattern("doctor|midwife|clinic|prescribes"));
+                    .allSatisfy(
+                            caution -> assertThat(caution.text()).containsPattern("doctor|midwife|clinic|prescribes"));
         }
     }
 }

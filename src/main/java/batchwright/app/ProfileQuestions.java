@@ -1,0 +1,148 @@
+package batchwright.app;
+
+import batchwright.app.ProfileQuestion.Pair;
+import batchwright.app.ProfileQuestion.When;
+import batchwright.food.Allergen;
+import batchwright.person.HealthQuestion;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/** Every question of a profile. A usual healthy adult is asked ten of them; details follow only after an answer that needs them. */
+final class ProfileQuestions {
+    private static final String ESTIMATE = "estimate";
+    private static final Predicate<Map<String, String>> ALWAYS = answers -> true;
+
+    static final List<ProfileQuestion> ALL = all();
+
+    private ProfileQuestions() {}
+
+    private static List<ProfileQuestion> all() {
+        List<ProfileQuestion> all = new ArrayList<>(body());
+        all.addAll(activity());
+        all.add(new ProfileQuestion(
+                ProfileQuestion.HEALTH,
+                "health",
+                "Does any of this apply to you? Enter the numbers of what does, such as 2 5; or none.",
+                Pair.NONE,
+                Pair.NONE,
+                When.USUALLY,
+                ALWAYS));
+        HealthQuestion.all().stream().map(ProfileQuestion::of).forEach(all::add);
+        all.add(question(
+                "avoid",
+                "never",
+                "What must never reach you: allergies and dislikes? Allergens are "
+                        + Arrays.stream(Allergen.values()).map(Allergen::label).collect(Collectors.joining(", "))
+                        + "; foods and dishes go by their short names. With commas between, or none.",
+                Pair.same("peanut, pork_loin"),
+                When.USUALLY));
+        all.add(question(
+                "containers_a_day",
+                "cooked boxes a day",
+                "How many cooked boxes a day, 1 to 6? Left out it is 3; snacks make up the rest.",
+                Pair.same("3"),
+                When.USUALLY));
+        return List.copyOf(all);
+    }
+
+    private static List<ProfileQuestion> body() {
+        return List.of(
+                question(
+                        "sex",
+                        "sex",
+                        "Female or male, as the published equations use it?",
+                        Pair.same("female"),
+                        When.NEEDED),
+                question("age", "age", "How old are you, in years?", Pair.same("27"), When.NEEDED),
+                new ProfileQuestion(
+                        ProfileQuestion.HEIGHT,
+                        "height",
+                        "How tall are you?",
+                        new Pair("181 cm", "5 ft 11 in"),
+                        new Pair("cm", ""),
+                        When.NEEDED,
+                        ALWAYS),
+                new ProfileQuestion(
+                        "weight",
+                        "weight",
+                        "What do you weigh in the morning?",
+                        new Pair("74 kg", "163 lb"),
+                        new Pair("kg", "lb"),
+                        When.NEEDED,
+                        ALWAYS),
+                new ProfileQuestion(
+                        "body_fat",
+                        "body fat",
+                        "Body fat, if it was measured? Or the word estimate: by tape, or else from weight and height.",
+                        Pair.same("15 %"),
+                        Pair.same("%"),
+                        When.ON_REQUEST,
+                        ALWAYS),
+                new ProfileQuestion(
+                        "body_fat_method",
+                        "how body fat was found",
+                        "How was it found: dxa, air, callipers, tape, scale or guess?",
+                        Pair.same("scale"),
+                        Pair.NONE,
+                        When.USUALLY,
+                        answers -> answers.containsKey("body_fat") && !ESTIMATE.equals(answers.get("body_fat"))),
+                girth("neck", "Girth of the neck, below the larynx? Without a tape, leave it out.", "38 cm", "15 in"),
+                girth("waist", "Girth of the waist? Men at the navel, women where it is narrowest.", "84 cm", "33 in"),
+                girth("hips", "Girth of the hips, where they are widest?", "98 cm", "38 in"),
+                question(
+                        "goal",
+                        "goal",
+                        "What shall your weight do: hold; gain or lose with a rate; or reach a weight by a day?",
+                        new Pair("gain 0.25 % a week", "lose 1 lb a week"),
+                        When.NEEDED));
+    }
+
+    private static List<ProfileQuestion> activity() {
+        return List.of(
+                question(
+                        ProfileQuestion.ACTIVITY,
+                        "activity",
+                        "How active is the whole day: sedentary, active or vigorous? Or total energy / resting energy such as 1.65;"
+                                + " or diary, to count hours.",
+                        Pair.same("active"),
+                        When.NEEDED),
+                new ProfileQuestion(
+                        ProfileQuestion.DIARY,
+                        "diary",
+                        "An activity and its hours; when a day (24 h) or a week (168 h) is full, only Enter. The command needs"
+                                + " --activities lists them.",
+                        Pair.same("sleeping 8 h"),
+                        Pair.NONE,
+                        When.NEEDED,
+                        answers -> ProfileQuestion.DIARY.equals(answers.get("activity"))),
+                question(
+                        "experience",
+                        "experience with weights",
+                        "Experience in training with weights: novice, intermediate or advanced?",
+                        Pair.same("novice"),
+                        When.USUALLY));
+    }
+
+    private static ProfileQuestion question(String key, String label, String asks, Pair example, When when) {
+        return new ProfileQuestion(key, label, asks, example, Pair.NONE, when, ALWAYS);
+    }
+
+    /** The neck may be left out; whoever gives it gives the others too. */
+    private static ProfileQuestion girth(String key, String asks, String metric, String us) {
+        boolean first = key.equals("neck");
+        return new ProfileQuestion(
+                "tape." + key,
+                key,
+                asks,
+                new Pair(metric, us),
+                new Pair("cm", "in"),
+                first ? When.USUALLY : When.NEEDED,
+                answers -> ESTIMATE.equals(answers.get("body_fat"))
+                        && (first || answers.containsKey("tape.neck"))
+                        && (!key.equals("hips") || "female".equals(answers.get("sex"))));
+    }
+}

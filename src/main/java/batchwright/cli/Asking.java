@@ -1,0 +1,63 @@
+package batchwright.cli;
+
+import batchwright.report.Fault;
+import batchwright.report.Page;
+import batchwright.report.Wrapped;
+import batchwright.text.Problem;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Asks somebody at the keyboard, line by line. */
+final class Asking {
+    private final Input input;
+    private final Consumer<String> say;
+
+    /** The user wants no more. */
+    static final class Quit extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+    }
+
+    Asking(Input input, Consumer<String> say) {
+        this.input = input;
+        this.say = say;
+    }
+
+    /**
+     * The answer without blanks around it; empty when only Enter was pressed.
+     *
+     * @throws Quit when the user types quit, or no more is typed
+     */
+    String ask(String question) {
+        say.accept("\n" + Wrapped.lines(question) + "> ");
+        String answer = input.line().orElseThrow(Quit::new).strip();
+        if (answer.equals("quit")) {
+            throw new Quit();
+        }
+        return answer;
+    }
+
+    void say(String text) {
+        say.accept(Wrapped.lines(text));
+    }
+
+    void gap() {
+        say.accept("\n");
+    }
+
+    /** A line of a list, with its number. */
+    void item(int number, String text) {
+        say.accept(new Page(Page.WIDTH)
+                .paragraph("  %2d  ".formatted(number), "      ", text)
+                .toString());
+    }
+
+    /** The first problem, in the words that a profile's mistake is explained in. */
+    void explain(List<Problem> wrong) {
+        wrong.stream().limit(1).map(Fault::of).forEach(this::explain);
+    }
+
+    void explain(Fault fault) {
+        say(fault.wrong());
+        say(fault.cure());
+    }
+}
