@@ -51,7 +51,8 @@ public final class Deurenberg1991 {
     private static List<String> caveats(Body body, double percent) {
         List<String> caveats = new ArrayList<>(STUDIED.caveats(body));
         if (!FatBounds.hold(percent)) {
-            caveats.add("the formula gives " + Words.whole(percent) + " %, which cannot be: the nearest that can is taken");
+            caveats.add(
+                    "the formula gives " + Words.whole(percent) + " %, which cannot be: the nearest that can is taken");
         }
         return List.copyOf(caveats);
     }

@@ -31,7 +31,8 @@ public final class CappedCaution {
 
     private static String saysGain(WeeklyChange asked, WeeklyChange planned) {
         return "The profile asks to gain " + Words.twoDecimals(asked.percentAWeek()) + " % a week, "
-                + Words.whole(asked.kcalADay()) + " kcal a day above the total. At a low weight it starts in steps, because"
+                + Words.whole(asked.kcalADay())
+                + " kcal a day above the total. At a low weight it starts in steps, because"
                 + " eating much more at once can be dangerous: " + Words.whole(planned.kcalADay())
                 + " kcal above it are planned, the most here, about " + Words.twoDecimals(planned.percentAWeek())
                 + " % a week.";

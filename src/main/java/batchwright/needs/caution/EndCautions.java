@@ -34,8 +34,8 @@ final class EndCautions {
         this.least = SafeEnd.of(body);
         this.end = goal.reach()
                 .map(Goal.ReachWeight::weight)
-                .orElseGet(() -> new Mass(Math.max(
-                        1, body.weight().kg() * (1 + goal.change().percentAWeek() * WEEKS_AHEAD / PER_CENT))));
+                .orElseGet(() -> new Mass(
+                        Math.max(1, body.weight().kg() * (1 + goal.change().percentAWeek() * WEEKS_AHEAD / PER_CENT))));
     }
 
     static List<Caution> of(GoalFinding goal) {
@@ -83,14 +83,17 @@ final class EndCautions {
         if (!SafeEnd.isToldOrTaped(body)) {
             return;
         }
-        body.bodyFat().filter(now -> !Words.below(now.percent(), least.fatPercent())).ifPresent(now -> {
-            double fatKg = now.fraction() * body.weight().kg();
-            double lostKg = Hall2007.fatChangeKg(new Mass(fatKg), end.kg() - body.weight().kg());
-            double percent = (fatKg + lostKg) / end.kg() * PER_CENT;
-            if (Words.below(percent, least.fatPercent())) {
-                cautions.add(lowFat(percent));
-            }
-        });
+        body.bodyFat()
+                .filter(now -> !Words.below(now.percent(), least.fatPercent()))
+                .ifPresent(now -> {
+                    double fatKg = now.fraction() * body.weight().kg();
+                    double lostKg = Hall2007.fatChangeKg(
+                            new Mass(fatKg), end.kg() - body.weight().kg());
+                    double percent = (fatKg + lostKg) / end.kg() * PER_CENT;
+                    if (Words.below(percent, least.fatPercent())) {
+                        cautions.add(lowFat(percent));
+                    }
+                });
     }
 
     private Caution lowFat(double percent) {

@@ -17,11 +17,11 @@ final class TooFastCautions {
     /** How far two solved intakes may differ that mean the same. */
     private static final double SOLVED_KCAL = 0.01;
 
-    private static final Citation LOSS =
-            Citation.designChoice("set by Helms et al. 2014 (0.5-1 % a week), NICE (0.5-1 kg a week), NHLBI (500-1000 kcal a"
+    private static final Citation LOSS = Citation.designChoice(
+            "set by Helms et al. 2014 (0.5-1 % a week), NICE (0.5-1 kg a week), NHLBI (500-1000 kcal a"
                     + " day) and, for older adults, ESPEN (about 500 kcal a day)");
-    private static final Citation GAIN =
-            Citation.designChoice("twice the 0.5 % a week that Iraki et al. 2019 advise at most; in steps below BMI 18.5, at most"
+    private static final Citation GAIN = Citation.designChoice(
+            "twice the 0.5 % a week that Iraki et al. 2019 advise at most; in steps below BMI 18.5, at most"
                     + " 20 % and 500 kcal from BMI 30 on");
 
     private TooFastCautions() {}
@@ -65,10 +65,12 @@ final class TooFastCautions {
         return Caution.stop(
                 "gain_too_fast",
                 "This goal gains " + Words.oneDecimal(goal.change().percentAWeek()) + " % of body weight a week ("
-                        + Words.signed(goal.change().kcalADay()) + " kcal a day), nearly all of it fat. The most planned here is "
+                        + Words.signed(goal.change().kcalADay())
+                        + " kcal a day), nearly all of it fat. The most planned here is "
                         + Words.twoDecimals(most.kgAWeek()) + " kg a week" + kcal
                         + ": 1 % of body weight; under a BMI of 18.5, where eating much more at once can be dangerous, at most"
-                        + " 500 kcal a day, and from 30 on also 20 % of the total." + goal.reach().map(reach -> saysWhen(goal, reach, most)).orElse(""),
+                        + " 500 kcal a day, and from 30 on also 20 % of the total."
+                        + goal.reach().map(reach -> saysWhen(goal, reach, most)).orElse(""),
                 GAIN);
     }
 
@@ -80,6 +82,7 @@ final class TooFastCautions {
                 .orElse(most.kgAWeek());
         double weeks = (reach.weight().kg() - body.weight().kg()) / kgAWeek;
         LocalDate day = reach.from().plusDays((long) Math.ceil(weeks * DAYS_A_WEEK));
-        return " At the most that is advised " + Words.plain(reach.weight().kg()) + " kg would be reached on " + day + ".";
+        return " At the most that is advised " + Words.plain(reach.weight().kg()) + " kg would be reached on " + day
+                + ".";
     }
 }

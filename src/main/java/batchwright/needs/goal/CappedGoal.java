@@ -25,13 +25,13 @@ public record CappedGoal(Eater eater, Optional<WeeklyChange> asked) {
             return new CappedGoal(eater, Optional.empty());
         }
         Body body = eater.body();
-        WeeklyChange change = WeeklyChange.of(eater.goal(), BodyModel.of(body, total, eater.activity().pal()));
+        WeeklyChange change = WeeklyChange.of(
+                eater.goal(), BodyModel.of(body, total, eater.activity().pal()));
         boolean maySlow = change.loses() || change.gains() && Words.below(body.bmi(), UNDERWEIGHT_BMI);
         SafeChange most = change.loses() ? SafeChange.ofLoss(body, total) : SafeChange.ofGain(body, total);
         return maySlow && most.isExceededBy(0, change.kcalADay()) && !isTooFast(eater, change, most)
                 ? new CappedGoal(
-                        eater.withGoal(new Goal.EnergyADay(
-                                (change.loses() ? -1 : 1) * Words.down(most.kcalADay()))),
+                        eater.withGoal(new Goal.EnergyADay((change.loses() ? -1 : 1) * Words.down(most.kcalADay()))),
                         Optional.of(change))
                 : new CappedGoal(eater, Optional.empty());
     }

@@ -21,12 +21,11 @@ public record Decision(Eater eater, Outcome outcome, Reason reason, Citation sou
         if (outcome != Outcome.ASK) {
             return new Decision(eater, outcome, reason, source);
         }
-        Outcome after =
-                switch (question(reason).reply(eater)) {
-                    case GOOD -> Outcome.WARN;
-                    case OPEN -> Outcome.ASK;
-                    case BAD -> Outcome.REFUSE;
-                };
+        Outcome after = switch (question(reason).reply(eater)) {
+            case GOOD -> Outcome.WARN;
+            case OPEN -> Outcome.ASK;
+            case BAD -> Outcome.REFUSE;
+        };
         return new Decision(eater, after, reason, source);
     }
 
@@ -43,8 +42,9 @@ public record Decision(Eater eater, Outcome outcome, Reason reason, Citation sou
                                 .orElse("?"));
         return switch (outcome) {
             case PLAN, WARN -> text;
-            case ASK -> text + " No plan yet: one thing more has to be known. "
-                    + question(reason).asks();
+            case ASK ->
+                text + " No plan yet: one thing more has to be known. "
+                        + question(reason).asks();
             case REFUSE -> reason.hides() ? text : text + REFUSED;
         };
     }

@@ -103,10 +103,11 @@ public final class Decisions {
     }
 
     private static Optional<Verdict> byFat(Body body, Action wanted) {
-        return fatPercent(body, wanted).flatMap(fat -> BY_FAT.stream()
-                .filter(row -> row.verdict().isOf(wanted) && !Words.below(fat, row.from(body.sex())))
-                .map(FatRow::verdict)
-                .reduce((lower, higher) -> higher));
+        return fatPercent(body, wanted)
+                .flatMap(fat -> BY_FAT.stream()
+                        .filter(row -> row.verdict().isOf(wanted) && !Words.below(fat, row.from(body.sex())))
+                        .map(FatRow::verdict)
+                        .reduce((lower, higher) -> higher));
     }
 
     /** What counts of the figure; less of a method that errs much, unless weight is to be gained. */

@@ -41,8 +41,7 @@ public enum Question {
     FAT_METHOD(
             "How was body fat measured? Add to the profile body_fat_method: dxa, air, callipers, tape or scale; or lose at most"
                     + " 0.5 % a week.",
-            List.of("body_fat_method"),
-            Question::methodIsSaid),
+            List.of("body_fat_method"), Question::methodIsSaid),
     LEAN(
             "Is the weight muscle, or does a doctor or dietitian agree to this goal? Add to the profile a measured body_fat with"
                     + " its body_fat_method (lean is under 20 % of men, 30 % of women); or, under health: doctor_agrees: yes, or no.",
@@ -108,8 +107,7 @@ public enum Question {
                         .allMatch(question -> eater.health().answer(question) != Answer.NOT_SAID)
                 ? Reply.GOOD
                 : Reply.OPEN;
-        return worst(
-                signs, ofHealth(eater, "lost_weight_without_trying"), ofHealth(eater, "eating_disorder"));
+        return worst(signs, ofHealth(eater, "lost_weight_without_trying"), ofHealth(eater, "eating_disorder"));
     }
 
     private static Reply worst(Reply... replies) {
@@ -123,7 +121,9 @@ public enum Question {
     }
 
     private static boolean isLean(Eater eater) {
-        return measured(eater).filter(fat -> fat.fat().percent() < leanPercent(eater)).isPresent();
+        return measured(eater)
+                .filter(fat -> fat.fat().percent() < leanPercent(eater))
+                .isPresent();
     }
 
     private static Reply methodIsSaid(Eater eater) {

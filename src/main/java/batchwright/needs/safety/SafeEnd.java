@@ -36,16 +36,18 @@ public record SafeEnd(double bmi, double fatPercent) {
     /** Whether body fat is known otherwise than by weight, height, age and sex: then limits of it count. */
     public static boolean isToldOrTaped(Body body) {
         return body.fat()
-                .filter(fat -> fat.tellsMoreThanBmi()
-                        || fat instanceof BodyFat.Measured
-                        || fat instanceof BodyFat.Doubted)
+                .filter(fat ->
+                        fat.tellsMoreThanBmi() || fat instanceof BodyFat.Measured || fat instanceof BodyFat.Doubted)
                 .isPresent();
     }
 
     /** By how much the error of the method in use exceeds what limits of body fat allow for already [points]; 0 when nothing is known. */
     static double errorNotAllowedFor(Body body) {
         Figure allowed = body.sex() == Sex.MALE ? Figure.FAT_ERROR_ALLOWED_MALE : Figure.FAT_ERROR_ALLOWED_FEMALE;
-        double error = body.fat().map(BodyFat::errorPoints).orElse(OptionalDouble.empty()).orElse(0);
+        double error = body.fat()
+                .map(BodyFat::errorPoints)
+                .orElse(OptionalDouble.empty())
+                .orElse(0);
         return Math.max(0, error - allowed.value());
     }
 

@@ -25,15 +25,21 @@ import org.junit.jupiter.api.Test;
 class DecisionGridTest {
     private static final Path PROPOSED = Path.of("src/test/resources/published/safety_decision_grid.csv");
     private static final Map<String, Double> YEARS = Map.of("<18", 15.0, "18-64", 40.0, "65-69", 67.0, "70+", 80.0);
-    private static final Map<String, Double> FAT = Map.of(
-            "under floor", 4.0, "low", 6.0, "lean", 10.0, "usual", 18.0, "high", 30.0);
+    private static final Map<String, Double> FAT =
+            Map.of("under floor", 4.0, "low", 6.0, "lean", 10.0, "usual", 18.0, "high", 30.0);
 
     private record Cell(String age, String bmi, String action, String fat, Outcome proposed) {
         /** A man by DXA, whose error counts for nothing. */
         Body body() {
-            double low = bmi.startsWith("<") ? 14 : Double.parseDouble(bmi.replace(">=", "").replaceAll("-.*$", ""));
+            double low = bmi.startsWith("<")
+                    ? 14
+                    : Double.parseDouble(bmi.replace(">=", "").replaceAll("-.*$", ""));
             var body = new Body(
-                    Sex.MALE, YEARS.getOrDefault(age, 0.0), new Mass((low + 0.1) * 4), new Length(200), Optional.empty());
+                    Sex.MALE,
+                    YEARS.getOrDefault(age, 0.0),
+                    new Mass((low + 0.1) * 4),
+                    new Length(200),
+                    Optional.empty());
             return Optional.ofNullable(FAT.get(fat))
                     .map(percent -> body.withFat(new BodyFat.Measured(Share.ofPercent(percent), FatMethod.DXA)))
                     .orElse(body);
@@ -42,7 +48,9 @@ class DecisionGridTest {
         Outcome ours() {
             return action.equals("lose fast")
                     ? Outcome.REFUSE
-                    : Decisions.listed(body(), Action.valueOf(action.toUpperCase(Locale.ROOT).replace(' ', '_')));
+                    : Decisions.listed(
+                            body(),
+                            Action.valueOf(action.toUpperCase(Locale.ROOT).replace(' ', '_')));
         }
 
         boolean is(String age, String action, double fromBmi, double toBmi) {
@@ -98,9 +106,11 @@ class DecisionGridTest {
     /** A reason that explains nothing is out of date. */
     @Test
     void every_reason_is_needed() throws IOException {
-        List<Cell> differing =
-                proposed().stream().filter(cell -> cell.ours() != cell.proposed()).toList();
-        assertThat(REASONS).allSatisfy((why, reason) -> assertThat(differing).as(why).anyMatch(reason));
+        List<Cell> differing = proposed().stream()
+                .filter(cell -> cell.ours() != cell.proposed())
+                .toList();
+        assertThat(REASONS)
+                .allSatisfy((why, reason) -> assertThat(differing).as(why).anyMatch(reason));
         assertThat(differing).hasSizeLessThan(60);
     }
 

@@ -52,12 +52,14 @@ class SafetyCasesTest {
 
     @Test
     void a_woman_of_24_with_10_per_cent_fat_is_not_helped_to_lose() {
-        assertThat(stops(needs(TestEater.body(Sex.FEMALE, 58, 168, 24, 10.0), -0.5))).containsExactly("body_fat_low");
+        assertThat(stops(needs(TestEater.body(Sex.FEMALE, 58, 168, 24, 10.0), -0.5)))
+                .containsExactly("body_fat_low");
     }
 
     @Test
     void a_man_with_3_per_cent_fat_is_not_helped_to_lose() {
-        assertThat(stops(needs(TestEater.body(Sex.MALE, 75, 180, 30, 3.0), -0.5))).contains("body_fat_low");
+        assertThat(stops(needs(TestEater.body(Sex.MALE, 75, 180, 30, 3.0), -0.5)))
+                .contains("body_fat_low");
     }
 
     /** BMI 19.8. */
@@ -75,13 +77,16 @@ class SafetyCasesTest {
         Needs needs = day.equals("chair") ? woman.pal(1.2).needs() : woman.needs();
         assertThat(stops(needs)).isEmpty();
         assertThat(codes(needs)).contains("bmi_40_or_more");
-        assertThat(-needs.goalKcal()).isBetween(400.0, 1000.0).isLessThanOrEqualTo(0.25 * needs.total().kcal() + 1);
+        assertThat(-needs.goalKcal())
+                .isBetween(400.0, 1000.0)
+                .isLessThanOrEqualTo(0.25 * needs.total().kcal() + 1);
     }
 
     /** 165 cm, 141.6 kg. */
     @Test
     void a_gain_at_bmi_52_is_refused() {
-        assertThat(stops(needs(TestEater.body(Sex.FEMALE, 141.6, 165, 40), 0.5))).contains("gain_mostly_fat");
+        assertThat(stops(needs(TestEater.body(Sex.FEMALE, 141.6, 165, 40), 0.5)))
+                .contains("gain_mostly_fat");
     }
 
     /** 180 cm, 52.2 kg. */
@@ -123,8 +128,10 @@ class SafetyCasesTest {
         assertThat(caution(needs(TestEater.body(Sex.MALE, 104, 180, 30), 0.2), "gain_mostly_fat")
                         .asks())
                 .contains("body_fat_method", "health.doctor_agrees");
-        assertThat(stops(needs(TestEater.body(Sex.MALE, 104, 180, 30, 17.0), 0.2))).isEmpty();
-        assertThat(stops(needs(TestEater.body(Sex.MALE, 104, 180, 30, 33.0), 0.2))).contains("gain_mostly_fat");
+        assertThat(stops(needs(TestEater.body(Sex.MALE, 104, 180, 30, 17.0), 0.2)))
+                .isEmpty();
+        assertThat(stops(needs(TestEater.body(Sex.MALE, 104, 180, 30, 33.0), 0.2)))
+                .contains("gain_mostly_fat");
     }
 
     /** Mifflin 784 kcal, at PAL 1.2 941 kcal. */
@@ -145,10 +152,7 @@ class SafetyCasesTest {
         assertThat(SafeEnd.of(lean).fatPercent()).isEqualTo(9);
         assertThat(stops(TestEater.of(lean)
                         .pal(2.0)
-                        .goal(new Goal.ReachWeight(
-                                new Mass(67),
-                                LocalDate.of(2026, 11, 30),
-                                LocalDate.of(2027, 9, 30)))
+                        .goal(new Goal.ReachWeight(new Mass(67), LocalDate.of(2026, 11, 30), LocalDate.of(2027, 9, 30)))
                         .needs()))
                 .containsExactly("goal_below_least_fat");
     }
@@ -161,7 +165,8 @@ class SafetyCasesTest {
                 .kcalADay(-700)
                 .needs();
         assertThat(stops(needs)).isEmpty();
-        assertThat(-needs.goalKcal()).isBetween(0.24 * needs.total().kcal(), 0.25 * needs.total().kcal());
+        assertThat(-needs.goalKcal())
+                .isBetween(0.24 * needs.total().kcal(), 0.25 * needs.total().kcal());
         assertThat(caution(needs, "loss_slowed").text()).contains("700 kcal a day less than the total");
     }
 

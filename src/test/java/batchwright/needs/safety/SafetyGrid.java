@@ -27,13 +27,14 @@ import java.util.stream.Collectors;
 final class SafetyGrid {
     static final List<Double> YEARS = List.of(17.0, 18.0, 30.0, 64.0, 65.0, 69.0, 70.0, 85.0);
     static final List<Double> BMIS = List.of(
-            15.0, 16.0, 17.0, 18.0, 18.5, 19.0, 20.0, 21.0, 22.0, 23.0, 24.0, 25.0, 26.0, 27.5, 29.0, 30.0, 32.5, 35.0, 37.5, 40.0, 45.0,
-            50.0);
+            15.0, 16.0, 17.0, 18.0, 18.5, 19.0, 20.0, 21.0, 22.0, 23.0, 24.0, 25.0, 26.0, 27.5, 29.0, 30.0, 32.5, 35.0,
+            37.5, 40.0, 45.0, 50.0);
     /** Per cent of weight a week. */
-    static final List<Double> RATES = List.of(-1.5, -1.0, -0.75, -0.5, -0.25, 0.0, 0.15, 0.25, 0.4, 0.5, 0.75, 1.0, 1.5);
+    static final List<Double> RATES =
+            List.of(-1.5, -1.0, -0.75, -0.5, -0.25, 0.0, 0.15, 0.25, 0.4, 0.5, 0.75, 1.0, 1.5);
     /** A class of body fat each, by its order: under the floor, at it, lean, usual, high; men's and women's reading by DXA [%]. */
-    static final List<List<Double>> FATS =
-            List.of(List.of(4.0, 10.5), List.of(6.5, 14.0), List.of(10.5, 19.0), List.of(17.0, 28.0), List.of(29.0, 39.0));
+    static final List<List<Double>> FATS = List.of(
+            List.of(4.0, 10.5), List.of(6.5, 14.0), List.of(10.5, 19.0), List.of(17.0, 28.0), List.of(29.0, 39.0));
 
     /** Say something of the figures or of what is planned instead, nothing against the goal. */
     private static final Set<String> NO_DECISION = Set.of(
@@ -49,7 +50,8 @@ final class SafetyGrid {
     record Cell(Sex sex, double years, double bmi, double rate, Optional<Integer> fat) {
         TestEater eater() {
             double metres = sex == Sex.MALE ? 1.80 : 1.65;
-            Body body = new Body(sex, years, new Mass(bmi * metres * metres), new Length(metres * 100), Optional.empty());
+            Body body =
+                    new Body(sex, years, new Mass(bmi * metres * metres), new Length(metres * 100), Optional.empty());
             Body known = fat.map(place -> body.withFat(new BodyFat.Measured(
                             Share.ofPercent(FATS.get(place).get(sex == Sex.MALE ? 0 : 1)), FatMethod.DXA)))
                     .orElse(body);
