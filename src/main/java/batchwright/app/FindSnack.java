@@ -6,6 +6,8 @@ import batchwright.food.Measure;
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.food.UnitPrice;
+import batchwright.needs.Needs;
+import batchwright.needs.NeedsCalculator;
 import batchwright.person.Wishes;
 import batchwright.plan.Snack;
 import batchwright.quantity.Money;
@@ -48,12 +50,16 @@ public final class FindSnack {
 
     /**
      * @param eater whose avoided foods and allergens are left out, and whose snacks are kept to; empty: everything on offer
+     * @return what stops it, where a caution stops planning for that eater
      * @throws Refused when a file has an error, or no snack is on offer
      */
     public static SnackAnswers answer(Workspace workspace, SnackAnswers.Ask ask, Optional<String> eater) {
         Kitchen kitchen = workspace.kitchen();
-        Optional<Wishes> wishes =
-                eater.map(name -> new Eaters(workspace, kitchen).one(name).wishes());
+        Optional<Needs> needs = eater.map(name -> NeedsCalculator.needsOf(new Eaters(workspace, kitchen).one(name)));
+        if (needs.filter(Needs::stopsPlanning).isPresent()) {
+            return SnackAnswers.stopped(ask, kitchen.currency(), needs.get());
+        }
+        Optional<Wishes> wishes = needs.map(found -> found.eater().wishes());
         var find = new FindSnack(
                 kitchen, food -> wishes.map(w -> w.offersAsSnack(food)).orElse(true));
         if (find.items.isEmpty()) {

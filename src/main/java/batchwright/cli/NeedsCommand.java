@@ -6,8 +6,8 @@ import batchwright.app.ProfileDraft;
 import batchwright.app.ProfileQuestion;
 import batchwright.app.Refused;
 import batchwright.needs.Needs;
-import batchwright.needs.ProjectionOfNeeds;
-import batchwright.needs.projection.Projection;
+import batchwright.needs.Outlook;
+import batchwright.needs.goal.GoalFinding;
 import batchwright.report.ActivitiesJson;
 import batchwright.report.ActivitiesText;
 import batchwright.report.NeedsJson;
@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -31,7 +32,7 @@ import picocli.CommandLine.ParentCommand;
         name = "needs",
         header = "How much should I eat: energy and protein a day, with every source.",
         customSynopsis = {
-            "needs EATER [--weeks N] [OPTIONS]",
+            "needs EATER [--weeks N] [--steps] [OPTIONS]",
             "needs [ANSWERS] [--save NAME] [OPTIONS]   without an eater it asks",
             "needs --activities [OPTIONS]"
         },
@@ -41,6 +42,7 @@ import picocli.CommandLine.ParentCommand;
         })
 final class NeedsCommand implements Callable<Integer> {
     private static final int MOST_WEEKS = 104;
+    private static final int HALF_A_YEAR_WEEKS = 24;
 
     /** Set by the command line's parser before {@link #call()}. */
     @ParentCommand
@@ -59,6 +61,11 @@ final class NeedsCommand implements Callable<Integer> {
             paramLabel = "N",
             description = "Also where weight, fat and lean mass go in N weeks of the target, 1 to 104.")
     private @Nullable String weeks;
+
+    @Option(
+            names = "--steps",
+            description = "Also the target in steps of four weeks, as weight changes; for 24 weeks, or for --weeks.")
+    private boolean steps;
 
     @Option(
             names = "--activities",
@@ -183,18 +190,35 @@ final class NeedsCommand implements Callable<Integer> {
     }
 
     private int answer(Needs needs) {
-        if (weeks == null) {
-            return program.answer(program.json ? NeedsJson.of(needs) : NeedsText.of(needs));
+        var outlook = new Outlook(ahead(), stepWeeks(needs));
+        return program.answer(
+                program.json ? NeedsJson.of(needs, outlook) : NeedsText.of(needs, outlook),
+                needs.stopsPlanning() ? ExitCode.NO_PLAN : ExitCode.DONE);
+    }
+
+    private OptionalInt ahead() {
+        return weeks == null
+                ? OptionalInt.empty()
+                : OptionalInt.of(new Given("--weeks", weeks).whole(1, MOST_WEEKS, "weeks"));
+    }
+
+    /** As many as are projected; else until the day of a weight by a date, or half a year. */
+    private OptionalInt stepWeeks(Needs needs) {
+        if (!steps) {
+            return OptionalInt.empty();
         }
-        int ahead = new Given("--weeks", weeks).whole(1, MOST_WEEKS, "weeks");
-        Optional<Projection> projection = ProjectionOfNeeds.of(needs, ahead);
-        return program.answer(program.json ? NeedsJson.of(needs, projection) : NeedsText.of(needs, projection));
+        int untilDay = needs.goal()
+                .flatMap(GoalFinding::reach)
+                .map(reach -> (int) Math.min(MOST_WEEKS, Math.ceil(reach.weeks())))
+                .orElse(HALF_A_YEAR_WEEKS);
+        return OptionalInt.of(ahead().orElse(untilDay));
     }
 
     private int listActivities() {
-        if (!eaters.isEmpty() || weeks != null) {
+        if (!eaters.isEmpty() || weeks != null || steps) {
+            String other = weeks == null ? "--steps" : "--weeks";
             throw Refused.because(
-                    "--activities stands with " + (eaters.isEmpty() ? "--weeks" : "an eater"),
+                    "--activities stands with " + (eaters.isEmpty() ? other : "an eater"),
                     "Write it alone, it is the same for all: needs --activities.");
         }
         return program.answer(program.json ? ActivitiesJson.list() : ActivitiesText.list());

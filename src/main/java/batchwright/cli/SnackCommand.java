@@ -85,7 +85,9 @@ final class SnackCommand implements Callable<Integer> {
     public Integer call() {
         SnackAnswers.Ask ask = ask();
         SnackAnswers answers = FindSnack.answer(program.workspace(), ask, Optional.ofNullable(eater));
-        return program.answer(program.json ? SnackJson.of(answers) : SnackText.of(answers));
+        return program.answer(
+                program.json ? SnackJson.of(answers) : SnackText.of(answers),
+                answers.stopped().isPresent() ? ExitCode.NO_PLAN : ExitCode.DONE);
     }
 
     private SnackAnswers.Ask ask() {

@@ -27,7 +27,7 @@ final class HealthReader {
     private static final List<String> KEYS = Stream.of(
                     GROUPS.stream(),
                     HealthQuestion.all().stream().map(HealthQuestion::key),
-                    Stream.of(DIABETES_MEDICINE))
+                    Stream.of(DIABETES_MEDICINE, Health.DOCTOR_AGREES))
             .flatMap(keys -> keys)
             .toList();
     private static final Map<String, Answer> ANSWERS =
@@ -57,7 +57,9 @@ final class HealthReader {
         for (HealthGroup asked : HealthGroup.all()) {
             health = withGroup(health, asked, fields.yesNo(asked.key()));
         }
-        return health;
+        return health.withDoctorAgrees(fields.yesNo(Health.DOCTOR_AGREES)
+                .map(yes -> yes ? Answer.YES : Answer.NO)
+                .orElse(Answer.NOT_SAID));
     }
 
     private static Health withGroup(Health health, HealthGroup group, Optional<Boolean> applies) {

@@ -3,6 +3,7 @@ package batchwright.needs;
 import batchwright.needs.bodyfat.BodyFatFinding;
 import batchwright.needs.caution.AnswerCautions;
 import batchwright.needs.caution.BodyFatCautions;
+import batchwright.needs.caution.CappedCaution;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.caution.GoalCautions;
 import batchwright.needs.caution.HealthCautions;
@@ -10,6 +11,7 @@ import batchwright.needs.caution.TargetCautions;
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Estimate;
 import batchwright.needs.evidence.Words;
+import batchwright.needs.goal.CappedGoal;
 import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.resting.RestingEnergyEquations;
 import batchwright.needs.target.Targets;
@@ -38,22 +40,27 @@ public final class NeedsCalculator {
     public static Needs needsOf(Eater asWritten) {
         BodyFatFinding bodyFat = BodyFatFinding.of(asWritten.body());
         Body body = bodyFat.body();
-        Eater eater = asWritten.withBody(body);
-        double pal = eater.activity().pal();
+        double pal = asWritten.activity().pal();
         List<Estimate> resting = RestingEnergyEquations.estimates(body);
         Estimate inUse = resting.get(0);
         Energy total = inUse.perDay().times(pal);
+        CappedGoal capped = CappedGoal.of(asWritten.withBody(body), total);
+        Eater eater = capped.eater();
         GoalFinding goal = GoalFinding.of(eater, total);
         Targets targets = Targets.of(eater, total, goal.change());
 
         List<Caution> cautions = new ArrayList<>(HealthCautions.of(eater));
         cautions.addAll(AnswerCautions.of(goal, targets));
         cautions.addAll(BodyFatCautions.impossible(bodyFat));
-        if (!stops(cautions)) {
-            cautions.addAll(GoalCautions.of(goal, targets));
+        List<Caution> ofGoal = GoalCautions.of(goal, targets);
+        if (stops(cautions) || hides(ofGoal)) {
+            ofGoal.stream().filter(Caution::hidesFigures).forEach(cautions::add);
+        } else {
+            CappedCaution.of(capped, goal.change()).ifPresent(cautions::add);
+            cautions.addAll(ofGoal);
             cautions.addAll(TargetCautions.of(eater, targets));
         }
-        if (cautions.stream().anyMatch(Caution::hidesFigures)) {
+        if (hides(cautions)) {
             cautions.removeIf(caution -> !caution.stopsPlanning());
         } else {
             cautions.addAll(BodyFatCautions.mild(bodyFat));
@@ -74,6 +81,10 @@ public final class NeedsCalculator {
                 stops ? Optional.empty() : Optional.of(targets.day()),
                 stops ? List.of() : targets.lines(),
                 List.copyOf(cautions));
+    }
+
+    private static boolean hides(List<Caution> cautions) {
+        return cautions.stream().anyMatch(Caution::hidesFigures);
     }
 
     private static boolean stops(List<Caution> cautions) {

@@ -12,8 +12,12 @@ import java.util.stream.Collectors;
  *
  * @param answers questions that are absent are not answered
  * @param unclear groups of which something applies, and nobody says what
+ * @param doctorAgrees whether a doctor or dietitian knows the goal and agrees; asked for only where a decision hangs on it
  */
-public record Health(Map<HealthQuestion, Answer> answers, Set<HealthGroup> unclear) {
+public record Health(Map<HealthQuestion, Answer> answers, Set<HealthGroup> unclear, Answer doctorAgrees) {
+    /** The key of {@link #doctorAgrees} in a profile. */
+    public static final String DOCTOR_AGREES = "doctor_agrees";
+
     /** An answer to a question of health. */
     public enum Answer {
         YES,
@@ -34,7 +38,7 @@ public record Health(Map<HealthQuestion, Answer> answers, Set<HealthGroup> uncle
     }
 
     public Health(Map<HealthQuestion, Answer> answers) {
-        this(answers, Set.of());
+        this(answers, Set.of(), Answer.NOT_SAID);
     }
 
     public Answer answer(HealthQuestion question) {
@@ -58,14 +62,14 @@ public record Health(Map<HealthQuestion, Answer> answers, Set<HealthGroup> uncle
     public Health with(HealthQuestion question, Answer answer) {
         Map<HealthQuestion, Answer> more = new HashMap<>(answers);
         more.put(question, answer);
-        return new Health(more, unclear);
+        return new Health(more, unclear, doctorAgrees);
     }
 
     /** No to every question of a group that is not answered yet. */
     public Health withNone(HealthGroup group) {
         Map<HealthQuestion, Answer> more = new HashMap<>(answers);
         group.questions().forEach(question -> more.putIfAbsent(question, Answer.NO));
-        return new Health(more, unclear);
+        return new Health(more, unclear, doctorAgrees);
     }
 
     /** Something of a group applies; clear when an answer to one of its questions says what, or all are answered. */
@@ -77,6 +81,10 @@ public record Health(Map<HealthQuestion, Answer> answers, Set<HealthGroup> uncle
         }
         Set<HealthGroup> more = new HashSet<>(unclear);
         more.add(group);
-        return new Health(answers, more);
+        return new Health(answers, more, doctorAgrees);
+    }
+
+    public Health withDoctorAgrees(Answer answer) {
+        return new Health(answers, unclear, answer);
     }
 }

@@ -1,15 +1,14 @@
 package batchwright.report;
 
 import batchwright.needs.Needs;
+import batchwright.needs.Outlook;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.evidence.Estimate;
-import batchwright.needs.projection.Projection;
 import batchwright.needs.target.TargetLine;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
 /** Needs for scripts: schema batchwright.needs/1. */
@@ -19,14 +18,21 @@ public final class NeedsJson {
     private NeedsJson() {}
 
     public static String of(Needs needs) {
-        return Json.text(answer(needs));
+        return of(needs, Outlook.NONE);
     }
 
-    /** @param projection asked for; empty when none can be made */
-    public static String of(Needs needs, Optional<Projection> projection) {
+    public static String of(Needs needs, Outlook outlook) {
         ObjectNode root = answer(needs);
-        projection.ifPresentOrElse(
-                asked -> root.set("projection", ProjectionJson.of(asked)), () -> root.putNull("projection"));
+        if (outlook.weeks().isPresent()) {
+            outlook.projection(needs)
+                    .ifPresentOrElse(
+                            asked -> root.set("projection", ProjectionJson.of(asked)),
+                            () -> root.putNull("projection"));
+        }
+        if (outlook.stepWeeks().isPresent()) {
+            outlook.steps(needs)
+                    .ifPresentOrElse(asked -> root.set("steps", StepsJson.of(asked)), () -> root.putNull("steps"));
+        }
         return Json.text(root);
     }
 
@@ -55,9 +61,13 @@ public final class NeedsJson {
                 .ifPresentOrElse(target -> root.set("targets", TargetJson.of(target)), () -> root.putNull("targets"));
         lines(root.putArray("target_lines"), needs.lines());
         GuidesJson.put(root, needs);
+        cautions(root, needs);
+        return root;
+    }
+
+    static void cautions(ObjectNode root, Needs needs) {
         ArrayNode cautions = root.putArray("cautions");
         needs.cautions().forEach(caution -> caution(cautions.addObject(), caution));
-        return root;
     }
 
     static void lines(ArrayNode node, List<TargetLine> lines) {
@@ -86,5 +96,7 @@ public final class NeedsJson {
                 .put("text", caution.text())
                 .put("stops_planning", caution.stopsPlanning())
                 .put("source", caution.source().text());
+        ArrayNode asks = node.putArray("asks");
+        caution.asks().forEach(asks::add);
     }
 }

@@ -3,13 +3,11 @@ package batchwright.report;
 import batchwright.food.Nutrient;
 import batchwright.limit.DayTarget;
 import batchwright.needs.Needs;
+import batchwright.needs.Outlook;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.evidence.Estimate;
-import batchwright.needs.projection.Projection;
 import batchwright.needs.target.TargetLine;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
 
 /** Needs for people: the answer, then where it comes from. Cautions that stop planning stand first. */
 public final class NeedsText {
@@ -21,21 +19,20 @@ public final class NeedsText {
     }
 
     public static String of(Needs needs) {
-        return new NeedsText(needs).text(page -> {});
+        return of(needs, Outlook.NONE);
     }
 
-    /** @param projection asked for; empty when none can be made */
-    public static String of(Needs needs, Optional<Projection> projection) {
-        return new NeedsText(needs).text(page -> ProjectionText.print(projection, page));
+    public static String of(Needs needs, Outlook outlook) {
+        return new NeedsText(needs).text(outlook);
     }
 
-    private String text(Consumer<Page> projection) {
+    private String text(Outlook outlook) {
         if (needs.hidesFigures()) {
             noFigures();
             return page.toString();
         }
         needs.target().ifPresentOrElse(this::answer, this::noTarget);
-        projection.accept(page);
+        ahead(outlook);
         BodyFatText.write(needs, page);
         BodyMassText.write(needs, page);
         resting();
@@ -48,6 +45,13 @@ public final class NeedsText {
                 "Cautions",
                 needs.cautions().stream().filter(c -> !c.stopsPlanning()).toList());
         return page.toString();
+    }
+
+    private void ahead(Outlook outlook) {
+        if (outlook.weeks().isPresent()) {
+            ProjectionText.print(outlook.projection(needs), page);
+        }
+        outlook.steps(needs).ifPresent(steps -> StepsText.print(needs.goal().orElseThrow(), steps, page));
     }
 
     private void answer(DayTarget target) {

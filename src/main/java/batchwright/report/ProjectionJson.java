@@ -1,9 +1,9 @@
 package batchwright.report;
 
-import batchwright.needs.projection.BodyState;
+import batchwright.needs.dynamics.BodyState;
+import batchwright.needs.dynamics.StartingFat;
 import batchwright.needs.projection.ProjectedWeek;
 import batchwright.needs.projection.Projection;
-import batchwright.needs.projection.StartingFat;
 import batchwright.needs.projection.TotalBand;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -17,6 +17,7 @@ final class ProjectionJson {
         ObjectNode root = Json.object();
         root.put("weeks_asked", projection.weeksAsked());
         root.put("weeks", projection.last().week());
+        projection.stops().ifPresentOrElse(why -> root.put("stopped", why.text()), () -> root.putNull("stopped"));
         root.put("intake_kcal", tenth(projection.intake().kcal()));
         TotalBand total = projection.total();
         root.putObject("total_kcal")

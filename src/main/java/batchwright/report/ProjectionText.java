@@ -1,8 +1,8 @@
 package batchwright.report;
 
 import batchwright.needs.caution.Caution;
+import batchwright.needs.dynamics.BodyState;
 import batchwright.needs.goal.EnergyPerKg;
-import batchwright.needs.projection.BodyState;
 import batchwright.needs.projection.ProjectedWeek;
 import batchwright.needs.projection.Projection;
 import batchwright.quantity.Energy;
@@ -50,6 +50,7 @@ final class ProjectionText {
 
     private void answer() {
         ProjectedWeek last = projection.last();
+        projection.stops().ifPresent(this::caution);
         if (last.week() > 0) {
             page.paragraph("  ", "  ", sentence(last) + rule(last));
             page.paragraph("  ", "  ", whyARange());
@@ -75,7 +76,7 @@ final class ProjectionText {
         if (last.week() > MOST_WEEKS_OF_RULE || Math.abs(kg) < Math.abs(projected) + WORTH_SAYING_KG) {
             return "";
         }
-        return " By the goal's " + Show.whole(EnergyPerKg.RULE_KCAL) + " kcal per kg alone it would be "
+        return " By " + Show.whole(EnergyPerKg.RULE_KCAL) + " kcal per kg alone it would be "
                 + kg(projection.now().likely().weightKg() + kg) + " kg, but a "
                 + (kg < 0 ? "lighter body needs less." : "heavier body needs more.");
     }
@@ -131,9 +132,14 @@ final class ProjectionText {
 
     private void cautions() {
         page.gap();
-        for (Caution caution : projection.cautions()) {
-            page.item(caution.text() + " [" + caution.source() + "]");
-        }
+        Optional<Caution> saidFirst = projection.stops();
+        projection.cautions().stream()
+                .filter(caution -> !saidFirst.equals(Optional.of(caution)))
+                .forEach(this::caution);
+    }
+
+    private void caution(Caution caution) {
+        page.item(caution.text() + " [" + caution.source() + "]");
     }
 
     /** An estimate, to the nearest ten. */

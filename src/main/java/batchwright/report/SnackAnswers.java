@@ -1,5 +1,6 @@
 package batchwright.report;
 
+import batchwright.needs.Needs;
 import batchwright.plan.Snack;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
@@ -12,11 +13,21 @@ import java.util.Optional;
  * @param ask what was asked
  * @param currency ISO 4217 code
  * @param found best first; empty when no snack does what was asked
- * @param shortfall why none does; there exactly when none is found
+ * @param shortfall why none does; there exactly when none is found and nothing stopped the search
+ * @param stopped the eater it is for, when a caution stops planning for that eater
  */
-public record SnackAnswers(Ask ask, String currency, List<Offer> found, Optional<Shortfall> shortfall) {
+public record SnackAnswers(
+        Ask ask, String currency, List<Offer> found, Optional<Shortfall> shortfall, Optional<Needs> stopped) {
     public SnackAnswers {
         found = List.copyOf(found);
+    }
+
+    public SnackAnswers(Ask ask, String currency, List<Offer> found, Optional<Shortfall> shortfall) {
+        this(ask, currency, found, shortfall, Optional.empty());
+    }
+
+    public static SnackAnswers stopped(Ask ask, String currency, Needs needs) {
+        return new SnackAnswers(ask, currency, List.of(), Optional.empty(), Optional.of(needs));
     }
 
     /**

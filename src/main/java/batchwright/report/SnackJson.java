@@ -17,6 +17,7 @@ public final class SnackJson {
         ArrayNode found = root.putArray("answers");
         answers.found().forEach(offer -> offer(found.addObject(), offer));
         answers.shortfall().ifPresent(shortfall -> shortfall(root, shortfall));
+        answers.stopped().ifPresent(needs -> NeedsJson.cautions(root, needs));
         return Json.text(root);
     }
 

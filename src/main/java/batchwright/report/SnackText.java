@@ -1,6 +1,8 @@
 package batchwright.report;
 
 import batchwright.food.Allergen;
+import batchwright.needs.Needs;
+import batchwright.needs.caution.Caution;
 import java.math.BigDecimal;
 import java.util.EnumSet;
 import java.util.Map;
@@ -26,8 +28,15 @@ public final class SnackText {
     }
 
     private String text() {
-        answers.shortfall().ifPresentOrElse(this::shortfall, this::found);
+        answers.stopped()
+                .ifPresentOrElse(
+                        this::stopped, () -> answers.shortfall().ifPresentOrElse(this::shortfall, this::found));
         return page.toString();
+    }
+
+    private void stopped(Needs needs) {
+        page.paragraph("No snack for " + needs.eater().name() + ": a caution stops it.");
+        needs.cautions().stream().filter(Caution::stopsPlanning).forEach(caution -> page.item(caution.text()));
     }
 
     private void found() {

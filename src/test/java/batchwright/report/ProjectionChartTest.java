@@ -2,7 +2,7 @@ package batchwright.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import batchwright.needs.projection.BodyState;
+import batchwright.needs.dynamics.BodyState;
 import batchwright.needs.projection.ProjectedWeek;
 import java.util.List;
 import java.util.Optional;

@@ -2,8 +2,11 @@ package batchwright.needs.bodyfat;
 
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.StudiedPeople;
+import batchwright.needs.evidence.Words;
 import batchwright.person.Body;
 import batchwright.person.Sex;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Body fat of adults from BMI, age and sex. fat % = 1.20 BMI + 0.23 A - 10.8 s - 5.4
@@ -42,6 +45,15 @@ public final class Deurenberg1991 {
                 FatBounds.hold(percent),
                 false,
                 SOURCE,
-                STUDIED.caveats(body));
+                caveats(body, percent));
+    }
+
+    private static List<String> caveats(Body body, double percent) {
+        List<String> caveats = new ArrayList<>(STUDIED.caveats(body));
+        if (!FatBounds.hold(percent)) {
+            caveats.add(
+                    "the formula gives " + Words.whole(percent) + " %, which cannot be: the nearest that can is taken");
+        }
+        return List.copyOf(caveats);
     }
 }

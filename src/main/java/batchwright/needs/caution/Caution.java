@@ -1,6 +1,7 @@
 package batchwright.needs.caution;
 
 import batchwright.needs.evidence.Citation;
+import java.util.List;
 
 /**
  * A warning about health.
@@ -10,11 +11,18 @@ import batchwright.needs.evidence.Citation;
  * @param stopsPlanning whether the program refuses to plan
  * @param hidesFigures whether it shows no figures of the eater's body and energy either, because they could do harm or would be
  *     wrong; then neither text nor source holds one
+ * @param asks keys of a profile that may lift it; empty unless it waits for a fact
  */
-public record Caution(String code, String text, boolean stopsPlanning, boolean hidesFigures, Citation source) {
+public record Caution(
+        String code, String text, boolean stopsPlanning, boolean hidesFigures, List<String> asks, Citation source) {
     /** One that leaves the figures. */
     public Caution(String code, String text, boolean stopsPlanning, Citation source) {
-        this(code, text, stopsPlanning, false, source);
+        this(code, text, stopsPlanning, false, List.of(), source);
+    }
+
+    /** One that asks nothing. */
+    public Caution(String code, String text, boolean stopsPlanning, boolean hidesFigures, Citation source) {
+        this(code, text, stopsPlanning, hidesFigures, List.of(), source);
     }
 
     public static Caution stop(String code, String text, Citation source) {
@@ -23,7 +31,7 @@ public record Caution(String code, String text, boolean stopsPlanning, boolean h
 
     /** Stops planning, and shows the way to help instead of figures. */
     public static Caution hide(String code, String text, Citation source) {
-        return new Caution(code, text, true, true, source);
+        return new Caution(code, text, true, true, List.of(), source);
     }
 
     public static Caution warn(String code, String text, Citation source) {

@@ -2,116 +2,54 @@ package batchwright.needs.caution;
 
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Words;
-import batchwright.needs.goal.EnergyPerKg;
 import batchwright.needs.goal.GoalFinding;
-import batchwright.needs.goal.WeeklyChange;
 import batchwright.needs.target.Targets;
-import batchwright.person.Body;
 import batchwright.person.Eater;
-import batchwright.quantity.Energy;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.stream.DoubleStream;
+import java.util.Map;
 
 /** Cautions that follow from the goal and from the target it leads to. */
 public final class GoalCautions {
-    private static final double LOSS_MOST_PERCENT_A_WEEK = 1.0;
-    private static final double DEFICIT_MOST_KCAL = 1000;
-    private static final double DEFICIT_MOST_OF_TOTAL = 0.25;
-    static final double LEAST_BMI = 18.5;
-    private static final double WEEKS_AHEAD = 12;
     private static final double PROTEIN_MOST_G_PER_KG = 3.5;
-    private static final double PER_CENT = 100;
 
     private final Eater eater;
-    private final Body body;
-    private final Energy total;
     private final GoalFinding goal;
-    private final WeeklyChange change;
     private final List<Caution> cautions = new ArrayList<>();
 
     private GoalCautions(GoalFinding goal) {
         this.eater = goal.eater();
-        this.body = eater.body();
-        this.total = goal.total();
         this.goal = goal;
-        this.change = goal.change();
     }
 
     public static List<Caution> of(GoalFinding goal, Targets targets) {
         GoalCautions check = new GoalCautions(goal);
+        check.cautions.addAll(EndCautions.of(goal));
+        check.tooFast();
+        check.cautions.addAll(DecisionCautions.of(goal));
         check.cautions.addAll(ReachCautions.of(goal));
-        if (goal.change().loses()) {
-            check.lowWeight();
-            check.lossTooFast();
-        } else {
-            check.underweight();
-        }
         if (check.cautions.stream().noneMatch(Caution::stopsPlanning)) {
             check.cautions.addAll(BandCautions.of(goal));
         }
         check.cautions.addAll(IntakeCautions.of(goal, targets.day().energyAimKcal()));
         check.proteinVeryHigh();
-        return check.cautions;
+        return eachCodeOnce(check.cautions);
     }
 
-    /** Losing while underweight, or so much that twelve weeks of it would lead there; a goal that has an end is judged by its end. */
-    private void lowWeight() {
-        if (goal.reach().isPresent()) {
-            return;
-        }
-        double later = body.bmi() * (1 + change.percentAWeek() * WEEKS_AHEAD / PER_CENT);
-        if (Words.below(later, LEAST_BMI)) {
-            cautions.add(Caution.stop(
-                    "goal_below_bmi_18_5",
-                    "The BMI is " + Words.oneDecimal(body.bmi()) + " now and after " + Words.whole(WEEKS_AHEAD)
-                            + " weeks of this goal it would be under 18.5. So low a weight is bad for bones, hormones and"
-                            + " defences, so no plan is made; a doctor or dietitian can look at it with you.",
-                    Citation.designChoice("no loss below the WHO normal range, BMI 18.5-24.9")));
-        }
+    /** Of two with one code the one that stops, else the first. */
+    private static List<Caution> eachCodeOnce(List<Caution> cautions) {
+        Map<String, Caution> byCode = new LinkedHashMap<>();
+        cautions.forEach(caution -> byCode.merge(
+                caution.code(),
+                caution,
+                (first, second) -> second.stopsPlanning() && !first.stopsPlanning() ? second : first));
+        return List.copyOf(byCode.values());
     }
 
-    private void lossTooFast() {
-        double byRate = WeeklyChange.kcalADayOf(
-                LOSS_MOST_PERCENT_A_WEEK / PER_CENT * body.weight().kg(), EnergyPerKg.RULE_KCAL);
-        double most = DoubleStream.of(byRate, DEFICIT_MOST_KCAL, DEFICIT_MOST_OF_TOTAL * total.kcal())
-                .min()
-                .getAsDouble();
-        double kgAWeek = WeeklyChange.kgAWeekOf(most);
-        if (Words.above(-change.kcalADay(), most)) {
-            cautions.add(Caution.stop(
-                    "loss_too_fast",
-                    "This goal eats " + Words.whole(-change.kcalADay())
-                            + " kcal a day less than the total. The most planned here"
-                            + " is " + Words.down(most) + " kcal, about "
-                            + Words.twoDecimals(Words.down(kgAWeek * PER_CENT) / PER_CENT)
-                            + " kg a week: 1 % of body weight a week, 1000 kcal a day or 25 % of the total, whichever is least."
-                            + saysWhenAtMost(kgAWeek)
-                            + " Slower keeps more muscle; faster belongs in the hands of a clinician.",
-                    Citation.designChoice(
-                            "set by Helms et al. 2014 (0.5-1 % a week) and NHLBI (500-1000 kcal a day)")));
-        }
-    }
-
-    /** The first day that a weight could be reached on; nothing where that weight is refused. */
-    private String saysWhenAtMost(double kgAWeek) {
-        boolean refused = cautions.stream().anyMatch(Caution::stopsPlanning);
-        return goal.reach()
-                .filter(reach -> !refused)
-                .map(reach -> " So " + ReachCautions.saysWhen(reach, body, kgAWeek) + " at the earliest.")
-                .orElse("");
-    }
-
-    private void underweight() {
-        if (Words.below(body.bmi(), LEAST_BMI)) {
-            cautions.add(Caution.warn(
-                    "underweight",
-                    "A BMI of " + Words.oneDecimal(body.bmi())
-                            + " is below the normal range. Please see a doctor too. See one before you eat more if you drink much"
-                            + " alcohol, take insulin, water tablets or drugs against acid, or were told that potassium, phosphate or"
-                            + " magnesium are low: then eating much more all at once can be dangerous.",
-                    new Citation("WHO: BMI below 18.5 is underweight; NICE CG32, refeeding; from memory")));
-        }
+    private void tooFast() {
+        TooFastCautions.of(goal, cautions.stream().anyMatch(Caution::stopsPlanning))
+                .ifPresent(cautions::add);
     }
 
     private void proteinVeryHigh() {

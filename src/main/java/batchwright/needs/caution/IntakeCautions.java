@@ -2,7 +2,9 @@ package batchwright.needs.caution;
 
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Words;
+import batchwright.needs.goal.EarliestDay;
 import batchwright.needs.goal.GoalFinding;
+import batchwright.needs.safety.Figure;
 import batchwright.needs.target.EnergyAvailability;
 import batchwright.person.Body;
 import batchwright.person.BodyFat;
@@ -13,15 +15,10 @@ import java.util.List;
 
 /** Cautions that follow from how little the target holds. */
 final class IntakeCautions {
-    private static final double VERY_LOW_KCAL = 800;
-    private static final double FLOOR_KCAL_FEMALE = 1200;
-    private static final double FLOOR_KCAL_MALE = 1500;
     /** Up to here vitamins and minerals are hard to get. */
     private static final double LOW_KCAL_FEMALE = 1500;
 
     private static final double LOW_KCAL_MALE = 1600;
-    private static final double AVAILABLE_LOW_KCAL_PER_KG = 30;
-    private static final double AVAILABLE_TOO_LOW_KCAL_PER_KG = 25;
 
     private final GoalFinding goal;
     private final Body body;
@@ -39,29 +36,38 @@ final class IntakeCautions {
         check.veryLow();
         check.floor();
         check.availability();
+        check.belowResting();
         return check.cautions;
     }
 
     private void veryLow() {
-        if (aimKcal < VERY_LOW_KCAL) {
+        if (aimKcal < Figure.INTAKE_LEAST.value()) {
             cautions.add(Caution.stop(
                     "very_low_energy",
                     "Less than 800 kcal a day is for clinics only: it needs a doctor who watches over it, and gallstones are its"
                             + " commonest harm.",
-                    new Citation("very-low-calorie diets, under 800 kcal: only under medical supervision")));
+                    Figure.INTAKE_LEAST.source()));
         }
     }
 
     private void floor() {
         boolean male = body.sex() == Sex.MALE;
-        double floor = male ? FLOOR_KCAL_MALE : FLOOR_KCAL_FEMALE;
-        if (aimKcal < floor) {
-            cautions.add(Caution.stop(
+        Figure floor = male ? Figure.INTAKE_LEAST_LOSS_MALE : Figure.INTAKE_LEAST_LOSS_FEMALE;
+        if (aimKcal < floor.value()) {
+            boolean loses = goal.change().loses();
+            cautions.add(new Caution(
                     "intake_below_floor",
-                    "This comes to " + aimKcal + " kcal a day. Under " + Words.whole(floor)
-                            + " kcal it is hard to get all vitamins and minerals from food, so no plan is made. Choose a slower goal, or"
-                            + " ask a doctor or dietitian.",
-                    Citation.commonPractice("at least 1200 kcal a day for women and 1500 for men")));
+                    "This comes to " + aimKcal + " kcal a day. Under " + Words.whole(floor.value())
+                            + " kcal it is hard to get all vitamins and minerals from food"
+                            + (loses
+                                    ? ", so no plan is made. "
+                                            + goal.earliest()
+                                                    .map(EarliestDay::says)
+                                                    .orElse("Choose a slower goal.")
+                                            + " Or ask a doctor or dietitian."
+                                    : ": look at what the plan says of them, and ask a doctor or dietitian."),
+                    loses,
+                    floor.source()));
         } else if (aimKcal <= (male ? LOW_KCAL_MALE : LOW_KCAL_FEMALE)) {
             cautions.add(Caution.warn(
                     "low_energy",
@@ -75,16 +81,30 @@ final class IntakeCautions {
 
     private void availability() {
         EnergyAvailability.of(goal.eater(), goal.total(), new Energy(aimKcal)).ifPresent(available -> {
-            if (Words.below(available.kcalPerKg(), AVAILABLE_LOW_KCAL_PER_KG)) {
+            if (Words.below(available.kcalPerKg(), Figure.ENERGY_AVAILABILITY_LOW.value())) {
                 cautions.add(new Caution(
                         "low_energy_availability",
                         "This leaves " + available.says() + byWhichFat()
-                                + ". Below 30 can harm hormones, bones and the menstrual cycle; below 25 no plan is made."
+                                + ". Below 30 can harm hormones, bones and the menstrual cycle; below 25 no loss is planned."
                                 + " A sports doctor or dietitian can help.",
-                        Words.below(available.kcalPerKg(), AVAILABLE_TOO_LOW_KCAL_PER_KG),
+                        goal.change().loses()
+                                && Words.below(available.kcalPerKg(), Figure.ENERGY_AVAILABILITY_TOO_LOW.value()),
                         EnergyAvailability.SOURCE));
             }
         });
+    }
+
+    /** Not of a loss that is refused: the refusal says more. */
+    private void belowResting() {
+        double resting = goal.total().kcal() / goal.eater().activity().pal();
+        if (Words.below(aimKcal, resting) && cautions.stream().noneMatch(Caution::stopsPlanning)) {
+            cautions.add(Caution.warn(
+                    "aim_below_resting",
+                    "The aim of " + aimKcal + " kcal is less than the " + Words.whole(resting)
+                            + " kcal that this body burns at rest. Keep to it for some weeks only, and tell a doctor or dietitian"
+                            + " when you feel cold, faint or very tired.",
+                    Citation.designChoice("no guideline names this limit; it is a sign of a large deficit")));
+        }
     }
 
     private String byWhichFat() {

@@ -16,6 +16,11 @@ import java.util.stream.Collectors;
 final class NotSaid {
     private static final Citation CHOICE = Citation.designChoice("not answered is not no");
 
+    /** From here on nobody is asked about pregnancy and periods; our choice, as later pregnancies are very rare. */
+    private static final double PERIODS_TO_YEARS = 55;
+
+    private static final String PERIODS = "pregnancy_and_periods";
+
     private final Eater eater;
 
     private NotSaid(Eater eater) {
@@ -41,7 +46,9 @@ final class NotSaid {
 
     /** Of a group that is unclear another caution speaks. */
     private boolean isOpen(HealthQuestion question) {
-        return question.concerns(eater.body().sex())
+        boolean tooOld = question.group().key().equals(PERIODS) && eater.body().ageYears() >= PERIODS_TO_YEARS;
+        return !tooOld
+                && question.concerns(eater.body().sex())
                 && eater.health().answer(question) == Answer.NOT_SAID
                 && !eater.health().unclear().contains(question.group());
     }

@@ -4,7 +4,7 @@ import batchwright.quantity.Energy;
 import batchwright.quantity.Mass;
 
 /**
- * What 1 kg of weight change stands for [kcal/kg].
+ * What 1 kg of weight change stands for [kcal/kg]: a comparison. What is planned comes from the model in {@code needs.dynamics}.
  *
  * <p>The rule of thumb is 7700 kcal/kg (3500 kcal a pound: Wishnofsky 1958). It counts fat tissue only, and holds when there are
  * about 30 kg of body fat or more; leaner people change weight faster (Hall KD. What is the required energy deficit per unit

@@ -1,5 +1,7 @@
 package batchwright.needs.goal;
 
+import batchwright.needs.dynamics.BodyModel;
+import batchwright.needs.dynamics.BodyState;
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Words;
 import batchwright.person.Body;
@@ -20,7 +22,7 @@ import java.util.Optional;
  */
 public record GoalFinding(
         Eater eater,
-        Energy total,
+        BodyModel model,
         WeeklyChange change,
         Optional<Goal.ReachWeight> reach,
         Optional<KcalPerKg> perKg,
@@ -28,68 +30,111 @@ public record GoalFinding(
     /** A sentence beside the goal. */
     public record Note(String says, Citation source) {}
 
-    private static final Citation SLOWS =
-            new Citation("Hall et al., Lancet 2011;378:826-837: half of a change within about a year");
+    private static final double DAYS_A_WEEK = 7;
+    private static final Citation MODEL = new Citation("the model of Hall et al., Lancet 2011;378:826-837");
 
     /** @param total energy a day that holds the weight */
     public static GoalFinding of(Eater eater, Energy total) {
         Body body = eater.body();
-        WeeklyChange change = WeeklyChange.of(eater.goal(), body);
+        BodyModel model = BodyModel.of(body, total, eater.activity().pal());
+        WeeklyChange change = WeeklyChange.of(eater.goal(), model);
         Optional<Goal.ReachWeight> reach = Optional.of(eater.goal())
                 .filter(Goal.ReachWeight.class::isInstance)
                 .map(Goal.ReachWeight.class::cast);
         double kg = reach.map(goal -> goal.weight().kg() - body.weight().kg()).orElse(0.0);
         return new GoalFinding(
                 eater,
-                total,
+                model,
                 change,
                 reach,
                 change.gains() || change.loses() ? KcalPerKg.of(body, kg) : Optional.empty(),
                 AdviceBand.of(change, body, eater.experience()));
     }
 
-    /** The goal in words, with the figure by body composition where that differs from the rule. */
+    /** What holds the weight. */
+    public Energy total() {
+        return model.total();
+    }
+
+    /** The intake of the goal, in whole kcal as it is planned. */
+    public Energy intake() {
+        return new Energy(Math.round(total().kcal() + change.kcalADay()));
+    }
+
+    public boolean isHold() {
+        return !change.loses() && !change.gains();
+    }
+
+    /** The same goal by the rule of 7700 kcal per kg: for comparison only. */
+    public WeeklyChange byRule() {
+        return WeeklyChange.byRule(eater.goal(), eater.body());
+    }
+
+    /** What the intake does when it is never changed; empty for who holds the weight, and for a weight by a date, which says that itself. */
+    public Optional<Held> held() {
+        return isHold() || reach.isPresent() ? Optional.empty() : Optional.of(Held.of(eater.body(), model, intake()));
+    }
+
+    /** What would hold the weight by a date once it is reached. */
+    public Optional<Energy> holdsAfterwards() {
+        return reach.filter(goal -> !isHold())
+                .map(goal -> model.holding(model.after(goal.weeks() * DAYS_A_WEEK, intake(), model.start())));
+    }
+
+    public LossLimit lossLimit() {
+        return new LossLimit(model, eater.body());
+    }
+
+    /** When a weight by a date can be reached at the earliest; empty for all but who is to lose by a date. */
+    public Optional<EarliestDay> earliest() {
+        return reach.filter(goal -> change.loses()).map(goal -> EarliestDay.of(goal, lossLimit()));
+    }
+
+    /** The goal in words. */
     public String says() {
-        if (!change.loses() && !change.gains()) {
+        if (isHold()) {
             return "hold the weight";
         }
-        String rate =
-                Words.signed(change.kcalADay()) + " kcal a day, to " + (change.gains() ? "gain" : "lose") + " about "
-                        + Words.twoDecimals(Math.abs(change.kgAWeek())) + " kg ("
-                        + Words.twoDecimals(Math.abs(change.percentAWeek())) + " %) a week at "
-                        + Words.whole(EnergyPerKg.RULE_KCAL) + " kcal per kg";
-        return reach.map(this::saysReach).orElse("")
-                + rate
-                + perKg.filter(KcalPerKg::differs).map(this::saysPerKg).orElse("");
+        String rate = (change.gains() ? "gain" : "lose") + " about "
+                + Words.twoDecimals(Math.abs(change.kgAWeek())) + " kg ("
+                + Words.twoDecimals(Math.abs(change.percentAWeek())) + " %) a week ";
+        String kcal = Words.signed(change.kcalADay()) + " kcal a day";
+        return reach.map(goal -> "reach " + Words.plain(goal.weight().kg()) + " kg by " + goal.by() + ", in "
+                                + Words.oneDecimal(goal.weeks()) + " weeks: " + kcal + " all along, to " + rate
+                                + "on average")
+                        .orElse(kcal + ", to " + rate + "in the next four weeks")
+                + " (by the rule of " + Words.whole(EnergyPerKg.RULE_KCAL) + " kcal per kg: " + saysRule() + ")";
     }
 
-    private String saysReach(Goal.ReachWeight goal) {
-        return "reach " + Words.plain(goal.weight().kg()) + " kg by " + goal.by() + ", in "
-                + Words.oneDecimal(goal.weeks()) + " weeks: ";
+    private String saysRule() {
+        return eater.goal() instanceof Goal.EnergyADay
+                ? Words.twoDecimals(Math.abs(byRule().kgAWeek())) + " kg"
+                : Words.signed(byRule().kcalADay()) + " kcal";
     }
 
-    private String saysPerKg(KcalPerKg found) {
-        return reach.isPresent()
-                ? "; with this body fat 1 kg of all this may stand for about " + found.says() + ": "
-                        + Words.signed(WeeklyChange.kcalADayOf(change.kgAWeek(), found.kcal()))
-                        + " kcal a day if needs stayed as they are (Forbes 1987; Hall 2007)"
-                : "; with this body fat 1 kg may stand for about " + found.says() + ", so weight may change "
-                        + (found.isUnderTheRule() ? "faster" : "more slowly") + " (Forbes 1987; Hall 2008)";
-    }
-
-    /** What to know beside the goal: the band of advice; and of a date that change slows. */
+    /** What to know beside the goal: the band of advice; what comes after the first weeks. */
     public List<Note> notes() {
         List<Note> notes = new ArrayList<>();
         band.ifPresent(found ->
-                notes.add(new Note("Advised " + found.says(eater.body(), total) + notSaid(), found.source())));
-        if (reach.isPresent() && band.isPresent()) {
-            notes.add(new Note(
-                    "Change slows: a body gets used to another intake and needs less or more as its weight changes, so the last"
-                            + " weeks bring less than the first, and the day may come later; needs with --weeks "
-                            + Words.up(reach.get().weeks()) + " shows how much later. Weigh yourself and correct",
-                    SLOWS));
-        }
+                notes.add(new Note("Advised " + found.says(eater.body(), total()) + notSaid(), found.source())));
+        held().ifPresent(held -> notes.add(new Note(held.says() + ". " + saysWater(), MODEL)));
+        holdsAfterwards().ifPresent(energy -> notes.add(new Note(saysAfterwards(energy), MODEL)));
         return notes;
+    }
+
+    private String saysWater() {
+        BodyState later = model.after(WeeklyChange.STEP_WEEKS * DAYS_A_WEEK, intake(), model.start());
+        return "Of the "
+                + Words.oneDecimal(Math.abs(later.weightKg() - model.start().weightKg()))
+                + " kg of the first four weeks about " + Words.oneDecimal(Math.abs(later.waterShiftKg()))
+                + " are water. A rate takes a new target every four weeks: needs with --steps";
+    }
+
+    private String saysAfterwards(Energy holding) {
+        return "The same intake all along: weight changes faster at first than at the end. Once there, about "
+                + Words.tens(holding.kcal())
+                + " kcal a day hold it. One person may need less or more: weigh yourself and"
+                + " correct; needs with --weeks " + Words.up(reach.orElseThrow().weeks()) + " shows how far apart";
     }
 
     private String notSaid() {

@@ -1,21 +1,18 @@
 package batchwright.needs.goal;
 
-import batchwright.needs.evidence.Words;
 import batchwright.person.Body;
 import batchwright.quantity.Mass;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /**
- * What 1 kg of a goal stands for by body composition [kcal/kg].
+ * What 1 kg of a goal stands for by body composition [kcal/kg]; shown to scripts beside the rule of 7700, and nothing is planned by it.
  *
  * @param kcal with body fat as it is known
  * @param least with body fat lower by its error
  * @param most with body fat higher by that error
  */
 public record KcalPerKg(double kcal, double least, double most) {
-    /** From this difference to the rule on the figure is mentioned (choice). */
-    private static final double WORTH_SAYING = 0.10;
     /** Nobody has less fat than that; it keeps an estimate with its error above nothing [kg]. */
     private static final double LEAST_FAT_KG = 0.5;
 
@@ -37,22 +34,5 @@ public record KcalPerKg(double kcal, double least, double most) {
 
     private static Mass fatMass(Body body, double percent) {
         return new Mass(Math.max(LEAST_FAT_KG, percent / 100 * body.weight().kg()));
-    }
-
-    /** Whether it is far enough from the rule of 7700 to be worth a word. */
-    public boolean differs() {
-        return Math.abs(kcal / EnergyPerKg.RULE_KCAL - 1) > WORTH_SAYING;
-    }
-
-    public boolean isUnderTheRule() {
-        return kcal < EnergyPerKg.RULE_KCAL;
-    }
-
-    /** Such as: 5550 kcal, or 5550 kcal (5010 to 6020 with the error of body fat). */
-    String says() {
-        String range = least == most
-                ? ""
-                : " (" + Words.tens(least) + " to " + Words.tens(most) + " with the error of body fat)";
-        return Words.tens(kcal) + " kcal" + range;
     }
 }

@@ -1,5 +1,6 @@
 package batchwright.needs.projection;
 
+import batchwright.needs.dynamics.BodyState;
 import java.util.Optional;
 
 /**

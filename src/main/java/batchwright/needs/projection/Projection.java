@@ -1,10 +1,14 @@
 package batchwright.needs.projection;
 
 import batchwright.needs.caution.Caution;
+import batchwright.needs.dynamics.BodyModel;
+import batchwright.needs.dynamics.Course;
+import batchwright.needs.dynamics.StartingFat;
 import batchwright.person.Body;
 import batchwright.quantity.Energy;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Where the body goes when an intake is eaten every day.
@@ -43,8 +47,7 @@ public record Projection(
     }
 
     private static Course course(Body body, StartingFat fat, Energy total, double pal, Energy intake, int weeks) {
-        Baseline baseline = Baseline.of(body.weight(), fat.of(body.weight()), total, pal);
-        return Course.of(body, baseline, intake, weeks);
+        return Course.of(body, BodyModel.of(body, fat, total, pal), intake, weeks);
     }
 
     public ProjectedWeek now() {
@@ -53,5 +56,12 @@ public record Projection(
 
     public ProjectedWeek last() {
         return path.get(path.size() - 1);
+    }
+
+    /** Why and after which week it ends before the weeks asked for. */
+    public Optional<Caution> stops() {
+        return cautions.stream()
+                .filter(caution -> caution.code().equals(ProjectionCautions.STOPS))
+                .findFirst();
     }
 }

@@ -2,6 +2,8 @@ package batchwright.needs.projection;
 
 import batchwright.needs.bodyfat.BodyFatEstimate;
 import batchwright.needs.caution.Caution;
+import batchwright.needs.dynamics.Course;
+import batchwright.needs.dynamics.StartingFat;
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Words;
 import batchwright.person.Body;
@@ -11,9 +13,11 @@ import java.util.Optional;
 
 /** What to know before trusting a projection: where it stops first, for whom it was made last. */
 final class ProjectionCautions {
+    static final String STOPS = "projection_stops";
+
     private static final double WORTH_SAYING_KG = 0.1;
     private static final Citation LIMITS = Citation.designChoice(
-            "BMI 18.5 (WHO), body fat 5 % (men) or 12 % (women): the model was not made for leaner bodies");
+            "the least BMI and body fat at the end of a loss; the model was not made for leaner bodies");
     private static final Citation MODEL =
             new Citation("Hall et al., Lancet 2011;378:826-837; Guo, Brager and Hall 2018 on CALERIE 2");
     private static final Citation LEAN =
@@ -45,11 +49,12 @@ final class ProjectionCautions {
 
     private static Caution stops(Course course, String why) {
         return Caution.warn(
-                "projection_stops",
+                STOPS,
                 (course.lastWeek() == 0
-                                ? "Nothing is projected"
-                                : "The projection stops after week " + course.lastWeek())
-                        + ": a week later " + why
+                                ? "Nothing is projected, because in week 1 "
+                                : "The projection stops after week " + course.lastWeek() + ", because in week "
+                                        + (course.lastWeek() + 1) + " ")
+                        + why
                         + ". Do not follow this target for so long; so lean a body is at risk. A doctor"
                         + " or dietitian can help to choose a goal.",
                 LIMITS);

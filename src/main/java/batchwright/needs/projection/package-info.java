@@ -1,6 +1,6 @@
 /**
- * Where weight, fat and lean mass go over the weeks: the model of Hall and others for adults, integrated three times, at the total
- * as estimated and at both ends of its range.
+ * Where weight, fat and lean mass go over the weeks at the target, and how the target changes in steps: {@code needs.dynamics}
+ * followed within safe limits.
  */
 @NullMarked
 package batchwright.needs.projection;

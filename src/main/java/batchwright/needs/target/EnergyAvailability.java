@@ -2,6 +2,7 @@ package batchwright.needs.target;
 
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Words;
+import batchwright.needs.safety.Figure;
 import batchwright.needs.total.NetExercise;
 import batchwright.person.Eater;
 import batchwright.quantity.Energy;
@@ -16,14 +17,13 @@ import java.util.Optional;
 public record EnergyAvailability(Energy intake, NetExercise exercise, Mass fatFreeMass) {
     public static final Citation SOURCE = new Citation(
             "Loucks and Thuma 2003, IOC 2018: 30 kcal/kg; the stop at 25 and the range of exercise are choices of this program");
-    private static final double SHOWN_BELOW_BMI = 30;
 
     /** Empty when body fat is not known, and from BMI 30 on. */
     public static Optional<EnergyAvailability> of(Eater eater, Energy total, Energy intake) {
         var resting = new Energy(total.kcal() / eater.activity().pal());
         return eater.body()
                 .fatFreeMass()
-                .filter(mass -> Words.below(eater.body().bmi(), SHOWN_BELOW_BMI))
+                .filter(mass -> Words.below(eater.body().bmi(), Figure.ENERGY_AVAILABILITY_BMI.value()))
                 .map(mass -> new EnergyAvailability(intake, NetExercise.of(eater.activity(), resting), mass));
     }
 

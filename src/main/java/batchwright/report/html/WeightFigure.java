@@ -1,7 +1,8 @@
 package batchwright.report.html;
 
 import batchwright.needs.Needs;
-import batchwright.needs.ProjectionOfNeeds;
+import batchwright.needs.Outlook;
+import batchwright.needs.caution.Caution;
 import batchwright.needs.projection.ProjectedWeek;
 import batchwright.needs.projection.Projection;
 import batchwright.report.Show;
@@ -14,12 +15,12 @@ final class WeightFigure {
     private WeightFigure() {}
 
     static void write(Html html, Needs needs) {
-        ProjectionOfNeeds.of(needs, WEEKS).ifPresent(projection -> write(html, projection));
+        Outlook.projection(needs, WEEKS).ifPresent(projection -> write(html, projection));
     }
 
     private static void write(Html html, Projection projection) {
         ProjectedWeek last = projection.last();
-        String says = last.week() == 0 ? "No week can be shown." : sentence(projection, last);
+        String says = last.week() == 0 ? projection.stops().map(Caution::text).orElse("") : sentence(projection, last);
         Figure.open(html, "weight", "Where weight goes", says);
         if (last.week() > 0) {
             new WeightChart(projection.path()).draw(html, says);

@@ -37,9 +37,9 @@ class BandCautionsTest {
         assertThat(needs.stopsPlanning()).isFalse();
     }
 
-    /** Lean, 10 % body fat: FFM 72 kg, Cunningham 1925, total 3850; 0.7 % a week is 616 kcal, and a quarter of the total 963. */
+    /** Lean, 13.5 % body fat: FFM 69.2 kg, Cunningham 1865, total 3730, a quarter of it 932. */
     @ParameterizedTest
-    @CsvSource({"10, -0.7, false", "10, -0.71, true", "20, -0.71, false", "20, -0.99, false"})
+    @CsvSource({"13.5, -0.7, false", "13.5, -0.71, true", "20, -0.71, false", "20, -0.99, false"})
     void warns_the_lean_of_a_loss_above_theirs(double fat, double percent, boolean warns) {
         Needs needs = NeedsCalculator.needsOf(eater(TestEater.body(Sex.MALE, 80, 180, 30, fat), percent));
         assertThat(find(needs, "loss_fast").isPresent()).isEqualTo(warns);

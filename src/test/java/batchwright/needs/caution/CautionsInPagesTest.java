@@ -25,6 +25,10 @@ class CautionsInPagesTest {
                 CODE.matcher(Files.readString(file)).results().forEach(match -> codes.add(match.group(1)));
             }
         }
+        Files.readAllLines(Path.of("src/main/resources/batchwright/needs/safety/reasons.csv")).stream()
+                .filter(line -> !line.startsWith("#"))
+                .skip(1)
+                .forEach(line -> codes.add(line.substring(0, line.indexOf(','))));
         String page = Files.readString(Path.of("docs/science.md"));
 
         assertThat(codes).hasSizeGreaterThan(30).contains("under_18", "low_energy_availability", "rice");

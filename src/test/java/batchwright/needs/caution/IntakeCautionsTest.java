@@ -47,13 +47,13 @@ class IntakeCautionsTest {
     }
 
     /**
-     * Common practice, not science. Woman, 50 kg, 155 cm, 50 years: Mifflin 500 + 968.75 - 250 - 161 = 1057.75; at PAL 1.4 1480.85. Losing 281 kcal a day, 0.51 % a
-     * week, leaves 1199.85 = 1200; 282 leaves 1199. BMI 20.8, after twelve weeks 19.5.
+     * Common practice, not science. Woman, 54 kg, 155 cm, 58 years: Mifflin 540 + 968.75 - 290 - 161 = 1057.75; at PAL 1.4 1480.85. Losing
+     * 281 kcal a day leaves 1199.85 = 1200; 282 leaves 1199. BMI 22.5.
      */
     @ParameterizedTest
     @CsvSource({"-281, false", "-282, true"})
     void stops_under_1200_kcal_for_women(double kcal, boolean stops) {
-        TestEater woman = TestEater.of(TestEater.body(Sex.FEMALE, 50, 155, 50));
+        TestEater woman = TestEater.of(TestEater.body(Sex.FEMALE, 54, 155, 58));
         assertStop(woman.pal(1.4).kcalADay(kcal).needs(), "intake_below_floor", stops);
     }
 

@@ -10,6 +10,7 @@ import batchwright.person.Goal;
 import batchwright.person.Sex;
 import batchwright.quantity.Mass;
 import java.time.LocalDate;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -50,23 +51,26 @@ class ReachCautionsTest {
                 true);
     }
 
-    /** 0.3 kg a week from 78 kg for 12 weeks would end below 74 kg; the goal ends at 75. */
+    /** 0.6 kg a week from 80.5 kg for 12 weeks would end below 74 kg; the goal ends at 79. */
     @Test
     void a_goal_that_ends_is_judged_by_its_end() {
-        TestEater slight = TestEater.of(TestEater.body(Sex.MALE, 78, 200, 30)).pal(2.0);
-        assertStop(slight.goal(new Goal.KgAWeek(-0.35)).needs(), "goal_below_bmi_18_5", true);
-        assertStop(reach(slight, 75, DAY.plusWeeks(9)), "goal_below_bmi_18_5", false);
+        TestEater slight = TestEater.of(TestEater.body(Sex.MALE, 80.5, 200, 30)).pal(2.0);
+        assertStop(slight.goal(new Goal.KgAWeek(-0.6)).needs(), "goal_below_bmi_18_5", true);
+        assertStop(reach(slight, 79, DAY.plusWeeks(9)), "goal_below_bmi_18_5", false);
     }
 
-    /** 1 % a week of 80 kg is 0.8 kg: 4 kg take 5 weeks. */
+    /** Man of 100 kg, BMI 25. The day that is named is not refused, the day before is. */
     @Test
     void names_the_first_day_that_is_not_too_fast() {
-        Needs fast = reach(76, 4);
+        TestEater man = TestEater.of(TestEater.body(Sex.MALE, 100, 200, 30)).pal(2.0);
+        Needs fast = reach(man, 95, DAY.plusWeeks(4));
         assertStop(fast, "loss_too_fast", true);
-        assertThat(find(fast, "loss_too_fast").orElseThrow().text())
-                .contains("So 76 kg would be reached on 2026-12-30 at the earliest");
-        assertStop(reach(MAN, 76, LocalDate.of(2026, 12, 30)), "loss_too_fast", false);
-        assertStop(reach(MAN, 76, LocalDate.of(2026, 12, 29)), "loss_too_fast", true);
+        var day = Pattern.compile("95 kg would be reached on (\\d{4}-\\d{2}-\\d{2}) at the earliest")
+                .matcher(find(fast, "loss_too_fast").orElseThrow().text());
+        assertThat(day.find()).isTrue();
+        LocalDate earliest = LocalDate.parse(day.group(1));
+        assertStop(reach(man, 95, earliest), "loss_too_fast", false);
+        assertStop(reach(man, 95, earliest.minusDays(1)), "loss_too_fast", true);
     }
 
     @Test
@@ -74,15 +78,15 @@ class ReachCautionsTest {
         assertThat(find(reach(60, 4), "loss_too_fast").orElseThrow().text()).doesNotContain("reached on");
     }
 
-    /** 2 % of 80 kg is 1.6 kg a week. At 0.5 %, 0.4 kg a week, 17 kg take 42.5 weeks or 297.5 days. */
+    /** 1 % of 80 kg is 0.8 kg a week. At 0.5 %, 0.4 kg a week, 9 kg take 22.5 weeks or 157.5 days. */
     @ParameterizedTest
-    @CsvSource({"96, false", "97, true"})
-    void refuses_a_gain_that_no_rate_could_ask_for(double kg, boolean stops) {
+    @CsvSource({"88, false", "89, true"})
+    void refuses_a_gain_that_is_too_fast(double kg, boolean stops) {
         Needs needs = reach(kg, 10);
         assertStop(needs, "gain_too_fast", stops);
         if (stops) {
             assertThat(find(needs, "gain_too_fast").orElseThrow().text())
-                    .contains("97 kg would be reached on " + DAY.plusDays(298));
+                    .contains("89 kg would be reached on " + DAY.plusDays(158));
         }
     }
 

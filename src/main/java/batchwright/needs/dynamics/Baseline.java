@@ -1,10 +1,10 @@
-package batchwright.needs.projection;
+package batchwright.needs.dynamics;
 
-import static batchwright.needs.projection.Hall2011Parameters.DIGESTION;
-import static batchwright.needs.projection.Hall2011Parameters.GLYCOGEN_KG;
-import static batchwright.needs.projection.Hall2011Parameters.UPKEEP_KJ_PER_KG_FAT;
-import static batchwright.needs.projection.Hall2011Parameters.UPKEEP_KJ_PER_KG_LEAN;
-import static batchwright.needs.projection.Hall2011Parameters.WET_PER_DRY_GLYCOGEN;
+import static batchwright.needs.dynamics.Hall2011Parameters.DIGESTION;
+import static batchwright.needs.dynamics.Hall2011Parameters.GLYCOGEN_KG;
+import static batchwright.needs.dynamics.Hall2011Parameters.UPKEEP_KJ_PER_KG_FAT;
+import static batchwright.needs.dynamics.Hall2011Parameters.UPKEEP_KJ_PER_KG_LEAN;
+import static batchwright.needs.dynamics.Hall2011Parameters.WET_PER_DRY_GLYCOGEN;
 
 import batchwright.quantity.Energy;
 import batchwright.quantity.Mass;
@@ -39,5 +39,13 @@ record Baseline(BodyState start, double intakeKj, double activityKj, double cons
         double constant =
                 intake - UPKEEP_KJ_PER_KG_FAT * fat.kg() - UPKEEP_KJ_PER_KG_LEAN * tissue - activity * weight.kg();
         return new Baseline(new BodyState(fat.kg(), tissue, GLYCOGEN_KG, 0, 0), intake, activity, constant);
+    }
+
+    /** What a body burns but for digestion, adaptation and building [kJ/d]. */
+    double upkeepKj(BodyState now) {
+        return constantKj
+                + UPKEEP_KJ_PER_KG_FAT * now.fatKg()
+                + UPKEEP_KJ_PER_KG_LEAN * now.tissueKg()
+                + activityKj * now.weightKg();
     }
 }

@@ -1,4 +1,4 @@
-package batchwright.needs.projection;
+package batchwright.needs.dynamics;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

@@ -1,4 +1,4 @@
-package batchwright.needs.projection;
+package batchwright.needs.dynamics;
 
 import batchwright.needs.bodyfat.BodyFatEstimate;
 import batchwright.needs.bodyfat.BodyFatFinding;
@@ -9,13 +9,14 @@ import batchwright.quantity.Share;
 import java.util.Optional;
 
 /**
- * Body fat that a projection starts with: as told when that can be believed, else as the profile asks, else by BMI. Hall et al. 2011 took Jackson et al. 2002 (from memory);
+ * Body fat that the model starts with: as told when that can be believed, else as the profile asks, else by BMI. Hall et al. 2011 took
+ * Jackson et al. 2002 (from memory);
  * Deurenberg et al. 1991 stands here because its coefficients could be checked.
  *
  * @param estimate how it was estimated; empty when it was told
  */
 public record StartingFat(Share share, Optional<BodyFatEstimate> estimate) {
-    static StartingFat of(Body body) {
+    public static StartingFat of(Body body) {
         BodyFatFinding finding = BodyFatFinding.of(body);
         return finding.estimate()
                 .map(StartingFat::estimated)

@@ -1,21 +1,19 @@
-package batchwright.needs.projection;
+package batchwright.needs.dynamics;
 
-import static batchwright.needs.projection.Hall2011Parameters.ADAPTATION;
-import static batchwright.needs.projection.Hall2011Parameters.ADAPTATION_DAYS;
-import static batchwright.needs.projection.Hall2011Parameters.BUILDING_KJ_PER_KG_FAT;
-import static batchwright.needs.projection.Hall2011Parameters.BUILDING_KJ_PER_KG_LEAN;
-import static batchwright.needs.projection.Hall2011Parameters.CARBOHYDRATE;
-import static batchwright.needs.projection.Hall2011Parameters.DIGESTION;
-import static batchwright.needs.projection.Hall2011Parameters.FORBES_ENERGY_KG;
-import static batchwright.needs.projection.Hall2011Parameters.GLYCOGEN_KG;
-import static batchwright.needs.projection.Hall2011Parameters.KJ_PER_KG_FAT;
-import static batchwright.needs.projection.Hall2011Parameters.KJ_PER_KG_GLYCOGEN;
-import static batchwright.needs.projection.Hall2011Parameters.KJ_PER_KG_LEAN;
-import static batchwright.needs.projection.Hall2011Parameters.SODIUM_LOST_MG_PER_KG;
-import static batchwright.needs.projection.Hall2011Parameters.SODIUM_LOST_WITHOUT_CARBOHYDRATE_MG;
-import static batchwright.needs.projection.Hall2011Parameters.SODIUM_MG_PER_KG;
-import static batchwright.needs.projection.Hall2011Parameters.UPKEEP_KJ_PER_KG_FAT;
-import static batchwright.needs.projection.Hall2011Parameters.UPKEEP_KJ_PER_KG_LEAN;
+import static batchwright.needs.dynamics.Hall2011Parameters.ADAPTATION;
+import static batchwright.needs.dynamics.Hall2011Parameters.ADAPTATION_DAYS;
+import static batchwright.needs.dynamics.Hall2011Parameters.BUILDING_KJ_PER_KG_FAT;
+import static batchwright.needs.dynamics.Hall2011Parameters.BUILDING_KJ_PER_KG_LEAN;
+import static batchwright.needs.dynamics.Hall2011Parameters.CARBOHYDRATE;
+import static batchwright.needs.dynamics.Hall2011Parameters.DIGESTION;
+import static batchwright.needs.dynamics.Hall2011Parameters.FORBES_ENERGY_KG;
+import static batchwright.needs.dynamics.Hall2011Parameters.GLYCOGEN_KG;
+import static batchwright.needs.dynamics.Hall2011Parameters.KJ_PER_KG_FAT;
+import static batchwright.needs.dynamics.Hall2011Parameters.KJ_PER_KG_GLYCOGEN;
+import static batchwright.needs.dynamics.Hall2011Parameters.KJ_PER_KG_LEAN;
+import static batchwright.needs.dynamics.Hall2011Parameters.SODIUM_LOST_MG_PER_KG;
+import static batchwright.needs.dynamics.Hall2011Parameters.SODIUM_LOST_WITHOUT_CARBOHYDRATE_MG;
+import static batchwright.needs.dynamics.Hall2011Parameters.SODIUM_MG_PER_KG;
 
 import batchwright.quantity.Energy;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
@@ -88,14 +86,10 @@ final class Hall2011 implements FirstOrderDifferentialEquations {
 
     /** EE [kJ/d], in its form without dF/dt and dL/dt. */
     private double expenditure(BodyState body, double toGlycogen, double leanShare) {
-        double upkeep = baseline.constantKj()
-                + UPKEEP_KJ_PER_KG_FAT * body.fatKg()
-                + UPKEEP_KJ_PER_KG_LEAN * body.tissueKg()
-                + baseline.activityKj() * body.weightKg();
         double building = leanShare * BUILDING_KJ_PER_KG_LEAN / KJ_PER_KG_LEAN
                 + (1 - leanShare) * BUILDING_KJ_PER_KG_FAT / KJ_PER_KG_FAT;
         double others = DIGESTION * change() + body.adaptationKj();
-        return (upkeep + others + (intake - toGlycogen) * building) / (1 + building);
+        return (baseline.upkeepKj(body) + others + (intake - toGlycogen) * building) / (1 + building);
     }
 
     /** Change of extracellular fluid [kg/d]. */

@@ -1,4 +1,4 @@
-package batchwright.needs.projection;
+package batchwright.needs.dynamics;
 
 /**
  * Parameters of {@link Hall2011}, in kJ, kg and days. "Seen" means seen in the named source; all others are from memory, not

@@ -1,4 +1,4 @@
-package batchwright.needs.projection;
+package batchwright.needs.dynamics;
 
 import batchwright.quantity.Energy;
 import batchwright.quantity.Mass;

@@ -1,6 +1,7 @@
-package batchwright.needs.projection;
+package batchwright.needs.dynamics;
 
-import static batchwright.needs.projection.Hall2011Parameters.WET_PER_DRY_GLYCOGEN;
+import static batchwright.needs.dynamics.Hall2011Parameters.GLYCOGEN_KG;
+import static batchwright.needs.dynamics.Hall2011Parameters.WET_PER_DRY_GLYCOGEN;
 
 /**
  * A body on one day of the model.
@@ -34,6 +35,11 @@ public record BodyState(double fatKg, double tissueKg, double glycogenKg, double
     /** All that is not fat, water included [kg]. */
     public double leanKg() {
         return tissueKg + fluidKg + WET_PER_DRY_GLYCOGEN * glycogenKg;
+    }
+
+    /** Water with glycogen and salt, more (positive) or less than at the start: what moves in the first weeks and is no tissue [kg]. */
+    public double waterShiftKg() {
+        return fluidKg + WET_PER_DRY_GLYCOGEN * (glycogenKg - GLYCOGEN_KG);
     }
 
     public double fatPercent() {

@@ -1,4 +1,4 @@
-package batchwright.needs.projection;
+package batchwright.needs.dynamics;
 
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 

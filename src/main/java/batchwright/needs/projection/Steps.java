@@ -1,0 +1,101 @@
+package batchwright.needs.projection;
+
+import batchwright.needs.dynamics.BodyModel;
+import batchwright.needs.dynamics.BodyState;
+import batchwright.needs.dynamics.Course;
+import batchwright.needs.dynamics.SafeLimits;
+import batchwright.needs.goal.GoalFinding;
+import batchwright.needs.goal.WeeklyChange;
+import batchwright.person.Body;
+import batchwright.person.Goal;
+import batchwright.quantity.Energy;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A goal in steps of four weeks. A rate takes a new intake in each, such that weight goes on changing as fast; a surplus or deficit is
+ * counted from what holds the weight by then; a weight by a date keeps one intake all along. Never less than may be eaten.
+ *
+ * @param steps in order; none for who holds the weight
+ * @param held the same weeks at the intake of the first step
+ * @param stopped why the steps end before the weeks asked for
+ */
+public record Steps(List<Step> steps, Course held, Optional<String> stopped) {
+    private static final double DAYS_A_WEEK = 7;
+
+    /** @param weeks at least 1 */
+    public static Steps of(GoalFinding goal, int weeks) {
+        Body body = goal.eater().body();
+        Course held = Course.of(body, goal.model(), goal.intake(), weeks);
+        return new Builder(goal).follow(goal.isHold() ? 0 : weeks, held);
+    }
+
+    private static final class Builder {
+        private final GoalFinding goal;
+        private final BodyModel model;
+        private final SafeLimits limits;
+        private final List<Step> steps = new ArrayList<>();
+
+        Builder(GoalFinding goal) {
+            this.goal = goal;
+            this.model = goal.model();
+            this.limits = new SafeLimits(goal.eater().body(), model.start());
+        }
+
+        Steps follow(int weeks, Course held) {
+            BodyState now = model.start();
+            for (int week = 1; week <= weeks; week += WeeklyChange.STEP_WEEKS) {
+                Step step = step(week, Math.min(weeks, week + WeeklyChange.STEP_WEEKS - 1), now);
+                now = step.after();
+                Optional<String> broken = limits.broken(now);
+                if (broken.isPresent()) {
+                    return new Steps(List.copyOf(steps), held, broken);
+                }
+                steps.add(step);
+            }
+            return new Steps(List.copyOf(steps), held, Optional.empty());
+        }
+
+        private Step step(int first, int last, BodyState now) {
+            double wanted = first == 1 ? goal.intake().kcal() : wanted(now);
+            double least =
+                    goal.change().loses() ? goal.lossLimit().leastIntake(now).kcal() : 0;
+            boolean limited = goal.reach().isEmpty() && first > 1 && wanted < least;
+            var intake = new Energy(limited ? Math.ceil(least) : Math.round(wanted));
+            return new Step(first, last, intake, model.after((last - first + 1) * DAYS_A_WEEK, intake, now), limited);
+        }
+
+        /** Intake that the goal asks for from a body from now on [kcal/d]; 0 for a loss that cannot be had. */
+        private double wanted(BodyState now) {
+            return goal.eater().goal().match(new Goal.Cases<Double>() {
+                @Override
+                public Double percentAWeek(Goal.PercentAWeek rate) {
+                    return ofRate(now, rate.percent() / 100 * now.weightKg());
+                }
+
+                @Override
+                public Double kgAWeek(Goal.KgAWeek rate) {
+                    return ofRate(now, rate.kg());
+                }
+
+                @Override
+                public Double energyADay(Goal.EnergyADay change) {
+                    return model.holding(now).kcal() + change.kcal();
+                }
+
+                @Override
+                public Double reachWeight(Goal.ReachWeight reach) {
+                    return goal.intake().kcal();
+                }
+            });
+        }
+
+        private double ofRate(BodyState now, double kgAWeek) {
+            OptionalDouble intake = model.intakeFor(
+                    now.weightKg() + WeeklyChange.STEP_WEEKS * kgAWeek, WeeklyChange.STEP_WEEKS * DAYS_A_WEEK, now);
+            return intake.orElse(goal.change().loses() ? 0 : goal.intake().kcal());
+        }
+    }
+}

@@ -1,0 +1,61 @@
+package batchwright.needs.safety;
+
+import batchwright.needs.evidence.Citation;
+import batchwright.needs.evidence.Words;
+import batchwright.person.Eater;
+import batchwright.person.Outcome;
+import java.util.List;
+
+/**
+ * What becomes of a goal for one reason, and why.
+ *
+ * @param outcome after the eater's answers; never {@link Outcome#PLAN}
+ */
+public record Decision(Eater eater, Outcome outcome, Reason reason, Citation source) {
+    private static final String REFUSED =
+            " So no plan is made for this goal; a doctor or dietitian can look at it with you.";
+    private static final double PER_CENT = 100;
+
+    /** With the answer to what an ask waits for. */
+    static Decision answered(Eater eater, Outcome outcome, Reason reason, Citation source) {
+        if (outcome != Outcome.ASK) {
+            return new Decision(eater, outcome, reason, source);
+        }
+        Outcome after = switch (question(reason).reply(eater)) {
+            case GOOD -> Outcome.WARN;
+            case OPEN -> Outcome.ASK;
+            case BAD -> Outcome.REFUSE;
+        };
+        return new Decision(eater, after, reason, source);
+    }
+
+    /** For people. */
+    public String says() {
+        String text = reason.says()
+                .replace("{bmi}", Words.oneDecimal(eater.body().bmi()))
+                .replace("{years}", Words.whole(Math.floor(eater.body().ageYears())))
+                .replace(
+                        "{fat}",
+                        eater.body()
+                                .bodyFat()
+                                .map(fat -> Words.plain(fat.fraction() * PER_CENT))
+                                .orElse("?"));
+        return switch (outcome) {
+            case PLAN, WARN -> text;
+            case ASK ->
+                text + " No plan yet: one thing more has to be known. "
+                        + question(reason).asks();
+            case REFUSE -> reason.hides() ? text : text + REFUSED;
+        };
+    }
+
+    /** Keys of a profile that may answer; empty unless it is an ask. */
+    public List<String> asks() {
+        return outcome == Outcome.ASK ? question(reason).keys() : List.of();
+    }
+
+    private static Question question(Reason reason) {
+        return reason.question()
+                .orElseThrow(() -> new IllegalStateException(reason.code() + " of reasons.csv has no question."));
+    }
+}

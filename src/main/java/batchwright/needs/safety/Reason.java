@@ -1,0 +1,39 @@
+package batchwright.needs.safety;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * What is said with a decision: a row of reasons.csv.
+ *
+ * @param code of the caution
+ * @param hides whether no figures may be shown
+ * @param question what an ask waits for; empty where no decision asks
+ * @param says for people; {bmi}, {years} and {fat} stand for the eater's
+ */
+public record Reason(String code, boolean hides, Optional<Question> question, String says) {
+    private static final int COLUMNS = 4;
+    private static final Map<String, Reason> ALL = Table.rows("reasons.csv", COLUMNS).stream()
+            .map(Reason::row)
+            .collect(Collectors.toUnmodifiableMap(Reason::code, Function.identity()));
+
+    public static Reason of(String code) {
+        return Optional.ofNullable(ALL.get(code))
+                .orElseThrow(() -> new IllegalStateException("reasons.csv has no row " + code + "."));
+    }
+
+    static Map<String, Reason> all() {
+        return ALL;
+    }
+
+    private static Reason row(List<String> cells) {
+        Optional<Question> question = Optional.of(cells.get(2))
+                .filter(name -> !name.equals("-"))
+                .map(name -> Question.valueOf(name.toUpperCase(Locale.ROOT)));
+        return new Reason(cells.get(0), cells.get(1).equals("yes"), question, cells.get(3));
+    }
+}

@@ -1,0 +1,66 @@
+package batchwright.needs.safety;
+
+import batchwright.needs.evidence.Citation;
+import batchwright.person.Body;
+import batchwright.person.BodyFat;
+import batchwright.person.Sex;
+import batchwright.quantity.Mass;
+import java.util.OptionalDouble;
+
+/**
+ * Where a loss has to end at the latest.
+ *
+ * @param bmi least BMI [kg/m2]
+ * @param fatPercent least body fat as its method reads it [% of weight]; more where that method errs by more than the limit allows for
+ */
+public record SafeEnd(double bmi, double fatPercent) {
+    private static final double OLDER_YEARS = 65;
+    private static final double OLD_YEARS = 70;
+
+    public static SafeEnd of(Body body) {
+        return new SafeEnd(bmi(body).value(), fat(body).value() + errorNotAllowedFor(body));
+    }
+
+    public static Citation bmiSource(Body body) {
+        return bmi(body).source();
+    }
+
+    public static Citation fatSource(Body body) {
+        return fat(body).source();
+    }
+
+    private static Figure fat(Body body) {
+        return body.sex() == Sex.MALE ? Figure.END_FAT_PERCENT_MALE : Figure.END_FAT_PERCENT_FEMALE;
+    }
+
+    /** Whether body fat is known otherwise than by weight, height, age and sex: then limits of it count. */
+    public static boolean isToldOrTaped(Body body) {
+        return body.fat()
+                .filter(fat ->
+                        fat.tellsMoreThanBmi() || fat instanceof BodyFat.Measured || fat instanceof BodyFat.Doubted)
+                .isPresent();
+    }
+
+    /** By how much the error of the method in use exceeds what limits of body fat allow for already [points]; 0 when nothing is known. */
+    static double errorNotAllowedFor(Body body) {
+        Figure allowed = body.sex() == Sex.MALE ? Figure.FAT_ERROR_ALLOWED_MALE : Figure.FAT_ERROR_ALLOWED_FEMALE;
+        double error = body.fat()
+                .map(BodyFat::errorPoints)
+                .orElse(OptionalDouble.empty())
+                .orElse(0);
+        return Math.max(0, error - allowed.value());
+    }
+
+    private static Figure bmi(Body body) {
+        if (body.ageYears() < OLDER_YEARS) {
+            return Figure.END_BMI;
+        }
+        return body.ageYears() < OLD_YEARS ? Figure.END_BMI_FROM_65 : Figure.END_BMI_FROM_70;
+    }
+
+    /** The weight at the least BMI. */
+    public Mass leastWeight(Body body) {
+        double metres = body.height().metres();
+        return new Mass(bmi * metres * metres);
+    }
+}
