@@ -22,6 +22,10 @@ public record Body(Sex sex, double ageYears, Mass weight, Length height, Optiona
         return new Body(sex, ageYears, weight, height, Optional.of(other), tape);
     }
 
+    public Body withWeight(Mass other) {
+        return new Body(sex, ageYears, other, height, fat, tape);
+    }
+
     /** Body mass index [kg/m2]. */
     public double bmi() {
         return bmiAt(weight);

@@ -25,7 +25,8 @@ final class StepsText {
         }
         steps.stopped().ifPresent(why -> page.paragraph("  ", "  ", stops(steps, why)));
         page.paragraph(
-                "  ", "  ", "By the same model as the goal. When your weight is far from a row, ask again with that weight.");
+                "  ", "  ", "By the same model as the goal. Follow the rows instead of asking anew each time, for the water of the first"
+                        + " month goes only once. When your weight is over 1 kg off, ask again with that weight.");
     }
 
     private static void table(GoalFinding goal, Steps steps, boolean compared, Page page) {

@@ -80,8 +80,8 @@ public final class GoalCautions {
                             + " kcal a day less than the total. The most planned here"
                             + " is " + Words.down(most) + " kcal, about "
                             + Words.twoDecimals(Words.down(kgAWeek * PER_CENT) / PER_CENT)
-                            + " kg a week at first: 1 % of body weight a week, 1000 kcal a day or 25 % of the total, whichever is"
-                            + " least." + saysEarliest()
+                            + " kg a week at first: the least of 1 % of body weight and 1 kg a week, 1000 kcal a day (500 from 65"
+                            + " years on) and a quarter of the total (more from BMI 30 on)." + saysEarliest()
                             + " Slower keeps more muscle; faster belongs in the hands of a clinician.",
                     Citation.designChoice(
                             "set by Helms et al. 2014 (0.5-1 % a week) and NHLBI (500-1000 kcal a day)")));

@@ -82,7 +82,7 @@ public record GoalFinding(
     }
 
     public LossLimit lossLimit() {
-        return new LossLimit(model, eater.body().sex());
+        return new LossLimit(model, eater.body());
     }
 
     /** When a weight by a date can be reached at the earliest; empty for all but who is to lose by a date. */

@@ -17,7 +17,7 @@ final class ProjectionCautions {
 
     private static final double WORTH_SAYING_KG = 0.1;
     private static final Citation LIMITS = Citation.designChoice(
-            "BMI 18.5 (WHO), body fat 5 % (men) or 12 % (women): the model was not made for leaner bodies");
+            "BMI and body fat where a loss has to end; the model was not made for leaner bodies");
     private static final Citation MODEL =
             new Citation("Hall et al., Lancet 2011;378:826-837; Guo, Brager and Hall 2018 on CALERIE 2");
     private static final Citation LEAN =

@@ -26,7 +26,7 @@ class AdviceBandPublishedTest {
     private static final Energy TOTAL = new Energy(2500);
 
     private static WeeklyChange change(double percent) {
-        return WeeklyChange.of(new Goal.PercentAWeek(percent), OF_80_KG);
+        return WeeklyChange.byRule(new Goal.PercentAWeek(percent), OF_80_KG);
     }
 
     private static AdviceBand band(double percent, Body body, Optional<Experience> experience) {

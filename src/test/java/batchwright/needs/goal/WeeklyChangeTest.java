@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+/** By the rule of 7700, the comparison; what is planned: PromisedChangeTest. */
 class WeeklyChangeTest {
     private static final Body OF_80_KG = TestEater.body(Sex.MALE, 80, 180, 30);
 
@@ -21,7 +22,7 @@ class WeeklyChangeTest {
     @CsvSource({"0.25, 0.2, 220", "0.5, 0.4, 440", "1, 0.8, 880", "-1, -0.8, -880"})
     void per_cent_kg_and_kcal_are_the_same_goal(double percent, double kg, double kcal) {
         for (Goal goal : new Goal[] {new Goal.PercentAWeek(percent), new Goal.KgAWeek(kg), new Goal.EnergyADay(kcal)}) {
-            WeeklyChange change = WeeklyChange.of(goal, OF_80_KG);
+            WeeklyChange change = WeeklyChange.byRule(goal, OF_80_KG);
             assertThat(change.percentAWeek()).isCloseTo(percent, within(1e-12));
             assertThat(change.kgAWeek()).isCloseTo(kg, within(1e-12));
             assertThat(change.kcalADay()).isCloseTo(kcal, within(1e-9));
@@ -39,7 +40,7 @@ class WeeklyChangeTest {
     @CsvSource({"76, -0.4, -0.5, -440", "84, 0.4, 0.5, 440", "80, 0, 0, 0"})
     void a_weight_by_a_date_is_a_rate(double kg, double kgAWeek, double percent, double kcal) {
         LocalDate from = LocalDate.of(2026, 11, 25);
-        WeeklyChange change = WeeklyChange.of(new Goal.ReachWeight(new Mass(kg), from, from.plusWeeks(10)), OF_80_KG);
+        WeeklyChange change = WeeklyChange.byRule(new Goal.ReachWeight(new Mass(kg), from, from.plusWeeks(10)), OF_80_KG);
         assertThat(change.kgAWeek()).isCloseTo(kgAWeek, within(1e-12));
         assertThat(change.percentAWeek()).isCloseTo(percent, within(1e-12));
         assertThat(change.kcalADay()).isCloseTo(kcal, within(1e-9));

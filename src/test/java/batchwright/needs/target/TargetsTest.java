@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import batchwright.needs.Needs;
 import batchwright.needs.TestEater;
 import batchwright.person.DayTarget;
-import batchwright.person.Goal;
 import batchwright.person.Sex;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,7 +22,7 @@ class TargetsTest {
     void a_man_who_gains() {
         Needs needs = TestEater.of(TestEater.body(Sex.MALE, 80, 180, 30))
                 .pal(1.76)
-                .percentAWeek(0.25)
+                .kcalADay(220)
                 .needs();
         assertThat(needs.total().kcal()).isCloseTo(3132.8, within(1e-9));
         assertThat(needs.goalKcal()).isCloseTo(220, within(1e-9));
@@ -32,14 +31,14 @@ class TargetsTest {
 
     /**
      * Woman, 70 kg, 165 cm, 35 years, 30 % fat: FFM 49 kg, Cunningham 1991 370 + 21.6 x 49 = 1428.4. At PAL 1.6 the total is
-     * 2285.44; 0.3 kg a week is 330 kcal a day. Aim 1955.44 = 1955; band 1896.35 to 2013.65. Protein 2.3 x 49 = 112.7. Fat 43.44 to
+     * 2285.44; 330 kcal a day less. Aim 1955.44 = 1955; band 1896.35 to 2013.65. Protein 2.3 x 49 = 112.7. Fat 43.44 to
      * 76.03. Fibre 27.37. Container 293.25 to 879.75, protein 17.5.
      */
     @Test
     void a_woman_who_loses_and_knows_her_body_fat() {
         Needs needs = TestEater.of(TestEater.body(Sex.FEMALE, 70, 165, 35, 30.0))
                 .pal(1.6)
-                .goal(new Goal.KgAWeek(-0.3))
+                .kcalADay(-330)
                 .needs();
         assertThat(needs.target()).contains(new DayTarget(1955, 1897, 2013, 113, 44, 76, 28, 400, 294, 879, 18));
     }
