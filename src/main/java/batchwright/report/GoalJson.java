@@ -30,8 +30,7 @@ final class GoalJson {
         goal.reach().ifPresent(reach -> reach(node, reach));
         rule(node.putObject("by_rule_of_7700"), goal.byRule());
         goal.held().ifPresentOrElse(held -> held(node.putObject("held"), held), () -> node.putNull("held"));
-        goal.holdsAfterwards()
-                .ifPresent(energy -> node.put("holds_afterwards_kcal", NeedsJson.tenth(energy.kcal())));
+        goal.holdsAfterwards().ifPresent(energy -> node.put("holds_afterwards_kcal", NeedsJson.tenth(energy.kcal())));
         ObjectNode perKg = node.putObject("kcal_per_kg").put("rule", NeedsJson.tenth(EnergyPerKg.RULE_KCAL));
         goal.perKg()
                 .ifPresentOrElse(
@@ -53,13 +52,15 @@ final class GoalJson {
     }
 
     private static void rule(ObjectNode node, WeeklyChange change) {
-        node.put("kcal_per_day", NeedsJson.tenth(change.kcalADay())).put("kg_per_week", Json.hundredth(change.kgAWeek()));
+        node.put("kcal_per_day", NeedsJson.tenth(change.kcalADay()))
+                .put("kg_per_week", Json.hundredth(change.kgAWeek()));
     }
 
     /** Weights when the intake is never changed; null where that would lead too low. */
     private static void held(ObjectNode node, Held held) {
         node.put("intake_kcal", NeedsJson.tenth(held.intake().kcal()));
-        Held.WEEKS.forEach(week -> weight(node, "kg_after_" + week + "_weeks", held.year().after(week)));
+        Held.WEEKS.forEach(
+                week -> weight(node, "kg_after_" + week + "_weeks", held.year().after(week)));
         weight(node, "kg_in_the_end", held.settled());
     }
 

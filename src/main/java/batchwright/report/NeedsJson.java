@@ -26,7 +26,8 @@ public final class NeedsJson {
         if (outlook.weeks().isPresent()) {
             outlook.projection(needs)
                     .ifPresentOrElse(
-                            asked -> root.set("projection", ProjectionJson.of(asked)), () -> root.putNull("projection"));
+                            asked -> root.set("projection", ProjectionJson.of(asked)),
+                            () -> root.putNull("projection"));
         }
         if (outlook.stepWeeks().isPresent()) {
             outlook.steps(needs)

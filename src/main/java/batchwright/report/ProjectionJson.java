@@ -1,9 +1,9 @@
 package batchwright.report;
 
 import batchwright.needs.dynamics.BodyState;
+import batchwright.needs.dynamics.StartingFat;
 import batchwright.needs.projection.ProjectedWeek;
 import batchwright.needs.projection.Projection;
-import batchwright.needs.dynamics.StartingFat;
 import batchwright.needs.projection.TotalBand;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;

@@ -1,8 +1,8 @@
 package batchwright.report;
 
 import batchwright.needs.caution.Caution;
-import batchwright.needs.goal.EnergyPerKg;
 import batchwright.needs.dynamics.BodyState;
+import batchwright.needs.goal.EnergyPerKg;
 import batchwright.needs.projection.ProjectedWeek;
 import batchwright.needs.projection.Projection;
 import batchwright.quantity.Energy;

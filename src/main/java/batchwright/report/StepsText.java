@@ -21,16 +21,23 @@ final class StepsText {
             table(goal, steps, compared, page);
         }
         if (steps.steps().stream().anyMatch(Step::limited)) {
-            page.paragraph("  ", "  ", "least: the goal would take less than is planned here, so weight changes more slowly.");
+            page.paragraph(
+                    "  ", "  ", "least: the goal would take less than is planned here, so weight changes more slowly.");
         }
         steps.stopped().ifPresent(why -> page.paragraph("  ", "  ", stops(steps, why)));
         page.paragraph(
-                "  ", "  ", "By the same model as the goal. Follow the rows instead of asking anew each time, for the water of the first"
+                "  ",
+                "  ",
+                "By the same model as the goal. Follow the rows instead of asking anew each time, for the water of the first"
                         + " month goes only once. When your weight is over 1 kg off, ask again with that weight.");
     }
 
     private static void table(GoalFinding goal, Steps steps, boolean compared, Page page) {
-        var table = new TextTable("  ").left("weeks").right("kcal\na day").right("kg\nthen").right("kg\na week");
+        var table = new TextTable("  ")
+                .left("weeks")
+                .right("kcal\na day")
+                .right("kg\nthen")
+                .right("kg\na week");
         if (compared) {
             table.right("kg then, at " + Show.whole(goal.intake().kcal()) + "\nall along");
         }

@@ -142,7 +142,8 @@ class NeedsWeeksTest {
         assertThat(projection.get("weeks_asked").intValue()).isEqualTo(52);
         assertThat(projection.get("stopped").textValue()).startsWith("The projection stops after week");
         // Before the chart, not below it.
-        assertThat(text.out().indexOf("The projection stops")).isLessThan(text.out().indexOf("    kg\n"));
+        assertThat(text.out().indexOf("The projection stops"))
+                .isLessThan(text.out().indexOf("    kg\n"));
     }
 
     @Test

@@ -85,12 +85,14 @@ class PromisedChangeTest {
             double wanted = Math.round(loser.eater().body().weight().kg() * 0.88);
             Needs soon = reach(loser, wanted, DAY.plusWeeks(8));
             assertThat(soon.stopsPlanning()).isTrue();
-            EarliestDay earliest = GoalFinding.of(soon.eater(), soon.total()).earliest().orElseThrow();
+            EarliestDay earliest =
+                    GoalFinding.of(soon.eater(), soon.total()).earliest().orElseThrow();
             if (earliest.day().isPresent()) {
                 LocalDate day = earliest.day().get();
                 assertThat(soon.cautions().stream().map(Caution::text)).anyMatch(text -> text.contains(day.toString()));
                 assertThat(reach(loser, wanted, day).stopsPlanning()).isFalse();
-                assertThat(reach(loser, wanted, day.minusDays(1)).stopsPlanning()).isTrue();
+                assertThat(reach(loser, wanted, day.minusDays(1)).stopsPlanning())
+                        .isTrue();
                 named++;
             }
         }
@@ -115,9 +117,11 @@ class PromisedChangeTest {
     @ValueSource(doubles = {-0.75, -0.5, 0.25, 0.5})
     void most_of_the_first_four_weeks_is_tissue(double percent) {
         for (TestEater eater : losers()) {
-            GoalFinding goal = GoalFinding.of(eater.percentAWeek(percent).eater(), eater.needs().total());
+            GoalFinding goal = GoalFinding.of(
+                    eater.percentAWeek(percent).eater(), eater.needs().total());
             var later = goal.model().after(28, goal.intake(), goal.model().start());
-            double share = later.waterShiftKg() / (later.weightKg() - goal.model().start().weightKg());
+            double share = later.waterShiftKg()
+                    / (later.weightKg() - goal.model().start().weightKg());
             assertThat(share).isBetween(0.05, 0.45);
         }
     }

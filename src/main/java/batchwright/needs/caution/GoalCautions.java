@@ -72,8 +72,8 @@ public final class GoalCautions {
     private void lossTooFast() {
         double most = goal.lossLimit().mostDeficitKcal(goal.model().start());
         if (change.kcalADay() < -most - SOLVED_KCAL) {
-            double kgAWeek = -WeeklyChange.of(new Goal.EnergyADay(-most), goal.model())
-                    .kgAWeek();
+            double kgAWeek =
+                    -WeeklyChange.of(new Goal.EnergyADay(-most), goal.model()).kgAWeek();
             cautions.add(Caution.stop(
                     "loss_too_fast",
                     "This goal eats " + Words.whole(-change.kcalADay())

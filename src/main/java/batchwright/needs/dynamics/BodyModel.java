@@ -95,8 +95,7 @@ public final class BodyModel {
      * @return empty when it does not within ten years
      */
     public OptionalInt dayOf(double kg, Energy intake) {
-        OptionalDouble day =
-                root(days -> after(days, intake, start()).weightKg() - kg, CLOSE, MOST_DAYS);
+        OptionalDouble day = root(days -> after(days, intake, start()).weightKg() - kg, CLOSE, MOST_DAYS);
         return day.isPresent() ? OptionalInt.of((int) Math.ceil(day.getAsDouble() - CLOSE)) : OptionalInt.empty();
     }
 

@@ -100,7 +100,8 @@ public record GoalFinding(
                 + Words.twoDecimals(Math.abs(change.percentAWeek())) + " %) a week ";
         String kcal = Words.signed(change.kcalADay()) + " kcal a day";
         return reach.map(goal -> "reach " + Words.plain(goal.weight().kg()) + " kg by " + goal.by() + ", in "
-                        + Words.oneDecimal(goal.weeks()) + " weeks: " + kcal + " all along, to " + rate + "on average")
+                                + Words.oneDecimal(goal.weeks()) + " weeks: " + kcal + " all along, to " + rate
+                                + "on average")
                         .orElse(kcal + ", to " + rate + "in the next four weeks")
                 + " (by the rule of " + Words.whole(EnergyPerKg.RULE_KCAL) + " kcal per kg: " + saysRule() + ")";
     }
@@ -123,14 +124,16 @@ public record GoalFinding(
 
     private String saysWater() {
         BodyState later = model.after(WeeklyChange.STEP_WEEKS * DAYS_A_WEEK, intake(), model.start());
-        return "Of the " + Words.oneDecimal(Math.abs(later.weightKg() - model.start().weightKg()))
+        return "Of the "
+                + Words.oneDecimal(Math.abs(later.weightKg() - model.start().weightKg()))
                 + " kg of the first four weeks about " + Words.oneDecimal(Math.abs(later.waterShiftKg()))
                 + " are water. A rate takes a new target every four weeks: needs with --steps";
     }
 
     private String saysAfterwards(Energy holding) {
         return "The same intake all along: weight changes faster at first than at the end. Once there, about "
-                + Words.tens(holding.kcal()) + " kcal a day hold it. One person may need less or more: weigh yourself and"
+                + Words.tens(holding.kcal())
+                + " kcal a day hold it. One person may need less or more: weigh yourself and"
                 + " correct; needs with --weeks " + Words.up(reach.orElseThrow().weeks()) + " shows how far apart";
     }
 

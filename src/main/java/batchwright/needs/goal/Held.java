@@ -33,15 +33,18 @@ public record Held(Energy intake, Course year, Optional<BodyState> settled) {
     /** A sentence without its stop. */
     String says() {
         List<String> weights = Stream.concat(
-                        WEEKS.stream().flatMap(week -> year.after(week).stream()
-                                .map(body -> kg(body) + " kg in " + week + " weeks")),
+                        WEEKS.stream()
+                                .flatMap(week ->
+                                        year.after(week).stream().map(body -> kg(body) + " kg in " + week + " weeks")),
                         settled.stream().map(body -> kg(body) + " kg in the end"))
                 .toList();
         String stops = year.stopped()
                 .map(why -> "after " + year.lastWeek() + " weeks it has to stop, for " + why)
                 .orElse("");
         return "The same " + Words.whole(intake.kcal()) + " kcal all along "
-                + (weights.isEmpty() ? stops : "lead to about " + String.join(", ", weights) + (stops.isEmpty() ? "" : "; " + stops));
+                + (weights.isEmpty()
+                        ? stops
+                        : "lead to about " + String.join(", ", weights) + (stops.isEmpty() ? "" : "; " + stops));
     }
 
     private static String kg(BodyState body) {

@@ -60,7 +60,8 @@ public record Steps(List<Step> steps, Course held, Optional<String> stopped) {
 
         private Step step(int first, int last, BodyState now) {
             double wanted = first == 1 ? goal.intake().kcal() : wanted(now);
-            double least = goal.change().loses() ? goal.lossLimit().leastIntake(now).kcal() : 0;
+            double least =
+                    goal.change().loses() ? goal.lossLimit().leastIntake(now).kcal() : 0;
             boolean limited = goal.reach().isEmpty() && first > 1 && wanted < least;
             var intake = new Energy(limited ? Math.ceil(least) : Math.round(wanted));
             return new Step(first, last, intake, model.after((last - first + 1) * DAYS_A_WEEK, intake, now), limited);

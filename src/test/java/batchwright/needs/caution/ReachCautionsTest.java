@@ -64,7 +64,9 @@ class ReachCautionsTest {
         Needs fast = reach(76, 4);
         assertStop(fast, "loss_too_fast", true);
         String text = find(fast, "loss_too_fast").orElseThrow().text();
-        assertThat(text).containsPattern("76 kg would be reached on 2027-01-\\d\\d at the earliest, by an even \\d{4} kcal a day");
+        assertThat(text)
+                .containsPattern(
+                        "76 kg would be reached on 2027-01-\\d\\d at the earliest, by an even \\d{4} kcal a day");
         LocalDate day = LocalDate.parse(text.replaceFirst(".*reached on (\\S+) at.*", "$1"));
         assertStop(reach(MAN, 76, day), "loss_too_fast", false);
         assertStop(reach(MAN, 76, day.minusDays(1)), "loss_too_fast", true);

@@ -16,11 +16,13 @@ class BodyModelTest {
         for (int body = 0; body < 40; body++) {
             double kg = 50 + 90 * random.nextDouble();
             double total = 22 * kg + 1000;
-            var model = new BodyModel(Bodies.of(kg, kg * (0.1 + 0.4 * random.nextDouble()), total, 1.3 + random.nextDouble()));
+            var model = new BodyModel(
+                    Bodies.of(kg, kg * (0.1 + 0.4 * random.nextDouble()), total, 1.3 + random.nextDouble()));
             double days = 1 + 700 * random.nextDouble();
             double before = 0;
             for (double part = 0.4; part < 2; part += 0.2) {
-                double then = model.after(days, new Energy(part * total), model.start()).weightKg();
+                double then = model.after(days, new Energy(part * total), model.start())
+                        .weightKg();
                 assertThat(then).isGreaterThan(before);
                 before = then;
             }
@@ -31,7 +33,8 @@ class BodyModelTest {
     void a_solved_intake_leads_to_the_weight() {
         for (double kg : new double[] {85, 95, 100, 104}) {
             double intake = MAN.intakeFor(kg, 397, MAN.start()).orElseThrow();
-            assertThat(MAN.after(397, new Energy(intake), MAN.start()).weightKg()).isCloseTo(kg, within(1e-3));
+            assertThat(MAN.after(397, new Energy(intake), MAN.start()).weightKg())
+                    .isCloseTo(kg, within(1e-3));
         }
     }
 

@@ -48,9 +48,11 @@ class GoalFindingTest {
         GoalFinding goal = of(new Goal.PercentAWeek(0.25), OF_80_KG);
         assertThat(goal.notes())
                 .last()
-                .satisfies(note -> assertThat(note.says())
-                        .matches("The same 2\\d{3} kcal all along lead to about 8\\d\\.\\d kg in 12 weeks, 8\\d\\.\\d kg in 52 weeks,"
-                                + " 8\\d\\.\\d kg in the end\\. Of the 0\\.8 kg of the first four weeks about 0\\.\\d are water\\. .*"));
+                .satisfies(
+                        note -> assertThat(note.says())
+                                .matches(
+                                        "The same 2\\d{3} kcal all along lead to about 8\\d\\.\\d kg in 12 weeks, 8\\d\\.\\d kg in 52 weeks,"
+                                                + " 8\\d\\.\\d kg in the end\\. Of the 0\\.8 kg of the first four weeks about 0\\.\\d are water\\. .*"));
         Held held = goal.held().orElseThrow();
         double first = held.year().after(12).orElseThrow().weightKg();
         double second = held.year().after(52).orElseThrow().weightKg();
@@ -84,8 +86,9 @@ class GoalFindingTest {
     void a_weight_by_a_date_is_one_intake_and_what_holds_it_then() {
         GoalFinding goal = of(reach(75, 20), TestEater.body(Sex.MALE, 80, 180, 30, 25.0));
         assertThat(goal.says())
-                .matches("reach 75 kg by 2027-04-14, in 20\\.0 weeks: -\\d{3} kcal a day all along, to lose about 0\\.25 kg"
-                        + " \\(0\\.31 %\\) a week on average \\(by the rule of 7700 kcal per kg: -275 kcal\\)");
+                .matches(
+                        "reach 75 kg by 2027-04-14, in 20\\.0 weeks: -\\d{3} kcal a day all along, to lose about 0\\.25 kg"
+                                + " \\(0\\.31 %\\) a week on average \\(by the rule of 7700 kcal per kg: -275 kcal\\)");
         assertThat(goal.change().kcalADay()).isLessThan(-275);
         assertThat(goal.held()).isEmpty();
         double holds = goal.holdsAfterwards().orElseThrow().kcal();

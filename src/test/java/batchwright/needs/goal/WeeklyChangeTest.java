@@ -40,7 +40,8 @@ class WeeklyChangeTest {
     @CsvSource({"76, -0.4, -0.5, -440", "84, 0.4, 0.5, 440", "80, 0, 0, 0"})
     void a_weight_by_a_date_is_a_rate(double kg, double kgAWeek, double percent, double kcal) {
         LocalDate from = LocalDate.of(2026, 11, 25);
-        WeeklyChange change = WeeklyChange.byRule(new Goal.ReachWeight(new Mass(kg), from, from.plusWeeks(10)), OF_80_KG);
+        WeeklyChange change =
+                WeeklyChange.byRule(new Goal.ReachWeight(new Mass(kg), from, from.plusWeeks(10)), OF_80_KG);
         assertThat(change.kgAWeek()).isCloseTo(kgAWeek, within(1e-12));
         assertThat(change.percentAWeek()).isCloseTo(percent, within(1e-12));
         assertThat(change.kcalADay()).isCloseTo(kcal, within(1e-9));

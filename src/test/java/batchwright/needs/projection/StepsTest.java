@@ -60,7 +60,8 @@ class StepsTest {
     /** A quarter of the total and more from BMI 30 on; whatever the rate asks for, never less than is allowed. */
     @Test
     void never_eats_less_than_a_loss_may() {
-        TestEater slim = TestEater.of(TestEater.body(Sex.FEMALE, 74, 168, 38, 34.0)).pal(1.5);
+        TestEater slim =
+                TestEater.of(TestEater.body(Sex.FEMALE, 74, 168, 38, 34.0)).pal(1.5);
         GoalFinding goal = goal(slim.percentAWeek(-0.6));
         Steps steps = Steps.of(goal, 24);
         assertThat(steps.steps()).anyMatch(Step::limited);
@@ -88,7 +89,8 @@ class StepsTest {
     void a_deficit_follows_what_holds_the_weight() {
         List<Step> steps = of(MAN.kcalADay(-300), 12).steps();
         assertThat(steps.get(0).intake().kcal() - steps.get(1).intake().kcal()).isBetween(5.0, 80.0);
-        assertThat(steps.get(1).intake().kcal()).isGreaterThan(steps.get(2).intake().kcal());
+        assertThat(steps.get(1).intake().kcal())
+                .isGreaterThan(steps.get(2).intake().kcal());
     }
 
     @Test
@@ -98,8 +100,10 @@ class StepsTest {
 
     @Test
     void stops_where_a_loss_has_to_end_and_says_why() {
-        TestEater near = TestEater.of(TestEater.body(Sex.FEMALE, 57, 172, 30, 25.0)).pal(1.8);
-        Steps steps = Steps.of(GoalFinding.of(near.percentAWeek(-0.5).eater(), near.needs().total()), 52);
+        TestEater near =
+                TestEater.of(TestEater.body(Sex.FEMALE, 57, 172, 30, 25.0)).pal(1.8);
+        Steps steps = Steps.of(
+                GoalFinding.of(near.percentAWeek(-0.5).eater(), near.needs().total()), 52);
         assertThat(steps.stopped()).hasValueSatisfying(why -> assertThat(why).contains("under"));
         assertThat(steps.steps().size()).isLessThan(13);
     }
