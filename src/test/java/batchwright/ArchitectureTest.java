@@ -144,6 +144,33 @@ class ArchitectureTest {
                 .check(CLASSES);
     }
 
+    /** Who asks {@code Files.exists} takes what may not be looked at for what is not there; and a pipe has to be told from a file. */
+    @Test
+    void one_class_opens_files_of_the_user() {
+        noClasses()
+                .that()
+                .resideInAPackage(ROOT + ".files..")
+                .and()
+                .haveSimpleNameNotContaining("OnDisk")
+                .and()
+                .haveSimpleNameNotContaining("StarterFiles")
+                .should()
+                .dependOnClassesThat()
+                .haveFullyQualifiedName("java.nio.file.Files")
+                .check(CLASSES);
+        noClasses()
+                .that()
+                .haveSimpleName("Workspace")
+                .or()
+                .haveSimpleName("Eaters")
+                .or()
+                .haveSimpleName("CheckFiles")
+                .should()
+                .dependOnClassesThat()
+                .haveFullyQualifiedName("java.nio.file.Files")
+                .check(CLASSES);
+    }
+
     @Test
     void nothing_reaches_for_the_network() {
         noClasses()

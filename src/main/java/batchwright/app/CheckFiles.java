@@ -1,5 +1,6 @@
 package batchwright.app;
 
+import batchwright.files.DataFiles;
 import batchwright.files.EaterReader;
 import batchwright.files.KitchenReader;
 import batchwright.files.PriceDates;
@@ -18,12 +19,17 @@ public final class CheckFiles {
         Read<Kitchen> kitchen = KitchenReader.read(workspace.files(), workspace.cookingDay());
         List<Problem> problems = new ArrayList<>(kitchen.problems());
         kitchen.value().map(k -> PriceDates.warnings(workspace.files(), k)).ifPresent(problems::addAll);
-        for (String path : workspace.files().list("profiles")) {
-            if (path.endsWith(".yaml")) {
-                problems.addAll(EaterReader.read(workspace.files(), path, kitchen.value())
+        for (DataFiles.Entry profile : profiles(workspace.files())) {
+            if (profile.path().endsWith(".yaml")) {
+                problems.addAll(EaterReader.read(workspace.files(), profile.path(), kitchen.value())
                         .problems());
             }
         }
         return problems;
+    }
+
+    /** That the folder cannot be read is among the problems of the kitchen. */
+    private static List<DataFiles.Entry> profiles(DataFiles files) {
+        return files.list("profiles").match(List::of, entries -> entries, problem -> List.of());
     }
 }

@@ -3,12 +3,10 @@ package batchwright.app;
 import batchwright.files.DataFiles;
 import batchwright.files.EaterReader;
 import batchwright.files.FolderFiles;
+import batchwright.files.Found;
 import batchwright.food.Kitchen;
 import batchwright.person.Eater;
 import batchwright.text.NearestName;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,31 +38,29 @@ final class Eaters {
     }
 
     Eater one(String name) {
-        Optional<Path> file = file(name);
-        if (file.isPresent()) {
-            if (Files.isDirectory(file.get())) {
-                throw Refused.because(name + " is a folder", "Name one profile in it, such as " + example() + ".");
-            }
-            DataFiles onDisk = new FolderFiles(workspace.here());
-            return workspace.value(EaterReader.read(onDisk, name, Optional.of(kitchen)));
-        }
+        var onDisk = new FolderFiles(workspace.here());
+        Found<Boolean> folder = looksLikePath(name) ? onDisk.isFolder(name) : new Found.Absent<>();
+        return folder.match(
+                () -> known(name),
+                isFolder -> {
+                    if (isFolder) {
+                        throw Refused.because(
+                                name + " is a folder", "Name one profile in it, such as " + example() + ".");
+                    }
+                    return workspace.value(EaterReader.read(onDisk, name, Optional.of(kitchen)));
+                },
+                problem -> {
+                    throw Refused.by(List.of(problem));
+                });
+    }
+
+    /** One of those in profiles/. */
+    private Eater known(String name) {
         String path = looksLikePath(name) ? name.replace('\\', '/') : FOLDER + "/" + name + ENDING;
         if (!ids().contains(idOf(path)) || !path.equals(FOLDER + "/" + idOf(path) + ENDING)) {
             throw unknown(name, path);
         }
         return workspace.value(EaterReader.read(workspace.files(), path, Optional.of(kitchen)));
-    }
-
-    /** The file or folder itself, when the name is the path of one. */
-    private Optional<Path> file(String name) {
-        if (!looksLikePath(name)) {
-            return Optional.empty();
-        }
-        try {
-            return Optional.of(workspace.here().resolve(name)).filter(Files::exists);
-        } catch (InvalidPathException notAPath) {
-            return Optional.empty();
-        }
     }
 
     private static boolean looksLikePath(String name) {
@@ -81,7 +77,11 @@ final class Eaters {
     }
 
     private List<String> ids() {
-        return workspace.files().list(FOLDER).stream()
+        List<DataFiles.Entry> profiles = workspace.files().list(FOLDER).match(List::of, entries -> entries, problem -> {
+            throw Refused.by(List.of(problem));
+        });
+        return profiles.stream()
+                .map(DataFiles.Entry::path)
                 .filter(path -> path.endsWith(ENDING))
                 .map(Eaters::idOf)
                 .toList();

@@ -7,9 +7,9 @@ import batchwright.files.Read;
 import batchwright.files.StarterFiles;
 import batchwright.food.Kitchen;
 import batchwright.text.Problem;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -30,10 +30,11 @@ public record Workspace(DataFiles files, Path here, LocalDate cookingDay, Consum
         if (data.isPresent()) {
             return new Workspace(new FolderFiles(checked(here.resolve(data.get()))), here, cookingDay, notes);
         }
-        if (Files.isDirectory(here.resolve(FOODS))) {
-            return new Workspace(new FolderFiles(here), here, cookingDay, notes);
+        var current = new FolderFiles(here);
+        if (hasFolder(current, FOODS)) {
+            return new Workspace(current, here, cookingDay, notes);
         }
-        if (Files.isDirectory(here.resolve(PROFILES))) {
+        if (hasFolder(current, PROFILES)) {
             notes.accept("note: there is no foods/ here, so foods, dishes and profiles are the starter files\n");
         }
         return new Workspace(new StarterFiles(), here, cookingDay, notes);
@@ -48,18 +49,33 @@ public record Workspace(DataFiles files, Path here, LocalDate cookingDay, Consum
     }
 
     private static Path checked(Path folder) {
-        if (!Files.exists(folder)) {
-            throw Refused.because("there is no folder " + folder, "Name the folder that holds foods/ and profiles/.");
-        }
-        if (!Files.isDirectory(folder)) {
+        var files = new FolderFiles(folder);
+        if (!foundFolder(files, "")
+                .orElseThrow(() -> Refused.because(
+                        "there is no folder " + folder, "Name the folder that holds foods/ and profiles/."))) {
             throw Refused.because(folder + " is a file", "Name the folder that holds foods/ and profiles/.");
         }
-        if (!Files.isDirectory(folder.resolve(FOODS))) {
+        if (!hasFolder(files, FOODS)) {
             throw Refused.because(
                     "there is no foods/ in " + folder,
                     "Name the folder that holds foods/ and profiles/; \"init " + folder + "\" writes starter files.");
         }
         return folder;
+    }
+
+    private static boolean hasFolder(FolderFiles files, String path) {
+        return foundFolder(files, path).orElse(false);
+    }
+
+    /**
+     * Whether what is there is a folder; empty when nothing is.
+     *
+     * @throws Refused when that cannot be found out: a kitchen that cannot be read is not replaced by the starter files
+     */
+    private static Optional<Boolean> foundFolder(FolderFiles files, String path) {
+        return files.isFolder(path).match(Optional::empty, Optional::of, problem -> {
+            throw Refused.by(List.of(problem));
+        });
     }
 
     /** @throws Refused when a file has an error */

@@ -4,7 +4,6 @@ import batchwright.app.MakePlan;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
 import batchwright.app.WriteFile;
-import batchwright.report.Ascii;
 import batchwright.report.Commands;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -177,9 +176,8 @@ final class Batchwright implements Runnable {
         terminal.err().print(shown(text));
     }
 
-    /** As the terminal can show it. */
     private String shown(String text) {
-        return ascii || terminal.asciiOnly() ? Ascii.of(text) : text;
+        return terminal.shown(text, ascii);
     }
 
     OptionalInt columns() {

@@ -3,8 +3,8 @@ package batchwright.cli;
 import batchwright.app.FailedAudit;
 import batchwright.app.MakePlan;
 import batchwright.app.Refused;
-import batchwright.report.Ascii;
 import batchwright.report.Fault;
+import batchwright.text.Echo;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine;
@@ -19,6 +20,11 @@ import picocli.CommandLine;
 /** Runs one command line and turns whatever happens into an exit code and, where needed, a short message. */
 final class CommandRunner {
     private static final String HELP = "help";
+    /** Of an argument; no path is longer. */
+    private static final int LONGEST = 4096;
+
+    private static final int LONGEST_ECHO = 60;
+
     private final Terminal terminal;
     private final MakePlan plans;
     private final Path here;
@@ -32,21 +38,36 @@ final class CommandRunner {
     }
 
     int run(String[] args) {
+        List<String> given = List.of(args);
+        try {
+            return execute(args, given);
+        } catch (StackOverflowError | OutOfMemoryError tooLarge) {
+            return failed(tooLarge, given);
+        }
+    }
+
+    private int execute(String[] args, List<String> given) {
+        Optional<String> tooLong =
+                given.stream().filter(arg -> arg.length() > LONGEST).findFirst();
+        if (tooLong.isPresent()) {
+            int length = tooLong.get().length();
+            return failed(
+                    Refused.because(
+                            "an argument is " + length + " characters long: "
+                                    + Echo.shortened(LONGEST_ECHO, tooLong.get()),
+                            "Write at most " + LONGEST + "."),
+                    given);
+        }
         CommandLine line = CommandLines.of(new Batchwright(terminal, plans, here, clock));
         if (args.length == 0) {
             terminal.out().print(CommandLines.shortHelp(line));
             return ExitCode.DONE.code();
         }
-        List<String> given = List.of(args);
         line.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
         line.setParameterExceptionHandler(
                 (wrong, ignored) -> fail(wrong, List.of(BadCommandLine.fault(wrong)), ExitCode.NOT_RIGHT, given));
         line.setExecutionExceptionHandler((thrown, command, parsed) -> failed(thrown, given));
-        try {
-            return line.execute(helpLast(args));
-        } catch (StackOverflowError | OutOfMemoryError tooLarge) {
-            return failed(tooLarge, given);
-        }
+        return line.execute(helpLast(args));
     }
 
     /** "help plan" means "plan --help". */
@@ -58,6 +79,10 @@ final class CommandRunner {
     }
 
     private int failed(Throwable thrown, List<String> args) {
+        Optional<Fault> memory = MemoryNeeded.by(thrown);
+        if (memory.isPresent()) {
+            return fail(thrown, List.of(memory.get()), ExitCode.NOT_RIGHT, args);
+        }
         if (thrown instanceof Refused refused) {
             return fail(thrown, refused.faults(), ExitCode.NOT_RIGHT, args);
         }
@@ -86,10 +111,11 @@ final class CommandRunner {
         if (args.contains("--debug")) {
             var trace = new StringWriter();
             thrown.printStackTrace(new PrintWriter(trace));
-            terminal.err().print(trace);
+            String text = trace.toString().replace(System.lineSeparator(), "\n").replace("\t", "    ");
+            terminal.err().print(terminal.shown(text, false));
         }
-        boolean ascii = terminal.asciiOnly() || args.contains(Batchwright.ASCII);
-        faults.forEach(fault -> terminal.err().print(ascii ? Ascii.of(fault.text()) : fault.text()));
+        boolean ascii = args.contains(Batchwright.ASCII);
+        faults.forEach(fault -> terminal.err().print(terminal.shown(fault.text(), ascii)));
         if (args.contains("--json")) {
             terminal.out().print(Fault.json(faults));
         }

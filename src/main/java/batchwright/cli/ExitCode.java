@@ -7,7 +7,7 @@ import java.util.Map;
 enum ExitCode {
     DONE(0, "done; plan, containers: proven cheapest"),
     OUR_FAULT(1, "a fault of this program"),
-    NOT_RIGHT(2, "the command line or a file is not right"),
+    NOT_RIGHT(2, "the command line or a file is not right, or memory is too little"),
     NO_PLAN(3, "no plan meets the rules, no container is as asked, or a caution stops planning"),
     NOT_PROVEN(4, "time ended: plan not proven cheapest, or none found"),
     INTERRUPTED(130, "interrupted with Ctrl-C");

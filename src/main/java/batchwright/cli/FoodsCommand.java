@@ -14,6 +14,7 @@ import batchwright.report.FoodsJson;
 import batchwright.report.FoodsText;
 import batchwright.report.TakeJson;
 import batchwright.report.TakeText;
+import batchwright.text.Echo;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -39,6 +40,7 @@ import picocli.CommandLine.ParentCommand;
         })
 final class FoodsCommand implements Callable<Integer> {
     private static final int SHOWN = 15;
+    private static final int LONGEST_ECHO = 100;
 
     /** Set by the command line's parser before {@link #call()}. */
     @ParentCommand
@@ -164,7 +166,7 @@ final class FoodsCommand implements Callable<Integer> {
     }
 
     private String asked() {
-        return "\"" + String.join(" ", words) + "\"";
+        return "\"" + Echo.shortened(LONGEST_ECHO, String.join(" ", words)) + "\"";
     }
 
     private static String count(int foods) {

@@ -229,7 +229,7 @@ final class ProfileDialogue {
         Map<String, String> all = answers.all();
         say.accept("\nYour answers:\n");
         for (int q = 0; q < shown.size(); q++) {
-            say.accept("  %2d  %s: %s\n".formatted(q + 1, shown.get(q).label(), answer(shown.get(q), all)));
+            say.accept("  %2s  %s: %s\n".formatted(q + 1, shown.get(q).label(), answer(shown.get(q), all)));
         }
         while (true) {
             String wish = ask("Enter to go on, or the number of an answer to change.");

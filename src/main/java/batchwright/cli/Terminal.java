@@ -1,5 +1,7 @@
 package batchwright.cli;
 
+import batchwright.report.Ascii;
+import batchwright.text.Echo;
 import java.io.PrintStream;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -23,6 +25,12 @@ record Terminal(
         BooleanSupplier somebodyLooks,
         Supplier<OptionalInt> columns,
         boolean asciiOnly) {
+    /** As the terminal can show it, and without anything that it would obey. */
+    String shown(String text, boolean ascii) {
+        String safe = Echo.lines(text);
+        return ascii || asciiOnly ? Ascii.of(safe) : safe;
+    }
+
     /** Nobody looks on: what is written is read later. */
     Terminal(PrintStream out, PrintStream err, Optional<Input> input) {
         this(out, err, input, () -> false);

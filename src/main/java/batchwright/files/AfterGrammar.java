@@ -42,7 +42,7 @@ final class AfterGrammar {
         if (step.isPresent() && step.get() >= number) {
             problems.error(
                     written,
-                    "this is step %d, and step %d does not come before it".formatted(number, step.get()),
+                    "this is step %s, and step %s does not come before it".formatted(number, step.get()),
                     expected(number));
             return Optional.empty();
         }

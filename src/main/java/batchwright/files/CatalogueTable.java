@@ -19,6 +19,7 @@ import java.util.Set;
 final class CatalogueTable {
     private static final Set<Nutrient> REQUIRED =
             EnumSet.of(Nutrient.ENERGY, Nutrient.PROTEIN, Nutrient.FAT, Nutrient.CARBOHYDRATE);
+    private static final int MOST_LINES = 10_000;
     private static final BigDecimal ALL = BigDecimal.valueOf(100);
 
     private final Problems problems;
@@ -40,7 +41,7 @@ final class CatalogueTable {
 
     static FoodNames read(Optional<SourceFile> file, Problems problems) {
         var table = new CatalogueTable(problems);
-        Optional<List<Row>> rows = file.flatMap(f -> CsvTable.rows(f, columns(), problems));
+        Optional<List<Row>> rows = file.flatMap(f -> CsvTable.rows(f, MOST_LINES, columns(), problems));
         rows.ifPresentOrElse(all -> all.forEach(table::row), table.names::unknown);
         return table.names;
     }

@@ -25,13 +25,26 @@ final class CsvTable {
     }
 
     /** The rows below the header; empty when the header is not usable, so that nothing can be said about the rows. */
-    static Optional<List<Row>> rows(SourceFile file, List<String> needed, Problems problems) {
-        return rows(file, needed, List.of(), problems);
+    static Optional<List<Row>> rows(SourceFile file, int most, List<String> needed, Problems problems) {
+        return rows(file, most, needed, List.of(), problems);
     }
 
-    /** @param optional columns that may be left out; in single lines too, when they are the last; their cells are then empty */
-    static Optional<List<Row>> rows(SourceFile file, List<String> needed, List<String> optional, Problems problems) {
+    /**
+     * The rows below the header, some columns of which may be left out.
+     *
+     * @param most lines it may have
+     * @param optional columns that may be left out; in single lines too, when they are the last; their cells are then empty
+     */
+    static Optional<List<Row>> rows(
+            SourceFile file, int most, List<String> needed, List<String> optional, Problems problems) {
         var table = new CsvTable(file, problems);
+        if (file.lines().size() > most) {
+            problems.error(
+                    Span.whole(file),
+                    "the table has %s lines".formatted(file.lines().size()),
+                    "expected at most %s in this table".formatted(most));
+            return Optional.empty();
+        }
         List<CsvLines.Line> lines = CsvLines.of(file, problems);
         if (lines.isEmpty()) {
             problems.error(Span.whole(file), "the table is empty", "expected the header " + String.join(",", needed));

@@ -1,17 +1,10 @@
 package batchwright.files;
 
-import batchwright.text.Problem;
 import batchwright.text.SourceFile;
-import batchwright.text.Span;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Predicate;
-import java.util.stream.Stream;
 
 /** Files in a folder on the disk. Read only: nothing is ever written. */
 public final class FolderFiles implements DataFiles {
@@ -24,56 +17,46 @@ public final class FolderFiles implements DataFiles {
 
     /** A path may also be absolute. The file is shown to the user under the root's own name. */
     @Override
-    public Optional<Read<SourceFile>> read(String path) {
-        Path file;
+    public Found<SourceFile> read(String path) {
+        return at(path).then(file -> file.bytes().then(bytes -> Decoder.decode(file.shown(), bytes)));
+    }
+
+    @Override
+    public Found<List<Entry>> list(String folder) {
+        return at(folder)
+                .then(OnDisk::entries)
+                .then(all -> new Found.There<>(all.stream()
+                        .map(entry -> entry(folder, entry))
+                        .filter(entry -> !entry.name().startsWith("."))
+                        .sorted(Comparator.comparing(Entry::path))
+                        .toList()));
+    }
+
+    /** Of what cannot be told what it is, reading it will say why. */
+    private static Entry entry(String folder, Path path) {
+        boolean isFolder = new OnDisk(path, shown(path))
+                .attributes()
+                .match(() -> false, attributes -> attributes.isDirectory(), unreadable -> false);
+        return new Entry(folder + "/" + path.getFileName(), isFolder);
+    }
+
+    /** Whether there is a folder at a path; a file or anything else counts as found, too. */
+    public Found<Boolean> isFolder(String path) {
+        return at(path).then(OnDisk::attributes).then(attributes -> new Found.There<>(attributes.isDirectory()));
+    }
+
+    private Found<OnDisk> at(String path) {
         try {
-            file = root.resolve(path);
+            Path file = root.resolve(path);
+            return new Found.There<>(new OnDisk(file, shown(file)));
         } catch (InvalidPathException notAPath) {
-            return Optional.empty();
-        }
-        if (!Files.exists(file)) {
-            return Optional.empty();
-        }
-        String shown = shown(file);
-        try (InputStream in = Files.newInputStream(file)) {
-            // One byte more than is taken, so that the decoder can say that it is too much; a device may never end.
-            return Optional.of(Decoder.decode(shown, in.readNBytes(Decoder.MOST_BYTES + 1)));
-        } catch (IOException unreadable) {
-            String wrong = Files.isDirectory(file) ? "this is a folder" : "the file cannot be opened";
-            var nothing = new SourceFile(shown, List.of());
-            return Optional.of(
-                    Read.failed(Problem.error(Span.whole(nothing), wrong, "expected a text file that you may read")));
+            return new Found.Absent<>();
         }
     }
 
     /** Where a path such as profiles/me.yaml is on the disk. */
     public Path path(String path) {
         return root.resolve(path);
-    }
-
-    @Override
-    public List<String> list(String folder) {
-        return entries(folder, Files::isRegularFile);
-    }
-
-    @Override
-    public List<String> folders(String folder) {
-        return entries(folder, Files::isDirectory);
-    }
-
-    private List<String> entries(String folder, Predicate<Path> kind) {
-        Path directory = root.resolve(folder);
-        if (!Files.isDirectory(directory)) {
-            return List.of();
-        }
-        try (Stream<Path> entries = Files.list(directory)) {
-            return entries.filter(kind)
-                    .map(entry -> folder + "/" + entry.getFileName())
-                    .sorted()
-                    .toList();
-        } catch (IOException unreadable) {
-            return List.of();
-        }
     }
 
     @Override

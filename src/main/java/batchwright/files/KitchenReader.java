@@ -4,7 +4,6 @@ import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Lot;
-import batchwright.text.Problem;
 import batchwright.text.SourceFile;
 import batchwright.text.Span;
 import java.time.LocalDate;
@@ -18,7 +17,6 @@ public final class KitchenReader {
     private static final String DISHES = "foods/dishes";
     private static final String INIT = "; the command init writes a starter file";
 
-    private final DataFiles files;
     private final Problems problems = new Problems();
     private final Sources sources;
     private final Map<Food, Span> cooked = new LinkedHashMap<>();
@@ -26,7 +24,6 @@ public final class KitchenReader {
     private final LocalDate cookingDay;
 
     private KitchenReader(DataFiles files, LocalDate cookingDay) {
-        this.files = files;
         this.cookingDay = cookingDay;
         this.sources = new Sources(files, problems);
     }
@@ -61,7 +58,7 @@ public final class KitchenReader {
         Map<String, Dish> dishes = withDishes ? dishes(foods, measures, yields) : Map.of();
         Map<Food, List<Lot>> pantry = PantryTable.read(sources.find("profiles/pantry.csv"), foods, measures, problems);
         warnAboutFoodsNotToBeHad(shop, pantry);
-        new StrayFiles(files, problems).check();
+        new StrayFiles(sources, problems).check();
         return problems.result(() -> new Kitchen(
                 foods.foods(),
                 measures.byFood(),
@@ -78,17 +75,19 @@ public final class KitchenReader {
         var mixes = new MixReader(foods, amounts, yields, cooked::putIfAbsent, problems);
         var reader = new DishReader(mixes, amounts, problems);
         var dishes = new LinkedHashMap<String, Dish>();
-        List<String> paths = files.list(DISHES);
-        for (String path : paths) {
-            if (path.endsWith(".yaml")) {
-                Optional<SourceFile> file = sources.find(path);
-                file.flatMap(reader::read).ifPresent(dish -> dishes.put(dish.id(), dish));
-            }
+        int before = problems.errors();
+        List<String> pages = sources.list(DISHES).stream()
+                .map(DataFiles.Entry::path)
+                .filter(path -> path.endsWith(".yaml"))
+                .toList();
+        for (String page : pages) {
+            sources.need(page, "expected the dish that was here a moment ago")
+                    .flatMap(reader::read)
+                    .ifPresent(dish -> dishes.put(dish.id(), dish));
         }
-        if (paths.stream().noneMatch(path -> path.endsWith(".yaml"))) {
-            var folder = new SourceFile(files.shown(DISHES), List.of());
-            problems.add(Problem.warning(
-                    Span.whole(folder), "there is no dish in this folder", "without one there is no plan"));
+        if (pages.isEmpty() && problems.errors() == before) {
+            var folder = new SourceFile(sources.shown(DISHES), List.of());
+            problems.warning(Span.whole(folder), "there is no dish in this folder", "without one there is no plan");
         }
         return dishes;
     }

@@ -17,6 +17,7 @@ final class LabelsTable {
     /** A measure that a label defines, and where. */
     record Defined(Measure measure, Written at) {}
 
+    private static final int MOST_LINES = 10_000;
     private static final List<String> NEEDED = Stream.concat(
                     Stream.of("food", "name", "group"), LabelRow.NEEDED.stream())
             .toList();
@@ -43,7 +44,7 @@ final class LabelsTable {
      */
     static List<Defined> read(Optional<SourceFile> file, FoodNames names, Problems problems) {
         var table = new LabelsTable(names, problems);
-        file.ifPresent(f -> CsvTable.rows(f, NEEDED, OPTIONAL, problems)
+        file.ifPresent(f -> CsvTable.rows(f, MOST_LINES, NEEDED, OPTIONAL, problems)
                 .ifPresentOrElse(rows -> rows.forEach(table::row), names::unknown));
         return table.measures;
     }

@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 
 /** foods/measures.csv: household measures. An empty snack_max: not offered as a snack. */
 final class MeasuresTable {
+    private static final int MOST_LINES = 50_000;
     static final List<String> COLUMNS = List.of("food", "measure", "grams", "snack_max", "source");
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9 _-]{0,39}");
     private static final Range GRAMS = Range.of("weight of one measure", "0.1", "5000", "g", "");
@@ -32,7 +33,7 @@ final class MeasuresTable {
     static MeasureNames read(
             Optional<SourceFile> file, FoodNames foods, List<LabelsTable.Defined> defined, Problems problems) {
         var table = new MeasuresTable(foods, problems);
-        Optional<List<Row>> rows = file.flatMap(f -> CsvTable.rows(f, COLUMNS, problems));
+        Optional<List<Row>> rows = file.flatMap(f -> CsvTable.rows(f, MOST_LINES, COLUMNS, problems));
         rows.ifPresentOrElse(all -> all.forEach(table::row), table.names::unknown);
         defined.stream().filter(d -> table.isNew(d.measure(), d.at())).forEach(d -> table.names.add(d.measure()));
         return table.names;

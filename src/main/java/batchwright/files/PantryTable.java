@@ -14,6 +14,7 @@ import java.util.Optional;
 
 /** profiles/pantry.csv: what is at home; a line for each lot of a food, with its use-by date if it has one. */
 final class PantryTable {
+    private static final int MOST_LINES = 10_000;
     static final List<String> COLUMNS = List.of("food", "grams", "note");
     static final List<String> OPTIONAL = List.of("use_by");
 
@@ -33,7 +34,7 @@ final class PantryTable {
     static Map<Food, List<Lot>> read(
             Optional<SourceFile> file, FoodNames foods, MeasureNames measures, Problems problems) {
         var table = new PantryTable(foods, measures, problems);
-        file.flatMap(f -> CsvTable.rows(f, COLUMNS, OPTIONAL, problems)).stream()
+        file.flatMap(f -> CsvTable.rows(f, MOST_LINES, COLUMNS, OPTIONAL, problems)).stream()
                 .flatMap(List::stream)
                 .forEach(table::row);
         return table.lots;

@@ -86,15 +86,13 @@ public final class ProfilePage {
     /** A page that is not on the disk. */
     private record OneFile(String path, String text) implements DataFiles {
         @Override
-        public Optional<Read<SourceFile>> read(String wanted) {
-            return wanted.equals(path)
-                    ? Optional.of(new Read<>(Optional.of(SourceFile.of(path, text)), List.of()))
-                    : Optional.empty();
+        public Found<SourceFile> read(String wanted) {
+            return wanted.equals(path) ? new Found.There<>(SourceFile.of(path, text)) : new Found.Absent<>();
         }
 
         @Override
-        public List<String> list(String folder) {
-            return List.of();
+        public Found<List<Entry>> list(String folder) {
+            return new Found.Absent<>();
         }
     }
 }

@@ -20,6 +20,7 @@ import java.util.regex.Pattern;
  * the shelf states, and any whole number of steps can be bought.
  */
 final class ShopTable {
+    private static final int MOST_LINES = 50_000;
     static final List<String> COLUMNS = List.of("food", "shop", "pack", "grams", "price", "currency", "seen", "note");
     static final List<String> OPTIONAL = List.of("drained", "step");
     private static final Range STEP = Range.of(
@@ -51,7 +52,7 @@ final class ShopTable {
     static ShopTable read(Optional<SourceFile> file, FoodNames foods, Problems problems) {
         var table = new ShopTable(foods, problems);
         int before = problems.errors();
-        Optional<List<Row>> rows = file.flatMap(f -> CsvTable.rows(f, COLUMNS, OPTIONAL, problems));
+        Optional<List<Row>> rows = file.flatMap(f -> CsvTable.rows(f, MOST_LINES, COLUMNS, OPTIONAL, problems));
         rows.ifPresent(all -> all.forEach(table::row));
         table.neighbours.check();
         table.complete = rows.isPresent() && problems.errors() == before;

@@ -3,28 +3,56 @@ package batchwright.files;
 import batchwright.text.Problem;
 import batchwright.text.SourceFile;
 import batchwright.text.Span;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
-/** Opens files; what cannot be opened or decoded becomes a problem. */
-record Sources(DataFiles files, Problems problems) {
+/** Opens files and folders; what cannot be opened or decoded becomes a problem. */
+final class Sources {
+    private final DataFiles files;
+    private final Problems problems;
+    private final Map<String, List<DataFiles.Entry>> listed = new HashMap<>();
+
+    Sources(DataFiles files, Problems problems) {
+        this.files = files;
+        this.problems = problems;
+    }
+
     /** A file that must be there. */
     Optional<SourceFile> need(String path, String expected) {
-        Optional<Read<SourceFile>> read = files.read(path);
-        if (read.isEmpty()) {
-            var missing = new SourceFile(files.shown(path), List.of());
-            problems.add(Problem.error(Span.whole(missing), "there is no such file", expected));
-        }
-        return read.flatMap(this::opened);
+        return files.read(path)
+                .match(
+                        () -> {
+                            var missing = new SourceFile(files.shown(path), List.of());
+                            problems.error(Span.whole(missing), "there is no such file", expected);
+                            return Optional.<SourceFile>empty();
+                        },
+                        Optional::of,
+                        this::unreadable);
     }
 
     /** A file that may be there. */
     Optional<SourceFile> find(String path) {
-        return files.read(path).flatMap(this::opened);
+        return files.read(path).match(Optional::<SourceFile>empty, Optional::of, this::unreadable);
     }
 
-    private Optional<SourceFile> opened(Read<SourceFile> read) {
-        read.problems().forEach(problems::add);
-        return read.value();
+    private Optional<SourceFile> unreadable(Problem problem) {
+        problems.add(problem);
+        return Optional.empty();
+    }
+
+    /** What is in a folder; nothing when it is not there. That it cannot be read is told once, however often it is asked for. */
+    List<DataFiles.Entry> list(String folder) {
+        return listed.computeIfAbsent(
+                folder,
+                f -> files.list(f).match(List::<DataFiles.Entry>of, entries -> entries, problem -> {
+                    problems.add(problem);
+                    return List.of();
+                }));
+    }
+
+    String shown(String path) {
+        return files.shown(path);
     }
 }

@@ -19,8 +19,8 @@ public final class StarterFiles implements DataFiles {
     private static final String ROOT = "starter/";
 
     @Override
-    public Optional<Read<SourceFile>> read(String path) {
-        return bytes(path).map(bytes -> Decoder.decode(path, bytes));
+    public Found<SourceFile> read(String path) {
+        return bytes(path).map(bytes -> Decoder.decode(path, bytes)).orElseGet(Found.Absent::new);
     }
 
     /** The file unchanged, for writing it out; empty when there is none. */
@@ -33,11 +33,12 @@ public final class StarterFiles implements DataFiles {
     }
 
     @Override
-    public List<String> list(String folder) {
+    public Found<List<Entry>> list(String folder) {
         String prefix = folder + "/";
-        return paths().stream()
+        return new Found.There<>(paths().stream()
                 .filter(path -> path.startsWith(prefix) && path.indexOf('/', prefix.length()) < 0)
-                .toList();
+                .map(path -> new Entry(path, false))
+                .toList());
     }
 
     /** Paths of all starter files, in alphabetical order. */

@@ -84,7 +84,7 @@ final class StepReader {
         if (hands.isPresent() && minutes.isPresent() && hands.get() > minutes.get()) {
             problems.error(
                     written,
-                    "%d minutes hands on are more than the step takes, %d".formatted(hands.get(), minutes.get()),
+                    "%s minutes hands on are more than the step takes, %s".formatted(hands.get(), minutes.get()),
                     "expected at most " + minutes.get() + ", or a longer step");
             return Optional.empty();
         }

@@ -19,22 +19,30 @@ final class StrayFiles {
     private static final Pattern TABLE =
             Pattern.compile("([^.]+)\\.(csv|csv\\.txt|txt|tsv|xls|xlsx|ods|numbers)", Pattern.CASE_INSENSITIVE);
 
-    private final DataFiles files;
+    private final Sources sources;
     private final Problems problems;
 
-    StrayFiles(DataFiles files, Problems problems) {
-        this.files = files;
+    StrayFiles(Sources sources, Problems problems) {
+        this.sources = sources;
         this.problems = problems;
     }
 
     void check() {
-        files.list(FOODS).forEach(path -> tableOrDish(path));
-        files.folders(FOODS).forEach(this::folder);
+        files(FOODS).forEach(this::tableOrDish);
+        sources.list(FOODS).stream()
+                .filter(DataFiles.Entry::isFolder)
+                .map(DataFiles.Entry::path)
+                .forEach(this::folder);
         pages(DISHES);
         pages(PROFILES);
-        foldersForPages(DISHES);
-        foldersForPages(PROFILES);
-        files.list(PROFILES).forEach(path -> table(path, PROFILES, PROFILE_TABLES));
+        files(PROFILES).forEach(path -> table(path, PROFILES, PROFILE_TABLES));
+    }
+
+    private List<String> files(String folder) {
+        return sources.list(folder).stream()
+                .filter(entry -> !entry.isFolder())
+                .map(DataFiles.Entry::path)
+                .toList();
     }
 
     private void tableOrDish(String path) {
@@ -59,11 +67,10 @@ final class StrayFiles {
     }
 
     private void folder(String path) {
-        boolean pages = files.list(path).stream()
-                .anyMatch(file -> PAGE.matcher(name(file)).matches());
-        if (pages
-                && !path.equals(DISHES)
-                && NearestName.of(name(path), List.of("dishes")).isPresent()) {
+        if (!path.equals(DISHES)
+                && NearestName.of(name(path), List.of("dishes")).isPresent()
+                && files(path).stream()
+                        .anyMatch(file -> PAGE.matcher(name(file)).matches())) {
             warn(
                     path,
                     "dishes in this folder are not read",
@@ -73,7 +80,7 @@ final class StrayFiles {
     }
 
     private void pages(String folder) {
-        for (String path : files.list(folder)) {
+        for (String path : files(folder)) {
             var page = PAGE.matcher(name(path));
             if (page.matches() && !path.endsWith(".yaml")) {
                 warn(
@@ -85,15 +92,8 @@ final class StrayFiles {
         }
     }
 
-    /** A folder has taken the place of a page: it is easily overlooked in a list of files. */
-    private void foldersForPages(String folder) {
-        files.folders(folder).stream()
-                .filter(path -> path.endsWith(".yaml"))
-                .forEach(path -> warn(path, "this is a folder", "expected a file of this name", Optional.empty()));
-    }
-
     private void warn(String path, String wrong, String expected, Optional<String> nearest) {
-        var file = new SourceFile(files.shown(path), List.of());
+        var file = new SourceFile(sources.shown(path), List.of());
         problems.add(Problem.warning(Span.whole(file), wrong, expected).near(nearest));
     }
 

@@ -1,5 +1,6 @@
 package batchwright.files;
 
+import batchwright.text.Echo;
 import batchwright.text.SourceFile;
 import batchwright.text.Span;
 import batchwright.text.Written;
@@ -91,6 +92,7 @@ final class YamlPage {
     private Yaml node(Event event, int depth) {
         refuseSpecials(event);
         if (event instanceof ScalarEvent scalar) {
+            refuseHidden(scalar);
             return new Yaml.Text(new Written(scalar.getValue(), span(event)));
         }
         if (depth > MOST_DEPTH) {
@@ -136,6 +138,16 @@ final class YamlPage {
         if (tag(event).isPresent()) {
             problems.error(span(event), "! says of what type the value is", "expected the value without it");
         }
+    }
+
+    /** A character that cannot be seen can be written as an escape, too. */
+    private void refuseHidden(ScalarEvent scalar) {
+        String text = scalar.getValue();
+        Echo.firstHidden(text)
+                .ifPresent(at -> problems.error(
+                        span(scalar),
+                        "this stands for a character that cannot be seen (%s)".formatted(Echo.codePoint(text, at)),
+                        "expected the text without it"));
     }
 
     private static Optional<String> tag(Event event) {

@@ -17,6 +17,7 @@ import java.util.regex.Pattern;
 
 /** foods/yields.csv: cooked weight / raw edible weight by food and cooking method. */
 final class Yields {
+    private static final int MOST_LINES = 50_000;
     static final List<String> COLUMNS = List.of("food", "method", "yield", "flag", "source");
     private static final List<String> FLAGS = List.of("checked", "derived", "memory", "common practice");
     private static final Pattern METHOD = Pattern.compile("[a-z][a-z -]{0,39}");
@@ -38,7 +39,7 @@ final class Yields {
 
     static Yields read(Optional<SourceFile> file, FoodNames foods, Problems problems) {
         var yields = new Yields(foods, problems);
-        Optional<List<Row>> rows = file.flatMap(f -> CsvTable.rows(f, COLUMNS, problems));
+        Optional<List<Row>> rows = file.flatMap(f -> CsvTable.rows(f, MOST_LINES, COLUMNS, problems));
         rows.ifPresentOrElse(all -> all.forEach(yields::row), () -> yields.complete = false);
         return yields;
     }

@@ -1,5 +1,6 @@
 package batchwright.report;
 
+import batchwright.text.Echo;
 import batchwright.text.Problem;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -14,8 +15,12 @@ import java.util.Optional;
  * @param problem where in a file, if it is in one
  */
 public record Fault(String wrong, String cure, Optional<Problem> problem) {
+    private static final int MOST_WRONG = 300;
+    private static final int MOST_CURE = 2000;
+
+    /** What is too long to be read, such as an argument of a page, is shortened. */
     public static Fault of(String wrong, String cure) {
-        return new Fault(wrong, cure, Optional.empty());
+        return new Fault(Echo.shortened(MOST_WRONG, wrong), Echo.shortened(MOST_CURE, cure), Optional.empty());
     }
 
     public static Fault of(Problem problem) {
@@ -27,7 +32,7 @@ public record Fault(String wrong, String cure, Optional<Problem> problem) {
     /** For people: what is wrong, then what to do. */
     public String text() {
         return problem.map(Problem::render)
-                .orElseGet(() -> "error: " + wrong + "\n" + (cure.isEmpty() ? "" : cure + "\n"));
+                .orElseGet(() -> "error: " + Echo.line(wrong) + "\n" + (cure.isEmpty() ? "" : Echo.line(cure) + "\n"));
     }
 
     /** All faults for scripts, schema batchwright.error/1. */

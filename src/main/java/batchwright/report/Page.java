@@ -1,8 +1,8 @@
 package batchwright.report;
 
+import batchwright.text.Echo;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 
 /** A page of text, at most so many columns wide unless a single word is wider. */
 public final class Page {
@@ -11,8 +11,6 @@ public final class Page {
 
     /** Longer lines of running text are hard to read, however wide the terminal is: common practice. */
     private static final int PROSE = 100;
-
-    private static final Pattern OBEYED = Pattern.compile("\\p{Cc}");
 
     private final int width;
     private final StringBuilder out = new StringBuilder();
@@ -30,10 +28,9 @@ public final class Page {
         return width;
     }
 
-    /** A line as it is. What a terminal would obey becomes a question mark: names come from files. */
+    /** A line as it is, but for what a terminal would obey: names come from files. */
     public Page line(String text) {
-        String printable = OBEYED.matcher(text).replaceAll("?");
-        out.append(printable.stripTrailing()).append('\n');
+        out.append(Echo.line(text).stripTrailing()).append('\n');
         return this;
     }
 

@@ -14,11 +14,13 @@ final class Excerpt {
     }
 
     void appendTo(StringBuilder out) {
-        String line = printable(at.file().line(at.line()));
-        int start = Math.min(at.column() - 1, line.length());
-        int end = Math.max(start + 1, Math.min(line.length(), start + at.length()));
-        int from = line.length() <= WIDTH ? 0 : Math.max(0, start - BEFORE_MARK);
-        int to = Math.min(line.length(), from + WIDTH);
+        String written = at.file().line(at.line());
+        int[] places = new int[written.length() + 1];
+        String line = shown(written, places);
+        int start = places[Math.min(at.column() - 1, written.length())];
+        int end = Math.max(start + 1, places[Math.min(written.length(), at.column() - 1 + at.length())]);
+        int from = line.length() <= WIDTH ? 0 : Echo.betweenCharacters(line, Math.max(0, start - BEFORE_MARK));
+        int to = Echo.betweenCharacters(line, Math.min(line.length(), from + WIDTH));
         String head = from > 0 ? CUT : "";
         String tail = to < line.length() ? CUT : "";
         String number = Integer.toString(at.line());
@@ -31,20 +33,28 @@ final class Excerpt {
         out.append('\n');
     }
 
-    static String quoted(String text) {
-        String shown = printable(text);
-        return '"' + (shown.length() <= QUOTED ? shown : shown.substring(0, QUOTED) + CUT) + '"';
-    }
-
-    /** A tab becomes one blank, so that carets stay below their text; what a terminal would obey becomes a question mark. */
-    private static String printable(String line) {
+    /**
+     * A tab becomes one blank, what must not be printed an escape.
+     *
+     * @param places filled with where each character of the line, and its end, come to stand
+     */
+    private static String shown(String line, int[] places) {
         var out = new StringBuilder(line.length());
-        line.chars().forEach(c -> out.append(c == '\t' ? ' ' : isControl(c) ? '?' : (char) c));
+        for (int i = 0; i < line.length(); i++) {
+            places[i] = out.length();
+            boolean second = i > 0 && Character.isSurrogatePair(line.charAt(i - 1), line.charAt(i));
+            if (!second) {
+                out.append(line.charAt(i) == '\t' ? " " : Echo.character(line, i));
+            }
+        }
+        places[line.length()] = out.length();
         return out.toString();
     }
 
-    /** Control characters, and marks that turn the direction of writing and so can hide what a line says. */
-    private static boolean isControl(int c) {
-        return Character.isISOControl(c) || (c >= 0x2028 && c <= 0x202e) || (c >= 0x2066 && c <= 0x2069) || c == 0xfeff;
+    static String quoted(String text) {
+        String shown = Echo.line(text);
+        return '"'
+                + (shown.length() <= QUOTED ? shown : shown.substring(0, Echo.betweenCharacters(shown, QUOTED)) + CUT)
+                + '"';
     }
 }

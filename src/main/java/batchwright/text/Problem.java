@@ -13,6 +13,8 @@ import java.util.Optional;
  * @param count of how many problems it tells: 1, or those that a long list leaves out
  */
 public record Problem(Span at, Severity severity, String wrong, String expected, Optional<String> nearest, int count) {
+    private static final int LONGEST = 1000;
+
     /** Whether a problem stops the program. */
     public enum Severity {
         ERROR,
@@ -46,21 +48,29 @@ public record Problem(Span at, Severity severity, String wrong, String expected,
     /** The place, the user's own line with a caret, what was expected and the nearest name. */
     public String render() {
         var out = new StringBuilder();
-        out.append(at.file().path());
+        out.append(Echo.line(at.file().path()));
         if (at.line() > 0) {
             out.append(':').append(at.line()).append(':').append(at.column());
         }
-        out.append(isError() ? ": error: " : ": warning: ").append(wrong).append('\n');
+        out.append(isError() ? ": error: " : ": warning: ")
+                .append(sentence(wrong))
+                .append('\n');
         if (at.line() > 0) {
             new Excerpt(at).appendTo(out);
         }
         if (!expected.isEmpty()) {
-            out.append(expected);
-            nearest.ifPresent(name -> out.append("; nearest: \"").append(name).append('"'));
+            out.append(sentence(expected));
+            nearest.ifPresent(
+                    name -> out.append("; nearest: \"").append(Echo.line(name)).append('"'));
             out.append('\n');
         } else {
-            nearest.ifPresent(name -> out.append("nearest: \"").append(name).append("\"\n"));
+            nearest.ifPresent(
+                    name -> out.append("nearest: \"").append(Echo.line(name)).append("\"\n"));
         }
         return out.toString();
+    }
+
+    private static String sentence(String text) {
+        return Echo.line(Echo.shortened(LONGEST, text));
     }
 }

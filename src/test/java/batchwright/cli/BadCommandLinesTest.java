@@ -160,19 +160,6 @@ class BadCommandLinesTest {
     }
 
     @Test
-    void a_file_that_may_not_be_read() throws IOException {
-        Path profile = here.resolve("profiles/lifter-gaining.yaml");
-        org.junit.jupiter.api.Assumptions.assumeTrue(
-                profile.toFile().setReadable(false) && !Files.isReadable(profile), "runs as a user who may read all");
-
-        Cli.Result result = Cli.in(here).run("needs", "lifter-gaining");
-
-        assertThat(result.code()).isEqualTo(2);
-        assertThat(result.err()).contains("profiles/lifter-gaining.yaml: error: ");
-        assertNoInsides(result);
-    }
-
-    @Test
     void debug_shows_where_it_happened() {
         Cli.Result result = Cli.in(here).run("plan", "lifter-gainin", "--debug");
 

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
@@ -27,11 +28,17 @@ class CorruptionTest {
     private static final int SEEDS = Integer.getInteger("batchwright.seeds", 1000);
     private static final Duration MOST = Duration.ofSeconds(2);
     private static final int SHOWN = 20;
+    private static final List<Locale> LANGUAGES = List.of(
+            Locale.forLanguageTag("tr-TR"),
+            Locale.forLanguageTag("ar-EG-u-nu-arab"),
+            Locale.forLanguageTag("th-TH-u-ca-buddhist-nu-thai"));
     private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\n]]");
     private static final Pattern LINE_AND_COLUMN = Pattern.compile("(?m)^[^:\n]+:\\d+:\\d+: error: ");
     /** Faults of a file as a whole; all others have a line and a column. */
     private static final Pattern WHOLE_FILE = Pattern.compile(
             "(?m)^[^:\n]+: error: (the file is written in UTF-16|the table is empty|the page is empty|this is a folder"
+                    + "|there is no such file|this link (leads nowhere|cannot be followed)|this is no file but a pipe"
+                    + "|the table has \\d+ lines|the file has more than 100,000 lines"
                     + "|the page is longer than 200,000 letters|this cannot be read as YAML|\\w+ is missing"
                     + "|\\d+ more errors? in this file)");
 
@@ -78,6 +85,58 @@ class CorruptionTest {
                 .as("%s failures, the first %s", failures.size(), SHOWN)
                 .isEmpty();
         assertThat(refused).as("most damage is noticed").isGreaterThan(SEEDS / 3);
+    }
+
+    /** Pipes, links, folders and files of other kitchens, each in another language of the system. */
+    @Test
+    @Timeout(value = 10, unit = TimeUnit.MINUTES, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    void something_else_in_place_of_a_file() throws IOException {
+        var random = RandomGeneratorFactory.of("L64X128MixRandom").create(1);
+        Locale before = Locale.getDefault();
+        try {
+            for (Map.Entry<String, byte[]> file : whole.entrySet()) {
+                Path path = here.resolve(file.getKey());
+                for (InPlace other : InPlace.values()) {
+                    Files.delete(path);
+                    other.put(path, here.resolve(List.copyOf(whole.keySet()).get(random.nextInt(whole.size()))));
+                    Locale.setDefault(LANGUAGES.get(random.nextInt(LANGUAGES.size())));
+                    String what = other + " in place of " + file.getKey();
+                    int code = run(what, "check");
+                    expect(code == 2 || other == InPlace.MISSING || other == InPlace.OTHER, what, "not refused");
+                    Files.deleteIfExists(path);
+                    Files.write(path, file.getValue());
+                }
+            }
+        } finally {
+            Locale.setDefault(before);
+        }
+        assertThat(failures).isEmpty();
+    }
+
+    /** What stands where a file should be. */
+    private enum InPlace {
+        MISSING,
+        FOLDER,
+        PIPE,
+        LINK_TO_NOTHING,
+        LINK_TO_ITSELF,
+        OTHER;
+
+        /** @param other a file of the kitchen, perhaps this one */
+        void put(Path path, Path other) throws IOException {
+            switch (this) {
+                case FOLDER -> Files.createDirectory(path);
+                case PIPE ->
+                    new ProcessBuilder("mkfifo", path.toString())
+                            .start()
+                            .onExit()
+                            .join();
+                case LINK_TO_NOTHING -> Files.createSymbolicLink(path, Path.of("nowhere"));
+                case LINK_TO_ITSELF -> Files.createSymbolicLink(path, path.getFileName());
+                case OTHER -> Files.createSymbolicLink(path, other);
+                case MISSING -> assertThat(path).doesNotExist();
+            }
+        }
     }
 
     @Test

@@ -34,7 +34,7 @@ class CsvPlacesTest {
     void line_ends_of_any_kind_and_a_byte_order_mark_do_not_move_places() {
         for (String end : List.of("\n", "\r\n", "\r")) {
             byte[] bytes = ("\ufefffood,grams" + end + "# note" + end + end + "oats,5" + end).getBytes(UTF_8);
-            SourceFile file = Decoder.decode("a.csv", bytes).value().orElseThrow();
+            SourceFile file = FoundIn.there(Decoder.decode("a.csv", bytes));
             List<CsvLines.Line> lines = CsvLines.of(file, problems);
             assertThat(lines).extracting(CsvLines.Line::number).containsExactly(1, 4);
             assertThat(lines.get(0).cells().get(0).text()).isEqualTo("food");

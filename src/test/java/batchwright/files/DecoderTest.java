@@ -6,6 +6,8 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.text.SourceFile;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class DecoderTest {
@@ -44,6 +46,10 @@ class DecoderTest {
     }
 
     private static Read<SourceFile> decode(byte[] bytes) {
-        return Decoder.decode("test.csv", bytes);
+        return Decoder.decode("test.csv", bytes)
+                .match(
+                        () -> new Read<>(Optional.empty(), List.of()),
+                        file -> new Read<>(Optional.of(file), List.of()),
+                        Read::failed);
     }
 }

@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
@@ -81,33 +80,31 @@ final class FilesInMemory implements DataFiles {
         Read<Kitchen> kitchen = KitchenReader.read(this, DAY);
         var problems = new ArrayList<>(kitchen.problems());
         kitchen.value().map(k -> PriceDates.warnings(this, k)).ifPresent(problems::addAll);
-        list("profiles").stream()
-                .filter(path -> path.endsWith(".yaml"))
+        paths().stream()
+                .filter(path -> path.matches("profiles/[^/]*\\.yaml"))
                 .forEach(path -> problems.addAll(
                         EaterReader.read(this, path, kitchen.value()).problems()));
         return problems;
     }
 
     @Override
-    public Optional<Read<SourceFile>> read(String path) {
-        return Optional.ofNullable(files.get(path)).map(bytes -> Decoder.decode(path, bytes));
+    public Found<SourceFile> read(String path) {
+        byte[] bytes = files.get(path);
+        return bytes == null ? new Found.Absent<>() : Decoder.decode(path, bytes);
     }
 
     @Override
-    public List<String> list(String folder) {
+    public Found<List<Entry>> list(String folder) {
         String prefix = folder + "/";
-        return files.keySet().stream()
-                .filter(path -> path.startsWith(prefix) && path.indexOf('/', prefix.length()) < 0)
-                .toList();
-    }
-
-    @Override
-    public List<String> folders(String folder) {
-        String prefix = folder + "/";
-        return files.keySet().stream()
-                .filter(path -> path.startsWith(prefix) && path.indexOf('/', prefix.length()) > 0)
-                .map(path -> path.substring(0, path.indexOf('/', prefix.length())))
+        return new Found.There<>(files.keySet().stream()
+                .filter(path -> path.startsWith(prefix))
+                .map(path -> entry(path, path.indexOf('/', prefix.length())))
                 .distinct()
-                .toList();
+                .toList());
+    }
+
+    /** @param end of the folder in it, or -1 */
+    private static Entry entry(String path, int end) {
+        return new Entry(end < 0 ? path : path.substring(0, end), end >= 0);
     }
 }

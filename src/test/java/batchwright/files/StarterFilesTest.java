@@ -34,15 +34,16 @@ class StarterFilesTest {
     @Test
     void a_folder_and_the_jar_hold_the_same() {
         var folder = new FolderFiles(Path.of(""));
-        assertThat(STARTER.list("foods/dishes"))
-                .isEqualTo(folder.list("foods/dishes"))
+        assertThat(FoundIn.there(STARTER.list("foods/dishes")))
+                .isEqualTo(FoundIn.there(folder.list("foods/dishes")))
                 .hasSizeGreaterThan(5);
-        assertThat(STARTER.list("foods")).contains("foods/catalogue.csv").doesNotContain("foods/dishes");
+        assertThat(FoundIn.paths(STARTER.list("foods")))
+                .contains("foods/catalogue.csv")
+                .doesNotContain("foods/dishes");
         for (String path : STARTER.paths()) {
-            assertThat(STARTER.read(path).map(read -> read.value().orElseThrow().lines()))
+            assertThat(FoundIn.there(STARTER.read(path)).lines())
                     .as(path)
-                    .isEqualTo(folder.read(path)
-                            .map(read -> read.value().orElseThrow().lines()));
+                    .isEqualTo(FoundIn.there(folder.read(path)).lines());
         }
     }
 

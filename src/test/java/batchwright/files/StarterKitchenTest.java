@@ -80,7 +80,7 @@ class StarterKitchenTest {
     void there_is_enough_to_choose_from() {
         assertThat(KITCHEN.foods()).hasSizeGreaterThanOrEqualTo(90);
         assertThat(KITCHEN.dishes()).hasSizeGreaterThanOrEqualTo(8);
-        assertThat(STARTER.list("profiles").stream().filter(path -> path.endsWith(".yaml")))
+        assertThat(FoundIn.paths(STARTER.list("profiles")).stream().filter(path -> path.endsWith(".yaml")))
                 .hasSize(3);
     }
 
@@ -131,14 +131,8 @@ class StarterKitchenTest {
     @Test
     void no_file_names_a_maker_or_a_shop() {
         for (String path : STARTER.paths()) {
-            String text = String.join(
-                            "\n",
-                            STARTER.read(path)
-                                    .orElseThrow()
-                                    .value()
-                                    .orElseThrow()
-                                    .lines())
-                    .toLowerCase(Locale.ROOT);
+            String text =
+                    String.join("\n", FoundIn.there(STARTER.read(path)).lines()).toLowerCase(Locale.ROOT);
             assertThat(TRADE_NAMES.stream().filter(name -> text.matches("(?s).*\\b" + name + "\\b.*")))
                     .as(path)
                     .isEmpty();

@@ -45,9 +45,36 @@ class ProblemTest {
     }
 
     @Test
-    void what_a_terminal_would_obey_is_not_printed() {
-        var file = SourceFile.of("a.csv", "a\u001b[31mb\u202ec");
-        assertThat(Problem.error(file.span(1, 1, 1), "wrong", "").render()).contains("a?[31mb?c");
+    void what_a_terminal_would_obey_is_an_escape_and_carets_still_stand_below_their_words() {
+        var file = SourceFile.of("a\u001b.csv", "a\u001b[31mb\u202ec WRONG \ud83c\udf72d");
+        String[] lines = Problem.error(file.span(1, 11, 5), "wr\nong", "ex\u2028pected")
+                .near(Optional.of("\u200b"))
+                .render()
+                .split("\n", -1);
+
+        assertThat(lines)
+                .containsExactly(
+                        "a\\u001B.csv:1:11: error: wr\\u000Aong",
+                        "1 | a\\u001B[31mb\\u202Ec WRONG \ud83c\udf72d",
+                        "  |                     ^^^^^",
+                        "ex\\u2028pected; nearest: \"\\u200B\"",
+                        "");
+        assertThat(lines[2].indexOf('^')).isEqualTo(lines[1].indexOf("WRONG"));
+        String[] hidden =
+                Problem.error(file.span(1, 8, 1), "wrong", "").render().split("\n", -1);
+        assertThat(hidden[2].indexOf('^')).isEqualTo(hidden[1].indexOf("\\u202E"));
+        assertThat(hidden[2]).endsWith("^^^^^^").doesNotEndWith("^^^^^^^");
+    }
+
+    /** A name of many letters, or a list, does not fill the screen; no emoji is cut in two. */
+    @Test
+    void long_sentences_and_lines_are_cut() {
+        var file = SourceFile.of("a.csv", "\ud83c\udf72".repeat(300));
+        String text =
+                Problem.error(file.span(1, 101, 2), "w".repeat(70_000), "").render();
+
+        assertThat(text).hasSizeLessThan(1500).contains("www ... www");
+        assertThat(text.replace("\ud83c\udf72", "")).doesNotContain("\ud83c", "\udf72", "\\u");
     }
 
     @Test

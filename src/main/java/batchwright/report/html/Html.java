@@ -49,12 +49,12 @@ final class Html {
         return element("bdi", name);
     }
 
-    /** The program's own style sheet; it must not hold {@code </}. */
+    /** The program's own style sheet, unchanged; it must not hold {@code </}. */
     Html style(String css) {
         if (css.contains("</")) {
             throw new IllegalArgumentException("a style sheet must not end its own element.");
         }
-        out.append("<style>\n").append(css).append("</style>\n");
+        out.append("<style>").append(css).append("</style>\n");
         return this;
     }
 

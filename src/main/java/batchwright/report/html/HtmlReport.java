@@ -40,12 +40,15 @@ public final class HtmlReport {
     private static String file(PlanAnswer whole, ReportStyle style, Consumer<Html> body) {
         var html = new Html();
         html.open("html", "lang", "en").open("head").line();
+        String css = styleSheet() + LabelCss.of(style.labels());
         html.empty("meta", "charset", "utf-8").line();
+        html.empty("meta", "http-equiv", "Content-Security-Policy", "content", ContentPolicy.allowingOnly(css))
+                .line();
         html.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
                 .line();
         html.empty("meta", "name", "color-scheme", "content", "light dark").line();
         html.element("title", PlanPage.forWhom(whole) + " – Batchwright").line();
-        html.style(styleSheet()).style(LabelCss.of(style.labels())).close().line();
+        html.style(css).close().line();
         html.open("body").line();
         body.accept(html);
         html.close().close().line();

@@ -2,8 +2,9 @@ package batchwright.report.html;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.stream.Collectors;
 
-/** The part of the style sheet that depends on the paper and the label sheet: sizes in mm, for print only. */
+/** The part of the style sheet that depends on the paper and the label sheet: sizes in mm, for print only; and the sizes of type. */
 final class LabelCss {
     private LabelCss() {}
 
@@ -22,14 +23,22 @@ final class LabelCss {
                   }
                 }
                 """.formatted(
-                        mm(paper.widthMm()),
-                        mm(paper.heightMm()),
-                        mm(sheet.topMm(0)),
-                        mm(sheet.leftMm(0)),
-                        sheet.columns(),
-                        mm(sheet.labelWidthMm()),
-                        mm(sheet.labelHeightMm()),
-                        mm(gap));
+                                mm(paper.widthMm()),
+                                mm(paper.heightMm()),
+                                mm(sheet.topMm(0)),
+                                mm(sheet.leftMm(0)),
+                                sheet.columns(),
+                                mm(sheet.labelWidthMm()),
+                                mm(sheet.labelHeightMm()),
+                                mm(gap))
+                + LabelFit.sizes()
+                        .mapToObj(points -> "." + type(points) + " { --type: " + points + "pt; }\n")
+                        .collect(Collectors.joining());
+    }
+
+    /** The class of a label with type of this size [points]. */
+    static String type(double points) {
+        return "type-" + Math.round(points * 10);
     }
 
     /** To a thousandth of a millimetre. */

@@ -1,6 +1,8 @@
 package batchwright.report.html;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 
 /**
  * How large the letters of a label can be. Widths are estimated, not measured: a letter takes about half of the height of the type
@@ -24,6 +26,13 @@ record LabelFit(double points, String name, String eater, String reheat) {
     private static final List<Double> GOOD = List.of(10.0, 9.5, 9.0, 8.5, 8.0, 7.5, 7.0);
     private static final List<Double> SMALL = List.of(7.0, 6.5, 6.0, 5.5, 5.0);
     private static final List<Integer> CUTS = List.of(90, 60, 40, 24);
+
+    /** All sizes that type can have [points], the largest first. */
+    static DoubleStream sizes() {
+        return Stream.concat(GOOD.stream(), SMALL.stream())
+                .mapToDouble(Double::doubleValue)
+                .distinct();
+    }
 
     static LabelFit of(LabelSheet sheet, String dish, String eater, LabelWords words) {
         var full = new LabelFit(0, dish, eater, words.reheat());

@@ -49,7 +49,7 @@ final class LabelsPage {
 
     private void label(Html html, ContainerLabel label, LabelFit fit) {
         LabelWords words = words(label);
-        html.open("div", "class", "label", "style", "--type:" + fit.points() + "pt");
+        html.open("div", "class", "label " + LabelCss.type(fit.points()));
         html.open("p", "class", "dishname").name(fit.name()).close();
         html.open("p", "class", "for")
                 .name(fit.eater())

@@ -2,6 +2,7 @@ package batchwright.solve.mip;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Locale;
 
 /**
  * A model as MPS text, in the part of that format which solvers read alike: always a minimum; no constant in the objective; every
@@ -39,11 +40,11 @@ public final class MpsText {
     }
 
     public static String columnCode(int index) {
-        return "C%07d".formatted(index + 1);
+        return String.format(Locale.ROOT, "C%07d", index + 1);
     }
 
     public static String rowCode(int index) {
-        return "R%07d".formatted(index + 1);
+        return String.format(Locale.ROOT, "R%07d", index + 1);
     }
 
     private void write() {
@@ -109,9 +110,8 @@ public final class MpsText {
     }
 
     private void marker(int number, boolean begin) {
-        text.append("    M%07d  'MARKER'                 '%s'%n"
-                .formatted(number, begin ? "INTORG" : "INTEND")
-                .replace("\r", ""));
+        text.append(String.format(
+                Locale.ROOT, "    M%07d  'MARKER'                 '%s'\n", number, begin ? "INTORG" : "INTEND"));
     }
 
     /** For each column its entries; the one of the objective always, so that a column in no row is declared too. */

@@ -14,6 +14,9 @@ import java.util.logging.Logger;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
 
 /**
  * A browser without a window. {@code .ci/run} installs it; without it a test that asks for it is skipped, unless the system property
@@ -43,6 +46,9 @@ final class Browser implements AutoCloseable {
         var options = new ChromeOptions();
         options.setBinary(BROWSER.toFile());
         options.addArguments("--headless=new", "--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage");
+        var logs = new LoggingPreferences();
+        logs.enable(LogType.BROWSER, Level.ALL);
+        options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
         var service = new ChromeDriverService.Builder()
                 .usingDriverExecutable(DRIVER.toFile())
                 .build();
@@ -79,6 +85,13 @@ final class Browser implements AutoCloseable {
     /** A script that answers later, by calling its last argument. */
     Object runLater(String script) {
         return Objects.requireNonNull(driver.executeAsyncScript(script));
+    }
+
+    /** What the browser complained of since it was asked before. */
+    List<String> complaints() {
+        return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+                .map(LogEntry::getMessage)
+                .toList();
     }
 
     byte[] pdf() {

@@ -106,6 +106,41 @@ class ReportInBrowserTest {
                 .isEqualTo(0L);
     }
 
+    @Test
+    void the_browser_has_nothing_to_complain_of() throws IOException {
+        Objects.requireNonNull(browser).complaints();
+        for (PlanAnswer plan : List.of(answer, odd)) {
+            Browser open = open(plan, 1280, false);
+
+            assertThat(open.complaints()).isEmpty();
+            assertThat(open.run("return document.styleSheets[0].cssRules.length > 50"))
+                    .isEqualTo(true);
+        }
+    }
+
+    /** As if a name had got past the escapes: no script, no style and no picture of its own. */
+    @Test
+    void markup_from_elsewhere_does_nothing() throws IOException {
+        String report = HtmlReport.of(answer, Reports.STYLE);
+        String hostile = report.replace(
+                "<main>",
+                "<main><p id='put' style='position:fixed' onclick=\"document.title='ran'\">x</p>"
+                        + "<script>document.title='ran'</script><img src='x' onerror=\"document.title='ran'\">"
+                        + "<style>#put { position: fixed }</style><base href='https://example.org/'>");
+        assertThat(hostile).isNotEqualTo(report);
+        Browser open = Objects.requireNonNull(browser).open(hostile, 1280, false);
+
+        open.run("document.getElementById('put').click(); return 1");
+
+        assertThat(open.run("return document.title")).asString().endsWith("Batchwright");
+        assertThat(open.run("return getComputedStyle(document.getElementById('put')).position"))
+                .isEqualTo("static");
+        assertThat(open.run("return document.baseURI")).asString().startsWith("file:");
+        assertThat(open.complaints())
+                .hasSizeGreaterThanOrEqualTo(4)
+                .allMatch(complaint -> complaint.contains("Content Security Policy"));
+    }
+
     @ParameterizedTest
     @EnumSource(LabelSheet.class)
     void no_label_spills(LabelSheet sheet) throws IOException {

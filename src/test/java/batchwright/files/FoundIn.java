@@ -1,0 +1,40 @@
+package batchwright.files;
+
+import batchwright.files.DataFiles.Entry;
+import batchwright.text.Problem;
+import java.util.List;
+
+/** One of the three answers, where a test knows which it must be. */
+final class FoundIn {
+    private FoundIn() {}
+
+    static <T> T there(Found<T> found) {
+        return found.match(
+                () -> {
+                    throw new AssertionError("absent");
+                },
+                value -> value,
+                problem -> {
+                    throw new AssertionError(problem.render());
+                });
+    }
+
+    static List<String> paths(Found<List<Entry>> found) {
+        return there(found).stream().map(Entry::path).toList();
+    }
+
+    static boolean isAbsent(Found<?> found) {
+        return found instanceof Found.Absent<?>;
+    }
+
+    static Problem problem(Found<?> found) {
+        return found.match(
+                () -> {
+                    throw new AssertionError("absent");
+                },
+                value -> {
+                    throw new AssertionError("there: " + value);
+                },
+                problem -> problem);
+    }
+}
