@@ -96,14 +96,15 @@ class NeedsBodyAndGoalTest {
         assertThat(plan.flat()).contains("Body fat was not measured. The profile asks for an estimate: 33.2 %");
     }
 
-    /** From 2026-11-25 to 2027-03-01 there are 96 days, 13.7 weeks: 6 kg are 0.4375 kg a week, 481 kcal a day at 7700. */
+    /** From 2026-11-25 to 2027-03-01 there are 96 days, 13.7 weeks: 6 kg are 0.4375 kg a week, 481 kcal a day at 7700; and 17.7 weeks, 373. */
     @Test
     void a_weight_by_a_date_counts_from_the_cooking_day() throws IOException {
         String goal = "goal: reach 82 kg by 2027-03-01\n";
         assertThat(needs(goal).flat())
-                .contains("reach 82 kg by 2027-03-01, in 13.7 weeks: -481 kcal a day")
-                .contains("Change slows", "needs with --weeks 14");
-        assertThat(needs(goal, "--date", "2026-10-28").flat()).contains("in 17.7 weeks: -373 kcal a day");
+                .contains("reach 82 kg by 2027-03-01, in 13.7 weeks: -", "7700 kcal per kg: -481 kcal)")
+                .contains("Once there, about", "needs with --weeks 14");
+        assertThat(needs(goal, "--date", "2026-10-28").flat())
+                .contains("in 17.7 weeks: -", "7700 kcal per kg: -373 kcal)");
         Cli.Result late = needs(goal, "--date", "2027-03-01");
         assertThat(late.code()).isEqualTo(2);
         assertThat(late.err()).contains("2027-03-01 is not after the cooking day, 2027-03-01");

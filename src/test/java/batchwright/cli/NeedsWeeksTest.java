@@ -128,17 +128,62 @@ class NeedsWeeksTest {
     @Test
     void a_projection_that_stops_says_so_and_why() throws IOException {
         Path profile = here.resolve("profiles/lifter-gaining.yaml");
-        Folders.replace(profile, "body_fat: 15 %", "body_fat: 6 %");
+        Folders.replace(profile, "body_fat: 15 %", "body_fat: 9 %");
         Folders.replace(profile, "goal: gain 0.25 % a week", "goal: lose 0.5 % a week");
 
         Cli.Result text = needs("lifter-gaining", "--weeks", "52");
         JsonNode projection = json("lifter-gaining", "--weeks", "52", "--json").get("projection");
 
         assertThat(text.flat())
-                .contains("The projection stops after week " + projection.get("weeks") + ":")
-                .contains("body fat would be under 5 % of weight")
+                .contains("The projection stops after week " + projection.get("weeks") + ", because in week")
+                .contains("body fat would be under 8 % of weight")
                 .contains("A doctor or dietitian can help");
         assertThat(projection.get("weeks").intValue()).isBetween(1, 51);
         assertThat(projection.get("weeks_asked").intValue()).isEqualTo(52);
+        assertThat(projection.get("stopped").textValue()).startsWith("The projection stops after week");
+        // Before the chart, not below it.
+        assertThat(text.out().indexOf("The projection stops"))
+                .isLessThan(text.out().indexOf("    kg\n"));
+    }
+
+    @Test
+    void who_is_too_lean_is_told_that_nothing_is_projected() throws IOException {
+        Path profile = here.resolve("profiles/lifter-gaining.yaml");
+        Folders.replace(profile, "body_fat: 15 %", "body_fat: 3 %");
+        Folders.replace(profile, "goal: gain 0.25 % a week", "goal: lose 0.5 % a week");
+
+        assertThat(needs("lifter-gaining", "--weeks", "12").flat())
+                .containsPattern("because in week [12] body fat, under 8 % of weight already, would fall further"
+                        + "|No projection where planning stops\\.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"lifter-gaining", "desk-cutting"})
+    void steps_are_a_short_table(String eater) {
+        String out = needs(eater, "--steps").out();
+        String steps = out.substring(out.indexOf("The target in steps"), out.indexOf("Body fat"));
+
+        assertThat(steps.lines()).allMatch(line -> line.length() <= 80).hasSizeLessThan(20);
+        assertThat(steps).contains("1-4 ", "21-24 ", "all along");
+        JsonNode needs = json(eater, "--steps", "--json");
+        Shape.check(needs.get("steps"), """
+                {"list": [{"first_week": "whole", "last_week": "whole", "intake_kcal": "number", "weight_kg": "number",
+                           "fat_kg": "number", "least_allowed": "yes/no", "weight_kg_at_first_intake": "number?"}],
+                 "stopped": "text?"}
+                """);
+        assertThat(needs.at("/steps/list")).hasSize(6);
+        assertThat(needs.at("/steps/list/0/intake_kcal").intValue())
+                .isEqualTo(needs.at("/targets/energy_kcal/aim").intValue());
+        Shape.check(needs.get("goal"), """
+                {"by_rule_of_7700": {"kcal_per_day": "number", "kg_per_week": "number"},
+                 "held": {"intake_kcal": "number", "kg_after_12_weeks": "number?", "kg_after_52_weeks": "number?",
+                          "kg_in_the_end": "number?"}}
+                """);
+    }
+
+    @Test
+    void who_holds_the_weight_needs_no_steps() {
+        assertThat(needs("parent-holding", "--steps").flat()).contains("Who holds the weight needs no steps.");
+        assertThat(json("parent-holding", "--json").has("steps")).isFalse();
     }
 }

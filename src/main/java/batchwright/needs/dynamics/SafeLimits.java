@@ -12,7 +12,7 @@ import java.util.Optional;
  */
 public final class SafeLimits {
     /** Points of fat and of BMI: an intake in whole kcal does not hold a weight to the gram. */
-    private static final double ROUNDING = 0.1;
+    private static final double ROUNDING = 0.03;
 
     private final Body body;
     private final SafeEnd end;
@@ -26,13 +26,24 @@ public final class SafeLimits {
 
     /** What is not kept, in words; empty when all is well. */
     public Optional<String> broken(BodyState now) {
-        if (Words.below(now.fatPercent(), Math.min(end.fatPercent(), start.fatPercent() - ROUNDING))) {
-            return Optional.of("body fat would be under " + Words.plain(end.fatPercent()) + " % of weight");
+        if (isUnder(now.fatPercent(), end.fatPercent(), start.fatPercent())) {
+            return Optional.of(says("body fat", end.fatPercent(), " % of weight", start.fatPercent()));
         }
-        if (Words.below(bmi(now), Math.min(end.bmi(), bmi(start) - ROUNDING))) {
-            return Optional.of("the BMI would be under " + Words.plain(end.bmi()));
+        if (isUnder(bmi(now), end.bmi(), bmi(start))) {
+            return Optional.of(says("the BMI", end.bmi(), "", bmi(start)));
         }
         return Optional.empty();
+    }
+
+    private static boolean isUnder(double now, double limit, double start) {
+        return Words.below(now, Math.min(limit, start - ROUNDING));
+    }
+
+    private static String says(String what, double limit, String unit, double start) {
+        String under = "under " + Words.plain(limit) + unit;
+        return Words.below(start, limit)
+                ? what + ", " + under + " already, would fall further"
+                : what + " would be " + under;
     }
 
     private double bmi(BodyState state) {

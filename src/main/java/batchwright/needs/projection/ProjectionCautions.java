@@ -16,8 +16,8 @@ final class ProjectionCautions {
     static final String STOPS = "projection_stops";
 
     private static final double WORTH_SAYING_KG = 0.1;
-    private static final Citation LIMITS = Citation.designChoice(
-            "the least BMI and body fat at the end of a loss; the model was not made for leaner bodies");
+    private static final Citation LIMITS =
+            Citation.designChoice("BMI and body fat where a loss has to end; the model was not made for leaner bodies");
     private static final Citation MODEL =
             new Citation("Hall et al., Lancet 2011;378:826-837; Guo, Brager and Hall 2018 on CALERIE 2");
     private static final Citation LEAN =

@@ -47,7 +47,7 @@ class GoalCautionsTest {
         assertThat(find(needs, "loss_slowed").isPresent()).isEqualTo(slowed);
     }
 
-    /** Man, 120 kg, 190 cm, 30 years: Mifflin 1200 + 1187.5 - 150 + 5 = 2242.5; x 2 = 4485; a quarter 1121; 1 % a week 1320 kcal. */
+    /** Man, 120 kg, 190 cm, 30 years: Mifflin 1200 + 1187.5 - 150 + 5 = 2242.5; x 2 = 4485; a quarter 1121, and more at its BMI of 33; 1000 kcal are less than 1 kg a week. */
     @ParameterizedTest
     @CsvSource({"-1000, false", "-1001, true"})
     void stops_a_deficit_of_more_than_1000_kcal(double kcal, boolean stops) {

@@ -32,22 +32,32 @@ class GoalFindingTest {
     }
 
     @Test
-    void says_the_goal_in_words() {
+    void says_the_goal_in_words_and_the_rule_only_beside_it() {
         assertThat(of(new Goal.PercentAWeek(-0.5), OF_80_KG).says())
-                .isEqualTo("-440 kcal a day, to lose about 0.40 kg (0.50 %) a week at 7700 kcal per kg");
+                .matches("-\\d{3} kcal a day, to lose about 0\\.40 kg \\(0\\.50 %\\) a week in the next four weeks"
+                        + " \\(by the rule of 7700 kcal per kg: -440 kcal\\)");
+        assertThat(of(new Goal.EnergyADay(-440), OF_80_KG).says())
+                .startsWith("-440 kcal a day, to lose about 0.")
+                .endsWith("in the next four weeks (by the rule of 7700 kcal per kg: 0.40 kg)");
         assertThat(of(Goal.HOLD, OF_80_KG).says()).isEqualTo("hold the weight");
         assertThat(of(Goal.HOLD, OF_80_KG).notes()).isEmpty();
     }
 
-    /** 80 kg at 12.5 % is 10 kg of fat: 5554 kcal/kg, 28 % under the rule. At 37.5 % it is 30 kg: 7478, 3 % under, not worth a word. */
     @Test
-    void mentions_body_composition_when_it_differs_by_more_than_a_tenth() {
-        Goal goal = new Goal.PercentAWeek(0.25);
-        assertThat(of(goal, TestEater.body(Sex.MALE, 80, 180, 30, 12.5)).says())
-                .endsWith(
-                        "with this body fat 1 kg may stand for about 5550 kcal (4720 to 6140 with the error of body fat), so weight may change faster (Forbes 1987; Hall"
-                                + " 2008)");
-        assertThat(of(goal, TestEater.body(Sex.MALE, 80, 180, 30, 37.5)).says()).endsWith("at 7700 kcal per kg");
+    void says_what_holding_the_intake_does_and_how_much_is_water() {
+        GoalFinding goal = of(new Goal.PercentAWeek(0.25), OF_80_KG);
+        assertThat(goal.notes())
+                .last()
+                .satisfies(
+                        note -> assertThat(note.says())
+                                .matches(
+                                        "The same 2\\d{3} kcal all along lead to about 8\\d\\.\\d kg in 12 weeks, 8\\d\\.\\d kg in 52 weeks,"
+                                                + " 8\\d\\.\\d kg in the end\\. Of the 0\\.8 kg of the first four weeks about 0\\.\\d are water\\. .*"));
+        Held held = goal.held().orElseThrow();
+        double first = held.year().after(12).orElseThrow().weightKg();
+        double second = held.year().after(52).orElseThrow().weightKg();
+        assertThat(80).isLessThan((int) Math.ceil(first));
+        assertThat(second).isBetween(first, held.settled().orElseThrow().weightKg());
     }
 
     /**
@@ -62,7 +72,6 @@ class GoalFindingTest {
             assertThat(perKg.least()).isCloseTo(4606, within(1.0));
             assertThat(perKg.most()).isCloseTo(6191, within(1.0));
         });
-        assertThat(goal.says()).contains("about 5550 kcal (4610 to 6190 with the error of body fat)");
     }
 
     @Test
@@ -72,19 +81,21 @@ class GoalFindingTest {
                         perKg -> assertThat(perKg.least()).isPositive().isLessThan(perKg.kcal()));
     }
 
-    /** 80 kg at 25 % is 20 kg of fat; 5 kg less stand for 6683 kcal each (arithmetic, EnergyPerKgTest): in 10 weeks 477 kcal a day. */
+    /** 80 kg to 75 kg in 20 weeks: 0.25 kg a week, 275 kcal a day by the rule; by the model more, for a lighter body needs less. */
     @Test
-    void a_weight_by_a_date_uses_the_whole_change() {
-        GoalFinding goal = of(reach(75, 10), TestEater.body(Sex.MALE, 80, 180, 30, 25.0));
+    void a_weight_by_a_date_is_one_intake_and_what_holds_it_then() {
+        GoalFinding goal = of(reach(75, 20), TestEater.body(Sex.MALE, 80, 180, 30, 25.0));
         assertThat(goal.says())
-                .isEqualTo(
-                        "reach 75 kg by 2027-02-03, in 10.0 weeks: -550 kcal a day, to lose about 0.50 kg (0.63 %) a week at"
-                                + " 7700 kcal per kg; with this body fat 1 kg of all this may stand for about 6680 kcal (6300 to 6980 with the error of body fat): -477 kcal a day if"
-                                + " needs stayed as they are (Forbes 1987; Hall 2007)");
+                .matches(
+                        "reach 75 kg by 2027-04-14, in 20\\.0 weeks: -\\d{3} kcal a day all along, to lose about 0\\.25 kg"
+                                + " \\(0\\.31 %\\) a week on average \\(by the rule of 7700 kcal per kg: -275 kcal\\)");
+        assertThat(goal.change().kcalADay()).isLessThan(-275);
+        assertThat(goal.held()).isEmpty();
+        double holds = goal.holdsAfterwards().orElseThrow().kcal();
+        assertThat(holds).isBetween(goal.intake().kcal(), TOTAL.kcal());
         assertThat(goal.notes())
                 .last()
-                .satisfies(note ->
-                        assertThat(note.says()).startsWith("Change slows").contains("--weeks 10"));
+                .satisfies(note -> assertThat(note.says()).contains("hold it", "--weeks 20"));
     }
 
     @Test

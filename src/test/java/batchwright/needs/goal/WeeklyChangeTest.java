@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+/** By the rule of 7700, the comparison; what is planned: PromisedChangeTest. */
 class WeeklyChangeTest {
     private static final Body OF_80_KG = TestEater.body(Sex.MALE, 80, 180, 30);
 

@@ -7,7 +7,6 @@ import batchwright.food.Nutrient;
 import batchwright.limit.DayTarget;
 import batchwright.needs.Needs;
 import batchwright.needs.TestEater;
-import batchwright.person.Goal;
 import batchwright.person.Sex;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,7 +24,7 @@ class TargetsTest {
         Needs needs = TestEater.of(TestEater.body(Sex.MALE, 80, 180, 30))
                 .pal(1.76)
                 .lifts(3)
-                .percentAWeek(0.25)
+                .kcalADay(220)
                 .needs();
         assertThat(needs.total().kcal()).isCloseTo(3132.8, within(1e-9));
         assertThat(needs.goalKcal()).isCloseTo(220, within(1e-9));
@@ -55,7 +54,7 @@ class TargetsTest {
         Needs needs = TestEater.of(TestEater.body(Sex.FEMALE, 70, 165, 35, 30.0))
                 .pal(1.6)
                 .lifts(3)
-                .goal(new Goal.KgAWeek(-0.3))
+                .kcalADay(-330)
                 .needs();
         assertThat(needs.target()).hasValueSatisfying(day -> {
             assertThat(day.energyAimKcal()).isEqualTo(1955);
