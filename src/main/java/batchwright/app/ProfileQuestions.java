@@ -8,13 +8,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Every question of a profile. A usual healthy adult is asked ten of them; details follow only after an answer that needs them. */
 final class ProfileQuestions {
     private static final String ESTIMATE = "estimate";
-    private static final Predicate<Map<String, String>> ALWAYS = answers -> true;
 
     static final List<ProfileQuestion> ALL = all();
 
@@ -30,7 +28,7 @@ final class ProfileQuestions {
                 Pair.NONE,
                 Pair.NONE,
                 When.USUALLY,
-                ALWAYS));
+                ProfileQuestions::always));
         HealthQuestion.all().stream().map(ProfileQuestion::of).forEach(all::add);
         all.add(question(
                 "avoid",
@@ -65,7 +63,7 @@ final class ProfileQuestions {
                         new Pair("181 cm", "5 ft 11 in"),
                         new Pair("cm", ""),
                         When.NEEDED,
-                        ALWAYS),
+                        ProfileQuestions::always),
                 new ProfileQuestion(
                         "weight",
                         "weight",
@@ -73,7 +71,7 @@ final class ProfileQuestions {
                         new Pair("74 kg", "163 lb"),
                         new Pair("kg", "lb"),
                         When.NEEDED,
-                        ALWAYS),
+                        ProfileQuestions::always),
                 new ProfileQuestion(
                         "body_fat",
                         "body fat",
@@ -81,7 +79,7 @@ final class ProfileQuestions {
                         Pair.same("15 %"),
                         Pair.same("%"),
                         When.ON_REQUEST,
-                        ALWAYS),
+                        ProfileQuestions::always),
                 new ProfileQuestion(
                         "body_fat_method",
                         "how body fat was found",
@@ -128,7 +126,7 @@ final class ProfileQuestions {
     }
 
     private static ProfileQuestion question(String key, String label, String asks, Pair example, When when) {
-        return new ProfileQuestion(key, label, asks, example, Pair.NONE, when, ALWAYS);
+        return new ProfileQuestion(key, label, asks, example, Pair.NONE, when, ProfileQuestions::always);
     }
 
     /** The neck may be left out; whoever gives it gives the others too. */
@@ -144,5 +142,9 @@ final class ProfileQuestions {
                 answers -> ESTIMATE.equals(answers.get("body_fat"))
                         && (first || answers.containsKey("tape.neck"))
                         && (!key.equals("hips") || "female".equals(answers.get("sex"))));
+    }
+
+    private static boolean always(Map<String, String> answers) {
+        return true;
     }
 }
