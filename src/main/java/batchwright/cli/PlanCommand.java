@@ -140,7 +140,9 @@ final class PlanCommand implements Callable<Integer> {
 
     private PlanAnswer answer(PlanQuestion question, Interruption interruption) {
         try (var progress = program.progress(interruption)) {
-            return program.plans().answer(program.workspace(), question, progress, model.writer(program));
+            PlanAnswer answer = program.plans().answer(program.workspace(), question, progress, model.writer(program));
+            ownUp(progress);
+            return answer;
         }
     }
 
@@ -148,12 +150,22 @@ final class PlanCommand implements Callable<Integer> {
         SessionsAnswer answer;
         try (var progress = program.progress(interruption)) {
             answer = program.plans().answer(program.workspace(), question, progress);
+            ownUp(progress);
         }
         report.file().ifPresent(file -> program.write(file, HtmlReport.of(answer, style)));
         export.write(WholePlan.of(answer), program);
         return program.answer(
                 program.json ? SessionsJson.of(answer) : SessionsText.of(answer, program.commands(), nutrients, width),
                 exit(answer.status(), interruption.asked(), false));
+    }
+
+    /** Tells of faults that cost nobody the plan, but perhaps a cheaper one. */
+    private void ownUp(ProgressLine progress) {
+        progress.close();
+        progress.faults()
+                .forEach(fault ->
+                        program.complain("a fault of ours: something went wrong in the search, so the plan shown is the"
+                                + " best that passed its audit.\nPlease report this line: " + fault + "\n"));
     }
 
     private PlanQuestion question() {
