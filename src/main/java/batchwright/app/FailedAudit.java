@@ -1,19 +1,20 @@
 package batchwright.app;
 
 import batchwright.audit.AuditReport;
-import java.util.List;
 
 /** Thrown instead of showing a plan that does not stand up to its audit: a fault of the program, not of the files. */
 public final class FailedAudit extends RuntimeException {
-    private final transient List<AuditReport.Check> failed;
+    private static final long serialVersionUID = 1;
+
+    private final String failures;
 
     FailedAudit(AuditReport report) {
         super("audit");
-        failed = report.checks().stream().filter(c -> !c.passed()).toList();
+        failures = report.failures();
     }
 
-    /** The checks that failed. */
-    public List<AuditReport.Check> failed() {
-        return failed;
+    /** The checks that failed, in one line. */
+    public String failures() {
+        return failures;
     }
 }

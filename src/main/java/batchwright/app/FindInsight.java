@@ -31,7 +31,7 @@ final class FindInsight {
      * @param needs of those at the table, none of them stopped by a caution
      */
     FindInsight(Planner planner, Watch watch, PlanRequest request, List<Needs> needs) {
-        this.planner = new UntilStopped(planner, new StopOnly(watch));
+        this.planner = new UntilStopped(planner, new Watch.StopOnly(watch));
         this.watch = watch;
         this.request = request;
         this.needs = needs;

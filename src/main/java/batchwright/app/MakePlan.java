@@ -34,7 +34,7 @@ public final class MakePlan {
     }
 
     public MakePlan(Planner planner) {
-        this.planner = planner;
+        this.planner = new AuditedPlanner(planner);
     }
 
     /** The same, unwatched. */
@@ -57,6 +57,7 @@ public final class MakePlan {
      * @param before told what is asked, before the search; not told when a caution stops planning
      */
     public PlanAnswer answer(Workspace workspace, PlanQuestion question, Watch watch, Consumer<PlanRequest> before) {
+        Deadline deadline = Deadline.in(question.patience());
         Kitchen all = workspace.kitchen();
         List<Needs> needs = needs(workspace, all, question.eaters());
         if (stopped(needs)) {
@@ -64,7 +65,8 @@ public final class MakePlan {
         }
         PlanRequest request = request(all, needs, question);
         before.accept(request);
-        PlanAnswer answer = planner.plan(request, watch).match(new PlanResult.Cases<>() {
+        PlanResult result = planner.plan(request.withPatience(deadline.left()), watch);
+        PlanAnswer answer = result.match(new PlanResult.Cases<>() {
             @Override
             public PlanAnswer planned(PlanResult.Planned planned) {
                 Plan plan = planned.plan();
@@ -82,7 +84,7 @@ public final class MakePlan {
             public PlanAnswer noPlan(PlanResult.NoPlan none) {
                 List<Clash> clashes =
                         none.clashes().isEmpty() || request.budget().isPresent()
-                                ? clashes(request, none.proof(), watch)
+                                ? clashes(request, none.proof(), watch, deadline)
                                 : none.clashes();
                 return answer(all, needs, question, Status.NO_PLAN, none.proof(), Optional.empty(), clashes);
             }
@@ -131,8 +133,9 @@ public final class MakePlan {
     }
 
     /** None when somebody stops the search for them: what is half known would be said wrongly. */
-    List<Clash> clashes(PlanRequest request, Proof proof, Watch watch) {
-        List<Clash> clashes = new ClashFinder(new UntilStopped(planner, watch)).clashes(request, proof);
+    List<Clash> clashes(PlanRequest request, Proof proof, Watch watch, Deadline deadline) {
+        var finder = new ClashFinder(new UntilStopped(planner, watch), deadline.left());
+        List<Clash> clashes = finder.clashes(request, proof);
         return watch.stop() ? List.of() : clashes;
     }
 

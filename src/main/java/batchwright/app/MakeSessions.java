@@ -34,13 +34,14 @@ final class MakeSessions {
     }
 
     SessionsAnswer answer(Workspace workspace, SessionsQuestion question, Watch watch) {
+        Deadline deadline = Deadline.in(question.whole().patience());
         Kitchen all = workspace.kitchen();
         List<Needs> needs = MakePlan.needs(workspace, all, question.whole().eaters());
         if (MakePlan.stopped(needs)) {
             return new Answering(all, needs, question).none(Status.NO_PLAN, Proof.NONE, List.of(), Optional.empty());
         }
         PlanRequest whole = MakePlan.request(all, needs, question.whole());
-        var request = new SessionsRequest(whole, question.cooks(), question.vary());
+        var request = new SessionsRequest(whole.withPatience(deadline.left()), question.cooks(), question.vary());
         SessionsResult result = new SessionsPlanner(planner).plan(request, watch);
         var answering = new Answering(all, needs, question);
         Proof proof =
@@ -49,14 +50,14 @@ final class MakeSessions {
             return answering.some(request, result.plan().get(), proof);
         }
         Status status = result.outcome() == SessionsResult.Outcome.NO_PLAN ? Status.NO_PLAN : Status.NOT_PROVEN;
-        List<Clash> clashes = status == Status.NO_PLAN ? clashes(whole, result, watch) : List.of();
+        List<Clash> clashes = status == Status.NO_PLAN ? clashes(whole, result, watch, deadline) : List.of();
         return answering.none(status, proof, clashes, result.stuck());
     }
 
-    private List<Clash> clashes(PlanRequest whole, SessionsResult result, Watch watch) {
+    private List<Clash> clashes(PlanRequest whole, SessionsResult result, Watch watch, Deadline deadline) {
         return result.stuck()
-                .map(stuck -> plans.clashes(stuck.request(), stuck.proof(), watch))
-                .orElseGet(() -> plans.clashes(whole, result.proof(), watch));
+                .map(stuck -> plans.clashes(stuck.request(), stuck.proof(), watch, deadline))
+                .orElseGet(() -> plans.clashes(whole, result.proof(), watch, deadline));
     }
 
     /** What is the same in every answer to a question. */

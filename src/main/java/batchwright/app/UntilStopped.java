@@ -14,6 +14,6 @@ record UntilStopped(Planner planner, Watch watch) implements Planner {
 
     @Override
     public Possible possible(PlanRequest request) {
-        return watch.stop() ? Possible.UNKNOWN : planner.possible(request);
+        return watch.stop() ? Possible.UNKNOWN : planner.possible(request, watch);
     }
 }

@@ -13,7 +13,6 @@ import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 
@@ -102,14 +101,11 @@ final class CommandRunner {
             return fail(thrown, refused.faults(), ExitCode.NOT_RIGHT, args);
         }
         if (thrown instanceof FailedAudit audit) {
-            String checks = audit.failed().stream()
-                    .map(c -> c.rule() + ": " + c.detail())
-                    .collect(Collectors.joining("; "));
             return fail(
                     thrown,
                     List.of(Fault.of(
                             "a fault of ours: the plan did not pass its audit, so it is not shown",
-                            "Failed checks: " + checks)),
+                            "Failed checks: " + audit.failures())),
                     ExitCode.OUR_FAULT,
                     args);
         }

@@ -150,7 +150,9 @@ final class PlanCommand implements Callable<Integer> {
 
     private PlanAnswer answer(PlanQuestion question, Interruption interruption) {
         try (var progress = program.progress(interruption)) {
-            return program.plans().answer(program.workspace(), question, progress, model::asked);
+            PlanAnswer answer = program.plans().answer(program.workspace(), question, progress, model::asked);
+            ownUp(progress);
+            return answer;
         }
     }
 
@@ -159,6 +161,7 @@ final class PlanCommand implements Callable<Integer> {
         SessionsAnswer answer;
         try (var progress = program.progress(interruption)) {
             answer = program.plans().answer(program.workspace(), question, progress);
+            ownUp(progress);
         }
         ExitCode exit = exit(answer.status(), interruption.asked(), false);
         program.answer(
@@ -170,6 +173,15 @@ final class PlanCommand implements Callable<Integer> {
     private void write(Supplier<String> html, Optional<WholePlan> plan, FilesBeside files) {
         report.write(html, plan.isPresent(), files);
         export.write(plan, files);
+    }
+
+    /** Tells of faults that cost nobody the plan, but perhaps a cheaper one. */
+    private void ownUp(ProgressLine progress) {
+        progress.close();
+        progress.faults()
+                .forEach(fault ->
+                        program.complain("a fault of ours: something went wrong in the search, so the plan shown is the"
+                                + " best that passed its audit.\nPlease report this line: " + fault + "\n"));
     }
 
     private PlanQuestion question() {

@@ -4,7 +4,10 @@ import batchwright.plan.Watch;
 import batchwright.quantity.Money;
 import java.io.PrintStream;
 import java.time.Duration;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.Timer;
 import java.util.TimerTask;
 import java.util.function.BooleanSupplier;
@@ -24,6 +27,7 @@ final class ProgressLine implements Watch, AutoCloseable {
     private final Timer timer = new Timer("progress", true);
     private Optional<Money> best = Optional.empty();
     private Optional<Money> bound = Optional.empty();
+    private final Set<String> faults = new LinkedHashSet<>();
     private int written;
 
     /**
@@ -69,6 +73,16 @@ final class ProgressLine implements Watch, AutoCloseable {
     @Override
     public boolean stop() {
         return stop.getAsBoolean();
+    }
+
+    @Override
+    public synchronized void wrong(String what) {
+        faults.add(what);
+    }
+
+    /** What was wrong with plans that were found and are not shown. */
+    synchronized List<String> faults() {
+        return List.copyOf(faults);
     }
 
     private synchronized void write() {

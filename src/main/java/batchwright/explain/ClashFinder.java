@@ -17,8 +17,10 @@ import java.util.function.LongSupplier;
  * change still has to make a plan possible within the budget; if none does, it says how much larger the budget must be besides.
  */
 public final class ClashFinder {
-    /** Leaves a second and more for a planner that looks at the clock seldom. */
     private static final Duration ALL = Duration.ofSeconds(8);
+
+    /** Less would find out nothing. */
+    private static final Duration LEAST = Duration.ofSeconds(1);
 
     private static final Duration ONE_QUESTION = Duration.ofSeconds(2);
     private static final int HALF = 2;
@@ -28,7 +30,17 @@ public final class ClashFinder {
     private final Duration all;
     private final Duration oneQuestion;
 
-    /** Takes 10 s at most, the planner's own delay counted. */
+    /** Takes 8 s at most; and no more than is left, but a second. */
+    public ClashFinder(Planner planner, Duration left) {
+        this(planner, System::nanoTime, within(left), ONE_QUESTION);
+    }
+
+    private static Duration within(Duration left) {
+        Duration enough = left.compareTo(LEAST) < 0 ? LEAST : left;
+        return enough.compareTo(ALL) < 0 ? enough : ALL;
+    }
+
+    /** Takes 8 s at most. */
     public ClashFinder(Planner planner) {
         this(planner, System::nanoTime, ALL, ONE_QUESTION);
     }

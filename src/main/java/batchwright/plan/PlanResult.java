@@ -2,6 +2,7 @@ package batchwright.plan;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The answer of a planner. */
 public sealed interface PlanResult {
@@ -17,21 +18,38 @@ public sealed interface PlanResult {
     <R> R match(Cases<R> cases);
 
     /** The best plan found, proven or not. */
-    Optional<Plan> best();
+    default Optional<Plan> best() {
+        return plans().stream().findFirst();
+    }
+
+    /** The plans found, the best first: where something is wrong with one, the next is there. */
+    List<Plan> plans();
 
     /** What is proven, and how long that took. */
     Proof proof();
 
-    /** A plan, proven cheapest. */
-    record Planned(Plan plan) implements PlanResult {
+    /**
+     * A plan, proven cheapest.
+     *
+     * @param others found before it; they cost as much or more
+     */
+    record Planned(Plan plan, List<Plan> others) implements PlanResult {
+        public Planned {
+            others = List.copyOf(others);
+        }
+
+        public Planned(Plan plan) {
+            this(plan, List.of());
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.planned(this);
         }
 
         @Override
-        public Optional<Plan> best() {
-            return Optional.of(plan);
+        public List<Plan> plans() {
+            return Stream.concat(Stream.of(plan), others.stream()).toList();
         }
 
         @Override
@@ -48,13 +66,21 @@ public sealed interface PlanResult {
         }
 
         @Override
-        public Optional<Plan> best() {
-            return Optional.empty();
+        public List<Plan> plans() {
+            return List.of();
         }
     }
 
-    /** Patience ended: the best plan found, if any, with how far it may be from the cheapest. */
-    record GaveUp(Optional<Plan> best, Proof proof) implements PlanResult {
+    /** Patience ended: the plans found, if any, with how far the best may be from the cheapest. */
+    record GaveUp(List<Plan> plans, Proof proof) implements PlanResult {
+        public GaveUp {
+            plans = List.copyOf(plans);
+        }
+
+        public GaveUp(Optional<Plan> best, Proof proof) {
+            this(best.stream().toList(), proof);
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.gaveUp(this);

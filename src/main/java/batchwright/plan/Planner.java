@@ -12,6 +12,11 @@ public interface Planner {
     /** Whether any plan keeps every rule, whatever it costs within the budget. Quicker than planning. */
     Possible possible(PlanRequest request);
 
+    /** The same; a watch may stop it, and is told nothing. A planner that cannot be stopped just looks. */
+    default Possible possible(PlanRequest request, Watch watch) {
+        return possible(request);
+    }
+
     /** Answer to "is there any plan?". */
     enum Possible {
         YES,

@@ -25,6 +25,11 @@ public record Proof(Money cost, Money lowerBound, long nodes, Duration took, boo
         return lowerBound.compareTo(cost) >= 0;
     }
 
+    /** What the same search has proven of another plan that it found. */
+    public Proof of(Money otherCost) {
+        return new Proof(otherCost, lowerBound, nodes, took, interrupted);
+    }
+
     public Proof stoppedBySomebody(boolean stopped) {
         return new Proof(cost, lowerBound, nodes, took, stopped);
     }

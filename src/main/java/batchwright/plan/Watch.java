@@ -18,11 +18,28 @@ public interface Watch {
         }
     };
 
+    /** May stop a search as another may, but is told nothing: costs of changed requests would only confuse. */
+    record StopOnly(Watch watch) implements Watch {
+        @Override
+        public void found(Money cost) {}
+
+        @Override
+        public void bound(Money bound) {}
+
+        @Override
+        public boolean stop() {
+            return watch.stop();
+        }
+    }
+
     /** A plan of this cost was found, the cheapest so far. */
     void found(Money cost);
 
     /** It is proven that no plan costs less than this. */
     void bound(Money bound);
+
+    /** A plan that was found is wrong, by a fault of the program, and is not shown; what is wrong with it. */
+    default void wrong(String what) {}
 
     /** Whether to stop now and answer with the best so far; asked very often. */
     boolean stop();

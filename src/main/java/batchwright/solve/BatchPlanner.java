@@ -10,8 +10,12 @@ import batchwright.plan.Watch;
 import batchwright.quantity.Money;
 import batchwright.solve.mip.SearchResult;
 import java.time.Duration;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.LongPredicate;
+import java.util.stream.Stream;
 
 /**
  * Finds the cheapest plan and proves it, in four nested steps, each exact: which dishes ({@link DishChoice}); how many
@@ -19,6 +23,34 @@ import java.util.Optional;
  * each container for a layout of containers over days ({@link DayByDay}); and which snacks on which day ({@link DealOut}).
  */
 public final class BatchPlanner implements Planner {
+    /** Plans that are answered with besides the best. */
+    private static final int MOST_OTHERS = 8;
+
+    private final Function<PlanRequest, LongPredicate> patience;
+
+    /** Searches as long as a request's patience. */
+    public BatchPlanner() {
+        this(BatchPlanner::byTheClock);
+    }
+
+    private BatchPlanner(Function<PlanRequest, LongPredicate> patience) {
+        this.patience = patience;
+    }
+
+    /**
+     * Searches until so much work is done, whatever the clock says: the same answer on every machine.
+     *
+     * @param most about how many numbers are looked at; some hundred millions take a second
+     */
+    public static BatchPlanner untilWork(long most) {
+        return asking(work -> work > most);
+    }
+
+    /** @param enough asked with the work done so far whether to end */
+    static BatchPlanner asking(LongPredicate enough) {
+        return new BatchPlanner(request -> enough);
+    }
+
     @Override
     public PlanResult plan(PlanRequest request) {
         return plan(request, Watch.NONE);
@@ -30,11 +62,12 @@ public final class BatchPlanner implements Planner {
         long start = System.nanoTime();
         PlanRequest unlimited = request.withBudget(Optional.empty());
         Effort effort = effort(request, watch);
-        SearchResult<DaysSolution> result = CheapestPlan.search(unlimited, Aim.LEAST_COST, effort);
+        SearchResult<DaysSolution> result = search(unlimited, effort, watch);
         boolean proven = proven(result, effort);
-        Optional<Plan> plan = result.best()
-                .map(best -> proven ? new TieBreak(best, effort).settle() : best)
-                .map(best -> PlanAssembly.of(best, Proof.NONE));
+        Optional<DaysSolution> settled =
+                result.best().filter(best -> proven).map(best -> new TieBreak(best, effort).settle());
+        List<Plan> plans = plans(settled, effort.incumbents());
+        Optional<Plan> plan = plans.stream().findFirst();
         Proof proof = proof(plan, result, proven, effort, Duration.ofNanos(System.nanoTime() - start));
         Optional<Money> tooDear = request.budget()
                 .filter(budget -> plan.isPresent() && proof.cost().compareTo(budget) > 0);
@@ -44,26 +77,64 @@ public final class BatchPlanner implements Planner {
                             proven ? List.of(Clash.budget(tooDear.get(), proof.cost())) : List.of(), proof)
                     : new PlanResult.GaveUp(Optional.empty(), proof);
         }
-        Optional<Plan> answer = plan.map(p -> p.withProof(proof));
+        List<Plan> answers = plans.stream()
+                .filter(p ->
+                        request.budget().filter(b -> p.cost().compareTo(b) > 0).isEmpty())
+                .map(p -> p.withProof(proof.of(p.cost())))
+                .toList();
         if (!proven) {
-            return new PlanResult.GaveUp(answer, proof);
+            return new PlanResult.GaveUp(answers, proof);
         }
-        return answer.<PlanResult>map(PlanResult.Planned::new).orElseGet(() -> new PlanResult.NoPlan(List.of(), proof));
+        return answers.isEmpty()
+                ? new PlanResult.NoPlan(List.of(), proof)
+                : new PlanResult.Planned(answers.get(0), answers.subList(1, answers.size()));
+    }
+
+    /** A fault in the search costs nobody the plans that were found before. */
+    private static SearchResult<DaysSolution> search(PlanRequest request, Effort effort, Watch watch) {
+        try {
+            return CheapestPlan.search(request, Aim.LEAST_COST, effort);
+        } catch (IllegalStateException fault) {
+            if (effort.incumbents().isEmpty()) {
+                throw fault;
+            }
+            watch.wrong(fault.toString());
+            return SearchResult.stopped(effort.nodes());
+        }
+    }
+
+    /** The cheapest first, once no pack is in them that could stay in the shop. */
+    private static List<Plan> plans(Optional<DaysSolution> settled, Incumbents incumbents) {
+        return Stream.concat(
+                        settled.stream(), incumbents.cheapestFirst().stream().limit(MOST_OTHERS))
+                .map(solution -> PlanAssembly.of(solution, Proof.NONE))
+                .sorted(Comparator.comparing(Plan::cost))
+                .toList();
     }
 
     @Override
     public Possible possible(PlanRequest request) {
-        Effort effort = effort(request, Watch.NONE);
+        return possible(request, Watch.NONE);
+    }
+
+    @Override
+    public Possible possible(PlanRequest request, Watch watch) {
+        Effort effort = effort(request, new Watch.StopOnly(watch));
         SearchResult<DaysSolution> result = CheapestPlan.search(request, Aim.ANY_PLAN, effort);
-        if (result.best().isPresent()) {
+        if (!effort.incumbents().isEmpty()) {
             return Possible.YES;
         }
         return proven(result, effort) ? Possible.NO : Possible.UNKNOWN;
     }
 
-    private static Effort effort(PlanRequest request, Watch watch) {
+    private Effort effort(PlanRequest request, Watch watch) {
+        LongPredicate enough = patience.apply(request);
+        return new Effort(new Meter(work -> enough.test(work) || watch.stop()), watch);
+    }
+
+    private static LongPredicate byTheClock(PlanRequest request) {
         long end = System.nanoTime() + request.patience().toNanos();
-        return new Effort(() -> System.nanoTime() > end, watch);
+        return work -> System.nanoTime() - end > 0;
     }
 
     private static boolean proven(SearchResult<?> result, Effort effort) {

@@ -3,17 +3,21 @@ package batchwright.solve;
 import batchwright.plan.PlanRequest;
 import batchwright.solve.mip.BranchAndBound;
 import batchwright.solve.mip.Completion.Found;
+import batchwright.solve.mip.OutOfTime;
 import batchwright.solve.mip.SearchResult;
 import batchwright.solve.rule.Menu;
 import java.util.Optional;
 
 /**
- * The whole search for one request: first quick ones for a good plan to measure others by, then the one to the end, which
- * proves.
+ * The whole search for one request: first those with fewer of its dishes, where it has many ({@link FewDishesFirst}); then quick ones
+ * for a good plan to measure others by; then the one to the end, which proves.
  */
 final class CheapestPlan {
     /** Steps of the hasty search over sets of dishes. */
     private static final long HASTY_SETS = 5;
+
+    /** Most work on each of the requests with fewer dishes: some seconds. */
+    private static final long WORK_ON_FEWER = 1_500_000_000;
 
     /** Most that is spent on plans of one dish less, whose sets are few. */
     private static final long STEPS_WITH_ONE_LESS = 200_000;
@@ -31,13 +35,24 @@ final class CheapestPlan {
     }
 
     static SearchResult<DaysSolution> search(PlanRequest request, Aim aim, Effort effort) {
-        return new CheapestPlan(request, aim, effort).search();
+        try {
+            Optional<Found<DaysSolution>> good = Optional.empty();
+            for (PlanRequest fewer : FewDishesFirst.of(request, effort)) {
+                good = new CheapestPlan(fewer, aim, effort.sideOfWork(WORK_ON_FEWER))
+                        .search(good)
+                        .found();
+            }
+            return aim == Aim.ANY_PLAN && good.isPresent()
+                    ? SearchResult.stopped(effort.nodes())
+                    : new CheapestPlan(request, aim, effort).search(good);
+        } catch (OutOfTime over) {
+            return SearchResult.stopped(effort.nodes());
+        }
     }
 
-    private SearchResult<DaysSolution> search() {
+    private SearchResult<DaysSolution> search(Optional<Found<DaysSolution>> toBeat) {
         Effort haste = effort.limited(HASTY_SETS);
-        var good = overSets(request, Depth.EVERY_DAY_ALIKE, haste, Optional.empty())
-                .found();
+        var good = overSets(request, Depth.EVERY_DAY_ALIKE, haste, toBeat).found();
         int most = Math.min(request.mostDishes(), request.kitchen().dishes().size());
         if (most > 1 && !effort.now()) {
             good = overSets(request.withMostDishes(most - 1), Depth.THOROUGH, spending(STEPS_WITH_ONE_LESS), good)
@@ -55,7 +70,7 @@ final class CheapestPlan {
 
     private SearchResult<DaysSolution> overSets(
             PlanRequest asked, Depth depth, Effort spend, Optional<Found<DaysSolution>> toBeat) {
-        TotalsDraft draft = aim.complete(TotalsDraft.choosingDishes(asked, new Menu(asked)));
+        TotalsDraft draft = aim.complete(TotalsDraft.choosingDishes(asked, new Menu(asked), spend));
         var choice = new DishChoice(draft, sets, depth, spend);
         double cutoff = toBeat.map(Found::cost).orElse(Double.POSITIVE_INFINITY);
         var search = new BranchAndBound<>(draft.model(), choice, cutoff, spend);

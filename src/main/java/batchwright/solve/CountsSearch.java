@@ -28,6 +28,9 @@ final class CountsSearch {
     /** Spent on all layouts in the first turn; twice as much in each further one. */
     private static final long FIRST_STEPS = 500;
 
+    /** To put a layout together takes as long as to look at so many numbers of a tableau. */
+    private static final long WORK_OF_A_LAYOUT = 1_000;
+
     private static final double HALF_A_CENT = 0.5;
 
     private final PlanRequest request;
@@ -96,6 +99,7 @@ final class CountsSearch {
         long before = effort.nodes();
         stepsLeft = QUICK_STEPS;
         found = new LayoutSearch(new Layout(containers, groups), maker, effort).glimpse(cutoff);
+        found.ifPresent(effort::found);
         return effort.nodes() - before;
     }
 
@@ -139,6 +143,7 @@ final class CountsSearch {
             var look = search.turn(below);
             if (look.found().isPresent()) {
                 found = look.found();
+                found.ifPresent(effort::found);
             }
             if (look.done()) {
                 open.remove(search);
@@ -163,7 +168,7 @@ final class CountsSearch {
     }
 
     /** Every combination with every layout of one more eater; one too many where there would be more. */
-    private static List<Map<Seat, List<LikeDays>>> extended(
+    private List<Map<Seat, List<LikeDays>>> extended(
             List<Map<Seat, List<LikeDays>>> combinations, Seat seat, List<List<LikeDays>> layouts) {
         List<Map<Seat, List<LikeDays>>> longer = new ArrayList<>();
         for (var combination : combinations) {
@@ -171,6 +176,7 @@ final class CountsSearch {
                 if (longer.size() > MOST_LAYOUTS) {
                     return longer;
                 }
+                effort.spend(WORK_OF_A_LAYOUT);
                 Map<Seat, List<LikeDays>> next = new LinkedHashMap<>(combination);
                 next.put(seat, days);
                 longer.add(next);
@@ -184,7 +190,8 @@ final class CountsSearch {
                         limit,
                         Lookup.get(containers, seat),
                         request.days(),
-                        seat.eater().wishes().containersADay())
+                        seat.eater().wishes().containersADay(),
+                        effort)
                 .stream()
                 .map(Layout::grouped)
                 .toList();

@@ -30,7 +30,7 @@ final class DayByDay implements Completion<DaysSolution> {
     DayByDay(TotalsDraft totals, Aim aim, Effort effort, Depth depth) {
         this.depth = depth;
         this.totals = totals;
-        this.models = new LayoutModels(totals.request(), totals.menu(), aim, depth);
+        this.models = new LayoutModels(totals.request(), totals.menu(), aim, depth, effort);
         this.effort = effort;
         this.counts = totals.request().seats().stream()
                 .flatMap(seat -> totals.menu().dishes(seat).stream().map(dish -> totals.containersColumn(seat, dish)))

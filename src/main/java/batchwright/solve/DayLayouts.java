@@ -2,6 +2,7 @@ package batchwright.solve;
 
 import batchwright.food.Dish;
 import batchwright.plan.PlanRequest;
+import batchwright.solve.mip.Stop;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -16,6 +17,9 @@ import java.util.function.Predicate;
  * even layouts come first: they are likeliest to keep the day rules.
  */
 final class DayLayouts {
+    /** To see whether a dish fits a day takes as long as to look at so many numbers of a tableau. */
+    private static final long WORK_OF_A_LOOK = 10;
+
     private final List<Dish> dishes;
     private final int[] total;
     private final int days;
@@ -24,8 +28,10 @@ final class DayLayouts {
     private final List<List<int[]>> found = new ArrayList<>();
 
     private final int limit;
+    private final Stop stop;
 
-    private DayLayouts(Map<Dish, Integer> containers, int days, int aDay, int limit) {
+    private DayLayouts(Map<Dish, Integer> containers, int days, int aDay, int limit, Stop stop) {
+        this.stop = stop;
         this.limit = limit;
         this.dishes = List.copyOf(containers.keySet());
         this.total = containers.values().stream().mapToInt(Integer::intValue).toArray();
@@ -34,8 +40,9 @@ final class DayLayouts {
     }
 
     /** Layouts, the most even first; every one there is, unless there are more than the limit. */
-    static List<List<Map<Dish, Integer>>> atMost(int limit, Map<Dish, Integer> containers, int days, int aDay) {
-        var layouts = new DayLayouts(containers, days, aDay, limit);
+    static List<List<Map<Dish, Integer>>> atMost(
+            int limit, Map<Dish, Integer> containers, int days, int aDay, Stop stop) {
+        var layouts = new DayLayouts(containers, days, aDay, limit, stop);
         layouts.collectPatterns(new int[layouts.dishes.size()], 0, aDay);
         layouts.patterns.sort(Comparator.comparingLong(DayLayouts::squares));
         layouts.layDay(1, layouts.total.clone(), new ArrayList<>(), 0);
@@ -69,6 +76,7 @@ final class DayLayouts {
         int first = day > 1 && sameAsDayBefore(day) ? from : 0;
         for (int p = first; p < patterns.size(); p++) {
             int[] pattern = patterns.get(p);
+            stop.spend(WORK_OF_A_LOOK * pattern.length);
             if (fits(pattern, left, day)) {
                 take(pattern, left, 1);
                 if (restFits(left, day + 1)) {

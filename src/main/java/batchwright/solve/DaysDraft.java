@@ -10,6 +10,7 @@ import batchwright.plan.Seat;
 import batchwright.solve.Layout.LikeDays;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.Expression;
+import batchwright.solve.mip.Stop;
 import batchwright.solve.rule.Amounts;
 import batchwright.solve.rule.Menu;
 import java.util.HashSet;
@@ -33,17 +34,18 @@ final class DaysDraft extends Sketch {
 
     private record SnackKey(Seat seat, Measure measure, LikeDays group) {}
 
-    DaysDraft(PlanRequest request, Menu menu, Layout layout) {
-        this(request, menu, layout, false);
+    /** @param stop told of the work of making the model */
+    DaysDraft(PlanRequest request, Menu menu, Layout layout, Stop stop) {
+        this(request, menu, layout, stop, false);
     }
 
     /** Like days get the same snacks too: quickly solved, not always the cheapest. */
-    static DaysDraft sameSnacks(PlanRequest request, Menu menu, Layout layout) {
-        return new DaysDraft(request, menu, layout, true);
+    static DaysDraft sameSnacks(PlanRequest request, Menu menu, Layout layout, Stop stop) {
+        return new DaysDraft(request, menu, layout, stop, true);
     }
 
     /** Any plan with at most so many of each pack, given in the order of the menu; complete with all rules. */
-    static DaysDraft withPacks(PlanRequest request, Menu menu, Layout layout, List<Integer> counts) {
+    static DaysDraft withPacks(PlanRequest request, Menu menu, Layout layout, Stop stop, List<Integer> counts) {
         Set<Food> atHand = new HashSet<>(request.kitchen().pantry().keySet());
         atHand.removeIf(food -> request.lastingGrams(food).signum() == 0);
         for (int k = 0; k < counts.size(); k++) {
@@ -51,7 +53,8 @@ final class DaysDraft extends Sketch {
                 atHand.add(menu.packs().get(k).food());
             }
         }
-        DaysDraft draft = Aim.ANY_PLAN.complete(new DaysDraft(request, menu.withSnacksOf(atHand::contains), layout));
+        DaysDraft draft =
+                Aim.ANY_PLAN.complete(new DaysDraft(request, menu.withSnacksOf(atHand::contains), layout, stop));
         for (int k = 0; k < counts.size(); k++) {
             Column column = draft.packs(menu.packs().get(k));
             draft.model().row("packs." + column.name(), Expression.of(column), counts.get(k), counts.get(k));
@@ -59,8 +62,8 @@ final class DaysDraft extends Sketch {
         return draft;
     }
 
-    private DaysDraft(PlanRequest request, Menu menu, Layout layout, boolean alike) {
-        super(request, menu);
+    private DaysDraft(PlanRequest request, Menu menu, Layout layout, Stop stop, boolean alike) {
+        super(request, menu, stop);
         this.alike = alike;
         this.layout = layout;
         for (Seat seat : request.seats()) {

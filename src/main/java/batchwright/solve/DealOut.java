@@ -7,6 +7,7 @@ import batchwright.plan.Seat;
 import batchwright.plan.Snack;
 import batchwright.solve.Layout.LikeDays;
 import batchwright.solve.mip.PlainCompletion;
+import batchwright.solve.mip.Stop;
 import batchwright.solve.rule.Amounts;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -23,9 +24,14 @@ final class DealOut {
     private final DaysDraft draft;
     private final PlainCompletion plain;
     private final BiConsumer<Seat, LikeDays> failed;
+    private final Stop stop;
 
-    /** @param failed told of the days that snacks could not be dealt out to */
-    DealOut(DaysDraft draft, BiConsumer<Seat, LikeDays> failed) {
+    /**
+     * @param failed told of the days that snacks could not be dealt out to
+     * @param stop told of all work
+     */
+    DealOut(DaysDraft draft, BiConsumer<Seat, LikeDays> failed, Stop stop) {
+        this.stop = stop;
         this.draft = draft;
         this.failed = failed;
         this.plain = new PlainCompletion(draft.model());
@@ -84,7 +90,8 @@ final class DealOut {
                 least,
                 most,
                 wishes.snackMeasuresADay(),
-                wishes.snackKindsADay());
+                wishes.snackKindsADay(),
+                stop);
         Optional<List<int[]>> dealt = deal.deal(group.days().size());
         dealt.ifPresent(list -> {
             for (int d = 0; d < list.size(); d++) {

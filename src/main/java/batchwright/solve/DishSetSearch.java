@@ -3,15 +3,16 @@ package batchwright.solve;
 import batchwright.solve.mip.BranchAndBound;
 import batchwright.solve.mip.Completion;
 import batchwright.solve.mip.SearchResult;
+import batchwright.solve.mip.Stop;
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.function.Function;
 
 /** The search over one set of dishes, all of them cooked. It can be left and gone on with. */
 final class DishSetSearch {
     /** Spent in the first turn; twice as much in each further one. */
     private static final long FIRST_STEPS = 2_000;
 
-    private final Supplier<TotalsDraft> totals;
+    private final Function<Stop, TotalsDraft> totals;
     private final Aim aim;
     private final Effort effort;
     private Optional<BranchAndBound<DaysSolution>> search = Optional.empty();
@@ -21,7 +22,7 @@ final class DishSetSearch {
     private long due;
 
     /** @param totals the model, asked for when the search begins */
-    DishSetSearch(Supplier<TotalsDraft> totals, Aim aim, Effort whole) {
+    DishSetSearch(Function<Stop, TotalsDraft> totals, Aim aim, Effort whole) {
         this.totals = totals;
         this.aim = aim;
         this.effort = whole.until(() -> stepsLeft-- <= 0);
@@ -52,13 +53,13 @@ final class DishSetSearch {
         var result = mine.search();
         effort.count(result.nodes() - counted);
         counted = result.nodes();
-        result.found().ifPresent(found -> effort.found(found.cost()));
+        result.found().ifPresent(found -> effort.found(found));
         due = result.state() == SearchResult.State.STOPPED ? now + 2 * (effort.nodes() - before) : Completion.NEVER;
         return result;
     }
 
     private BranchAndBound<DaysSolution> begin() {
-        TotalsDraft draft = totals.get();
+        TotalsDraft draft = totals.apply(effort);
         var dayByDay = new DayByDay(draft, aim, effort, Depth.THOROUGH);
         return BranchAndBound.withCuts(draft.model(), dayByDay, Double.POSITIVE_INFINITY, effort);
     }

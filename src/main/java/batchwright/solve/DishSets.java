@@ -4,6 +4,7 @@ import batchwright.food.Dish;
 import batchwright.plan.PlanRequest;
 import batchwright.solve.mip.BranchAndBound;
 import batchwright.solve.mip.Completion.Found;
+import batchwright.solve.mip.Stop;
 import batchwright.solve.rule.Menu;
 import java.util.HashMap;
 import java.util.Map;
@@ -28,11 +29,11 @@ final class DishSets {
 
     DishSetSearch search(Set<Dish> dishes) {
         return begun.computeIfAbsent(
-                dishes, set -> new DishSetSearch(() -> totals(new Menu(request, set)), aim, effort));
+                dishes, set -> new DishSetSearch(stop -> totals(new Menu(request, set), stop), aim, effort));
     }
 
-    private TotalsDraft totals(Menu menu) {
-        return aim.complete(TotalsDraft.cookingAll(request, menu));
+    private TotalsDraft totals(Menu menu, Stop stop) {
+        return aim.complete(TotalsDraft.cookingAll(request, menu, stop));
     }
 
     /** Another search over sets begins, with a clock of its own: no set has to wait. */
@@ -43,12 +44,12 @@ final class DishSets {
     /** A plan with these dishes and the same containers on every day, if one is soon found. */
     Optional<Found<DaysSolution>> glimpse(Set<Dish> dishes, double cutoff) {
         var menu = new Menu(request, dishes);
-        TotalsDraft totals = aim.complete(TotalsDraft.everyDayAlike(request, menu));
         Effort little = effort.limited(HASTY_STEPS);
+        TotalsDraft totals = aim.complete(TotalsDraft.everyDayAlike(request, menu, little));
         var dayByDay = new DayByDay(totals, aim, little, Depth.EVERY_DAY_ALIKE);
         var result = new BranchAndBound<>(totals.model(), dayByDay, cutoff, little).search();
         effort.count(result);
-        result.found().ifPresent(found -> effort.found(found.cost()));
+        result.found().ifPresent(found -> effort.found(found));
         return result.found();
     }
 }

@@ -1,6 +1,7 @@
 package batchwright.solve;
 
 import batchwright.plan.Watch;
+import batchwright.solve.mip.Completion.Found;
 import batchwright.solve.mip.SearchResult;
 import batchwright.solve.mip.Stop;
 import java.util.concurrent.atomic.AtomicLong;
@@ -13,26 +14,26 @@ final class Effort implements Stop {
 
     private final BooleanSupplier stop;
     private final BooleanSupplier urgent;
+    private final Meter meter;
     private final AtomicLong nodes;
     private final double[] leastLeftOut;
     private final Told told;
 
-    Effort(BooleanSupplier stop) {
-        this(stop, Watch.NONE);
+    /** Ends when the meter says so. */
+    Effort(Meter meter, Watch watch) {
+        this(meter::isOver, meter::isOver, meter, new AtomicLong(), nothingLeftOut(), new Told(watch));
     }
 
-    /** Stops when the watch says so, too. */
-    Effort(BooleanSupplier stop, Watch watch) {
-        this(() -> stop.getAsBoolean() || watch.stop(), new AtomicLong(), nothingLeftOut(), new Told(watch));
-    }
-
-    private Effort(BooleanSupplier stop, AtomicLong nodes, double[] leastLeftOut, Told told) {
-        this(stop, stop, nodes, leastLeftOut, told);
-    }
-
-    private Effort(BooleanSupplier stop, BooleanSupplier urgent, AtomicLong nodes, double[] leastLeftOut, Told told) {
+    private Effort(
+            BooleanSupplier stop,
+            BooleanSupplier urgent,
+            Meter meter,
+            AtomicLong nodes,
+            double[] leastLeftOut,
+            Told told) {
         this.stop = stop;
         this.urgent = urgent;
+        this.meter = meter;
         this.nodes = nodes;
         this.leastLeftOut = leastLeftOut;
         this.told = told;
@@ -50,19 +51,32 @@ final class Effort implements Stop {
 
     /** A part of this search that stops for a reason of its own, too, and can go on later. */
     Effort until(BooleanSupplier also) {
-        return new Effort(() -> also.getAsBoolean() || now(), urgent, nodes, leastLeftOut, told);
+        return new Effort(() -> also.getAsBoolean() || now(), urgent, meter, nodes, leastLeftOut, told);
     }
 
     /** A side search that stops for a reason of its own, too. What it leaves out and proves does not matter for the whole. */
     Effort side(BooleanSupplier also) {
-        return new Effort(() -> also.getAsBoolean() || now(), urgent, nodes, nothingLeftOut(), told.ofPlansOnly());
+        return new Effort(
+                () -> also.getAsBoolean() || now(), urgent, meter, nodes, nothingLeftOut(), told.ofPlansOnly());
     }
 
-    /** A side search of just so many steps, whatever the clock says: its outcome depends on the files alone. */
-    Effort steps(long steps) {
+    /** A side search that stops when so much work was done. What it leaves out and proves does not matter for the whole. */
+    Effort sideOfWork(long work) {
+        long enough = meter.work() + work;
+        return side(() -> meter.work() > enough);
+    }
+
+    /** A side search of just so many steps and so much work, whatever the clock says: its outcome depends on the files alone. */
+    Effort steps(long steps, long mostWork) {
         long[] left = {steps};
         long[] within = {STEPS_WITHIN_A_NODE * steps};
-        return new Effort(() -> left[0]-- <= 0, () -> within[0]-- <= 0, nodes, nothingLeftOut(), told.ofPlansOnly());
+        return new Effort(
+                () -> left[0]-- <= 0,
+                () -> within[0]-- <= 0,
+                new Meter(work -> work > mostWork),
+                nodes,
+                nothingLeftOut(),
+                told.ofPlansOnly());
     }
 
     @Override
@@ -75,9 +89,19 @@ final class Effort implements Stop {
         return urgent.getAsBoolean();
     }
 
-    /** Tells whoever watches of a whole plan [cents]. */
-    void found(double cost) {
-        told.found(cost);
+    @Override
+    public void spend(long work) {
+        meter.spend(work);
+    }
+
+    /** Keeps a whole plan, and tells whoever watches, if it is the cheapest so far. */
+    void found(Found<DaysSolution> plan) {
+        told.found(plan);
+    }
+
+    /** The plans found so far. */
+    Incumbents incumbents() {
+        return told.incumbents();
     }
 
     /** Tells whoever watches what is proven [cents], unless this is only a side search. */

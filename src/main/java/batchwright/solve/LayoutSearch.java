@@ -156,8 +156,8 @@ final class LayoutSearch {
 
         Dealing(DaysDraft draft) {
             this.draft = draft;
-            this.dealOut =
-                    new DealOut(draft, (seat, group) -> failures.merge(new Failure(seat, group), 1, Integer::sum));
+            this.dealOut = new DealOut(
+                    draft, (seat, group) -> failures.merge(new Failure(seat, group), 1, Integer::sum), effort);
             this.plain = new PlainCompletion(draft.model());
             this.packs = draft.menu().packs().stream().map(draft::packs).toList();
             this.dearestFirst = draft.menu().packs().stream()

@@ -130,7 +130,8 @@ final class PlanAssembly {
                         packs.put(pack, count);
                     }
                 }
-                shopping.add(Purchase.of(request, food, packs, used, inBatches));
+                Map<Pack, Integer> needed = new SparePacks(request, food, used, inBatches).leftOut(packs);
+                shopping.add(Purchase.of(request, food, needed, used, inBatches));
             }
         }
         return shopping;

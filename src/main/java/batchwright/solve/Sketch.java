@@ -7,6 +7,7 @@ import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.MipModel;
+import batchwright.solve.mip.Stop;
 import batchwright.solve.rule.Draft;
 import batchwright.solve.rule.Menu;
 import java.util.LinkedHashMap;
@@ -17,7 +18,7 @@ import java.util.Optional;
 abstract class Sketch implements Draft {
     private final PlanRequest request;
     private final Menu menu;
-    private final MipModel model = new MipModel();
+    private final MipModel model;
     private final Map<PartKey, Column> kept = new LinkedHashMap<>();
     private final Map<Pack, Column> packs = new LinkedHashMap<>();
 
@@ -33,7 +34,9 @@ abstract class Sketch implements Draft {
         }
     }
 
-    Sketch(PlanRequest request, Menu menu) {
+    /** @param stop told of the work of making the model */
+    Sketch(PlanRequest request, Menu menu, Stop stop) {
+        this.model = new MipModel(stop);
         this.request = request;
         this.menu = menu;
     }

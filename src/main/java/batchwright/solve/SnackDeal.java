@@ -1,5 +1,6 @@
 package batchwright.solve;
 
+import batchwright.solve.mip.Stop;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -12,6 +13,9 @@ import java.util.Set;
  * Exact: lists every single day that keeps the rules, then looks for days that together use the snacks up.
  */
 final class SnackDeal {
+    /** To add or compare one amount takes as long as to look at so many numbers of a tableau. */
+    private static final long WORK_OF_A_LOOK = 3;
+
     private final int[] total;
     private final int[] mostADay;
     private final double[][] amounts;
@@ -20,6 +24,7 @@ final class SnackDeal {
     private final int measuresADay;
     private final int kindsADay;
     private final List<int[]> goodDays = new ArrayList<>();
+    private final Stop stop;
     private final Set<List<Integer>> hopeless = new HashSet<>();
 
     /**
@@ -28,6 +33,7 @@ final class SnackDeal {
      * @param amounts for each measure, what one of it holds of each nutrient under rule
      * @param least for each nutrient, what the snacks of one day must hold
      * @param most for each nutrient, what the snacks of one day may hold
+     * @param stop told of all work
      */
     SnackDeal(
             int[] total,
@@ -36,7 +42,9 @@ final class SnackDeal {
             double[] least,
             double[] most,
             int measuresADay,
-            int kindsADay) {
+            int kindsADay,
+            Stop stop) {
+        this.stop = stop;
         this.total = total;
         this.mostADay = mostADay;
         this.amounts = amounts;
@@ -60,6 +68,7 @@ final class SnackDeal {
             }
             return;
         }
+        stop.spend(WORK_OF_A_LOOK * holds.length);
         listGoodDays(day, measure + 1, measures, kinds, holds);
         int limit = kinds == 0 ? 0 : Math.min(Math.min(total[measure], mostADay[measure]), measures);
         for (int count = 1; count <= limit; count++) {
@@ -96,6 +105,7 @@ final class SnackDeal {
         }
         for (int d = from; d < goodDays.size(); d++) {
             int[] day = goodDays.get(d);
+            stop.spend(WORK_OF_A_LOOK * day.length);
             if (fits(day, left)) {
                 move(day, left, -1);
                 dealt.add(day);

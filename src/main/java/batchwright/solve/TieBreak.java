@@ -6,6 +6,8 @@ import batchwright.food.Pack;
 import batchwright.plan.Seat;
 import batchwright.solve.mip.Completion;
 import batchwright.solve.mip.Expression;
+import batchwright.solve.mip.OutOfTime;
+import batchwright.solve.mip.Stop;
 import batchwright.solve.rule.Amounts;
 import batchwright.solve.rule.Budget;
 import batchwright.solve.rule.UseBy;
@@ -25,6 +27,9 @@ final class TieBreak {
     /** A step takes time about as the square of the number of columns; this is what all steps together may take. */
     private static final long WORK = 20_000_000;
 
+    /** However large the model is, each aim takes about a second at most. */
+    private static final long MOST_WORK = 600_000_000;
+
     private static final double SLACK = 1e-6;
 
     private final DaysSolution found;
@@ -43,13 +48,22 @@ final class TieBreak {
             List<Function<DaysDraft, Expression>> settled = aims.subList(0, aim);
             Function<DaysDraft, Expression> wanted = aims.get(aim);
             double now = wanted.apply(sofar.draft()).value(sofar.values());
-            best = new LayoutSearch(found.draft().layout(), new Maker(sofar, settled, wanted), effort.steps(steps()))
-                    .cheapest(now - SLACK)
-                    .found()
-                    .map(Completion.Found::solution)
+            Effort little = effort.steps(steps(), MOST_WORK);
+            best = cheapest(new Maker(sofar, settled, wanted, little), now - SLACK, little)
                     .orElse(best);
         }
         return best;
+    }
+
+    private Optional<DaysSolution> cheapest(Maker maker, double below, Effort little) {
+        try {
+            return new LayoutSearch(found.draft().layout(), maker, little)
+                    .cheapest(below)
+                    .found()
+                    .map(Completion.Found::solution);
+        } catch (OutOfTime over) {
+            return Optional.empty();
+        }
     }
 
     private long steps() {
@@ -59,12 +73,15 @@ final class TieBreak {
 
     /** All rules; cost and settled aims no worse than so far; the next aim wanted. */
     private record Maker(
-            DaysSolution sofar, List<Function<DaysDraft, Expression>> settled, Function<DaysDraft, Expression> wanted)
+            DaysSolution sofar,
+            List<Function<DaysDraft, Expression>> settled,
+            Function<DaysDraft, Expression> wanted,
+            Stop stop)
             implements LayoutSearch.DraftMaker {
         @Override
         public DaysDraft make(Layout layout) {
             DaysDraft draft = Aim.LEAST_COST.complete(
-                    new DaysDraft(sofar.draft().request(), sofar.draft().menu(), layout));
+                    new DaysDraft(sofar.draft().request(), sofar.draft().menu(), layout, stop));
             double cost = Budget.cost(sofar.draft()).value(sofar.values());
             draft.model().atMost("keep.cost", Budget.cost(draft), cost + SLACK);
             for (int k = 0; k < settled.size(); k++) {

@@ -2,38 +2,43 @@ package batchwright.solve;
 
 import batchwright.plan.Watch;
 import batchwright.quantity.Money;
+import batchwright.solve.mip.Completion.Found;
 
 /** What whoever watches was told: only what is news. Costs in cents. */
 final class Told {
     private final Watch watch;
     private final boolean plansOnly;
-    private final double[] cheapest;
+    private final Incumbents incumbents;
     private double greatestBound;
 
     Told(Watch watch) {
-        this(watch, false, new double[] {Double.POSITIVE_INFINITY});
+        this(watch, false, new Incumbents());
     }
 
-    private Told(Watch watch, boolean plansOnly, double[] cheapest) {
+    private Told(Watch watch, boolean plansOnly, Incumbents incumbents) {
         this.watch = watch;
         this.plansOnly = plansOnly;
-        this.cheapest = cheapest;
+        this.incumbents = incumbents;
     }
 
     /** For a side search: its plans are plans, but what it has proven is not proven of the whole. */
     Told ofPlansOnly() {
-        return new Told(watch, true, cheapest);
+        return new Told(watch, true, incumbents);
     }
 
-    void found(double cost) {
-        if (cost < cheapest[0]) {
-            cheapest[0] = cost;
-            watch.found(new Money(Math.round(cost)));
+    /** All plans that were news. */
+    Incumbents incumbents() {
+        return incumbents;
+    }
+
+    void found(Found<DaysSolution> plan) {
+        if (incumbents.take(plan)) {
+            watch.found(new Money(Math.round(plan.cost())));
         }
     }
 
     void bound(double bound) {
-        double proven = Math.min(bound, cheapest[0]);
+        double proven = Math.min(bound, incumbents.cheapest());
         if (!plansOnly && proven > greatestBound && Double.isFinite(proven)) {
             greatestBound = proven;
             watch.bound(new Money(Math.round(proven)));

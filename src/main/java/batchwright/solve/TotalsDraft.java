@@ -8,6 +8,7 @@ import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.Expression;
+import batchwright.solve.mip.Stop;
 import batchwright.solve.rule.Menu;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,22 +37,22 @@ final class TotalsDraft extends Sketch {
     }
 
     /** To choose dishes: only whether a dish is cooked is decided by branching on this model. */
-    static TotalsDraft choosingDishes(PlanRequest request, Menu menu) {
-        return new TotalsDraft(request, menu, Decides.DISHES);
+    static TotalsDraft choosingDishes(PlanRequest request, Menu menu, Stop stop) {
+        return new TotalsDraft(request, menu, stop, Decides.DISHES);
     }
 
     /** With every dish of the menu cooked and the same containers on every day, which is decided by branching. */
-    static TotalsDraft everyDayAlike(PlanRequest request, Menu menu) {
-        return new TotalsDraft(request, menu, Decides.EVERY_DAY_ALIKE);
+    static TotalsDraft everyDayAlike(PlanRequest request, Menu menu, Stop stop) {
+        return new TotalsDraft(request, menu, stop, Decides.EVERY_DAY_ALIKE);
     }
 
     /** With every dish of the menu cooked, and everything decided by branching. */
-    static TotalsDraft cookingAll(PlanRequest request, Menu menu) {
-        return new TotalsDraft(request, menu, Decides.EVERYTHING);
+    static TotalsDraft cookingAll(PlanRequest request, Menu menu, Stop stop) {
+        return new TotalsDraft(request, menu, stop, Decides.EVERYTHING);
     }
 
-    private TotalsDraft(PlanRequest request, Menu menu, Decides decides) {
-        super(request, menu);
+    private TotalsDraft(PlanRequest request, Menu menu, Stop stop, Decides decides) {
+        super(request, menu, stop);
         this.decides = decides;
         this.rank = decides == Decides.EVERYTHING ? 1 : Column.LATER;
         int leastCooked = decides == Decides.DISHES ? 0 : 1;

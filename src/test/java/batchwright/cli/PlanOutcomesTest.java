@@ -77,6 +77,29 @@ class PlanOutcomesTest {
         assertThat(json.out()).doesNotContain("batches");
     }
 
+    /** The second best is right, but the best has a pack too few. */
+    @Test
+    void a_plan_that_fails_its_audit_costs_nobody_the_next_best() {
+        UnaryOperator<PlanResult> partly = result -> {
+            Plan right = planOf(result);
+            List<Purchase> shopping = new ArrayList<>(right.shopping());
+            shopping.replaceAll(p -> new Purchase(p.food(), Map.of(), p.usedGrams(), p.fromPantryGrams()));
+            var wrong = new Plan(right.eaters(), right.batches(), shopping, right.proof());
+            var proof = new Proof(right.cost(), new Money(right.cost().minor() / 2), 7, Duration.ofMillis(1234));
+            return new PlanResult.Planned(wrong, List.of(right.withProof(proof)));
+        };
+
+        Cli.Result text = run(partly, PLAN);
+        JsonNode json = Shape.parse(run(partly, PLAN_JSON).out());
+
+        assertThat(text.code()).isEqualTo(4);
+        assertThat(text.out()).contains("not proven cheapest");
+        assertThat(text.err()).contains("a fault of ours", "Please report this line: ", "stock: ");
+        assertThat(json.get("status").textValue()).isEqualTo("not_proven");
+        assertThat(json.get("batches")).isNotEmpty();
+        assertThat(json.at("/audit/passed").booleanValue()).isTrue();
+    }
+
     @Test
     void a_plan_with_a_wrong_amount_is_never_shown() {
         UnaryOperator<PlanResult> lie = result -> {

@@ -34,6 +34,9 @@ public final class BranchAndBound<S> {
 
     private double cutoff;
     private Optional<S> best = Optional.empty();
+    /** The node that is being looked at. */
+    private Optional<Node> current = Optional.empty();
+
     private long nodes;
     private long expanded;
     private long ids;
@@ -44,13 +47,13 @@ public final class BranchAndBound<S> {
      * @param stop asked at each node but the first: even a search that must stop at once has a bound
      */
     public BranchAndBound(MipModel model, Completion<S> completion, double cutoff, Stop stop) {
-        this(model, new DualSimplex(model), completion, cutoff, stop);
+        this(model, new DualSimplex(model, stop), completion, cutoff, stop);
     }
 
     private BranchAndBound(MipModel model, Relaxation relaxation, Completion<S> completion, double cutoff, Stop stop) {
         this.model = model;
         this.relaxation = relaxation;
-        this.propagation = new Propagation(model);
+        this.propagation = new Propagation(model, stop);
         this.pseudoCosts = new PseudoCosts(model.columns().size());
         this.mayRise = model.mayRise();
         this.completion = completion;
@@ -83,12 +86,22 @@ public final class BranchAndBound<S> {
         best = Optional.of(solution);
     }
 
-    /** Searches to the end, or until told to stop; asked again, it goes on from where it stopped. */
+    /**
+     * Searches to the end, or until told to stop; asked again, it goes on from where it stopped. Ended within a node by
+     * {@link OutOfTime}, it answers with what it has, and is not to be asked again.
+     */
     public SearchResult<S> search() {
-        if (ids == 0) {
-            root().ifPresent(open::add);
+        try {
+            return searchOn();
+        } catch (OutOfTime over) {
+            return stopped();
         }
-        Optional<Node> current = Optional.empty();
+    }
+
+    private SearchResult<S> searchOn() {
+        if (ids == 0) {
+            begin();
+        }
         while (true) {
             if (current.isEmpty()) {
                 current = open.next(node -> closed(node.bound()));
@@ -98,9 +111,7 @@ public final class BranchAndBound<S> {
             }
             Node node = current.get();
             if (nodes > 0 && stop.now()) {
-                open.add(node);
-                double least = open.leastBound();
-                return result(SearchResult.State.STOPPED, Math.min(roundedUp(least), cutoff));
+                return stopped();
             }
             Relaxation.Status status = relax(node.lower(), node.upper());
             if (status == Relaxation.Status.UNBOUNDED) {
@@ -112,11 +123,22 @@ public final class BranchAndBound<S> {
         }
     }
 
-    private Optional<Node> root() {
+    /** The node that was being looked at stays open. */
+    private SearchResult<S> stopped() {
+        current.ifPresent(open::add);
+        current = Optional.empty();
+        return result(SearchResult.State.STOPPED, Math.min(roundedUp(open.leastBound()), cutoff));
+    }
+
+    private void begin() {
         double[] lower = model.columns().stream().mapToDouble(Column::lower).toArray();
         double[] upper = model.columns().stream().mapToDouble(Column::upper).toArray();
         var root = new Node(lower, upper, Double.NEGATIVE_INFINITY, ids++);
-        return propagation.all(lower, upper) ? Optional.of(root) : Optional.empty();
+        current = Optional.of(root);
+        if (propagation.all(lower, upper)) {
+            open.add(root);
+        }
+        current = Optional.empty();
     }
 
     /** Relaxations solved so far, in completing points too. */

@@ -49,10 +49,12 @@ final class DualSimplex implements Relaxation {
     private final int[] idleFor;
     private final double[] reduced;
     private final RatioTest ratioTest;
+    private final Stop stop;
     private int hopelessRow;
 
-    DualSimplex(MipModel model) {
-        this(model, new GivenRows(model), Optional.empty(), new int[0]);
+    /** @param stop told of all work */
+    DualSimplex(MipModel model, Stop stop) {
+        this(model, new GivenRows(model), Optional.empty(), new int[0], stop);
     }
 
     /**
@@ -62,18 +64,19 @@ final class DualSimplex implements Relaxation {
      *     optimum may be left out.
      */
     DualSimplex(MipModel model, DualSimplex former, int[] rowOf) {
-        this(model, new GivenRows(model), Optional.of(former), rowOf);
+        this(model, new GivenRows(model), Optional.of(former), rowOf, former.stop);
     }
 
-    private DualSimplex(MipModel model, GivenRows rows, Optional<DualSimplex> former, int[] rowOf) {
+    private DualSimplex(MipModel model, GivenRows rows, Optional<DualSimplex> former, int[] rowOf, Stop stop) {
         this.rows = rows;
+        this.stop = stop;
         n = model.columns().size();
         m = rows.count();
         costs = model.costs();
         offset = model.costOffset();
         exactCost = model.costStep() == 0;
         tableau = former.map(f -> new Tableau(rows, f.tableau, rowOf))
-                .orElseGet(() -> new Tableau(rows, perturbed(model), costs));
+                .orElseGet(() -> new Tableau(rows, perturbed(model), costs, stop));
         lower = new double[n + m];
         upper = new double[n + m];
         for (int i = 0; i < m; i++) {
@@ -85,7 +88,7 @@ final class DualSimplex implements Relaxation {
         tolerated = new boolean[m];
         idleFor = new int[m];
         reduced = new double[n];
-        ratioTest = new RatioTest(tableau, xN, lower, upper);
+        ratioTest = new RatioTest(tableau, xN, lower, upper, stop);
     }
 
     /** Costs with a small amount added in the direction they have, different for each column, smaller for wider ranges. */
@@ -183,6 +186,7 @@ final class DualSimplex implements Relaxation {
 
     /** Every nonbasic variable to the bound that its reduced cost wants, and the basic ones to what follows. */
     private void placeNonbasic() {
+        stop.spend(n + (long) n * tableau.lines());
         for (int j = 0; j < n; j++) {
             int k = tableau.nonbasic[j];
             double d = tableau.d[j];
@@ -214,6 +218,7 @@ final class DualSimplex implements Relaxation {
 
     /** Takes in the rows that the present point breaks; false when it keeps all of them. */
     private boolean takeInBrokenRows() {
+        stop.spend(rows.size());
         double[] x = columns();
         int before = tableau.lines();
         for (int i = 0; i < m; i++) {
@@ -236,6 +241,7 @@ final class DualSimplex implements Relaxation {
     private Optional<Status> iterate(int limit) {
         Arrays.fill(tolerated, false);
         for (int count = 0; count < limit; count++) {
+            stop.spend(tableau.lines());
             int r = leavingRow();
             if (r < 0 && !takeInBrokenRows()) {
                 return Optional.of(Status.OPTIMAL);
@@ -280,6 +286,7 @@ final class DualSimplex implements Relaxation {
     }
 
     private void flip(int j) {
+        stop.spend(tableau.lines());
         int k = tableau.nonbasic[j];
         double to = xN[j] == lower[k] ? upper[k] : lower[k];
         double change = to - xN[j];
@@ -312,6 +319,7 @@ final class DualSimplex implements Relaxation {
         if (tableau.pivots() > MOST_PIVOTS_UNCHECKED) {
             return true;
         }
+        stop.spend(rows.size());
         double[] all = all();
         for (int i = 0; i < m; i++) {
             double activity = rows.activity(i, all);
@@ -376,6 +384,7 @@ final class DualSimplex implements Relaxation {
     /** The bound that the true costs prove in this basis. */
     @Override
     public double cost() {
+        stop.spend(rows.size());
         System.arraycopy(costs, 0, reduced, 0, n);
         return offset + rows.bound(tableau.multipliers(), reduced, lower, upper);
     }

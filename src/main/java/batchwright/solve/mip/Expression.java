@@ -35,6 +35,10 @@ public final class Expression {
         return this;
     }
 
+    int size() {
+        return terms.size();
+    }
+
     public double constant() {
         return constant;
     }

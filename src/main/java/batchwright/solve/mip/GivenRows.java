@@ -22,6 +22,7 @@ final class GivenRows {
     private final double[][] values;
     private final double[] rowLower;
     private final double[] rowUpper;
+    private final long size;
 
     GivenRows(MipModel model) {
         List<Row> given = model.rows();
@@ -40,10 +41,18 @@ final class GivenRows {
             rowLower[i] = row.lower() * scale;
             rowUpper[i] = row.upper() * scale;
         }
+        size = n
+                + given.size()
+                + Arrays.stream(columns).mapToLong(row -> row.length).sum();
     }
 
     int count() {
         return columns.length;
+    }
+
+    /** About how many numbers are looked at in going once through all rows. */
+    long size() {
+        return size;
     }
 
     double lower(int i) {

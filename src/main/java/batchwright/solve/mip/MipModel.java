@@ -8,6 +8,9 @@ import java.util.function.Predicate;
 
 /** A minimisation: columns with bounds, rows with ranges, a linear cost. Built once, then only read. */
 public final class MipModel {
+    /** To put a term together takes as long as to look at so many numbers of a tableau. */
+    private static final long WORK_OF_A_TERM = 100;
+
     private final List<Column> columns = new ArrayList<>();
     private final List<Row> rows = new ArrayList<>();
     private Expression cost = new Expression();
@@ -15,7 +18,19 @@ public final class MipModel {
     /** Rows that say something of their own; those after them follow from these. */
     private int cuts;
 
+    private final Stop stop;
+
+    public MipModel() {
+        this(Stop.NEVER);
+    }
+
+    /** @param stop told of the work of making it */
+    public MipModel(Stop stop) {
+        this.stop = stop;
+    }
+
     public Column column(String name, double lower, double upper, boolean whole, int rank) {
+        stop.spend(WORK_OF_A_TERM);
         var column = new Column(columns.size(), name, lower, upper, whole, rank);
         columns.add(column);
         return column;
@@ -25,6 +40,7 @@ public final class MipModel {
     public void row(String name, Expression expression, double lower, double upper) {
         var indices = new ArrayList<Integer>();
         var coefficients = new ArrayList<Double>();
+        stop.spend(WORK_OF_A_TERM * (1 + expression.size()));
         expression.forEach((column, coefficient) -> {
             indices.add(column.index());
             coefficients.add(coefficient);

@@ -26,10 +26,13 @@ final class Propagation {
     private final boolean[] queued;
     private final int[] visits;
 
+    private final Stop stop;
     private double[] lower = {};
     private double[] upper = {};
 
-    Propagation(MipModel model) {
+    /** @param stop told of all work */
+    Propagation(MipModel model, Stop stop) {
+        this.stop = stop;
         rows = model.rows();
         int n = model.columns().size();
         whole = new boolean[n];
@@ -71,6 +74,7 @@ final class Propagation {
     }
 
     private void start(double[] lows, double[] ups) {
+        stop.spend(rows.size());
         lower = lows;
         upper = ups;
         Arrays.fill(visits, 0);
@@ -107,6 +111,7 @@ final class Propagation {
         double least = 0;
         double most = 0;
         int[] columns = row.columns();
+        stop.spend(2L * columns.length);
         double[] a = row.coefficients();
         for (int k = 0; k < columns.length; k++) {
             least += a[k] * (a[k] > 0 ? lower[columns[k]] : upper[columns[k]]);

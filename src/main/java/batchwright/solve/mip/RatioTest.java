@@ -14,6 +14,7 @@ final class RatioTest {
     private final double[] upper;
     private final int[] candidates;
     private final int[] flips;
+    private final Stop stop;
     private int count;
     private int flipCount;
 
@@ -21,8 +22,10 @@ final class RatioTest {
      * @param xN values of the nonbasic variables, as they are when it is asked
      * @param lower bounds of all variables, likewise
      * @param upper bounds of all variables, likewise
+     * @param stop told of all work
      */
-    RatioTest(Tableau tableau, double[] xN, double[] lower, double[] upper) {
+    RatioTest(Tableau tableau, double[] xN, double[] lower, double[] upper, Stop stop) {
+        this.stop = stop;
         this.tableau = tableau;
         this.xN = xN;
         this.lower = lower;
@@ -38,11 +41,13 @@ final class RatioTest {
      * @param missing how far it is outside its bound
      */
     int entering(int line, boolean rises, double missing) {
+        stop.spend(xN.length);
         double[] row = tableau.t[line];
         double slope = missing;
         findCandidates(row, rises ? 1 : -1);
         flipCount = 0;
         while (count > 0) {
+            stop.spend(3L * count);
             int best = breakpoint(row);
             int k = tableau.nonbasic[best];
             double drop = Math.abs(row[best]) * (upper[k] - lower[k]);

@@ -41,10 +41,14 @@ final class RootCuts {
 
     static Strengthened strengthen(MipModel model, Stop stop) {
         var cuts = new RootCuts(model);
-        var relaxation = new DualSimplex(model);
-        return new Propagation(model).all(cuts.lower, cuts.upper)
-                ? cuts.strengthened(relaxation, stop)
-                : new Strengthened(model, relaxation);
+        var relaxation = new DualSimplex(model, stop);
+        try {
+            return new Propagation(model, stop).all(cuts.lower, cuts.upper)
+                    ? cuts.strengthened(relaxation, stop)
+                    : new Strengthened(model, relaxation);
+        } catch (OutOfTime over) {
+            return new Strengthened(model, new DualSimplex(model, stop));
+        }
     }
 
     private Strengthened strengthened(DualSimplex start, Stop stop) {
@@ -60,7 +64,7 @@ final class RootCuts {
             }
             last = bound;
             List<Cut> before = List.copyOf(cuts);
-            if (!deeper(relaxation)) {
+            if (!deeper(relaxation, stop)) {
                 break;
             }
             model = given.withCuts(cuts);
@@ -79,13 +83,14 @@ final class RootCuts {
     }
 
     /** Drops the cuts that are idle in this optimum and takes the deepest that it gives; false when there are none. */
-    private boolean deeper(DualSimplex relaxation) {
+    private boolean deeper(DualSimplex relaxation, Stop stop) {
         var at = relaxation.optimum();
         double[] x = relaxation.values();
         List<Cut> found = new ArrayList<>();
         for (Column c : given.columns()) {
             double value = x[c.index()];
             if (c.whole() && at.basic()[c.index()] && Math.abs(value - Math.rint(value)) > WHOLE) {
+                stop.spend(at.rows().size());
                 GomoryCut.of(at, given.columns(), c, relaxation.multipliersOf(c.index()))
                         .filter(cut -> cut.depth(x) > LEAST_DEPTH)
                         .ifPresent(found::add);
@@ -103,6 +108,7 @@ final class RootCuts {
         cuts.addAll(busy);
         found.sort(Comparator.comparingDouble((Cut cut) -> -cut.depth(x)));
         for (Cut cut : found) {
+            stop.spend((long) cuts.size() * x.length);
             if (cuts.size() < busy.size() + MOST_A_ROUND && cuts.stream().noneMatch(c -> c.parallel(cut) > PARALLEL)) {
                 cuts.add(cut);
             }

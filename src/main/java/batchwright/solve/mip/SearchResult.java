@@ -11,6 +11,12 @@ import java.util.Optional;
  * @param nodes relaxations solved
  */
 public record SearchResult<S>(State state, Optional<S> best, double cost, double bound, long nodes) {
+    /** Of a search that was ended before anything was known. */
+    public static <S> SearchResult<S> stopped(long nodes) {
+        return new SearchResult<>(
+                State.STOPPED, Optional.empty(), Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, nodes);
+    }
+
     /** The best with its cost. */
     public Optional<Completion.Found<S>> found() {
         return best.map(solution -> new Completion.Found<>(cost, solution));

@@ -40,12 +40,15 @@ final class Tableau {
     private final GivenRows rows;
     private final double[] costs;
     private final double[] trueCosts;
+    private final Stop stop;
     private int pivots;
 
-    Tableau(GivenRows rows, double[] costs, double[] trueCosts) {
+    /** @param stop told of all work */
+    Tableau(GivenRows rows, double[] costs, double[] trueCosts, Stop stop) {
         this.rows = rows;
         this.costs = costs;
         this.trueCosts = trueCosts;
+        this.stop = stop;
         n = costs.length;
         t = new double[rows.count()][];
         basic = new int[rows.count()];
@@ -66,7 +69,7 @@ final class Tableau {
      *     the other model may be missing when its own variable is basic there.
      */
     Tableau(GivenRows rows, Tableau from, int[] rowOf) {
-        this(rows, from.costs, from.trueCosts);
+        this(rows, from.costs, from.trueCosts, from.stop);
         int[] newRow = new int[from.held.length];
         Arrays.fill(newRow, -1);
         for (int i = 0; i < rowOf.length; i++) {
@@ -84,6 +87,7 @@ final class Tableau {
         Arrays.fill(lineOf, -1);
         for (int r = 0; r < from.lines; r++) {
             int k = from.basic[r];
+            stop.spend(n);
             if (k < n || newRow[k - n] >= 0) {
                 t[lines] = from.t[r].clone();
                 weight[lines] = from.weight[r];
@@ -106,6 +110,7 @@ final class Tableau {
 
     /** Gives a row that was left out the last line. */
     void takeIn(int row) {
+        stop.spend(2L * n);
         double[] given = new double[n];
         rows.add(row, 1, given);
         double[] line = new double[n];
@@ -116,6 +121,7 @@ final class Tableau {
         }
         for (int k = 0; k < n; k++) {
             if (given[k] != 0 && lineOf[k] >= 0) {
+                stop.spend(n);
                 double[] other = t[lineOf[k]];
                 for (int j = 0; j < n; j++) {
                     line[j] += given[k] * other[j];
@@ -165,6 +171,7 @@ final class Tableau {
 
     /** Nonbasic variable q takes over line r. */
     void pivot(int r, int q) {
+        stop.spend((long) n * (lines + 2));
         double[] pivotRow = t[r];
         double inverse = 1 / pivotRow[q];
         for (int j = 0; j < n; j++) {
@@ -239,6 +246,7 @@ final class Tableau {
     }
 
     private int rowFor(int j, boolean[] wanted) {
+        stop.spend(lines);
         int best = -1;
         double largest = LEAST_PIVOT;
         for (int i = 0; i < lines; i++) {
@@ -257,6 +265,7 @@ final class Tableau {
 
     /** The reduced costs of the costs to walk on, in the present basis. */
     void walkOnGivenCosts() {
+        stop.spend((long) n * lines);
         for (int j = 0; j < n; j++) {
             double sum = extra(nonbasic[j]);
             for (int i = 0; i < lines; i++) {

@@ -18,7 +18,9 @@ final class Turns {
     private static final Duration FOR_A_BOUND = Duration.ofSeconds(4);
 
     private final Planner planner;
-    private final Watch watch;
+    /** What is found of one session is not found of the whole. */
+    private final Watch onlyStopping;
+
     private final long start = System.nanoTime();
     private final Duration patience;
     private int turnsLeft;
@@ -26,7 +28,7 @@ final class Turns {
 
     Turns(Planner planner, Watch watch, Duration patience, int turns) {
         this.planner = planner;
-        this.watch = watch;
+        this.onlyStopping = new Watch.StopOnly(watch);
         this.patience = patience;
         this.turnsLeft = turns;
     }
@@ -36,14 +38,14 @@ final class Turns {
     }
 
     private PlanResult plan(PlanRequest request, Duration time) {
-        PlanResult result = planner.plan(request.withPatience(time), onlyStopping());
+        PlanResult result = planner.plan(request.withPatience(time), onlyStopping);
         turnsLeft = Math.max(1, turnsLeft - 1);
         nodes += result.proof().nodes();
         return result;
     }
 
     boolean impossible(PlanRequest request) {
-        return planner.possible(request.withPatience(share())) == Planner.Possible.NO;
+        return planner.possible(request.withPatience(share()), onlyStopping) == Planner.Possible.NO;
     }
 
     /**
@@ -75,21 +77,5 @@ final class Turns {
     private Duration share() {
         Duration share = patience.minus(spent()).dividedBy(turnsLeft);
         return share.compareTo(LEAST) < 0 ? LEAST : share;
-    }
-
-    /** What is found of one session is not found of the whole. */
-    private Watch onlyStopping() {
-        return new Watch() {
-            @Override
-            public void found(Money cost) {}
-
-            @Override
-            public void bound(Money bound) {}
-
-            @Override
-            public boolean stop() {
-                return watch.stop();
-            }
-        };
     }
 }

@@ -71,7 +71,7 @@ class RootCutsTest {
             upper[j] = lower[j];
             rest /= MOST + 1;
         }
-        var relaxation = new DualSimplex(model);
+        var relaxation = new DualSimplex(model, Stop.NEVER);
         return relaxation.solve(lower, upper) == Relaxation.Status.OPTIMAL ? relaxation.cost() : 1e6;
     }
 
@@ -89,7 +89,7 @@ class RootCutsTest {
         var strengthened = RootCuts.strengthen(model, () -> false);
         double[] lower = {0, 0};
         double[] upper = {5, 5};
-        var relaxation = new DualSimplex(strengthened.model());
+        var relaxation = new DualSimplex(strengthened.model(), Stop.NEVER);
         relaxation.solve(lower, upper);
         assertThat(relaxation.cost()).as(Arrays.toString(relaxation.values())).isCloseTo(3, within(1e-5));
     }

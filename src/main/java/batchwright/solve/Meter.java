@@ -1,0 +1,40 @@
+package batchwright.solve;
+
+import batchwright.solve.mip.OutOfTime;
+import java.util.function.LongPredicate;
+
+/** The work that a search has done, and when that is enough. Once it is, it is for ever. */
+final class Meter {
+    /** Work done between two looks at whether it is enough: less than a millisecond. */
+    static final long BETWEEN_LOOKS = 200_000;
+
+    private final LongPredicate enough;
+    private long work;
+    private long nextLook;
+    private boolean over;
+
+    /** @param enough told the work done so far, about how many numbers were looked at */
+    Meter(LongPredicate enough) {
+        this.enough = enough;
+    }
+
+    /** @throws OutOfTime when it is enough */
+    void spend(long more) {
+        work += more;
+        if (over || (work >= nextLook && isOver())) {
+            throw new OutOfTime();
+        }
+    }
+
+    /** Whether it is enough. */
+    boolean isOver() {
+        nextLook = work + BETWEEN_LOOKS;
+        over = over || enough.test(work);
+        return over;
+    }
+
+    /** About how many numbers were looked at so far. */
+    long work() {
+        return work;
+    }
+}
