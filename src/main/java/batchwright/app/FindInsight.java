@@ -13,9 +13,12 @@ import batchwright.person.Goal;
 import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Planner;
+import batchwright.plan.Proof;
 import batchwright.plan.Seat;
+import batchwright.plan.SecondOpinion;
 import batchwright.plan.Watch;
 import batchwright.quantity.Energy;
+import batchwright.solve.opinion.OjAlgo;
 import java.util.List;
 import java.util.Optional;
 
@@ -37,15 +40,20 @@ final class FindInsight {
         this.needs = needs;
     }
 
-    /** @param plan the best that is known; without one there is nothing to say why */
-    Insight find(InsightWanted wanted, Optional<Plan> plan) {
+    /**
+     * @param plan the best that is known; without one there is nothing to say why
+     * @param proof what is proven of it, or that there is none
+     */
+    Insight find(InsightWanted wanted, Optional<Plan> plan, Proof proof) {
         if (watch.stop()) {
             return Insight.NONE;
         }
         Optional<Why> why = wanted.why() ? plan.map(p -> new WhyFinder(planner).why(request, p)) : Optional.empty();
         Optional<Frontier> frontier = wanted.frontier()
                 .map(against -> new FrontierFinder(planner, request, plan).find(against, this::aimingAt));
-        return new Insight(why, frontier);
+        Optional<SecondOpinion> second =
+                wanted.secondOpinion() ? Optional.of(new OjAlgo().of(request, plan, proof)) : Optional.empty();
+        return new Insight(why, frontier, second);
     }
 
     /** Everybody with so many kcal more a day, and all that follows from them; empty where a caution would stop planning. */

@@ -8,7 +8,8 @@ import java.util.Optional;
  *
  * @param why what each rule costs, what just missed
  * @param frontier what to set the cost against
+ * @param secondOpinion what a solver from elsewhere says
  */
-public record InsightWanted(boolean why, Optional<TradeOff> frontier) {
-    public static final InsightWanted NONE = new InsightWanted(false, Optional.empty());
+public record InsightWanted(boolean why, Optional<TradeOff> frontier, boolean secondOpinion) {
+    public static final InsightWanted NONE = new InsightWanted(false, Optional.empty(), false);
 }

@@ -96,7 +96,8 @@ public final class MakePlan {
                 return answer(all, needs, question, Status.NOT_PROVEN, proof, best, List.of());
             }
         });
-        return answer.with(new FindInsight(planner, watch, request, needs).find(question.insight(), answer.plan()));
+        return answer.with(new FindInsight(planner, watch, request, needs)
+                .find(question.insight(), answer.plan(), answer.proof()));
     }
 
     /**

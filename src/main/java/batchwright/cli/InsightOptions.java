@@ -25,21 +25,28 @@ final class InsightOptions {
                     + " protein, energy or budget; takes up to --seconds more.")
     private @Nullable String frontier;
 
+    @Option(
+            names = "--second-opinion",
+            description =
+                    "Have ojAlgo, another solver, work on the same plan; takes up to --seconds more. Exit 1 if it can show that"
+                            + " the answer is wrong.")
+    private boolean secondOpinion;
+
     /** What is found out is about one cooking session. */
     void refuseSessions() {
         if (isWanted()) {
             throw Refused.because(
-                    "--why and --frontier go with one cooking session", "Leave out --cooks, or --why and --frontier.");
+                    "--why, --frontier and --second-opinion go with one cooking session", "Leave out --cooks, or these.");
         }
     }
 
     boolean isWanted() {
-        return why || frontier != null;
+        return why || frontier != null || secondOpinion;
     }
 
     /** @throws Refused when the frontier is of something else */
     InsightWanted wanted() {
-        return new InsightWanted(why, Optional.ofNullable(frontier).map(InsightOptions::tradeOff));
+        return new InsightWanted(why, Optional.ofNullable(frontier).map(InsightOptions::tradeOff), secondOpinion);
     }
 
     private static TradeOff tradeOff(String text) {

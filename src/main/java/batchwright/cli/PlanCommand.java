@@ -4,6 +4,7 @@ import batchwright.app.PlanQuestion;
 import batchwright.app.Refused;
 import batchwright.app.SessionsQuestion;
 import batchwright.plan.PlanRequest;
+import batchwright.plan.SecondOpinion;
 import batchwright.report.PlanAnswer;
 import batchwright.report.PlanJson;
 import batchwright.report.PlanText;
@@ -139,7 +140,7 @@ final class PlanCommand implements Callable<Integer> {
             }
             model.check(files);
             PlanAnswer answer = answer(question, interruption);
-            ExitCode exit = exit(answer.status(), interruption.asked(), insight.isWanted());
+            ExitCode exit = exit(answer, interruption.asked(), insight.isWanted());
             program.answer(
                     program.json ? PlanJson.of(answer) : PlanText.of(answer, program.commands(), nutrients, width));
             model.write(files);
@@ -193,6 +194,14 @@ final class PlanCommand implements Callable<Integer> {
                 new Given("--dishes", dishes).whole(1, MOST_DISHES, "dishes"),
                 Duration.ofSeconds(new Given("--seconds", seconds).whole(1, MOST_SECONDS, "seconds")),
                 insight.wanted());
+    }
+
+    private static ExitCode exit(PlanAnswer answer, boolean interrupted, boolean more) {
+        boolean wrong = answer.insight()
+                .secondOpinion()
+                .filter(o -> o.verdict() == SecondOpinion.Verdict.DISAGREES)
+                .isPresent();
+        return wrong ? ExitCode.OUR_FAULT : exit(answer.status(), interrupted, more);
     }
 
     /** @param more whether more was asked for than the plan, so that an interruption cuts that short */

@@ -1,8 +1,9 @@
 package batchwright.explain;
 
+import batchwright.plan.SecondOpinion;
 import java.util.Optional;
 
 /** What was asked for beside a plan. */
-public record Insight(Optional<Why> why, Optional<Frontier> frontier) {
-    public static final Insight NONE = new Insight(Optional.empty(), Optional.empty());
+public record Insight(Optional<Why> why, Optional<Frontier> frontier, Optional<SecondOpinion> secondOpinion) {
+    public static final Insight NONE = new Insight(Optional.empty(), Optional.empty(), Optional.empty());
 }

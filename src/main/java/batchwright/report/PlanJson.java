@@ -11,6 +11,7 @@ import batchwright.plan.Fill;
 import batchwright.plan.Plan;
 import batchwright.plan.Portion;
 import batchwright.plan.Proof;
+import batchwright.plan.SecondOpinion;
 import batchwright.plan.Serving;
 import batchwright.plan.UseUp;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -73,6 +74,7 @@ public final class PlanJson {
         answer.clashes().forEach(clash -> clash(clashes.addObject(), clash));
         answer.insight().why().ifPresent(why -> WhyJson.put(root.putObject("why"), why));
         answer.insight().frontier().ifPresent(f -> FrontierJson.put(root.putObject("frontier"), f));
+        answer.insight().secondOpinion().ifPresent(o -> secondOpinion(root.putObject("second_opinion"), o));
         ArrayNode cautions = root.putArray("cautions");
         Notice.of(answer).forEach(notice -> notice(cautions.addObject(), notice));
         return root;
@@ -91,6 +93,14 @@ public final class PlanJson {
         node.put("interrupted", proof.interrupted());
         node.put("nodes", proof.nodes());
         node.put("seconds", BigDecimal.valueOf(proof.took().toMillis()).divide(MILLIS, 2, RoundingMode.HALF_UP));
+    }
+
+    private static void secondOpinion(ObjectNode node, SecondOpinion opinion) {
+        node.put("solver", opinion.solver());
+        node.put("verdict", opinion.verdict().name().toLowerCase(Locale.ROOT));
+        opinion.sameDishes().ifPresent(cost -> node.put("same_dishes_cost_minor", cost.minor()));
+        opinion.found().ifPresent(cost -> node.put("found_cost_minor", cost.minor()));
+        opinion.bound().ifPresent(cost -> node.put("lower_bound_minor", cost.minor()));
     }
 
     private void eater(ObjectNode node, Needs needs) {

@@ -60,6 +60,7 @@ public final class PlanText {
     private void insight() {
         answer.insight().why().ifPresent(why -> new WhyText(why, answer, page).write());
         answer.insight().frontier().ifPresent(frontier -> new FrontierText(frontier, answer, page).write());
+        answer.insight().secondOpinion().ifPresent(opinion -> new SecondOpinionText(opinion, answer, page).write());
     }
 
     private String currency() {

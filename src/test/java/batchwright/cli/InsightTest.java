@@ -52,6 +52,23 @@ class InsightTest {
     }
 
     @Test
+    void second_opinion() {
+        Cli.Result text = plan("parent-holding", "--second-opinion");
+
+        assertThat(text.code()).isZero();
+        assertThat(text.out().lines()).allMatch(line -> line.length() <= COLUMNS);
+        assertThat(text.out()).containsSubsequence("PROOF", "SECOND OPINION: ojAlgo ", "CAUTIONS");
+    }
+
+    @Test
+    void second_opinion_for_scripts() {
+        JsonNode json = Shape.parse(plan("parent-holding", "--second-opinion", "--json").out());
+
+        assertThat(json.at("/second_opinion/solver").asText()).isEqualTo("ojAlgo");
+        assertThat(json.at("/second_opinion/verdict").asText()).isIn("agrees", "not_finished");
+    }
+
+    @Test
     void why_for_scripts() {
         JsonNode json = Shape.parse(plan("parent-holding", "--why", "--json").out());
 
@@ -123,6 +140,6 @@ class InsightTest {
         Cli.Result result = plan("parent-holding", "--cooks", "2", "--why");
 
         assertThat(result.code()).isEqualTo(2);
-        assertThat(result.err()).contains("--why and --frontier go with one cooking session");
+        assertThat(result.err()).contains("--why, --frontier and --second-opinion go with one cooking session");
     }
 }

@@ -76,8 +76,8 @@ public final class MipModel {
         return Collections.unmodifiableList(columns);
     }
 
-    List<Row> rows() {
-        return rows;
+    public List<Row> rows() {
+        return Collections.unmodifiableList(rows);
     }
 
     public int rowCount() {
@@ -92,11 +92,12 @@ public final class MipModel {
         return costStep;
     }
 
-    double costOffset() {
+    public double costOffset() {
         return cost.constant();
     }
 
-    double[] costs() {
+    /** What a unit of each column costs. */
+    public double[] costs() {
         var costs = new double[columns.size()];
         cost.forEach((column, coefficient) -> costs[column.index()] += coefficient);
         return costs;

@@ -7,7 +7,7 @@ package batchwright.solve.mip;
  * @param columns indices of the columns, each once
  * @param coefficients in the same order
  */
-record Row(String name, int[] columns, double[] coefficients, double lower, double upper) {
+public record Row(String name, int[] columns, double[] coefficients, double lower, double upper) {
     double activity(double[] values) {
         double sum = 0;
         for (int k = 0; k < columns.length; k++) {

@@ -1,0 +1,51 @@
+package batchwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A process of its own, asked which classes it loads: ojAlgo costs no start-up time unless somebody wants it. */
+class LoadedClassesTest {
+    @TempDir
+    Path here;
+
+    @BeforeEach
+    void starter() {
+        Folders.starter(here);
+    }
+
+    @Test
+    void a_plan_loads_no_class_of_ojalgo() throws Exception {
+        assertThat(loaded()).contains("batchwright.cli.PlanCommand").doesNotContain("org.ojalgo");
+    }
+
+    @Test
+    void a_second_opinion_does() throws Exception {
+        assertThat(loaded("--second-opinion")).contains("org.ojalgo.optimisation.ExpressionsBasedModel");
+    }
+
+    private String loaded(String... more) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xlog:class+load",
+                "-cp",
+                System.getProperty("java.class.path"),
+                "batchwright.cli.Main"));
+        command.addAll(List.of("plan", "parent-holding", "--days", "2", "--cook", "lentil_ragu,turkey_chili", "--seconds", "6"));
+        command.addAll(List.of(more));
+        Process process = new ProcessBuilder(command)
+                .directory(here.toFile())
+                .redirectErrorStream(true)
+                .start();
+        String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(process.waitFor()).isZero();
+        return out;
+    }
+}
