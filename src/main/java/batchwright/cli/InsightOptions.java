@@ -36,7 +36,8 @@ final class InsightOptions {
     void refuseSessions() {
         if (isWanted()) {
             throw Refused.because(
-                    "--why, --frontier and --second-opinion go with one cooking session", "Leave out --cooks, or these.");
+                    "--why, --frontier and --second-opinion go with one cooking session",
+                    "Leave out --cooks, or these.");
         }
     }
 

@@ -19,11 +19,13 @@ final class SecondOpinionText {
         page.heading("SECOND OPINION: " + opinion.solver() + " " + verdict());
         opinion.sameDishes()
                 .ifPresentOrElse(
-                        least -> say("With the dishes of this plan it finds " + money(least) + " to be the least cost."),
-                        () -> opinion.found().ifPresent(cost -> say("The cheapest plan it found costs " + money(cost) + ".")));
+                        least ->
+                                say("With the dishes of this plan it finds " + money(least) + " to be the least cost."),
+                        () -> opinion.found()
+                                .ifPresent(cost -> say("The cheapest plan it found costs " + money(cost) + ".")));
         opinion.bound()
-                .ifPresent(least -> say("With any dishes, its relaxation proves that no plan costs less than "
-                        + money(least) + "."));
+                .ifPresent(least -> say(
+                        "With any dishes, its relaxation proves that no plan costs less than " + money(least) + "."));
         say(
                 switch (opinion.verdict()) {
                     case AGREES ->

@@ -62,7 +62,8 @@ class InsightTest {
 
     @Test
     void second_opinion_for_scripts() {
-        JsonNode json = Shape.parse(plan("parent-holding", "--second-opinion", "--json").out());
+        JsonNode json =
+                Shape.parse(plan("parent-holding", "--second-opinion", "--json").out());
 
         assertThat(json.at("/second_opinion/solver").asText()).isEqualTo("ojAlgo");
         assertThat(json.at("/second_opinion/verdict").asText()).isIn("agrees", "not_finished");

@@ -34,7 +34,8 @@ public final class OjAlgo implements SecondSolver {
     public SecondOpinion of(PlanRequest request, Optional<Plan> plan, Proof proof) {
         long start = System.nanoTime();
         Duration patience = request.patience();
-        PlanRequest narrow = plan.map(p -> request.withKitchen(cooking(p, request.kitchen()))).orElse(request);
+        PlanRequest narrow = plan.map(p -> request.withKitchen(cooking(p, request.kitchen())))
+                .orElse(request);
         MipModel model = WholeModel.of(narrow).model();
         var solver = new OjAlgoModel(model);
         Answer answer = solver.solve(plan.isPresent() ? patience.dividedBy(2) : patience);
@@ -46,9 +47,7 @@ public final class OjAlgo implements SecondSolver {
         Optional<Money> sameDishes = answer.says() == Says.OPTIMAL && plan.isPresent() ? found : Optional.empty();
         return new SecondOpinion(
                 "ojAlgo",
-                plan.isPresent()
-                        ? ofAPlan(plan.get(), proof, sameDishes, found, bound)
-                        : ofNone(answer.says(), found),
+                plan.isPresent() ? ofAPlan(plan.get(), proof, sameDishes, found, bound) : ofNone(answer.says(), found),
                 sameDishes,
                 found,
                 bound);

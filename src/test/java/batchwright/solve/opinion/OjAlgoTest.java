@@ -39,7 +39,9 @@ class OjAlgoTest {
         SecondOpinion opinion = new OjAlgo().of(request, result.best(), result.proof());
 
         assertThat(opinion.verdict()).isNotEqualTo(Verdict.DISAGREES);
-        opinion.bound().ifPresent(bound -> assertThat(bound).isLessThanOrEqualTo(result.proof().cost()));
+        opinion.bound()
+                .ifPresent(bound ->
+                        assertThat(bound).isLessThanOrEqualTo(result.proof().cost()));
     }
 
     @Test
@@ -49,18 +51,21 @@ class OjAlgoTest {
         Money dearer = plan.cost().plus(new Money(1));
         var claimed = new Proof(dearer, dearer, 0, Duration.ZERO);
 
-        assertThat(new OjAlgo().of(request, Optional.of(plan), claimed).verdict()).isEqualTo(Verdict.DISAGREES);
+        assertThat(new OjAlgo().of(request, Optional.of(plan), claimed).verdict())
+                .isEqualTo(Verdict.DISAGREES);
     }
 
     @Test
     void no_plan_where_there_is_one_is_contradicted() {
         PlanRequest request = RandomProblems.of(withAPlan()).withPatience(PATIENCE);
 
-        assertThat(new OjAlgo().of(request, Optional.empty(), Proof.NONE).verdict()).isEqualTo(Verdict.DISAGREES);
+        assertThat(new OjAlgo().of(request, Optional.empty(), Proof.NONE).verdict())
+                .isEqualTo(Verdict.DISAGREES);
     }
 
     private static long withAPlan() {
-        return seeds().filter(seed -> new BatchPlanner().plan(RandomProblems.of(seed)).best().isPresent())
+        return seeds().filter(seed ->
+                        new BatchPlanner().plan(RandomProblems.of(seed)).best().isPresent())
                 .findFirst()
                 .orElseThrow();
     }
@@ -75,6 +80,7 @@ class OjAlgoTest {
 
         double[] any = random.doubles(model.rowCount(), -2, 2).toArray();
 
-        plan.ifPresent(p -> assertThat(WeakDuality.bound(model, any)).isLessThanOrEqualTo(p.cost().minor()));
+        plan.ifPresent(p -> assertThat(WeakDuality.bound(model, any))
+                .isLessThanOrEqualTo(p.cost().minor()));
     }
 }
