@@ -10,9 +10,20 @@ import java.util.OptionalInt;
  * @param proteinGPerKg protein floor [g per kg body weight a day]
  * @param fibreG fibre floor [g a day]
  * @param fruitVegG fruit and vegetables floor [g a day]
+ * @param energyOnAveragePercent how far the mean of all days may miss the energy aim [%], default 0, or 1 when the weight is held
  */
 public record Adjustments(
-        OptionalDouble energyBandPercent, OptionalDouble proteinGPerKg, OptionalInt fibreG, OptionalInt fruitVegG) {
+        OptionalDouble energyBandPercent,
+        OptionalDouble proteinGPerKg,
+        OptionalInt fibreG,
+        OptionalInt fruitVegG,
+        OptionalDouble energyOnAveragePercent) {
     public static final Adjustments NONE =
             new Adjustments(OptionalDouble.empty(), OptionalDouble.empty(), OptionalInt.empty(), OptionalInt.empty());
+
+    /** Energy on average as usual. */
+    public Adjustments(
+            OptionalDouble energyBandPercent, OptionalDouble proteinGPerKg, OptionalInt fibreG, OptionalInt fruitVegG) {
+        this(energyBandPercent, proteinGPerKg, fibreG, fruitVegG, OptionalDouble.empty());
+    }
 }

@@ -8,6 +8,7 @@ import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.Expression;
+import batchwright.solve.rule.Amounts;
 import batchwright.solve.rule.Menu;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -166,7 +167,7 @@ final class TotalsDraft extends Sketch {
 
         @Override
         public Expression intake(Nutrient nutrient) {
-            return Intake.of(TotalsDraft.this, seat, nutrient, days(), this::snacks);
+            return Amounts.inAllDays(TotalsDraft.this, seat, nutrient);
         }
 
         @Override

@@ -23,6 +23,7 @@ import java.util.Optional;
  */
 public record Targets(DayTarget day) {
     private static final double BAND_PERCENT = 3;
+    private static final double HOLD_PERCENT = 1;
     private static final double FAT_LEAST = 0.20; // of energy
     private static final double FAT_MOST = 0.35;
     private static final double KCAL_PER_G_FAT = 9; // general Atwater factor
@@ -45,7 +46,7 @@ public record Targets(DayTarget day) {
 
     public static Targets of(Eater eater, Energy total, WeeklyChange change) {
         int aim = Math.toIntExact(Math.round(total.kcal() + change.kcalADay()));
-        return new Targets(new Listing(eater, aim).target(ProteinFloor.of(eater, change)));
+        return new Targets(new Listing(eater, aim).target(ProteinFloor.of(eater, change), change));
     }
 
     /** The same line by line, with sources. */
@@ -66,8 +67,9 @@ public record Targets(DayTarget day) {
             this.aim = aim;
         }
 
-        private DayTarget target(ProteinFloor protein) {
+        private DayTarget target(ProteinFloor protein, WeeklyChange change) {
             energyBand();
+            energyOnAverage(change);
             limit("protein floor", Scope.DAY, Nutrient.PROTEIN, Range.atLeast(Words.up(protein.grams())))
                     .because(protein.says(), protein.source())
                     .changedBy(proteinSetting());
@@ -119,6 +121,34 @@ public record Targets(DayTarget day) {
                                     : Citation.designChoice("finer than 3 % is less than food tables can tell"))
                     .changedBy(new Setting.PercentOfAim("energy_band", aim, WIDEST_BAND_PERCENT));
         }
+
+    /** A plan would else take the cheap end of the band on every day, and price away what the goal asks for. */
+    private void energyOnAverage(WeeklyChange change) {
+        double percent = own.energyOnAveragePercent().orElse(change.gains() || change.loses() ? 0 : HOLD_PERCENT);
+        int least = Words.up(aim * (1 - percent / PER_CENT));
+        int most = Words.down(aim * (1 + percent / PER_CENT));
+        limit("energy on average", Scope.MEAN_OF_DAYS, Nutrient.ENERGY, onAverage(change, least, most))
+                .because(
+                        sideOfAim(change) + (percent == 0 ? "" : ", give or take " + Words.plain(percent) + " %"),
+                        own.energyOnAveragePercent().isPresent()
+                                ? PROFILE
+                                : Citation.designChoice("days may differ, what they come to is the goal"))
+                .changedBy(new Setting.PercentOfAim("energy_on_average", aim, WIDEST_BAND_PERCENT));
+    }
+
+    private static Range onAverage(WeeklyChange change, int least, int most) {
+        if (change.gains()) {
+            return Range.atLeast(least);
+        }
+        return change.loses() ? Range.atMost(most) : Range.between(least, most);
+    }
+
+    private static String sideOfAim(WeeklyChange change) {
+        if (change.gains()) {
+            return "no less than the aim when gaining";
+        }
+        return change.loses() ? "no more than the aim when losing" : "the aim";
+    }
 
         private Setting proteinSetting() {
             double kg = eater.body().weight().kg();

@@ -3,6 +3,7 @@ package batchwright.needs.target;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import batchwright.limit.Range;
 import batchwright.food.Nutrient;
 import batchwright.limit.DayTarget;
 import batchwright.limit.Scope;
@@ -35,6 +36,7 @@ class TargetsTest {
                     .extracting(limit -> limit.id() + ": " + limit.range().says(limit.unit()))
                     .containsExactly(
                             "energy: 3253 to 3453 kcal",
+                            "mean_energy: at least 3353 kcal",
                             "protein: at least 130 g",
                             "fat: 75 to 130 g",
                             "fibre: at least 47 g",
@@ -61,6 +63,7 @@ class TargetsTest {
                     .extracting(limit -> limit.id() + ": " + limit.range().says(limit.unit()))
                     .containsExactly(
                             "energy: 1897 to 2013 kcal",
+                            "mean_energy: at most 1955 kcal",
                             "protein: at least 113 g",
                             "fat: 44 to 76 g",
                             "fibre: at least 28 g",
@@ -110,6 +113,19 @@ class TargetsTest {
                 .containsExactly("energy", "protein", "fibre", "fruit and vegetables");
     }
 
+    /** Mifflin 1780 x 1.53 = 2723.4, aim 2723; 1 % is 2695.77 to 2750.23, and 2 % of the profile 2668.54 to 2777.46. */
+    @Test
+    void who_holds_the_weight_comes_near_to_the_aim_on_average() {
+        TestEater holding = TestEater.of(TestEater.body(Sex.MALE, 80, 180, 30));
+
+        assertThat(onAverage(holding)).isEqualTo(Range.between(2696, 2750));
+        assertThat(onAverage(holding.onAverage(2))).isEqualTo(Range.between(2669, 2777));
+    }
+
+    private static Range onAverage(TestEater eater) {
+        return eater.needs().target().orElseThrow().range(Scope.MEAN_OF_DAYS, Nutrient.ENERGY);
+    }
+
     /** Floating point must not turn 1.1 x 70 = 77.00000000000001 g into 78. */
     @Test
     void rounding_up_is_not_tipped_over_by_noise() {
@@ -121,11 +137,11 @@ class TargetsTest {
     @Test
     void every_line_says_where_it_comes_from() {
         Needs needs = TestEater.of(TestEater.body(Sex.MALE, 80, 180, 30)).needs();
-        assertThat(needs.lines()).hasSize(7).allSatisfy(line -> {
+        assertThat(needs.lines()).hasSize(8).allSatisfy(line -> {
             assertThat(line.says()).isNotBlank();
             assertThat(line.source().text()).isNotBlank();
         });
-        assertThat(needs.lines().get(1).says())
+        assertThat(needs.lines().get(2).says())
                 .isEqualTo("at least 112 g: 1.4 g per kg; published range 1.4-2 g per kg: 112-160 g");
     }
 
@@ -144,6 +160,6 @@ class TargetsTest {
                 .pal(1.76)
                 .percentAWeek(percentAWeek)
                 .needs();
-        assertThat(needs.lines().get(1).says()).endsWith(range);
+        assertThat(needs.lines().get(2).says()).endsWith(range);
     }
 }
