@@ -72,6 +72,6 @@ final class TouchedLimits {
         if (range.most().isEmpty()) {
             return Integer.toString(range.least());
         }
-        return range.least() + "-" + range.most().getAsInt();
+        return (range.hasLeast() ? range.least() + "-" : "<=") + range.most().getAsInt();
     }
 }

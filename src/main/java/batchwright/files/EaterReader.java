@@ -43,10 +43,12 @@ public final class EaterReader {
             "avoid",
             "always",
             "snacks");
-    private static final List<String> TARGET =
-            List.of("energy_band", "protein", "fibre", "fruit_and_vegetables", "carbohydrate");
+    private static final List<String> TARGET = List.of(
+            "energy_band", "energy_on_average", "protein", "fibre", "fruit_and_vegetables", "carbohydrate");
     private static final Range BAND =
             Range.of("energy_band", "1", "15", "%", "the part of the aim that a day may miss");
+    private static final Range ON_AVERAGE =
+            Range.of("energy_on_average", "0", "15", "%", "the part of the aim that the mean of all days may miss");
     private static final Range PROTEIN =
             Range.of("protein", "0.5", "3.5", "g per kg", "of body weight a day; more has no known use");
     private static final Range FIBRE = Range.of("fibre", "0", "80", "g", "a day");
@@ -120,7 +122,8 @@ public final class EaterReader {
                 decimal(fields, "protein", PROTEIN, "grams per kg of body weight, such as 1.8 g per kg"),
                 grams(fields, "fibre", FIBRE, "grams a day, such as 38 g"),
                 grams(fields, "fruit_and_vegetables", FRUIT_VEG, "grams a day, such as 400 g"),
-                grams(fields, "carbohydrate", CARBOHYDRATE, "grams a day, such as 130 g"));
+                grams(fields, "carbohydrate", CARBOHYDRATE, "grams a day, such as 130 g"),
+                decimal(fields, "energy_on_average", ON_AVERAGE, "a share such as 1 %"));
     }
 
     private OptionalDouble decimal(Fields fields, String key, Range range, String example) {

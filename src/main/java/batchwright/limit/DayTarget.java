@@ -28,6 +28,15 @@ public record DayTarget(int energyAimKcal, List<Limit> limits) {
         return limits.stream().filter(limit -> limit.scope() == scope).toList();
     }
 
+    /** Limits that say something of days, one for each measure: on each day or, where there is none, on the mean. */
+    public List<Limit> shown() {
+        return limits.stream()
+                .filter(limit -> limit.scope() == Scope.DAY
+                        || limit.scope() == Scope.MEAN_OF_DAYS
+                                && limit(Scope.DAY, limit.measured()).isEmpty())
+                .toList();
+    }
+
     public Optional<Limit> limit(Scope scope, Nutrient measured) {
         return limits.stream().filter(limit -> limit.isOn(scope, measured)).findFirst();
     }
@@ -61,10 +70,10 @@ public record DayTarget(int energyAimKcal, List<Limit> limits) {
         return hasAim ? OptionalInt.of(energyAimKcal) : OptionalInt.empty();
     }
 
-    /** What an amount is told the difference from: the aim or, where there is none, a floor; empty for other limits. */
+    /** What an amount of a day is told the difference from: the aim or, where there is none, a floor; empty for other limits. */
     public OptionalInt mark(Limit limit) {
         OptionalInt aim = aim(limit);
-        return aim.isPresent() || limit.range().most().isPresent()
+        return aim.isPresent() || limit.scope() != Scope.DAY || limit.range().most().isPresent()
                 ? aim
                 : OptionalInt.of(limit.range().least());
     }

@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  */
 record DaysTable(Plan plan, EaterDays eater, int firstDay) {
     /** Columns of the table without a picture and with large figures. */
-    private static final int WITHOUT = 76;
+    private static final int WITHOUT = 77;
 
     private static final int MOST_LIMITS = 5;
     private static final int LEAST_PICTURE = 17;
@@ -35,7 +35,7 @@ record DaysTable(Plan plan, EaterDays eater, int firstDay) {
 
     /** One or more tables: no more limits stand beside each other than the narrowest page has room for. */
     List<TextTable> of(int width) {
-        List<Limit> limits = target().limits(Scope.DAY);
+        List<Limit> limits = target().shown();
         List<TextTable> tables = new ArrayList<>();
         for (int from = 0; from < limits.size(); from += MOST_LIMITS) {
             tables.add(of(limits.subList(from, Math.min(limits.size(), from + MOST_LIMITS)), width));
@@ -56,6 +56,10 @@ record DaysTable(Plan plan, EaterDays eater, int firstDay) {
         for (Day day : eater.days()) {
             Nutrients holds = plan.totals(eater.seat().eater(), day);
             row(table, "day " + (day.day() + firstDay - 1), columns.stream().map(column -> column.of(holds)));
+        }
+        if (eater.days().size() > 1 && !target().limits(Scope.MEAN_OF_DAYS).isEmpty()) {
+            Nutrients mean = plan.averageDay(eater);
+            row(table, "average", columns.stream().map(column -> column.of(mean)));
         }
         return table;
     }

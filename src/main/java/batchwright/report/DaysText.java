@@ -58,7 +58,14 @@ final class DaysText {
                 .map(limit -> limit.measured().label())
                 .toList();
         return bands + (floors.isEmpty() ? "" : "; " + String.join(", ", floors) + " are floors")
-                + ". +- is the difference from the target.";
+                + ". " + onAverage(target) + "+- is the difference from the target.";
+    }
+
+    private static String onAverage(DayTarget target) {
+        List<Limit> limits = target.limits(Scope.MEAN_OF_DAYS);
+        return limits.isEmpty()
+                ? ""
+                : "An average day holds " + limits.stream().map(Limit::says).collect(Collectors.joining(" and ")) + ". ";
     }
 
     /** Days in a row that are alike share a line. */

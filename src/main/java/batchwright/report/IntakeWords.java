@@ -2,7 +2,7 @@ package batchwright.report;
 
 import batchwright.food.Nutrient;
 import batchwright.needs.intakes.Kind;
-import batchwright.needs.intakes.Limit;
+import batchwright.needs.intakes.Ceiling;
 import batchwright.needs.intakes.Reference;
 import java.math.BigDecimal;
 import java.util.List;
@@ -47,7 +47,7 @@ public final class IntakeWords {
     }
 
     /** UL; or UL, supplements, where it is a limit of supplements only. */
-    public static String kind(Limit limit) {
+    public static String kind(Ceiling limit) {
         return limit.kind().label()
                 + switch (limit.counts()) {
                     case EVERYTHING -> "";
@@ -64,7 +64,7 @@ public final class IntakeWords {
 
     private static Stream<Kind> kinds(Reference reference) {
         return Stream.concat(
-                reference.recommended().map(r -> r.kind()).stream(), reference.limit().map(Limit::kind).stream());
+                reference.recommended().map(r -> r.kind()).stream(), reference.limit().map(Ceiling::kind).stream());
     }
 
     /** What the kinds are, and where they come from. */

@@ -1,7 +1,7 @@
 package batchwright.report;
 
 import batchwright.needs.intakes.Intake;
-import batchwright.needs.intakes.Limit;
+import batchwright.needs.intakes.Ceiling;
 import batchwright.needs.intakes.Recommended;
 import batchwright.needs.intakes.Reference;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -36,8 +36,8 @@ final class IntakesJson {
         number(node, "recommended", recommended.map(Recommended::amount));
         Json.text(node, "recommended_kind", recommended.map(r -> r.kind().label()));
         Json.text(node, "recommended_source", recommended.map(r -> r.source().text()));
-        Optional<Limit> limit = reference.limit();
-        number(node, "limit", limit.map(Limit::amount));
+        Optional<Ceiling> limit = reference.limit();
+        number(node, "limit", limit.map(Ceiling::amount));
         Json.text(node, "limit_kind", limit.map(l -> l.kind().label()));
         Json.text(node, "limit_counts", limit.map(l -> l.counts().name().toLowerCase(Locale.ROOT)));
         Json.text(node, "limit_source", limit.map(l -> l.source().text()));

@@ -45,6 +45,9 @@ record LimitCells(Limit limit, OptionalInt mark, Optional<BandPicture> picture) 
 
     private String ends() {
         Range range = limit.range();
-        return (range.hasLeast() ? range.least() + "-" : "<=") + range.most().orElse(0);
+        if (range.most().isEmpty()) {
+            return Integer.toString(range.least());
+        }
+        return (range.hasLeast() ? range.least() + "-" : "<=") + range.most().getAsInt();
     }
 }

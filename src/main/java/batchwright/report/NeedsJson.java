@@ -57,8 +57,7 @@ public final class NeedsJson {
         root.put("total_source", needs.totalSource().text());
         TotalJson.put(root, needs);
         GoalJson.put(root, needs);
-        needs.target()
-                .ifPresentOrElse(target -> root.set("targets", TargetJson.of(target)), () -> root.putNull("targets"));
+        TargetJson.put(root, needs.target());
         lines(root.putArray("target_lines"), needs.lines());
         GuidesJson.put(root, needs);
         cautions(root, needs);

@@ -105,13 +105,16 @@ public final class PlanJson {
 
     private void eater(ObjectNode node, Needs needs) {
         node.put("eater", needs.eater().id()).put("name", needs.eater().name());
-        needs.target()
-                .ifPresentOrElse(target -> node.set("targets", TargetJson.of(target)), () -> node.putNull("targets"));
+        TargetJson.put(node, needs.target());
         ArrayNode days = node.putArray("days");
         answer.plan()
                 .ifPresent(plan -> plan.eaters().stream()
                         .filter(e -> e.seat().eater().equals(needs.eater()))
                         .forEach(e -> e.days().forEach(day -> day(days.addObject(), plan, e, day))));
+        answer.plan()
+                .ifPresent(plan -> plan.eaters().stream()
+                        .filter(e -> e.seat().eater().equals(needs.eater()))
+                        .forEach(e -> node.set("average_day", Json.totals(plan.averageDay(e)))));
         ArrayNode nutrients = node.putArray("nutrients");
         answer.intakes(needs).forEach(intake -> IntakesJson.put(nutrients.addObject(), intake));
     }

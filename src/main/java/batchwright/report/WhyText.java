@@ -123,7 +123,7 @@ final class WhyText {
     }
 
     private String named(RuleCost rule) {
-        String figure = rule.rule().replaceAll(", (g|kcal)$", "") + " " + rule.now();
+        String figure = rule.rule().replaceAll(", [a-z]+$", "") + " " + rule.now();
         return answer.needs().size() > 1
                 ? rule.eater().map(name -> figure + " (" + name + ")").orElse(figure)
                 : figure;

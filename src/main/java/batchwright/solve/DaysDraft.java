@@ -215,7 +215,10 @@ final class DaysDraft extends Sketch {
         @Override
         public Expression intake(Nutrient nutrient) {
             var sum = new Expression().plus(withoutSnacks(seat, group, nutrient), days());
-            return Intake.plusSnacks(sum, DaysDraft.this, seat, nutrient, this::snacks);
+            for (Measure measure : menu().snacks(seat)) {
+                sum.plus(snacks(measure), Amounts.inMeasure(measure, nutrient));
+            }
+            return sum;
         }
 
         @Override

@@ -9,6 +9,7 @@ import batchwright.plan.Seat;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.Expression;
 import batchwright.solve.mip.Stop;
+import batchwright.solve.rule.Amounts;
 import batchwright.solve.rule.Menu;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -167,7 +168,7 @@ final class TotalsDraft extends Sketch {
 
         @Override
         public Expression intake(Nutrient nutrient) {
-            return Intake.of(TotalsDraft.this, seat, nutrient, days(), this::snacks);
+            return Amounts.inAllDays(TotalsDraft.this, seat, nutrient);
         }
 
         @Override

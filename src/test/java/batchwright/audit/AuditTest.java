@@ -3,6 +3,7 @@ package batchwright.audit;
 import static batchwright.audit.LittlePlan.*;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.limit.Range;
 import batchwright.food.Allergen;
 import batchwright.food.Contents;
 import batchwright.food.CookedYield;
@@ -209,6 +210,8 @@ class AuditTest {
                                 .containerProtein(33)
                                 .target(),
                         "container protein"),
+                asked("1 kcal under on average", ben(Range.atLeast(1564)), "energy on average"),
+                asked("1 kcal over on average", ben(Range.atMost(1562)), "energy on average"),
                 one("a day more", days(5), honest(), "eaters and days"),
                 one("a dish fewer", dishes(1), honest(), "dish count"),
                 one("a cent over the budget", request().withBudget(Optional.of(new Money(3119))), honest(), "budget"),
@@ -844,6 +847,20 @@ class AuditTest {
                 .container(500, 650)
                 .containerProtein(30)
                 .target();
+    }
+
+    /** Two days of 1570 kcal and two of 1556 are 1563 on average. */
+    private static DayTarget ben(Range onAverage) {
+        return new TestTarget(BENS_SEAT.target()).mean(onAverage).target();
+    }
+
+    @Test
+    void what_days_are_on_average_is_exact() {
+        DayTarget target = ben(Range.between(1563, 1563));
+
+        assertThat(failed(Audit.of(seat(BENS_SEAT, target), seated(target)))).isEmpty();
+        assertThat(detail(Audit.of(seat(BENS_SEAT, ben(Range.atLeast(1564))), honest()), "energy on average"))
+                .isEqualTo("ben, an average day: energy 1563 kcal, at least 1564 kcal");
     }
 
     /** The honest plan, planned for this target of Ben's. */

@@ -12,6 +12,7 @@ import static batchwright.explain.LittleKitchen.seat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import batchwright.limit.Range;
 import batchwright.food.Allergen;
 import batchwright.food.Kitchen;
 import batchwright.food.Lot;
@@ -135,6 +136,34 @@ class ClashFinderTest {
                         tuple("snack limits", "allow 1 measure and 1 kind a day"),
                         tuple("container share", "widen it to 100 to 345 kcal"),
                         tuple("energy band", "widen it to 680 to 720 kcal"));
+    }
+
+    /** Days of at most 710 kcal are no more on average: 10 from an aim of 720, 1.39 %; one of 720 is 40 from 680, 5.56 %. */
+    @Test
+    void energy_on_average_against_energy() {
+        assertThat(checked(request(TestTarget.energy(720, 690, 710).mean(Range.atLeast(720)))))
+                .containsExactly(
+                        new Clash(
+                                "energy on average",
+                                "an average day of Ann holds at least 720 kcal",
+                                "lower it to 710 kcal",
+                                "energy_on_average: 1.39 % under target, in profiles/ann.yaml"),
+                        new Clash(
+                                "energy band",
+                                "each day of Ann holds 690 to 710 kcal",
+                                "widen it to 680 to 720 kcal",
+                                "energy_band: 5.56 % under target, in profiles/ann.yaml"));
+    }
+
+    /** The other way round, and 690 is 10 from an aim of 680: 1.48 %. */
+    @Test
+    void no_more_energy_on_average_against_energy() {
+        assertThat(checked(request(TestTarget.energy(680, 690, 710).mean(Range.atMost(680)))))
+                .extracting(Clash::rule, Clash::cure, Clash::tryThis)
+                .contains(tuple(
+                        "energy on average",
+                        "raise it to 690 kcal",
+                        "energy_on_average: 1.48 % under target, in profiles/ann.yaml"));
     }
 
     /** 355 g, the most in the band, hold 35.5 g; 38 g are 380 kcal, twice 760. */

@@ -43,7 +43,13 @@ import java.util.Set;
 final class LittleKitchen {
     static final Food MEAT = food(
             "meat",
-            Map.of(Nutrient.ENERGY, "100", Nutrient.PROTEIN, "10", Nutrient.FAT, "2", Nutrient.FIBRE, "2"),
+            Map.of(
+                    Nutrient.ENERGY, "100",
+                    Nutrient.PROTEIN, "10",
+                    Nutrient.FAT, "2",
+                    Nutrient.FIBRE, "2",
+                    Nutrient.CARBOHYDRATE, "12",
+                    Nutrient.SODIUM, "100"),
             Set.of(Allergen.MILK));
     static final Food BAR = food("bar", Map.of(Nutrient.ENERGY, "60"), Set.of());
     static final Dish STEW = dish("stew", 4, true, MEAT);

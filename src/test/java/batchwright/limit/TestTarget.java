@@ -74,6 +74,13 @@ public record TestTarget(DayTarget target) {
         return with(Scope.CONTAINER, Nutrient.PROTEIN, Range.atLeast(least));
     }
 
+    /** Energy on average. */
+    public TestTarget mean(Range range) {
+        return and(limit("energy on average", Scope.MEAN_OF_DAYS, Nutrient.ENERGY)
+                .changedBy(new Setting.PercentOfAim("energy_on_average", target.energyAimKcal(), WIDEST_BAND_PERCENT))
+                .with(range));
+    }
+
     /** One more limit, last in the list. */
     public TestTarget and(Limit limit) {
         List<Limit> limits = new ArrayList<>(target.limits());

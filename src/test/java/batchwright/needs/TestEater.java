@@ -111,6 +111,20 @@ public final class TestEater {
                 training);
     }
 
+    public TestEater onAverage(double percent) {
+        return new TestEater(
+                body,
+                activity,
+                goal,
+                health,
+                new Adjustments(
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalInt.empty(),
+                        OptionalInt.empty(),
+                        OptionalDouble.of(percent)));
+    }
+
     public TestEater protein(double gPerKg) {
         return new TestEater(
                 body,

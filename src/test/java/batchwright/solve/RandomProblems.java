@@ -1,5 +1,6 @@
 package batchwright.solve;
 
+import batchwright.limit.Range;
 import batchwright.food.Allergen;
 import batchwright.food.Dish;
 import batchwright.food.Food;
@@ -153,7 +154,7 @@ public final class RandomProblems {
         double fat = sample.of(Nutrient.FAT);
         // Now and then more protein than the sample has, which may be out of reach.
         double protein = sample.of(Nutrient.PROTEIN) * (chance(0.1) ? 1.3 : random.nextDouble(0.8, 1.0));
-        return TestTarget.energy((int) kcal, (int) Math.ceil(kcal * (1 - band)), (int) Math.floor(kcal * (1 + band)))
+        return onAverage(TestTarget.energy((int) kcal, (int) Math.ceil(kcal * (1 - band)), (int) Math.floor(kcal * (1 + band)))
                 .protein((int) protein)
                 .fat((int) (fat * random.nextDouble(0.5, 0.95)), (int) Math.ceil(fat * random.nextDouble(1.05, 1.5)))
                 .fibre((int) (sample.of(Nutrient.FIBRE) * random.nextDouble(0.5, 1.0)))
@@ -161,7 +162,18 @@ public final class RandomProblems {
                 .container((int) (sample.leastKcal * random.nextDouble(0.6, 1.0)), (int)
                         Math.ceil(sample.mostKcal * random.nextDouble(1.0, 1.4)))
                 .containerProtein((int) (sample.leastProtein * random.nextDouble(0.6, 1.0)))
-                .target();
+                , kcal).target();
+    }
+
+    /** Three of four targets bind the mean of all days, too: by its least, by its most, by both. The sample keeps each. */
+    private static TestTarget onAverage(TestTarget target, double kcal) {
+        int aim = (int) kcal;
+        return switch (aim % 4) {
+            case 0 -> target.mean(Range.atLeast(aim));
+            case 1 -> target.mean(Range.atMost(aim + 1));
+            case 2 -> target.mean(Range.between(aim * 99 / 100, aim * 101 / 100 + 1));
+            default -> target;
+        };
     }
 
     private Sample sample(Kitchen kitchen, List<Dish> cooked, Wishes wishes) {

@@ -39,10 +39,10 @@ final class DietaryReferenceIntakes {
                 .flatMap(row -> amount(row, body).map(amount -> new Recommended(row.kind(), amount, row.source())));
     }
 
-    static Optional<Limit> limit(Nutrient nutrient, Body body) {
+    static Optional<Ceiling> limit(Nutrient nutrient, Body body) {
         return row(nutrient, body, List.of(Kind.UL, Kind.CDRR))
                 .flatMap(row ->
-                        amount(row, body).map(amount -> new Limit(row.kind(), amount, row.counts(), row.source())));
+                        amount(row, body).map(amount -> new Ceiling(row.kind(), amount, row.counts(), row.source())));
     }
 
     private static Optional<Row> row(Nutrient nutrient, Body body, List<Kind> kinds) {

@@ -69,11 +69,11 @@ public record Intake(
         return Standing.WITHIN;
     }
 
-    private static boolean isAbove(Limit limit, Optional<BigDecimal> counted) {
+    private static boolean isAbove(Ceiling limit, Optional<BigDecimal> counted) {
         return counted.filter(amount -> amount.compareTo(limit.amount()) > 0).isPresent();
     }
 
-    private static boolean mayBeAbove(Limit limit, BigDecimal aDay) {
+    private static boolean mayBeAbove(Ceiling limit, BigDecimal aDay) {
         return limit.counts() == Counts.PREFORMED && aDay.compareTo(limit.amount()) > 0;
     }
 

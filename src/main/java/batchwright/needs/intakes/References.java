@@ -30,13 +30,13 @@ public final class References {
                 .toList();
     }
 
-    /** Where the target says nothing, what is published does. */
+    /** Where the target says nothing, what is published does; a floor of nothing says nothing. */
     private static Reference of(Nutrient nutrient, Body body, DayTarget target, Guides guides) {
         Optional<Range> day = target.limit(Scope.DAY, nutrient).map(limit -> limit.range());
         Reference published = published(nutrient, body, guides);
-        Optional<Recommended> least = day.filter(range -> range.hasLeast() || range.isAny())
+        Optional<Recommended> least = day.filter(Range::hasLeast)
                 .map(range -> new Recommended(Kind.TARGET, BigDecimal.valueOf(range.least()), TARGET));
-        Optional<Limit> most = day.filter(range -> range.most().isPresent())
+        Optional<Ceiling> most = day.filter(range -> range.most().isPresent())
                 .map(range -> limit(Kind.TARGET, range.most().getAsInt(), TARGET));
         return new Reference(nutrient, least.or(published::recommended), most.or(published::limit));
     }
@@ -53,7 +53,7 @@ public final class References {
                         DietaryReferenceIntakes.limit(nutrient, body));
     }
 
-    private static Limit limit(Kind kind, int amount, Citation source) {
-        return new Limit(kind, BigDecimal.valueOf(amount), Counts.EVERYTHING, source);
+    private static Ceiling limit(Kind kind, int amount, Citation source) {
+        return new Ceiling(kind, BigDecimal.valueOf(amount), Counts.EVERYTHING, source);
     }
 }

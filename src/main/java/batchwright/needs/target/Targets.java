@@ -23,6 +23,7 @@ import java.util.Optional;
  */
 public record Targets(DayTarget day, ProteinFloor protein, CarbohydrateFloor carbohydrate) {
     private static final double BAND_PERCENT = 3;
+    private static final double HOLD_PERCENT = 1;
     private static final double FAT_LEAST = 0.20; // of energy
     private static final double FAT_MOST = 0.35;
     private static final double KCAL_PER_G_FAT = 9; // general Atwater factor
@@ -46,7 +47,7 @@ public record Targets(DayTarget day, ProteinFloor protein, CarbohydrateFloor car
         int aim = Math.toIntExact(Math.round(total.kcal() + change.kcalADay()));
         ProteinFloor protein = HealthFloors.protein(eater, ProteinFloor.of(eater, change, aim));
         CarbohydrateFloor carbohydrate = CarbohydrateFloor.of(eater, aim, protein.grams());
-        return new Targets(new Listing(eater, aim).target(protein, carbohydrate), protein, carbohydrate);
+        return new Targets(new Listing(eater, aim).target(protein, carbohydrate, change), protein, carbohydrate);
     }
 
     /** The same line by line, with sources. */
@@ -67,8 +68,9 @@ public record Targets(DayTarget day, ProteinFloor protein, CarbohydrateFloor car
             this.aim = aim;
         }
 
-        private DayTarget target(ProteinFloor protein, CarbohydrateFloor carbohydrate) {
+        private DayTarget target(ProteinFloor protein, CarbohydrateFloor carbohydrate, WeeklyChange change) {
             energyBand();
+            energyOnAverage(change);
             limit("protein floor", Scope.DAY, Nutrient.PROTEIN, Range.atLeast(Words.up(protein.grams())))
                     .because(protein.says(), protein.source())
                     .changedBy(proteinSetting(protein));
@@ -120,6 +122,34 @@ public record Targets(DayTarget day, ProteinFloor protein, CarbohydrateFloor car
                                     : Citation.designChoice("finer than 3 % is less than food tables can tell"))
                     .changedBy(new Setting.PercentOfAim("energy_band", aim, WIDEST_BAND_PERCENT));
         }
+
+    /** A plan would else take the cheap end of the band on every day, and price away what the goal asks for. */
+    private void energyOnAverage(WeeklyChange change) {
+        double percent = own.energyOnAveragePercent().orElse(change.gains() || change.loses() ? 0 : HOLD_PERCENT);
+        int least = Words.up(aim * (1 - percent / PER_CENT));
+        int most = Words.down(aim * (1 + percent / PER_CENT));
+        limit("energy on average", Scope.MEAN_OF_DAYS, Nutrient.ENERGY, onAverage(change, least, most))
+                .because(
+                        sideOfAim(change) + (percent == 0 ? "" : ", give or take " + Words.plain(percent) + " %"),
+                        own.energyOnAveragePercent().isPresent()
+                                ? PROFILE
+                                : Citation.designChoice("days may differ, what they come to is the goal"))
+                .changedBy(new Setting.PercentOfAim("energy_on_average", aim, WIDEST_BAND_PERCENT));
+    }
+
+    private static Range onAverage(WeeklyChange change, int least, int most) {
+        if (change.gains()) {
+            return Range.atLeast(least);
+        }
+        return change.loses() ? Range.atMost(most) : Range.between(least, most);
+    }
+
+    private static String sideOfAim(WeeklyChange change) {
+        if (change.gains()) {
+            return "no less than the aim when gaining";
+        }
+        return change.loses() ? "no more than the aim when losing" : "the aim";
+    }
 
         private Setting proteinSetting(ProteinFloor protein) {
             double safe = Math.min(protein.grams(), LEAST_PROTEIN_G_PER_KG * ReferenceWeight.kg(eater.body()));

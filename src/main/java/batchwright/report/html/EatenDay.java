@@ -4,7 +4,6 @@ import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.limit.DayTarget;
 import batchwright.limit.Limit;
-import batchwright.limit.Scope;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
@@ -29,9 +28,9 @@ record EatenDay(int day, List<Item> items, Map<Nutrient, List<Integer>> whole, N
     private static final List<Nutrient> SHOWN = List.of(
             Nutrient.ENERGY, Nutrient.PROTEIN, Nutrient.FAT, Nutrient.CARBOHYDRATE, Nutrient.FIBRE, Nutrient.FRUIT_VEG);
 
-    /** These, and whatever else a limit of the day is on. */
+    /** These, and whatever else a limit on days is on. */
     static List<Nutrient> shown(DayTarget target) {
-        return Stream.concat(SHOWN.stream(), target.limits(Scope.DAY).stream().map(Limit::measured))
+        return Stream.concat(SHOWN.stream(), target.shown().stream().map(Limit::measured))
                 .distinct()
                 .toList();
     }

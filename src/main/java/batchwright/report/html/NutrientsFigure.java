@@ -4,7 +4,7 @@ import batchwright.needs.intakes.Counts;
 import batchwright.needs.intakes.Intake;
 import batchwright.needs.intakes.Intake.Standing;
 import batchwright.needs.intakes.Kind;
-import batchwright.needs.intakes.Limit;
+import batchwright.needs.intakes.Ceiling;
 import batchwright.report.IntakeWords;
 import batchwright.report.html.PercentChart.Dot;
 import batchwright.report.html.PercentChart.Row;
@@ -74,7 +74,7 @@ final class NutrientsFigure {
         String name = IntakeWords.name(intake.nutrient());
         Optional<BigDecimal> recommended = intake.reference().recommended().map(r -> r.amount());
         Optional<BigDecimal> limit =
-                intake.reference().limit().filter(NutrientsFigure::ofFood).map(Limit::amount);
+                intake.reference().limit().filter(NutrientsFigure::ofFood).map(Ceiling::amount);
         String mark = intake.complete() ? "" : "≥ ";
         if (recommended.isPresent()) {
             double percent = percent(intake.aDay(), recommended.get());
@@ -95,7 +95,7 @@ final class NutrientsFigure {
                 mark + percent(intake.aDay(), most, 0) + " %"));
     }
 
-    private static boolean ofFood(Limit limit) {
+    private static boolean ofFood(Ceiling limit) {
         return limit.counts() == Counts.EVERYTHING;
     }
 

@@ -1,5 +1,10 @@
 package batchwright.report.html;
 
+import java.util.stream.Collectors;
+import java.math.MathContext;
+import java.math.BigDecimal;
+import batchwright.report.Show;
+import batchwright.limit.Scope;
 import batchwright.food.Nutrient;
 import batchwright.limit.DayTarget;
 import batchwright.plan.Seat;
@@ -16,8 +21,23 @@ final class OnTarget {
                 + target.day(Nutrient.ENERGY).says() + ") and "
                 + range(days, Nutrient.PROTEIN) + " g protein (at least "
                 + target.day(Nutrient.PROTEIN).least()
-                + "). Every day is on target.");
+                + "). Every day is on target." + onAverage(target, days));
         html.close().line();
+    }
+
+    /** What the mean of all days is, and should be. */
+    private static String onAverage(DayTarget target, List<EatenDay> days) {
+        return target.limits(Scope.MEAN_OF_DAYS).stream()
+                .map(limit -> " On average " + Show.whole(mean(days, limit.measured())) + " " + limit.unit() + " "
+                        + limit.measured().label() + " (" + limit.range().says() + ").")
+                .collect(Collectors.joining());
+    }
+
+    private static BigDecimal mean(List<EatenDay> days, Nutrient nutrient) {
+        return days.stream()
+                .map(day -> day.exact().get(nutrient))
+                .reduce(BigDecimal.ZERO, BigDecimal::add)
+                .divide(BigDecimal.valueOf(days.size()), MathContext.DECIMAL64);
     }
 
     private static String range(List<EatenDay> days, Nutrient nutrient) {

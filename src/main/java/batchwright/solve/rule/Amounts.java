@@ -44,6 +44,18 @@ public final class Amounts {
         return sum;
     }
 
+    /** A nutrient in all that an eater eats on all days together. */
+    public static Expression inAllDays(Draft draft, Seat seat, Nutrient nutrient) {
+        var sum = Expression.of(inAlways(seat, nutrient) * draft.request().days());
+        for (Dish dish : draft.menu().dishes(seat)) {
+            sum.plus(inContainers(draft, seat, dish, nutrient), 1);
+        }
+        for (Measure measure : draft.menu().snacks(seat)) {
+            sum.plus(draft.snacks(seat, measure), inMeasure(measure, nutrient));
+        }
+        return sum;
+    }
+
     /** Grams of a food as purchased that a dish uses, over all eaters. */
     public static Expression usedBy(Draft draft, Dish dish, Food food) {
         var sum = new Expression();

@@ -6,6 +6,7 @@ import java.util.List;
 public final class Rules {
     public static final List<Rule> ALL = List.of(
             new DayLimits(),
+            new MeanLimits(),
             new ContainerLimits(),
             new ContainersADay(),
             new PartRange(),

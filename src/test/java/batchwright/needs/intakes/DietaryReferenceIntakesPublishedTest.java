@@ -42,7 +42,7 @@ class DietaryReferenceIntakesPublishedTest {
         }
     }
 
-    private static void checkLimit(ArgumentsAccessor row, Optional<Limit> found, int band) {
+    private static void checkLimit(ArgumentsAccessor row, Optional<Ceiling> found, int band) {
         assertThat(found.isPresent()).isEqualTo(!cell(row, 10).isEmpty());
         found.ifPresent(limit -> {
             assertThat(limit.kind()).isEqualTo(Kind.valueOf(cell(row, 10)));

@@ -3,6 +3,7 @@ package batchwright.needs.target;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import batchwright.limit.Range;
 import batchwright.food.Nutrient;
 import batchwright.limit.DayTarget;
 import batchwright.needs.Needs;
@@ -34,6 +35,7 @@ class TargetsTest {
                     .extracting(limit -> limit.id() + ": " + limit.range().says(limit.unit()))
                     .containsExactly(
                             "energy: 3253 to 3453 kcal",
+                            "mean_energy: at least 3353 kcal",
                             "protein: at least 112 g",
                             "fat: 75 to 130 g",
                             "carbohydrate: at least 130 g",
@@ -62,6 +64,7 @@ class TargetsTest {
                     .extracting(limit -> limit.id() + ": " + limit.range().says(limit.unit()))
                     .containsExactly(
                             "energy: 1897 to 2013 kcal",
+                            "mean_energy: at most 1955 kcal",
                             "protein: at least 108 g",
                             "fat: 44 to 76 g",
                             "carbohydrate: at least 130 g",
@@ -101,6 +104,19 @@ class TargetsTest {
                 .containsExactly("energy", "protein", "fibre", "fruit and vegetables");
     }
 
+    /** Mifflin 1780 x 1.53 = 2723.4, aim 2723; 1 % is 2695.77 to 2750.23, and 2 % of the profile 2668.54 to 2777.46. */
+    @Test
+    void who_holds_the_weight_comes_near_to_the_aim_on_average() {
+        TestEater holding = TestEater.of(TestEater.body(Sex.MALE, 80, 180, 30));
+
+        assertThat(onAverage(holding)).isEqualTo(Range.between(2696, 2750));
+        assertThat(onAverage(holding.onAverage(2))).isEqualTo(Range.between(2669, 2777));
+    }
+
+    private static Range onAverage(TestEater eater) {
+        return eater.needs().target().orElseThrow().range(Scope.MEAN_OF_DAYS, Nutrient.ENERGY);
+    }
+
     /** Floating point must not turn 1.1 x 70 = 77.00000000000001 g into 78. */
     @Test
     void rounding_up_is_not_tipped_over_by_noise() {
@@ -116,7 +132,7 @@ class TargetsTest {
             assertThat(line.says()).isNotBlank();
             assertThat(line.source().text()).isNotBlank();
         });
-        assertThat(needs.lines().get(1).says())
+        assertThat(needs.lines().get(2).says())
                 .isEqualTo(
                         "at least 67 g: 0.83 g per kg; more helps up to 129 g for people who train with weights (the profile does"
                                 + " not say)");

@@ -9,4 +9,4 @@ import java.math.BigDecimal;
  * @param amount in the nutrient's unit
  * @param counts what of all that is eaten it is a limit of
  */
-public record Limit(Kind kind, BigDecimal amount, Counts counts, Citation source) {}
+public record Ceiling(Kind kind, BigDecimal amount, Counts counts, Citation source) {}
