@@ -32,7 +32,7 @@ import picocli.CommandLine.ParentCommand;
         name = "needs",
         header = "How much should I eat: energy and protein a day, with every source.",
         customSynopsis = {
-            "needs EATER [--weeks N] [--steps] [OPTIONS]",
+            "needs EATER [--weeks N] [--stages] [OPTIONS]",
             "needs [ANSWERS] [--save NAME] [OPTIONS]   without an eater it asks",
             "needs --activities [OPTIONS]"
         },
@@ -63,7 +63,7 @@ final class NeedsCommand implements Callable<Integer> {
     private @Nullable String weeks;
 
     @Option(
-            names = "--steps",
+            names = "--stages",
             description = "Also the target in steps of four weeks, as weight changes; for 24 weeks, or for --weeks.")
     private boolean steps;
 
@@ -216,7 +216,7 @@ final class NeedsCommand implements Callable<Integer> {
 
     private int listActivities() {
         if (!eaters.isEmpty() || weeks != null || steps) {
-            String other = weeks == null ? "--steps" : "--weeks";
+            String other = weeks == null ? "--stages" : "--weeks";
             throw Refused.because(
                     "--activities stands with " + (eaters.isEmpty() ? other : "an eater"),
                     "Write it alone, it is the same for all: needs --activities.");

@@ -43,8 +43,8 @@ public final class EaterReader {
             "avoid",
             "always",
             "snacks");
-    private static final List<String> TARGET = List.of(
-            "energy_band", "energy_on_average", "protein", "fibre", "fruit_and_vegetables", "carbohydrate");
+    private static final List<String> TARGET =
+            List.of("energy_band", "energy_on_average", "protein", "fibre", "fruit_and_vegetables", "carbohydrate");
     private static final Range BAND =
             Range.of("energy_band", "1", "15", "%", "the part of the aim that a day may miss");
     private static final Range ON_AVERAGE =

@@ -73,7 +73,9 @@ public record DayTarget(int energyAimKcal, List<Limit> limits) {
     /** What an amount of a day is told the difference from: the aim or, where there is none, a floor; empty for other limits. */
     public OptionalInt mark(Limit limit) {
         OptionalInt aim = aim(limit);
-        return aim.isPresent() || limit.scope() != Scope.DAY || limit.range().most().isPresent()
+        return aim.isPresent()
+                        || limit.scope() != Scope.DAY
+                        || limit.range().most().isPresent()
                 ? aim
                 : OptionalInt.of(limit.range().least());
     }

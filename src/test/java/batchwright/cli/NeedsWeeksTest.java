@@ -160,12 +160,12 @@ class NeedsWeeksTest {
     @ParameterizedTest
     @ValueSource(strings = {"lifter-gaining", "desk-cutting"})
     void steps_are_a_short_table(String eater) {
-        String out = needs(eater, "--steps").out();
+        String out = needs(eater, "--stages").out();
         String steps = out.substring(out.indexOf("The target in steps"), out.indexOf("Body fat"));
 
         assertThat(steps.lines()).allMatch(line -> line.length() <= 80).hasSizeLessThan(20);
         assertThat(steps).contains("1-4 ", "21-24 ", "all along");
-        JsonNode needs = json(eater, "--steps", "--json");
+        JsonNode needs = json(eater, "--stages", "--json");
         Shape.check(needs.get("steps"), """
                 {"list": [{"first_week": "whole", "last_week": "whole", "intake_kcal": "number", "weight_kg": "number",
                            "fat_kg": "number", "least_allowed": "yes/no", "weight_kg_at_first_intake": "number?"}],
@@ -183,7 +183,7 @@ class NeedsWeeksTest {
 
     @Test
     void who_holds_the_weight_needs_no_steps() {
-        assertThat(needs("parent-holding", "--steps").flat()).contains("Who holds the weight needs no steps.");
+        assertThat(needs("parent-holding", "--stages").flat()).contains("Who holds the weight needs no steps.");
         assertThat(json("parent-holding", "--json").has("steps")).isFalse();
     }
 }

@@ -127,7 +127,7 @@ public record GoalFinding(
         return "Of the "
                 + Words.oneDecimal(Math.abs(later.weightKg() - model.start().weightKg()))
                 + " kg of the first four weeks about " + Words.oneDecimal(Math.abs(later.waterShiftKg()))
-                + " are water. A rate takes a new target every four weeks: needs with --steps";
+                + " are water. A rate takes a new target every four weeks: needs with --stages";
     }
 
     private String saysAfterwards(Energy holding) {
