@@ -42,7 +42,8 @@ public final class EaterReader {
             "snacks");
     private static final List<String> HEALTH =
             Stream.of(HealthQuestion.values()).map(HealthQuestion::key).toList();
-    private static final List<String> TARGET = List.of("energy_band", "energy_on_average", "protein", "fibre", "fruit_and_vegetables");
+    private static final List<String> TARGET =
+            List.of("energy_band", "energy_on_average", "protein", "fibre", "fruit_and_vegetables");
     private static final Range BAND =
             Range.of("energy_band", "1", "15", "%", "the part of the aim that a day may miss");
     private static final Range ON_AVERAGE =

@@ -32,8 +32,8 @@ public record DayTarget(int energyAimKcal, List<Limit> limits) {
     public List<Limit> shown() {
         return limits.stream()
                 .filter(limit -> limit.scope() == Scope.DAY
-                        || limit.scope() == Scope.MEAN_OF_DAYS
-                                && limit(Scope.DAY, limit.measured()).isEmpty())
+                        || (limit.scope() == Scope.MEAN_OF_DAYS
+                                && limit(Scope.DAY, limit.measured()).isEmpty()))
                 .toList();
     }
 
@@ -73,7 +73,9 @@ public record DayTarget(int energyAimKcal, List<Limit> limits) {
     /** What an amount of a day is told the difference from: the aim or, where there is none, a floor; empty for other limits. */
     public OptionalInt mark(Limit limit) {
         OptionalInt aim = aim(limit);
-        return aim.isPresent() || limit.scope() != Scope.DAY || limit.range().most().isPresent()
+        return aim.isPresent()
+                        || limit.scope() != Scope.DAY
+                        || limit.range().most().isPresent()
                 ? aim
                 : OptionalInt.of(limit.range().least());
     }

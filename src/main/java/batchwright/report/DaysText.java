@@ -57,15 +57,16 @@ final class DaysText {
                 .filter(limit -> limit.range().most().isEmpty())
                 .map(limit -> limit.measured().label())
                 .toList();
-        return bands + (floors.isEmpty() ? "" : "; " + String.join(", ", floors) + " are floors")
-                + ". " + onAverage(target) + "+- is the difference from the target.";
+        return bands + (floors.isEmpty() ? "" : "; " + String.join(", ", floors) + " are floors") + ". "
+                + onAverage(target) + "+- is the difference from the target.";
     }
 
     private static String onAverage(DayTarget target) {
         List<Limit> limits = target.limits(Scope.MEAN_OF_DAYS);
         return limits.isEmpty()
                 ? ""
-                : "An average day holds " + limits.stream().map(Limit::says).collect(Collectors.joining(" and ")) + ". ";
+                : "An average day holds " + limits.stream().map(Limit::says).collect(Collectors.joining(" and "))
+                        + ". ";
     }
 
     /** Days in a row that are alike share a line. */

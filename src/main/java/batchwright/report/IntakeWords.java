@@ -1,8 +1,8 @@
 package batchwright.report;
 
 import batchwright.food.Nutrient;
-import batchwright.needs.intakes.Kind;
 import batchwright.needs.intakes.Ceiling;
+import batchwright.needs.intakes.Kind;
 import batchwright.needs.intakes.Reference;
 import java.math.BigDecimal;
 import java.util.List;

@@ -1,7 +1,7 @@
 package batchwright.report;
 
-import batchwright.needs.intakes.Intake;
 import batchwright.needs.intakes.Ceiling;
+import batchwright.needs.intakes.Intake;
 import batchwright.needs.intakes.Recommended;
 import batchwright.needs.intakes.Reference;
 import com.fasterxml.jackson.databind.node.ObjectNode;

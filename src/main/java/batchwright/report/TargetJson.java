@@ -1,12 +1,12 @@
 package batchwright.report;
 
-import java.util.Optional;
-import java.util.Locale;
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import batchwright.limit.DayTarget;
 import batchwright.limit.Limit;
 import batchwright.limit.Range;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
+import java.util.Optional;
 
 /** A day's target for scripts. */
 final class TargetJson {

@@ -3,7 +3,6 @@ package batchwright.audit;
 import static batchwright.audit.LittlePlan.*;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import batchwright.limit.Range;
 import batchwright.food.Allergen;
 import batchwright.food.Contents;
 import batchwright.food.CookedYield;
@@ -20,6 +19,7 @@ import batchwright.food.Pack;
 import batchwright.food.Part;
 import batchwright.food.Staple;
 import batchwright.limit.DayTarget;
+import batchwright.limit.Range;
 import batchwright.limit.TestTarget;
 import batchwright.person.Eater;
 import batchwright.person.Wishes;

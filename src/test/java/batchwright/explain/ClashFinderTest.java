@@ -12,12 +12,12 @@ import static batchwright.explain.LittleKitchen.seat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import batchwright.limit.Range;
 import batchwright.food.Allergen;
 import batchwright.food.Kitchen;
 import batchwright.food.Lot;
 import batchwright.food.Measure;
 import batchwright.food.Nutrient;
+import batchwright.limit.Range;
 import batchwright.limit.TestTarget;
 import batchwright.person.Wishes;
 import batchwright.plan.Clash;

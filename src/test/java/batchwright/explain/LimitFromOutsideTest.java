@@ -25,13 +25,13 @@ import batchwright.report.PlanJson;
 import batchwright.report.PlanText;
 import batchwright.solve.BatchPlanner;
 import batchwright.solve.whole.WholeModel;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 
 /**
  * Two limits that the program does not know, put into a target as the program puts its own: what a day may hold of sodium, and
@@ -57,7 +57,8 @@ class LimitFromOutsideTest {
         Plan plan = plan();
 
         assertThat(plan.eaters().get(0).days())
-                .extracting(day -> plan.totals(ASKED.seats().get(0).eater(), day).get(Nutrient.SODIUM))
+                .extracting(
+                        day -> plan.totals(ASKED.seats().get(0).eater(), day).get(Nutrient.SODIUM))
                 .allSatisfy(mg -> assertThat(mg).isEqualByComparingTo("700"));
     }
 
@@ -83,7 +84,8 @@ class LimitFromOutsideTest {
         assertThat(Audit.of(TOO_LITTLE, plan).checks())
                 .filteredOn(check -> check.rule().equals("sodium ceiling"))
                 .extracting(AuditReport.Check::detail)
-                .containsExactly("Ann, day 1: sodium 700 mg, at most 690 mg; Ann, day 2: sodium 700 mg, at most 690 mg");
+                .containsExactly(
+                        "Ann, day 1: sodium 700 mg, at most 690 mg; Ann, day 2: sodium 700 mg, at most 690 mg");
     }
 
     @Test
@@ -112,11 +114,15 @@ class LimitFromOutsideTest {
         assertThat(PlanText.of(answer, new Commands(""), false, 80))
                 .contains("<=700")
                 .contains("An average day holds at least 84 g of carbohydrate.");
-        JsonNode eater = new ObjectMapper().readTree(PlanJson.of(answer)).get("eaters").get(0);
+        JsonNode eater =
+                new ObjectMapper().readTree(PlanJson.of(answer)).get("eaters").get(0);
         assertThat(eater.get("targets").get("sodium_mg").get("max").asInt()).isEqualTo(700);
-        assertThat(eater.get("targets").get("mean_carbohydrate_g").get("min").asInt()).isEqualTo(84);
+        assertThat(eater.get("targets").get("mean_carbohydrate_g").get("min").asInt())
+                .isEqualTo(84);
         assertThat(StreamSupport.stream(eater.get("limits").spliterator(), false))
-                .extracting(limit -> limit.get("rule").asText(), limit -> limit.get("scope").asText())
+                .extracting(
+                        limit -> limit.get("rule").asText(),
+                        limit -> limit.get("scope").asText())
                 .contains(tuple("sodium ceiling", "day"), tuple("carbohydrate on average", "mean_of_days"));
     }
 

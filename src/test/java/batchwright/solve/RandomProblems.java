@@ -1,6 +1,5 @@
 package batchwright.solve;
 
-import batchwright.limit.Range;
 import batchwright.food.Allergen;
 import batchwright.food.Dish;
 import batchwright.food.Food;
@@ -9,6 +8,7 @@ import batchwright.food.Measure;
 import batchwright.food.Nutrient;
 import batchwright.food.Part;
 import batchwright.limit.DayTarget;
+import batchwright.limit.Range;
 import batchwright.limit.TestTarget;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
@@ -154,15 +154,19 @@ public final class RandomProblems {
         double fat = sample.of(Nutrient.FAT);
         // Now and then more protein than the sample has, which may be out of reach.
         double protein = sample.of(Nutrient.PROTEIN) * (chance(0.1) ? 1.3 : random.nextDouble(0.8, 1.0));
-        return onAverage(TestTarget.energy((int) kcal, (int) Math.ceil(kcal * (1 - band)), (int) Math.floor(kcal * (1 + band)))
-                .protein((int) protein)
-                .fat((int) (fat * random.nextDouble(0.5, 0.95)), (int) Math.ceil(fat * random.nextDouble(1.05, 1.5)))
-                .fibre((int) (sample.of(Nutrient.FIBRE) * random.nextDouble(0.5, 1.0)))
-                .fruitVeg((int) (sample.of(Nutrient.FRUIT_VEG) * random.nextDouble(0.5, 1.0)))
-                .container((int) (sample.leastKcal * random.nextDouble(0.6, 1.0)), (int)
-                        Math.ceil(sample.mostKcal * random.nextDouble(1.0, 1.4)))
-                .containerProtein((int) (sample.leastProtein * random.nextDouble(0.6, 1.0)))
-                , kcal).target();
+        return onAverage(
+                        TestTarget.energy((int) kcal, (int) Math.ceil(kcal * (1 - band)), (int)
+                                        Math.floor(kcal * (1 + band)))
+                                .protein((int) protein)
+                                .fat((int) (fat * random.nextDouble(0.5, 0.95)), (int)
+                                        Math.ceil(fat * random.nextDouble(1.05, 1.5)))
+                                .fibre((int) (sample.of(Nutrient.FIBRE) * random.nextDouble(0.5, 1.0)))
+                                .fruitVeg((int) (sample.of(Nutrient.FRUIT_VEG) * random.nextDouble(0.5, 1.0)))
+                                .container((int) (sample.leastKcal * random.nextDouble(0.6, 1.0)), (int)
+                                        Math.ceil(sample.mostKcal * random.nextDouble(1.0, 1.4)))
+                                .containerProtein((int) (sample.leastProtein * random.nextDouble(0.6, 1.0))),
+                        kcal)
+                .target();
     }
 
     /** Three of four targets bind the mean of all days, too: by its least, by its most, by both. The sample keeps each. */

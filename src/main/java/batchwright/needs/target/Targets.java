@@ -122,33 +122,33 @@ public record Targets(DayTarget day) {
                     .changedBy(new Setting.PercentOfAim("energy_band", aim, WIDEST_BAND_PERCENT));
         }
 
-    /** A plan would else take the cheap end of the band on every day, and price away what the goal asks for. */
-    private void energyOnAverage(WeeklyChange change) {
-        double percent = own.energyOnAveragePercent().orElse(change.gains() || change.loses() ? 0 : HOLD_PERCENT);
-        int least = Words.up(aim * (1 - percent / PER_CENT));
-        int most = Words.down(aim * (1 + percent / PER_CENT));
-        limit("energy on average", Scope.MEAN_OF_DAYS, Nutrient.ENERGY, onAverage(change, least, most))
-                .because(
-                        sideOfAim(change) + (percent == 0 ? "" : ", give or take " + Words.plain(percent) + " %"),
-                        own.energyOnAveragePercent().isPresent()
-                                ? PROFILE
-                                : Citation.designChoice("days may differ, what they come to is the goal"))
-                .changedBy(new Setting.PercentOfAim("energy_on_average", aim, WIDEST_BAND_PERCENT));
-    }
-
-    private static Range onAverage(WeeklyChange change, int least, int most) {
-        if (change.gains()) {
-            return Range.atLeast(least);
+        /** A plan would else take the cheap end of the band on every day, and price away what the goal asks for. */
+        private void energyOnAverage(WeeklyChange change) {
+            double percent = own.energyOnAveragePercent().orElse(change.gains() || change.loses() ? 0 : HOLD_PERCENT);
+            int least = Words.up(aim * (1 - percent / PER_CENT));
+            int most = Words.down(aim * (1 + percent / PER_CENT));
+            limit("energy on average", Scope.MEAN_OF_DAYS, Nutrient.ENERGY, onAverage(change, least, most))
+                    .because(
+                            sideOfAim(change) + (percent == 0 ? "" : ", give or take " + Words.plain(percent) + " %"),
+                            own.energyOnAveragePercent().isPresent()
+                                    ? PROFILE
+                                    : Citation.designChoice("days may differ, what they come to is the goal"))
+                    .changedBy(new Setting.PercentOfAim("energy_on_average", aim, WIDEST_BAND_PERCENT));
         }
-        return change.loses() ? Range.atMost(most) : Range.between(least, most);
-    }
 
-    private static String sideOfAim(WeeklyChange change) {
-        if (change.gains()) {
-            return "no less than the aim when gaining";
+        private static Range onAverage(WeeklyChange change, int least, int most) {
+            if (change.gains()) {
+                return Range.atLeast(least);
+            }
+            return change.loses() ? Range.atMost(most) : Range.between(least, most);
         }
-        return change.loses() ? "no more than the aim when losing" : "the aim";
-    }
+
+        private static String sideOfAim(WeeklyChange change) {
+            if (change.gains()) {
+                return "no less than the aim when gaining";
+            }
+            return change.loses() ? "no more than the aim when losing" : "the aim";
+        }
 
         private Setting proteinSetting() {
             double kg = eater.body().weight().kg();

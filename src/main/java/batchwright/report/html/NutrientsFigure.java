@@ -1,10 +1,10 @@
 package batchwright.report.html;
 
+import batchwright.needs.intakes.Ceiling;
 import batchwright.needs.intakes.Counts;
 import batchwright.needs.intakes.Intake;
 import batchwright.needs.intakes.Intake.Standing;
 import batchwright.needs.intakes.Kind;
-import batchwright.needs.intakes.Ceiling;
 import batchwright.report.IntakeWords;
 import batchwright.report.html.PercentChart.Dot;
 import batchwright.report.html.PercentChart.Row;

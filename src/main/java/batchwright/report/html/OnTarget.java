@@ -1,14 +1,14 @@
 package batchwright.report.html;
 
-import java.util.stream.Collectors;
-import java.math.MathContext;
-import java.math.BigDecimal;
-import batchwright.report.Show;
-import batchwright.limit.Scope;
 import batchwright.food.Nutrient;
 import batchwright.limit.DayTarget;
+import batchwright.limit.Scope;
 import batchwright.plan.Seat;
+import batchwright.report.Show;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** An eater's days against the target, in one sentence. A plan whose days miss it is never shown. */
 final class OnTarget {

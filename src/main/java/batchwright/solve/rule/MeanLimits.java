@@ -15,11 +15,14 @@ public record MeanLimits() implements Rule {
     @Override
     public void addTo(Draft draft) {
         int days = draft.request().days();
-        EachLimit.of(draft.request().seats(), Scope.MEAN_OF_DAYS, (seat, limit) -> draft.model()
-                .row(
-                        limit.id() + "." + seat.eater().id(),
-                        Amounts.inAllDays(draft, seat, limit.measured()),
-                        (double) limit.range().least() * days,
-                        limit.range().mostOrInfinity() * days));
+        EachLimit.of(
+                draft.request().seats(),
+                Scope.MEAN_OF_DAYS,
+                (seat, limit) -> draft.model()
+                        .row(
+                                limit.id() + "." + seat.eater().id(),
+                                Amounts.inAllDays(draft, seat, limit.measured()),
+                                (double) limit.range().least() * days,
+                                limit.range().mostOrInfinity() * days));
     }
 }

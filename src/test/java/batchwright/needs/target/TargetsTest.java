@@ -3,9 +3,9 @@ package batchwright.needs.target;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import batchwright.limit.Range;
 import batchwright.food.Nutrient;
 import batchwright.limit.DayTarget;
+import batchwright.limit.Range;
 import batchwright.limit.Scope;
 import batchwright.needs.Needs;
 import batchwright.needs.TestEater;
