@@ -32,8 +32,8 @@ public record DayTarget(int energyAimKcal, List<Limit> limits) {
     public List<Limit> shown() {
         return limits.stream()
                 .filter(limit -> limit.scope() == Scope.DAY
-                        || limit.scope() == Scope.MEAN_OF_DAYS
-                                && limit(Scope.DAY, limit.measured()).isEmpty())
+                        || (limit.scope() == Scope.MEAN_OF_DAYS
+                                && limit(Scope.DAY, limit.measured()).isEmpty()))
                 .toList();
     }
 
