@@ -1,10 +1,14 @@
 package batchwright.cli;
 
+import batchwright.app.MakePlan;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 
 /** A program for tests: most of what Batchwright can say about the kitchen in the current folder, in one process. */
 final class ManyCommands {
@@ -35,11 +39,17 @@ final class ManyCommands {
 
     private ManyCommands() {}
 
+    private static int run(String command, PrintStream out) {
+        var terminal = new Terminal(new AnswerStream(out), out, Optional.empty());
+        return Main.run(
+                command.split(" ", -1), terminal, new MakePlan(), Path.of(""), Clock.system(ZoneId.systemDefault()));
+    }
+
     public static void main(String[] args) throws Exception {
         var out = new PrintStream(System.out, false, StandardCharsets.UTF_8);
         for (String command : COMMANDS) {
             out.println("== " + command);
-            out.println("== " + Main.run(command.split(" ", -1), out, out));
+            out.println("== " + run(command, out));
         }
         for (String file : WRITTEN) {
             out.println("== " + file);

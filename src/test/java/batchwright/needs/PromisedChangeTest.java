@@ -40,7 +40,7 @@ class PromisedChangeTest {
             double bmi = 27 + 11 * random.nextDouble();
             Body body = TestEater.body(
                     random.nextBoolean() ? Sex.MALE : Sex.FEMALE,
-                    Math.round(bmi * cm * cm / 10_000),
+                    (double) Math.round(bmi * cm * cm / 10_000),
                     cm,
                     20 + 40 * random.nextInt(10) / 10.0);
             losers.add(TestEater.of(body).pal(1.4 + 0.6 * random.nextDouble()));

@@ -122,7 +122,9 @@ public final class TestEater {
                         OptionalDouble.empty(),
                         OptionalInt.empty(),
                         OptionalInt.empty(),
-                        OptionalDouble.of(percent)));
+                        OptionalInt.empty(),
+                        OptionalDouble.of(percent)),
+                training);
     }
 
     public TestEater protein(double gPerKg) {

@@ -27,7 +27,7 @@ public record CappedGoal(Eater eater, Optional<WeeklyChange> asked) {
         Body body = eater.body();
         WeeklyChange change = WeeklyChange.of(
                 eater.goal(), BodyModel.of(body, total, eater.activity().pal()));
-        boolean maySlow = change.loses() || change.gains() && Words.below(body.bmi(), UNDERWEIGHT_BMI);
+        boolean maySlow = change.loses() || (change.gains() && Words.below(body.bmi(), UNDERWEIGHT_BMI));
         SafeChange most = change.loses() ? SafeChange.ofLoss(body, total) : SafeChange.ofGain(body, total);
         return maySlow && most.isExceededBy(0, change.kcalADay()) && !isTooFast(eater, change, most)
                 ? new CappedGoal(

@@ -13,6 +13,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** A fact that a decision waits for: the good answer makes it a warning, any other a refusal. */
+@SuppressWarnings("ImmutableEnumChecker") // both fields hold what cannot change
 public enum Question {
     DOCTOR_AGREES(
             "Has a doctor or dietitian agreed to this goal? Add to the profile, under health: doctor_agrees: yes, or no.",

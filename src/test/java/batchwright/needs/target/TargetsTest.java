@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import batchwright.food.Nutrient;
 import batchwright.limit.DayTarget;
 import batchwright.limit.Range;
+import batchwright.limit.Scope;
 import batchwright.needs.Needs;
 import batchwright.needs.TestEater;
 import batchwright.person.Sex;

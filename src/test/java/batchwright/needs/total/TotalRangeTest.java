@@ -90,7 +90,7 @@ class TotalRangeTest {
         UsualDay[] days = UsualDay.values();
         List<Activity> said = List.of(
                 new PalNumber(1.4 + 0.8 * random.nextDouble()),
-                FaoLevel.values()[random.nextInt(2)],
+                random.nextBoolean() ? FaoLevel.SEDENTARY : FaoLevel.ACTIVE,
                 new ActivityFacts(
                         days[random.nextInt(days.length)], 1000 * random.nextInt(15), List.of(), body.ageYears()));
         return TestEater.of(body)

@@ -81,6 +81,6 @@ class OjAlgoTest {
         double[] any = random.doubles(model.rowCount(), -2, 2).toArray();
 
         plan.ifPresent(p -> assertThat(WeakDuality.bound(model, any))
-                .isLessThanOrEqualTo(p.cost().minor()));
+                .isLessThanOrEqualTo((double) p.cost().minor()));
     }
 }
