@@ -4,7 +4,6 @@ import batchwright.app.PlanQuestion;
 import batchwright.app.Refused;
 import batchwright.app.SessionsQuestion;
 import batchwright.plan.PlanRequest;
-import batchwright.plan.SecondOpinion;
 import batchwright.report.PlanAnswer;
 import batchwright.report.PlanJson;
 import batchwright.report.PlanText;
@@ -197,11 +196,7 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private static ExitCode exit(PlanAnswer answer, boolean interrupted, boolean more) {
-        boolean wrong = answer.insight()
-                .secondOpinion()
-                .filter(o -> o.verdict() == SecondOpinion.Verdict.DISAGREES)
-                .isPresent();
-        return wrong ? ExitCode.OUR_FAULT : exit(answer.status(), interrupted, more);
+        return answer.isContradicted() ? ExitCode.OUR_FAULT : exit(answer.status(), interrupted, more);
     }
 
     /** @param more whether more was asked for than the plan, so that an interruption cuts that short */

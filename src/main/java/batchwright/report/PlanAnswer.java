@@ -8,6 +8,7 @@ import batchwright.needs.intakes.Intake;
 import batchwright.plan.Clash;
 import batchwright.plan.Plan;
 import batchwright.plan.Proof;
+import batchwright.plan.SecondOpinion;
 import batchwright.quantity.Money;
 import java.util.List;
 import java.util.Optional;
@@ -65,6 +66,13 @@ public record PlanAnswer(
 
     public PlanAnswer with(Insight other) {
         return new PlanAnswer(kitchen, named, needs, days, budget, status, proof, plan, audit, clashes, other);
+    }
+
+    /** Whether another solver can show that this answer is wrong. */
+    public boolean isContradicted() {
+        return insight.secondOpinion()
+                .filter(opinion -> opinion.verdict() == SecondOpinion.Verdict.DISAGREES)
+                .isPresent();
     }
 
     /** Whether health cautions, not the search, are why there is no plan. */

@@ -21,13 +21,13 @@ class PageTest {
     /** A name in a file could hold the codes that move a terminal's cursor. */
     @Test
     void what_a_terminal_would_obey_is_not_printed() {
-        assertThat(new Page().line("a\u001b[2Jb\u0007").toString()).isEqualTo("a?[2Jb?\n");
+        assertThat(new Page().line("a\u001b[2Jb\u0007").toString()).isEqualTo("a\\u001B[2Jb\\u0007\n");
     }
 
     /** C1 codes too: some terminals take 0x9B for the start of a command. */
     @Test
     void nor_what_only_some_terminals_obey() {
-        assertThat(new Page().line("a\u009b2Jb\u0085").toString()).isEqualTo("a?2Jb?\n");
+        assertThat(new Page().line("a\u009b2Jb\u0085").toString()).isEqualTo("a\\u009B2Jb\\u0085\n");
     }
 
     @Test

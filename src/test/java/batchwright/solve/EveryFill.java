@@ -28,6 +28,8 @@ final class EveryFill {
     private final Wishes wishes;
     private final DayTarget target;
     private final List<Food> foods;
+    private final boolean[] hasLeastOnAverage;
+    private final boolean[] hasMostOnAverage;
 
     EveryFill(Seat seat, List<Food> foods) {
         this.wishes = seat.eater().wishes();
@@ -38,6 +40,15 @@ final class EveryFill {
                         target.limits().stream().map(Limit::measured))
                 .distinct()
                 .toList();
+        this.hasLeastOnAverage = new boolean[counted.size()];
+        this.hasMostOnAverage = new boolean[counted.size()];
+        target.limits().stream()
+                .filter(limit -> limit.scope() == Scope.MEAN_OF_DAYS)
+                .forEach(limit -> {
+                    int n = counted.indexOf(limit.measured());
+                    hasLeastOnAverage[n] |= limit.range().least() > 0;
+                    hasMostOnAverage[n] |= limit.range().most().isPresent();
+                });
     }
 
     Amounts nothing() {
@@ -156,9 +167,13 @@ final class EveryFill {
         return true;
     }
 
-    /** Whether a limit on the average of days is on one of the counted amounts. */
-    boolean isOnAverage(int n) {
-        return target.limits().stream()
-                .anyMatch(limit -> limit.scope() == Scope.MEAN_OF_DAYS && limit.measured() == counted.get(n));
+    /** Whether, on the average of days, the first is right whenever the second is, whatever else the days hold. */
+    boolean isAsGoodOnAverage(long[] first, long[] second) {
+        for (int n = 0; n < first.length; n++) {
+            if ((hasLeastOnAverage[n] && first[n] < second[n]) || (hasMostOnAverage[n] && first[n] > second[n])) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -139,7 +139,7 @@ final class EveryMenu {
         }
         for (Menu menu : soFar) {
             if (everyChosenIsEaten(chosen, menu) && fills.daysAreRight(menu.holds(), request.days())) {
-                keep(found, menu);
+                keep(found, menu, false);
             }
         }
     }
@@ -194,39 +194,36 @@ final class EveryMenu {
                         new Menu(
                                 containers,
                                 Amounts.sum(past.used(), now.used(), 1),
-                                Amounts.sum(past.holds(), now.holds(), 1)));
+                                Amounts.sum(past.holds(), now.holds(), 1)),
+                        true);
             }
         }
         return all(sums);
     }
 
     /**
-     * Keeps a menu unless another with the same containers, which holds as much of what counts on the average, needs no more of
-     * any food; drops those it makes needless.
+     * Keeps a menu unless another with the same containers needs no more of any food; drops those it makes needless.
+     *
+     * @param daysFollow whether more days follow, so that the other must also be as good for what counts on the average
      */
-    private void keep(Map<List<Integer>, List<Menu>> kept, Menu menu) {
+    private void keep(Map<List<Integer>, List<Menu>> kept, Menu menu, boolean daysFollow) {
         List<Integer> key = Arrays.stream(menu.containers()).boxed().toList();
         List<Menu> others = kept.computeIfAbsent(key, k -> new ArrayList<>());
         for (Menu other : others) {
-            if (noMore(other, menu)) {
+            if (makesNeedless(other, menu, daysFollow)) {
                 return;
             }
         }
-        others.removeIf(other -> noMore(menu, other));
+        others.removeIf(other -> makesNeedless(menu, other, daysFollow));
         others.add(menu);
     }
 
-    private boolean noMore(Menu a, Menu b) {
+    private boolean makesNeedless(Menu a, Menu b, boolean daysFollow) {
         for (int i = 0; i < a.used().length; i++) {
             if (a.used()[i] > b.used()[i]) {
                 return false;
             }
         }
-        for (int n = 0; n < a.holds().length; n++) {
-            if (fills.isOnAverage(n) && a.holds()[n] != b.holds()[n]) {
-                return false;
-            }
-        }
-        return true;
+        return !daysFollow || fills.isAsGoodOnAverage(a.holds(), b.holds());
     }
 }
