@@ -20,9 +20,9 @@ import java.util.stream.Stream;
  */
 record DaysTable(Plan plan, EaterDays eater, int firstDay) {
     /** Columns of the table without a picture and with large figures. */
-    private static final int WITHOUT = 77;
+    private static final int WITHOUT = 80;
 
-    private static final int MOST_LIMITS = 5;
+    private static final int MOST_LIMITS = 6;
     private static final int LEAST_PICTURE = 17;
     private static final int MOST_PICTURE = 41;
 

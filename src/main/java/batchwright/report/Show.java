@@ -132,7 +132,11 @@ public final class Show {
 
     /** For the head of a narrow column. */
     static String shortly(Nutrient nutrient) {
-        return nutrient == Nutrient.FRUIT_VEG ? "fruit+veg" : nutrient.label();
+        return switch (nutrient) {
+            case FRUIT_VEG -> "fruit\n+veg";
+            case CARBOHYDRATE -> "carb";
+            default -> nutrient.label();
+        };
     }
 
     /** The first letter large, for the start of a sentence or a heading. */

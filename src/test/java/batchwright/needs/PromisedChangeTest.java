@@ -112,7 +112,7 @@ class PromisedChangeTest {
         }
     }
 
-    /** What moves first is water, yet most is not: under 45 % for 0.25 to 0.75 % a week (measured: 13 to 41 %). */
+    /** What moves first is water, yet most is not: under 45 % for 0.25 to 0.75 % a week. */
     @ParameterizedTest
     @ValueSource(doubles = {-0.75, -0.5, 0.25, 0.5})
     void most_of_the_first_four_weeks_is_tissue(double percent) {
