@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 class KilledWriterTest {
     private static final int SIZE = 3_000_000;
     private static final int RUNS = 6;
+    private static final int MOST_RUNS = 60;
     private static final int MOST_MILLIS = 150;
 
     @TempDir
@@ -64,7 +65,7 @@ class KilledWriterTest {
     @Test
     void the_file_is_always_whole() throws Exception {
         var random = new Random(20261130);
-        for (int run = 0; run < RUNS; run++) {
+        for (int run = 0; run < RUNS || (run < MOST_RUNS && !killedWhileWriting()); run++) {
             Process a = start("a");
             Process b = start("b");
             while (!Files.exists(here.resolve("file.html")) && a.isAlive() && b.isAlive()) {
@@ -82,7 +83,13 @@ class KilledWriterTest {
             whole();
         }
         // Some were killed while they wrote; else this would show little.
-        assertThat(here).isDirectoryContaining("glob:**/.batchwright-*.tmp");
+        assertThat(killedWhileWriting()).isTrue();
+    }
+
+    private boolean killedWhileWriting() throws Exception {
+        try (var left = Files.newDirectoryStream(here, ".batchwright-*.tmp")) {
+            return left.iterator().hasNext();
+        }
     }
 
     private void whole() throws Exception {
