@@ -40,11 +40,6 @@ public final class ClashFinder {
         return enough.compareTo(ALL) < 0 ? enough : ALL;
     }
 
-    /** Takes 8 s at most. */
-    public ClashFinder(Planner planner) {
-        this(planner, System::nanoTime, ALL, ONE_QUESTION);
-    }
-
     /**
      * @param nanos a clock [ns]
      * @param all most time for everything

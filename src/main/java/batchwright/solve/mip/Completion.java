@@ -49,10 +49,6 @@ public interface Completion<S> {
      * @param now relaxations solved so far, by the search and in completing points
      */
     record Point(double[] values, double[] lower, double[] upper, double bound, long now) {
-        /** Whether the node leaves this column no choice. */
-        public boolean isFixed(Column column) {
-            return lower[column.index()] == upper[column.index()];
-        }
     }
 
     /** A solution with its cost. */

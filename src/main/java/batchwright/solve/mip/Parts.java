@@ -37,22 +37,6 @@ public final class Parts {
                 .toList());
     }
 
-    /** Everything where at least one of these columns is above the given value: the earlier ones are not. */
-    public static List<Part> oneAbove(List<Column> columns, List<Integer> values, double[] lower, double[] upper) {
-        List<Part> parts = new ArrayList<>();
-        List<Confined> notAbove = new ArrayList<>();
-        for (int k = 0; k < columns.size(); k++) {
-            Column column = columns.get(k);
-            int j = column.index();
-            int at = values.get(k);
-            if (at < upper[j]) {
-                parts.add(with(notAbove, new Confined(column, Math.max(lower[j], at + 1), upper[j])));
-            }
-            notAbove.add(new Confined(column, lower[j], Math.min(at, upper[j])));
-        }
-        return parts;
-    }
-
     private static Part with(List<Confined> some, Confined more) {
         List<Confined> all = new ArrayList<>(some);
         all.add(more);
