@@ -54,18 +54,12 @@ final class CheapestPlan {
         Effort haste = effort.limited(HASTY_SETS);
         var good = overSets(request, Depth.EVERY_DAY_ALIKE, haste, toBeat).found();
         int most = Math.min(request.mostDishes(), request.kitchen().dishes().size());
-        if (most > 1 && !effort.now()) {
-            good = overSets(request.withMostDishes(most - 1), Depth.THOROUGH, spending(STEPS_WITH_ONE_LESS), good)
+        if (most > 1 && !effort.requested()) {
+            good = overSets(request.withMostDishes(most - 1), Depth.THOROUGH, effort.sideOfRelaxations(STEPS_WITH_ONE_LESS), good)
                     .found();
             sets.callUp();
         }
         return overSets(request, Depth.THOROUGH, effort, good);
-    }
-
-    /** A side search that ends when so much was spent; what it proves does not hold for the whole. */
-    private Effort spending(long relaxations) {
-        long enough = effort.nodes() + relaxations;
-        return effort.side(() -> effort.nodes() > enough);
     }
 
     private SearchResult<DaysSolution> overSets(

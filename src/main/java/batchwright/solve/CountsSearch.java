@@ -5,6 +5,7 @@ import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import batchwright.solve.Layout.LikeDays;
 import batchwright.solve.mip.Completion.Found;
+import batchwright.solve.mip.StepBudget;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -37,14 +38,13 @@ final class CountsSearch {
     private final Map<Seat, Map<Dish, Integer>> containers;
     private final LayoutSearch.DraftMaker maker;
     private final Effort effort;
-    private long stepsLeft;
+    private final StepBudget budget = new StepBudget(0);
+    private final TimeSlices slices = new TimeSlices(budget, FIRST_STEPS);
 
     private Optional<Found<DaysSolution>> found = Optional.empty();
     private final List<LayoutSearch> open = new ArrayList<>();
     private boolean begun;
     private boolean tooMany;
-    private long steps = FIRST_STEPS;
-    private long due;
     private State state = State.UNFINISHED;
 
     /** How much was looked at. */
@@ -64,7 +64,7 @@ final class CountsSearch {
         this.request = request;
         this.containers = containers;
         this.maker = maker;
-        this.effort = effort.until(() -> stepsLeft-- <= 0);
+        this.effort = effort.within(budget);
     }
 
     /** The cheapest plan found for these counts. */
@@ -78,7 +78,7 @@ final class CountsSearch {
 
     /** Not worth going on before this time of the search over totals: others come first. */
     long due() {
-        return due;
+        return slices.resumeAt();
     }
 
     boolean reached(double bound) {
@@ -97,7 +97,7 @@ final class CountsSearch {
             groups.put(seat, mine.get(0));
         }
         long before = effort.nodes();
-        stepsLeft = QUICK_STEPS;
+        budget.refill(QUICK_STEPS);
         found = new LayoutSearch(new Layout(containers, groups), maker, effort).glimpse(cutoff);
         found.ifPresent(effort::found);
         return effort.nodes() - before;
@@ -112,17 +112,11 @@ final class CountsSearch {
      */
     long goOn(double cutoff, double bound, long now) {
         long before = effort.nodes();
-        goOn(steps, cutoff, bound);
-        steps *= 2;
-        long used = effort.nodes() - before;
-        due = now + 2 * used;
-        return used;
-    }
-
-    /** The same, for so many steps. */
-    void goOn(long atMost, double cutoff, double bound) {
-        stepsLeft = atMost;
+        slices.begin();
         lookAtLayouts(cutoff, bound);
+        long used = effort.nodes() - before;
+        slices.end(now, used);
+        return used;
     }
 
     /** No plan for these counts costs less, as far as is known. */
@@ -136,9 +130,10 @@ final class CountsSearch {
         }
         while (!open.isEmpty()) {
             double below = Math.min(cutoff, found.map(Found::cost).orElse(cutoff));
-            if (below <= bound + HALF_A_CENT || stepsLeft <= 0 || effort.now()) {
+            if (below <= bound + HALF_A_CENT || effort.requested()) {
                 return;
             }
+            effort.spendNode();
             LayoutSearch search = Collections.min(open, Comparator.comparingDouble(LayoutSearch::bound));
             var look = search.turn(below);
             if (look.found().isPresent()) {

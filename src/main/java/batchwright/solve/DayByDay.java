@@ -59,7 +59,7 @@ final class DayByDay implements Completion<DaysSolution> {
             spent += search.goOn(cutoff, point.bound(), point.now());
         }
         if (search.state() == State.TOO_MANY) {
-            effort.leaveOut(point.bound());
+            effort.ledger().leaveOut(point.bound());
         }
         boolean open = search.state() == State.UNFINISHED && !search.reached(point.bound());
         return new Verdict<>(

@@ -1,8 +1,8 @@
 package batchwright.solve;
 
 import batchwright.solve.mip.BranchAndBound;
-import batchwright.solve.mip.Completion;
 import batchwright.solve.mip.SearchResult;
+import batchwright.solve.mip.StepBudget;
 import batchwright.solve.mip.Stop;
 import java.util.Optional;
 import java.util.function.Function;
@@ -16,26 +16,25 @@ final class DishSetSearch {
     private final Aim aim;
     private final Effort effort;
     private Optional<BranchAndBound<DaysSolution>> search = Optional.empty();
-    private long steps = FIRST_STEPS;
-    private long stepsLeft;
+    private final StepBudget budget = new StepBudget(0);
+    private final TimeSlices slices = new TimeSlices(budget, FIRST_STEPS);
     private long counted;
-    private long due;
 
     /** @param totals the model, asked for when the search begins */
     DishSetSearch(Function<Stop, TotalsDraft> totals, Aim aim, Effort whole) {
         this.totals = totals;
         this.aim = aim;
-        this.effort = whole.until(() -> stepsLeft-- <= 0);
+        this.effort = whole.within(budget);
     }
 
     /** Not worth going on before this time of the search over sets: others come first; never once all was seen. */
     long due() {
-        return due;
+        return slices.resumeAt();
     }
 
     /** Another search over sets begins; its clock stands at 0. */
     void callUp() {
-        due = due == Completion.NEVER ? due : 0;
+        slices.restartClock();
     }
 
     /**
@@ -45,8 +44,7 @@ final class DishSetSearch {
      */
     SearchResult<DaysSolution> goOn(double cutoff, long now) {
         long before = effort.nodes();
-        stepsLeft = steps;
-        steps *= 2;
+        slices.begin();
         BranchAndBound<DaysSolution> mine = search.orElseGet(this::begin);
         search = Optional.of(mine);
         mine.lowerCutoff(cutoff);
@@ -54,7 +52,11 @@ final class DishSetSearch {
         effort.count(result.nodes() - counted);
         counted = result.nodes();
         result.found().ifPresent(found -> effort.found(found));
-        due = result.state() == SearchResult.State.STOPPED ? now + 2 * (effort.nodes() - before) : Completion.NEVER;
+        if (result.state() == SearchResult.State.STOPPED) {
+            slices.end(now, effort.nodes() - before);
+        } else {
+            slices.finish();
+        }
         return result;
     }
 

@@ -9,6 +9,7 @@ import batchwright.solve.mip.Completion;
 import batchwright.solve.mip.Completion.Found;
 import batchwright.solve.mip.PlainCompletion;
 import batchwright.solve.mip.SearchResult;
+import batchwright.solve.mip.StepBudget;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -27,8 +28,8 @@ final class LayoutSearch {
 
     private final DraftMaker maker;
     private final Effort effort;
-    private long steps = 1;
-    private long stepsLeft;
+    private final StepBudget budget = StepBudget.unlimited();
+    private final TimeSlices slices = new TimeSlices(budget, 1);
     private double bound = Double.NEGATIVE_INFINITY;
     private Layout layout;
     private Optional<Run> run = Optional.empty();
@@ -44,7 +45,7 @@ final class LayoutSearch {
     LayoutSearch(Layout layout, DraftMaker maker, Effort effort) {
         this.layout = layout;
         this.maker = maker;
-        this.effort = effort.until(() -> stepsLeft-- <= 0);
+        this.effort = effort.within(budget);
     }
 
     /**
@@ -62,20 +63,17 @@ final class LayoutSearch {
 
     /** A plan below the cutoff, if one is found soon; not to be gone on with. */
     Optional<Found<DaysSolution>> glimpse(double cutoff) {
-        stepsLeft = Long.MAX_VALUE;
         return new Run(maker.make(layout), cutoff).goOn(cutoff).found();
     }
 
     /** The cheapest plan below the cutoff, if there is one. Asked again, it goes on from where it was told to stop. */
     Look cheapest(double cutoff) {
-        stepsLeft = Long.MAX_VALUE;
         return goOn(cutoff);
     }
 
     /** As {@link #cheapest}, for one turn; each turn may take twice as many steps as the one before. */
     Look turn(double cutoff) {
-        stepsLeft = steps;
-        steps *= 2;
+        slices.begin();
         return goOn(cutoff);
     }
 

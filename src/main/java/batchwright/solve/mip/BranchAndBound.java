@@ -110,8 +110,11 @@ public final class BranchAndBound<S> {
                 }
             }
             Node node = current.get();
-            if (nodes > 0 && stop.now()) {
-                return stopped();
+            if (nodes > 0) {
+                if (stop.requested()) {
+                    return stopped();
+                }
+                stop.spendNode();
             }
             Relaxation.Status status = relax(node.lower(), node.upper());
             if (status == Relaxation.Status.UNBOUNDED) {
@@ -161,7 +164,11 @@ public final class BranchAndBound<S> {
         double[] x = start;
         int next = nearestToWhole(x);
         while (next >= 0) {
-            if (stop.atOnce() || !fix(next, Math.rint(x[next]), x[next], lower, upper)) {
+            if (stop.urgent()) {
+                return;
+            }
+            stop.spendTrial();
+            if (!fix(next, Math.rint(x[next]), x[next], lower, upper)) {
                 return;
             }
             x = relaxation.values();
@@ -300,7 +307,8 @@ public final class BranchAndBound<S> {
         for (int j : ranked) {
             double fraction = x[j] - Math.floor(x[j]);
             double score = pseudoCosts.score(j, fraction);
-            if (pseudoCosts.seen(j) < RELIABLE && trials < MOST_TRIALS && !stop.atOnce()) {
+            if (pseudoCosts.seen(j) < RELIABLE && trials < MOST_TRIALS && !stop.urgent()) {
+                stop.spendTrial();
                 trials++;
                 double down = trial(node, j, x[j], cost, false);
                 double up = trial(node, j, x[j], cost, true);

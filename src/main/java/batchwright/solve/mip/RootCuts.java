@@ -55,9 +55,11 @@ final class RootCuts {
         DualSimplex relaxation = start;
         MipModel model = given;
         double last = Double.NEGATIVE_INFINITY;
-        for (int round = 0;
-                round < MOST_ROUNDS && !stop.atOnce() && relaxation.solve(lower, upper) == Relaxation.Status.OPTIMAL;
-                round++) {
+        for (int round = 0; round < MOST_ROUNDS && !stop.urgent(); round++) {
+            stop.spendTrial();
+            if (relaxation.solve(lower, upper) != Relaxation.Status.OPTIMAL) {
+                break;
+            }
             double bound = relaxation.cost();
             if (bound < last + LEAST_GAIN * Math.max(1, Math.abs(last))) {
                 break;
