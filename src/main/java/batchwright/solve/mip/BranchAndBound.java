@@ -1,6 +1,6 @@
 package batchwright.solve.mip;
 
-import batchwright.solve.mip.OpenNodes.Node;
+import batchwright.solve.mip.NodeQueue.Node;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -30,7 +30,7 @@ public final class BranchAndBound<S> {
     private final boolean[] mayRise;
     private final Completion<S> completion;
     private final Stop stop;
-    private final OpenNodes open;
+    private final NodeQueue open;
 
     private double cutoff;
     private Optional<S> best = Optional.empty();
@@ -59,7 +59,7 @@ public final class BranchAndBound<S> {
         this.completion = completion;
         this.cutoff = cutoff;
         this.stop = stop;
-        this.open = new OpenNodes(completion, this::now);
+        this.open = new NodeQueue(node -> completion.due(node.lower(), node.upper()), this::now);
     }
 
     /** As the constructor, with the relaxation strengthened by cuts: worth it where many nodes are to be expected. */
