@@ -26,7 +26,7 @@ final class CountsSearch {
     /** Spent on the most even layout before the search goes on. */
     private static final long QUICK_STEPS = 300;
 
-    /** Spent on all layouts in the first turn; twice as much in each further one. */
+    /** Spent on all layouts in the first slice; twice as much in each further one. */
     private static final long FIRST_STEPS = 500;
 
     /** To put a layout together takes as long as to look at so many numbers of a tableau. */
@@ -77,7 +77,7 @@ final class CountsSearch {
     }
 
     /** Not worth going on before this time of the search over totals: others come first. */
-    long due() {
+    long resumeAt() {
         return slices.resumeAt();
     }
 
@@ -85,8 +85,8 @@ final class CountsSearch {
         return found.isPresent() && found.get().cost() <= bound + HALF_A_CENT;
     }
 
-    /** Looks for a plan over the most even layout alone; answers with the relaxations it took. */
-    long glimpse(double cutoff) {
+    /** A heuristic: looks for a plan over the most even layout alone; answers with the relaxations it took. */
+    long heuristic(double cutoff) {
         Map<Seat, List<LikeDays>> groups = new LinkedHashMap<>();
         for (Seat seat : request.seats()) {
             var mine = layouts(seat, FIRST_LAYOUTS);
@@ -98,24 +98,24 @@ final class CountsSearch {
         }
         long before = effort.nodes();
         budget.refill(QUICK_STEPS);
-        found = new LayoutSearch(new Layout(containers, groups), maker, effort).glimpse(cutoff);
+        found = new LayoutSearch(new Layout(containers, groups), maker, effort).heuristic(cutoff);
         found.ifPresent(effort::found);
         return effort.nodes() - before;
     }
 
     /**
      * Goes on over every layout, below the cutoff, always in the one with the least bound. Stops at a plan that costs no more than
-     * the bound, and when the steps of this turn are spent. Then others may spend as much before it is its turn again.
+     * the bound, and when the steps of this slice are spent. Then others may spend as much before the next.
      *
-     * @param now relaxations solved by the search over totals
+     * @param relaxations solved by the search over totals
      * @return relaxations solved
      */
-    long goOn(double cutoff, double bound, long now) {
+    long runSlice(double cutoff, double bound, long relaxations) {
         long before = effort.nodes();
         slices.begin();
         lookAtLayouts(cutoff, bound);
         long used = effort.nodes() - before;
-        slices.end(now, used);
+        slices.end(relaxations, used);
         return used;
     }
 
@@ -135,7 +135,7 @@ final class CountsSearch {
             }
             effort.spendNode();
             LayoutSearch search = Collections.min(open, Comparator.comparingDouble(LayoutSearch::bound));
-            var look = search.turn(below);
+            var look = search.runSlice(below);
             if (look.found().isPresent()) {
                 found = look.found();
                 found.ifPresent(effort::found);

@@ -9,7 +9,7 @@ import java.util.function.Function;
 
 /** The search over one set of dishes, all of them cooked. It can be left and gone on with. */
 final class DishSetSearch {
-    /** Spent in the first turn; twice as much in each further one. */
+    /** Spent in the first slice; twice as much in each further one. */
     private static final long FIRST_STEPS = 2_000;
 
     private final Function<Stop, TotalsDraft> totals;
@@ -28,21 +28,21 @@ final class DishSetSearch {
     }
 
     /** Not worth going on before this time of the search over sets: others come first; never once all was seen. */
-    long due() {
+    long resumeAt() {
         return slices.resumeAt();
     }
 
     /** Another search over sets begins; its clock stands at 0. */
-    void callUp() {
+    void restartClock() {
         slices.restartClock();
     }
 
     /**
-     * Goes on for one turn, looking for a plan below the cutoff. Then others may spend as much before it is its turn again.
+     * Goes on for one slice, looking for a plan below the cutoff. Then others may spend as much before the next.
      *
-     * @param now relaxations solved by the search over sets
+     * @param relaxations solved by the search over sets
      */
-    SearchResult<DaysSolution> goOn(double cutoff, long now) {
+    SearchResult<DaysSolution> runSlice(double cutoff, long relaxations) {
         long before = effort.nodes();
         slices.begin();
         BranchAndBound<DaysSolution> mine = search.orElseGet(this::begin);
@@ -53,7 +53,7 @@ final class DishSetSearch {
         counted = result.nodes();
         result.found().ifPresent(found -> effort.found(found));
         if (result.state() == SearchResult.State.STOPPED) {
-            slices.end(now, effort.nodes() - before);
+            slices.end(relaxations, effort.nodes() - before);
         } else {
             slices.finish();
         }

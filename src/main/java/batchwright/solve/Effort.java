@@ -16,25 +16,25 @@ final class Effort implements Stop {
     private final Meter meter;
     private final AtomicLong nodes;
     private final ProofLedger ledger;
-    private final Told told;
+    private final SearchProgress progress;
 
     /** Ends when the meter says so. */
     Effort(Meter meter, Watch watch) {
-        this(meter, meter, new AtomicLong(), new ProofLedger(), new Told(watch));
+        this(meter, meter, new AtomicLong(), new ProofLedger(), new SearchProgress(watch));
     }
 
-    private Effort(Stop stop, Meter meter, AtomicLong nodes, ProofLedger ledger, Told told) {
+    private Effort(Stop stop, Meter meter, AtomicLong nodes, ProofLedger ledger, SearchProgress progress) {
         this.stop = stop;
         this.meter = meter;
         this.nodes = nodes;
         this.ledger = ledger;
-        this.told = told;
+        this.progress = progress;
     }
 
     /** A part of this search that also stops when its own budget of nodes is spent, and can go on later. */
     @Override
     public Effort within(StepBudget budget) {
-        return new Effort(stop.within(budget), meter, nodes, ledger, told);
+        return new Effort(stop.within(budget), meter, nodes, ledger, progress);
     }
 
     /** A side search of at most so many nodes. What it leaves out does not matter for the proof; what it spends counts. */
@@ -61,7 +61,7 @@ final class Effort implements Stop {
     }
 
     private Effort side(Stop ends, Meter metered) {
-        return new Effort(ends, metered, nodes, new ProofLedger(), told.ofPlansOnly());
+        return new Effort(ends, metered, nodes, new ProofLedger(), progress.ofPlansOnly());
     }
 
     @Override
@@ -91,17 +91,17 @@ final class Effort implements Stop {
 
     /** Keeps a whole plan, and tells whoever watches, if it is the cheapest so far. */
     void found(Found<DaysSolution> plan) {
-        told.found(plan);
+        progress.found(plan);
     }
 
     /** The plans found so far. */
     Incumbents incumbents() {
-        return told.incumbents();
+        return progress.incumbents();
     }
 
     /** Tells whoever watches what is proven [cents], unless this is only a side search. */
     void proven(double bound) {
-        told.bound(ledger.bound(bound));
+        progress.bound(ledger.bound(bound));
     }
 
     /** Takes account of what a search has spent. */
