@@ -166,8 +166,8 @@ public final class ClashFinder {
         /** Containers a day always hold; but where a few more or less make a plan possible, that too is a rule of the set. */
         private List<Cure> otherContainers(int mostMoreOrLess) {
             return EaterInRequest.all(request).stream()
-                    .map(at ->
-                            SoftWishes.containersADay(at, Offered.to(at, request).size(), mostMoreOrLess))
+                    .map(at -> SoftWishes.containersADay(
+                            at, Offered.to(at, request).size(), mostMoreOrLess))
                     .map(softRule -> cured.of(softRule, request, oracle))
                     .filter(cure -> cure.found().isPresent())
                     .toList();

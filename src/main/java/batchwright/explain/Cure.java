@@ -58,7 +58,8 @@ record Cure(SoftRule softRule, Optional<Loosened> found, Optional<Raised> raised
             return within;
         }
         var raised = new Raised(oracle.cost(loosened.applied(request)));
-        return new Cure(softRule, any.found(), Optional.of(raised), any.certain() && within.certain() && raised.certain());
+        return new Cure(
+                softRule, any.found(), Optional.of(raised), any.certain() && within.certain() && raised.certain());
     }
 
     /** The request with all that the cure changes; the same request when none is known. */

@@ -21,6 +21,7 @@ record Loosening(int reach, ByUnits loosen, IntFunction<String> cure, IntFunctio
 
     /** All or nothing. */
     static Loosening once(UnaryOperator<PlanRequest> loosen, String cure, String tryThis) {
-        return new Loosening(1, (request, units) -> units == 0 ? request : loosen.apply(request), k -> cure, k -> tryThis);
+        return new Loosening(
+                1, (request, units) -> units == 0 ? request : loosen.apply(request), k -> cure, k -> tryThis);
     }
 }

@@ -125,7 +125,9 @@ final class PlainCauses {
                         now == 1
                                 ? List.of(TWO_DAYS, SoftWishes.containers(at, now + 1))
                                 : List.of(
-                                        TWO_DAYS, SoftWishes.containers(at, now + 1), SoftWishes.containers(at, now - 1)),
+                                        TWO_DAYS,
+                                        SoftWishes.containers(at, now + 1),
+                                        SoftWishes.containers(at, now - 1)),
                         "--days 2"));
     }
 

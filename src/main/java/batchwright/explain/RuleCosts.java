@@ -32,7 +32,8 @@ final class RuleCosts {
 
     List<RuleCost> all() {
         List<RulePerturbation> rules = RulePerturbations.of(request);
-        Set<RulePerturbation> slack = rules.stream().filter(this::isSlack).collect(Collectors.toCollection(HashSet::new));
+        Set<RulePerturbation> slack =
+                rules.stream().filter(this::isSlack).collect(Collectors.toCollection(HashSet::new));
         open = 2 * rules.size() - slack.size() + 1;
         Set<RulePerturbation> needless = saveNothing(slack) ? slack : Set.of();
         return rules.stream()

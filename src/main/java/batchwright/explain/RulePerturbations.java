@@ -61,7 +61,8 @@ final class RulePerturbations {
                 Optional.empty(),
                 request.mostDishes(),
                 1,
-                Math.min(SoftSessionRules.MOST_DISHES, request.kitchen().dishes().size()),
+                Math.min(
+                        SoftSessionRules.MOST_DISHES, request.kitchen().dishes().size()),
                 PlanRequest::withMostDishes);
     }
 
@@ -70,7 +71,8 @@ final class RulePerturbations {
     }
 
     /** One more, one less. */
-    private static RulePerturbation count(String rule, Optional<String> eater, int now, int least, int most, Count set) {
+    private static RulePerturbation count(
+            String rule, Optional<String> eater, int now, int least, int most, Count set) {
         return new RulePerturbation(
                 rule,
                 eater,

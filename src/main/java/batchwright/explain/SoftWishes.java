@@ -78,7 +78,8 @@ final class SoftWishes {
                         + Say.count(upTo(MOST_KINDS, kinds + k), "kind", "kinds") + " a day",
                 k -> "measures_a_day: " + upTo(MOST_MEASURES, measures + k) + " and kinds_a_day: "
                         + upTo(MOST_KINDS, kinds + k) + under);
-        List<List<Loosening>> loosenings = new ArrayList<>(List.of(List.of(moreMeasures, moreKinds), List.of(moreOfBoth)));
+        List<List<Loosening>> loosenings =
+                new ArrayList<>(List.of(List.of(moreMeasures, moreKinds), List.of(moreOfBoth)));
         if (now.snackFoods().isPresent()) {
             loosenings.add(List.of(Loosening.once(
                     request -> at.withWishes(request, w -> w.withSnacks(Optional.empty(), measures, kinds)),

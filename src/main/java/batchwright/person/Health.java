@@ -27,6 +27,7 @@ public record Health(Map<HealthQuestion, Answer> answers, Set<HealthGroup> uncle
     }
 
     public static final Health NOT_SAID = new Health(Map.of());
+
     public Health {
         answers = Map.copyOf(answers);
         unclear = Set.copyOf(unclear);

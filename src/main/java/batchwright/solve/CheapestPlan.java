@@ -55,7 +55,11 @@ final class CheapestPlan {
         var good = overSets(request, Depth.EVERY_DAY_ALIKE, little, toBeat).found();
         int most = Math.min(request.mostDishes(), request.kitchen().dishes().size());
         if (most > 1 && !effort.requested()) {
-            good = overSets(request.withMostDishes(most - 1), Depth.THOROUGH, effort.sideOfRelaxations(STEPS_WITH_ONE_LESS), good)
+            good = overSets(
+                            request.withMostDishes(most - 1),
+                            Depth.THOROUGH,
+                            effort.sideOfRelaxations(STEPS_WITH_ONE_LESS),
+                            good)
                     .found();
             sets.restartClock();
         }

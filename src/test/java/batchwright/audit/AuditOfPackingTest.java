@@ -127,7 +127,11 @@ class AuditOfPackingTest {
                         "dish count",
                         "shopping list",
                         "stock"),
-                one("a dish in two batches", request(), Tamper.batches(honest, AuditOfPackingTest::split), "dish count"),
+                one(
+                        "a dish in two batches",
+                        request(),
+                        Tamper.batches(honest, AuditOfPackingTest::split),
+                        "dish count"),
                 one(
                         "two fillings of a dish for one eater",
                         request(),

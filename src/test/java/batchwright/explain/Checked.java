@@ -29,7 +29,8 @@ final class Checked {
         SoftRules softRules = SoftRules.of(request);
         assertThat(possible(held(softRules, request, set))).isEqualTo(Possible.NO);
         for (SoftRule softRule : set) {
-            List<SoftRule> others = set.stream().filter(d -> !d.equals(softRule)).toList();
+            List<SoftRule> others =
+                    set.stream().filter(d -> !d.equals(softRule)).toList();
             assertThat(possible(held(softRules, request, others)))
                     .as("without %s", softRule.rule())
                     .isEqualTo(Possible.YES);

@@ -98,7 +98,9 @@ class ClashesBySolversTest {
                             plain.get().softRule().says())
                     .isFalse();
             Cure cure = Cure.atAnyCost(
-                    plain.get().softRule(), request, new Oracle(new BatchPlanner(), System::nanoTime, ONE_QUESTION, ALL));
+                    plain.get().softRule(),
+                    request,
+                    new Oracle(new BatchPlanner(), System::nanoTime, ONE_QUESTION, ALL));
             leastThatSolves(cure, request, outside);
             return;
         }
@@ -156,7 +158,8 @@ class ClashesBySolversTest {
             cure.softRule().loosenings().stream()
                     .flatMap(List::stream)
                     .filter(loosening -> loosening.reach() > 0)
-                    .forEach(loosening -> assertThat(outside.solves(loosening.loosen().by(request, loosening.reach())))
+                    .forEach(loosening -> assertThat(
+                                    outside.solves(loosening.loosen().by(request, loosening.reach())))
                             .as("%s to the end", cure.softRule().rule())
                             .isFalse());
             return;

@@ -69,7 +69,9 @@ class RandomClashesTest {
         List<String> says = cures.stream().map(c -> c.softRule().says()).toList();
         List<SoftRule> set =
                 softRules.all().stream().filter(d -> says.contains(d.says())).toList();
-        assertThat(impossible(softRules.holding(request, set))).as("all of the set").isTrue();
+        assertThat(impossible(softRules.holding(request, set)))
+                .as("all of the set")
+                .isTrue();
         for (SoftRule softRule : set) {
             List<SoftRule> others = new ArrayList<>(set);
             others.remove(softRule);

@@ -233,7 +233,8 @@ public final class BranchAndBound<S> {
     }
 
     private SearchResult<S> result(SearchResult.State state, double bound) {
-        return new SearchResult<>(state, incumbent, incumbent.isPresent() ? cutoff : Double.POSITIVE_INFINITY, bound, nodes);
+        return new SearchResult<>(
+                state, incumbent, incumbent.isPresent() ? cutoff : Double.POSITIVE_INFINITY, bound, nodes);
     }
 
     /** Cuts off, completes or branches; the child to dive into, if any. */

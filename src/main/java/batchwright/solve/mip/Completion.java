@@ -48,8 +48,7 @@ public interface Completion<S> {
      * @param bound least cost in the node
      * @param relaxations solved so far, by the search and in completing points
      */
-    record Point(double[] values, double[] lower, double[] upper, double bound, long relaxations) {
-    }
+    record Point(double[] values, double[] lower, double[] upper, double bound, long relaxations) {}
 
     /** A solution with its cost. */
     record Found<S>(double cost, S solution) {}

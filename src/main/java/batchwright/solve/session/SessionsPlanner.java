@@ -107,7 +107,8 @@ public final class SessionsPlanner {
 
         /** Whether the session has no plan even with all that could be at home then, and whatever was cooked before. */
         private boolean impossible(int session) {
-            return patience.impossible(session(session, request.whole().kitchen().pantry(), List.of()));
+            return patience.impossible(
+                    session(session, request.whole().kitchen().pantry(), List.of()));
         }
 
         private void again() {
@@ -137,7 +138,8 @@ public final class SessionsPlanner {
             }
             Money bound = bound();
             if (best.isEmpty()) {
-                return new SessionsResult(Outcome.NOT_PROVEN, Optional.empty(), patience.proof(Money.ZERO, bound), stuck);
+                return new SessionsResult(
+                        Outcome.NOT_PROVEN, Optional.empty(), patience.proof(Money.ZERO, bound), stuck);
             }
             Money cost = cost(best.get());
             boolean proven = bound.compareTo(cost) >= 0;

@@ -53,7 +53,10 @@ class CutPoolTest {
                 .toList();
 
         pool.takeDeepest(found, new double[many]);
-        assertThat(pool.cuts()).hasSize(CutPool.MOST_A_ROUND).contains(found.get(many - 1)).doesNotContain(found.get(0));
+        assertThat(pool.cuts())
+                .hasSize(CutPool.MOST_A_ROUND)
+                .contains(found.get(many - 1))
+                .doesNotContain(found.get(0));
 
         pool.takeDeepest(found.subList(0, 5), new double[many]);
         assertThat(pool.cuts()).hasSize(many);
