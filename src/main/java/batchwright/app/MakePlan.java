@@ -37,24 +37,11 @@ public final class MakePlan {
         this.planner = new AuditedPlanner(planner);
     }
 
-    /** The same, unwatched. */
-    public PlanAnswer answer(Workspace workspace, PlanQuestion question) {
-        return answer(workspace, question, Watch.NONE);
-    }
-
     /**
      * @param watch looks on while the plan is searched, and may end that
+     * @param before told what is asked, before the search; not told when a caution stops planning
      * @throws Refused when there is no such eater, or a file has an error
      * @throws FailedAudit when the planner's plan is wrong
-     */
-    public PlanAnswer answer(Workspace workspace, PlanQuestion question, Watch watch) {
-        return answer(workspace, question, watch, request -> {});
-    }
-
-    /**
-     * The same.
-     *
-     * @param before told what is asked, before the search; not told when a caution stops planning
      */
     public PlanAnswer answer(Workspace workspace, PlanQuestion question, Watch watch, Consumer<PlanRequest> before) {
         Deadline deadline = Deadline.in(question.patience());

@@ -24,17 +24,6 @@ public record PlanQuestion(
         int mostDishes,
         Duration patience,
         InsightWanted insight) {
-    /** A plan and nothing beside. */
-    public PlanQuestion(
-            List<String> eaters,
-            int days,
-            Optional<Money> budget,
-            List<String> onlyDishes,
-            int mostDishes,
-            Duration patience) {
-        this(eaters, days, budget, onlyDishes, mostDishes, patience, InsightWanted.NONE);
-    }
-
     public PlanQuestion {
         onlyDishes = List.copyOf(onlyDishes);
         eaters = List.copyOf(eaters);

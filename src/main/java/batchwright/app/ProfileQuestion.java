@@ -4,7 +4,6 @@ import batchwright.person.HealthQuestion;
 import batchwright.person.Outcome;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Predicate;
 
 /**
@@ -62,10 +61,6 @@ public record ProfileQuestion(
     /** In the order in which they are asked and written: what changes most comes first. */
     public static List<ProfileQuestion> list() {
         return ProfileQuestions.ALL;
-    }
-
-    public static Optional<ProfileQuestion> of(String key) {
-        return list().stream().filter(question -> question.key.equals(key)).findFirst();
     }
 
     /** The key of the answer to a question of health, or to a group of them. */

@@ -17,11 +17,6 @@ final class AnswerStream extends PrintStream {
     private final Remembering to;
     private final BooleanSupplier isPipe;
 
-    /** Nothing else than its words tells why it fails. */
-    AnswerStream(OutputStream to) {
-        this(to, () -> false);
-    }
-
     /** @param isPipe whether it leads to another program; asked when it fails */
     AnswerStream(OutputStream to, BooleanSupplier isPipe) {
         this(new Remembering(to), isPipe);

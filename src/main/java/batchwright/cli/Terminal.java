@@ -30,14 +30,4 @@ record Terminal(
         String safe = Echo.lines(text);
         return ascii || asciiOnly ? Ascii.of(safe) : safe;
     }
-
-    /** Nobody looks on: what is written is read later. */
-    Terminal(AnswerStream out, PrintStream err, Optional<Input> input) {
-        this(out, err, input, () -> false);
-    }
-
-    /** Nothing is known of the terminal. */
-    Terminal(AnswerStream out, PrintStream err, Optional<Input> input, BooleanSupplier somebodyLooks) {
-        this(out, err, input, somebodyLooks, OptionalInt::empty, false);
-    }
 }

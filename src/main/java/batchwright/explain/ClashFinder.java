@@ -40,18 +40,13 @@ public final class ClashFinder {
         return enough.compareTo(ALL) < 0 ? enough : ALL;
     }
 
-    /** Takes 8 s at most. */
-    public ClashFinder(Planner planner) {
-        this(planner, System::nanoTime, ALL, ONE_QUESTION);
-    }
-
     /**
      * @param nanos a clock [ns]
      * @param all most time for everything
      * @param oneQuestion most time for one question to the planner
      */
     ClashFinder(Planner planner, LongSupplier nanos, Duration all, Duration oneQuestion) {
-        this.planner = new Unwaiting(planner);
+        this.planner = new TimeLimitedPlanner(planner);
         this.nanos = nanos;
         this.all = all;
         this.oneQuestion = oneQuestion;
@@ -77,7 +72,7 @@ public final class ClashFinder {
         }
         Optional<PlainCauses.Cause> plain = new PlainCauses(request).first();
         if (plain.isPresent()) {
-            return List.of(plain.get().clash(Cure.atAnyCost(plain.get().dial(), request, oracle)));
+            return List.of(plain.get().clash(Cure.atAnyCost(plain.get().softRule(), request, oracle)));
         }
         List<Clash> clashes = Search.atAnyCost(request, oracle).clashes();
         return clashes.isEmpty() ? List.of(NO_RULE) : clashes;
@@ -120,7 +115,7 @@ public final class ClashFinder {
 
     /** How a rule of the set is cured. */
     private interface Cured {
-        Cure of(Dial dial, PlanRequest request, Oracle oracle);
+        Cure of(SoftRule softRule, PlanRequest request, Oracle oracle);
     }
 
     /** For one request. */
@@ -134,7 +129,7 @@ public final class ClashFinder {
             this.request = request;
             this.cured = cured;
             this.oracle = oracle;
-            this.conflict = new Conflict(clashing, Dials.of(request), oracle.shareOf(HALF));
+            this.conflict = new Conflict(clashing, SoftRules.of(request), oracle.shareOf(HALF));
         }
 
         /** Which rules clash whatever a plan may cost. */
@@ -150,30 +145,30 @@ public final class ClashFinder {
         List<Clash> clashes() {
             return cures().stream()
                     .map(cure -> cure.clash(
-                            conflict.isNeeded(cure.dial()) || cure.found().isPresent()))
+                            conflict.isNeeded(cure.softRule()) || cure.found().isPresent()))
                     .toList();
         }
 
         /** Each knows what is left of the time when its turn comes. */
         List<Cure> cures() {
-            List<Dial> dials = conflict.smallest();
+            List<SoftRule> softRules = conflict.smallest();
             List<Cure> cures = new ArrayList<>();
-            for (int i = 0; i < dials.size(); i++) {
-                cures.add(cured.of(dials.get(i), request, oracle.shareOf(dials.size() - i + 1)));
+            for (int i = 0; i < softRules.size(); i++) {
+                cures.add(cured.of(softRules.get(i), request, oracle.shareOf(softRules.size() - i + 1)));
             }
             cures.addAll(otherContainers(1));
             if (cures.stream().allMatch(cure -> cure.found().isEmpty())) {
-                cures.addAll(otherContainers(WishDials.MOST_CONTAINERS));
+                cures.addAll(otherContainers(SoftWishes.MOST_CONTAINERS));
             }
             return cures;
         }
 
         /** Containers a day always hold; but where a few more or less make a plan possible, that too is a rule of the set. */
         private List<Cure> otherContainers(int mostMoreOrLess) {
-            return AtTable.all(request).stream()
-                    .map(at ->
-                            WishDials.containersADay(at, Offered.to(at, request).size(), mostMoreOrLess))
-                    .map(dial -> cured.of(dial, request, oracle))
+            return EaterInRequest.all(request).stream()
+                    .map(at -> SoftWishes.containersADay(
+                            at, Offered.to(at, request).size(), mostMoreOrLess))
+                    .map(softRule -> cured.of(softRule, request, oracle))
                     .filter(cure -> cure.found().isPresent())
                     .toList();
         }

@@ -14,30 +14,30 @@ import java.util.Set;
  */
 final class Conflict {
     private final PlanRequest request;
-    private final Dials dials;
+    private final SoftRules softRules;
     private final Oracle oracle;
-    private final Set<Dial> needed = new HashSet<>();
+    private final Set<SoftRule> needed = new HashSet<>();
     /** Questions still to come, at most: easy ones leave their time to hard ones, which must not take all of it. */
     private int open;
 
-    Conflict(PlanRequest request, Dials dials, Oracle oracle) {
+    Conflict(PlanRequest request, SoftRules softRules, Oracle oracle) {
         this.request = request;
-        this.dials = dials;
+        this.softRules = softRules;
         this.oracle = oracle;
-        this.open = dials.all().size() + dials.groups().size();
+        this.open = softRules.all().size() + softRules.groups().size();
     }
 
-    /** In the order of the dials. Empty when there is no plan even with every one of them dropped. */
-    List<Dial> smallest() {
-        List<Dial> kept = new ArrayList<>(dials.all());
-        for (List<Dial> group : dials.groups()) {
-            if (dials.groups().size() > 2 && goes(kept, group)) {
+    /** In the order of the soft rules. Empty when there is no plan even with every one of them dropped. */
+    List<SoftRule> smallest() {
+        List<SoftRule> kept = new ArrayList<>(softRules.all());
+        for (List<SoftRule> group : softRules.groups()) {
+            if (softRules.groups().size() > 2 && goes(kept, group)) {
                 kept.removeAll(group);
                 continue;
             }
-            for (Dial dial : group) {
-                if (goes(kept, List.of(dial))) {
-                    kept.remove(dial);
+            for (SoftRule softRule : group) {
+                if (goes(kept, List.of(softRule))) {
+                    kept.remove(softRule);
                 }
             }
         }
@@ -45,15 +45,15 @@ final class Conflict {
     }
 
     /** Whether all the others of the smallest set can hold without it, as far as known. */
-    boolean isNeeded(Dial dial) {
-        return needed.contains(dial);
+    boolean isNeeded(SoftRule softRule) {
+        return needed.contains(softRule);
     }
 
-    private boolean goes(List<Dial> kept, List<Dial> some) {
-        List<Dial> rest = new ArrayList<>(kept);
+    private boolean goes(List<SoftRule> kept, List<SoftRule> some) {
+        List<SoftRule> rest = new ArrayList<>(kept);
         rest.removeAll(some);
         open = Math.max(1, open - 1);
-        Possible possible = oracle.shareOf(Math.max(1, open / 2)).ask(dials.holding(request, rest));
+        Possible possible = oracle.shareOf(Math.max(1, open / 2)).ask(softRules.holding(request, rest));
         if (possible == Possible.YES && some.size() == 1) {
             needed.addAll(some);
         }

@@ -14,84 +14,85 @@ import java.util.Optional;
  * @param raised the budget that is needed besides
  * @param certain whether it is known that nothing less does
  */
-record Cure(Dial dial, Optional<Setting> found, Optional<Raised> raised, boolean certain) {
+record Cure(SoftRule softRule, Optional<Loosened> found, Optional<Raised> raised, boolean certain) {
     private static final String NOT_FOUND = "not found in time";
 
-    /** A knob, turned. */
-    record Setting(Knob knob, int units) {
+    /** A loosening by so many units. */
+    record Loosened(Loosening loosening, int units) {
         PlanRequest applied(PlanRequest request) {
-            return knob.loosen().by(request, units);
+            return loosening.loosen().by(request, units);
         }
     }
 
-    /** Within the budget of the request, if it has one. Of several knobs that help, the one with the fewest units; the first of these. */
-    static Cure of(Dial dial, PlanRequest request, Oracle oracle) {
+    /** Within the budget of the request, if it has one. Of several loosenings that help, the one with the fewest units; the first of these. */
+    static Cure of(SoftRule softRule, PlanRequest request, Oracle oracle) {
         boolean certain = true;
-        for (List<Knob> tier : dial.knobs()) {
-            Optional<Setting> best = Optional.empty();
-            for (Knob knob : tier) {
-                int below = best.map(s -> s.units() - 1).orElse(knob.reach());
-                var search = new Gallop(knob, request, oracle, Math.min(below, knob.reach()));
-                Optional<Setting> found = search.least();
+        for (List<Loosening> tier : softRule.loosenings()) {
+            Optional<Loosened> best = Optional.empty();
+            for (Loosening loosening : tier) {
+                int below = best.map(s -> s.units() - 1).orElse(loosening.reach());
+                var search = new ExponentialSearch(loosening, request, oracle, Math.min(below, loosening.reach()));
+                Optional<Loosened> found = search.least();
                 certain &= search.certain();
                 best = found.isPresent() ? found : best;
             }
             if (best.isPresent()) {
-                return new Cure(dial, best, Optional.empty(), certain);
+                return new Cure(softRule, best, Optional.empty(), certain);
             }
         }
-        return new Cure(dial, Optional.empty(), Optional.empty(), certain);
+        return new Cure(softRule, Optional.empty(), Optional.empty(), certain);
     }
 
     /** For a request without a plan at any cost: within its budget if a change of the rule alone does that, else with a larger one. */
-    static Cure atAnyCost(Dial dial, PlanRequest request, Oracle oracle) {
-        Cure any = of(dial, request.withBudget(Optional.empty()), oracle.shareOf(2));
+    static Cure atAnyCost(SoftRule softRule, PlanRequest request, Oracle oracle) {
+        Cure any = of(softRule, request.withBudget(Optional.empty()), oracle.shareOf(2));
         if (request.budget().isEmpty() || any.found().isEmpty()) {
             return any;
         }
-        Setting setting = any.found().get();
-        if (oracle.ask(setting.applied(request)) == Possible.YES) {
+        Loosened loosened = any.found().get();
+        if (oracle.ask(loosened.applied(request)) == Possible.YES) {
             return any;
         }
-        Cure within = of(dial, request, oracle.shareOf(2));
+        Cure within = of(softRule, request, oracle.shareOf(2));
         if (within.found().isPresent()) {
             return within;
         }
-        var raised = new Raised(oracle.cost(setting.applied(request)));
-        return new Cure(dial, any.found(), Optional.of(raised), any.certain() && within.certain() && raised.certain());
+        var raised = new Raised(oracle.cost(loosened.applied(request)));
+        return new Cure(
+                softRule, any.found(), Optional.of(raised), any.certain() && within.certain() && raised.certain());
     }
 
     /** The request with all that the cure changes; the same request when none is known. */
     PlanRequest applied(PlanRequest request) {
-        PlanRequest changed = found.map(setting -> setting.applied(request)).orElse(request);
+        PlanRequest changed = found.map(loosened -> loosened.applied(request)).orElse(request);
         return raised.map(r -> r.applied(changed)).orElse(changed);
     }
 
     /** @param needed whether it is proven that the other rules of the set can all hold */
     Clash clash(boolean needed) {
         if (found.isEmpty()) {
-            return dial.clash(certain ? "" : NOT_FOUND, "", needed);
+            return softRule.clash(certain ? "" : NOT_FOUND, "", needed);
         }
-        Setting setting = found.get();
-        String change = setting.knob().cure().apply(setting.units());
+        Loosened loosened = found.get();
+        String change = loosened.loosening().cure().apply(loosened.units());
         String cure = raised.map(r -> r.cure(change)).orElse(change);
-        String edit = setting.knob().tryThis().apply(setting.units());
-        return dial.clash(
+        String edit = loosened.loosening().tryThis().apply(loosened.units());
+        return softRule.clash(
                 certain ? cure : cure + "; a smaller change may do, but none was found in time",
                 raised.map(r -> r.tryThis(edit)).orElse(edit),
                 needed);
     }
 
     /** Steps that double until a plan is possible, then halves of the last step. */
-    private static final class Gallop {
-        private final Knob knob;
+    private static final class ExponentialSearch {
+        private final Loosening loosening;
         private final PlanRequest request;
         private final Oracle oracle;
         private final int most;
         private boolean certain = true;
 
-        Gallop(Knob knob, PlanRequest request, Oracle oracle, int most) {
-            this.knob = knob;
+        ExponentialSearch(Loosening loosening, PlanRequest request, Oracle oracle, int most) {
+            this.loosening = loosening;
             this.request = request;
             this.oracle = oracle;
             this.most = most;
@@ -101,7 +102,7 @@ record Cure(Dial dial, Optional<Setting> found, Optional<Raised> raised, boolean
             return certain;
         }
 
-        Optional<Setting> least() {
+        Optional<Loosened> least() {
             int tooLittle = 0;
             int enough = 0;
             for (int step = 1; enough == 0 && tooLittle < most; step *= 2) {
@@ -123,11 +124,11 @@ record Cure(Dial dial, Optional<Setting> found, Optional<Raised> raised, boolean
                     tooLittle = middle;
                 }
             }
-            return Optional.of(new Setting(knob, enough));
+            return Optional.of(new Loosened(loosening, enough));
         }
 
         private boolean possible(int units) {
-            Possible answer = oracle.ask(knob.loosen().by(request, units));
+            Possible answer = oracle.ask(loosening.loosen().by(request, units));
             certain &= answer != Possible.UNKNOWN;
             return answer == Possible.YES;
         }

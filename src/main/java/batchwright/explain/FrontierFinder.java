@@ -78,14 +78,14 @@ public final class FrontierFinder {
     /** Round figures where there is one eater, else round changes; and always none. */
     private NavigableSet<Integer> proteinLevels(ProteinStairs stairs) {
         int floor = request.seats().size() == 1
-                ? ProteinStairs.floor(AtTable.all(request).get(0))
+                ? ProteinStairs.floor(EaterInRequest.all(request).get(0))
                 : 0;
         return Levels.around(floor, GRAMS_A_STEP, change -> change >= stairs.lowest() && change <= stairs.highest());
     }
 
     private List<Point> energy(IntFunction<Optional<List<Seat>>> seats) {
         int aim = request.seats().size() == 1
-                ? AtTable.all(request).get(0).target().energyAimKcal()
+                ? EaterInRequest.all(request).get(0).target().energyAimKcal()
                 : 0;
         NavigableSet<Integer> levels =
                 Levels.around(aim, KCAL_A_STEP, change -> seats.apply(change).isPresent());

@@ -12,13 +12,13 @@ final class Offered {
     private Offered() {}
 
     /** Dishes that the eater may eat and whose foods are at home or sold, in the order of the files. */
-    static List<Dish> to(AtTable at, PlanRequest request) {
+    static List<Dish> to(EaterInRequest at, PlanRequest request) {
         return allowed(at, request).stream()
                 .filter(d -> missing(d, request.kitchen()).isEmpty())
                 .toList();
     }
 
-    static List<Dish> allowed(AtTable at, PlanRequest request) {
+    static List<Dish> allowed(EaterInRequest at, PlanRequest request) {
         return request.kitchen().dishes().values().stream()
                 .filter(at.wishes()::allows)
                 .toList();

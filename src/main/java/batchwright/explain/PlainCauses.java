@@ -13,7 +13,7 @@ import java.util.function.Supplier;
 final class PlainCauses {
     private static final int A_DAY = PlanRequest.MOST_OF_A_DISH_A_DAY;
     private static final String RULE = "containers a day";
-    private static final Knob TWO_DAYS = Knob.once(request -> request.withDays(2), "plan 2 days", "--days 2");
+    private static final Loosening TWO_DAYS = Loosening.once(request -> request.withDays(2), "plan 2 days", "--days 2");
 
     private final PlanRequest request;
 
@@ -24,24 +24,24 @@ final class PlainCauses {
     /**
      * A rule that cannot hold, whatever else is changed.
      *
-     * @param dial its knobs are other figures to try; dropping it is no way out
+     * @param softRule its loosenings are other figures to try; dropping it is no way out
      * @param otherwise what to try when none of them helps
      */
-    record Cause(Dial dial, String otherwise) {
+    record Cause(SoftRule softRule, String otherwise) {
         Clash clash(Cure cure) {
-            return cure.found().isPresent() ? cure.clash(true) : dial.clash("", otherwise, true);
+            return cure.found().isPresent() ? cure.clash(true) : softRule.clash("", otherwise, true);
         }
     }
 
     Optional<Cause> first() {
-        List<Function<AtTable, Optional<Cause>>> causes =
+        List<Function<EaterInRequest, Optional<Cause>>> causes =
                 List.of(this::nothingToCook, this::alwaysMissing, this::nothingToBuy, this::tooFewDishes, this::oneDay);
-        return AtTable.all(request).stream()
+        return EaterInRequest.all(request).stream()
                 .flatMap(at -> causes.stream().map(cause -> cause.apply(at)).flatMap(Optional::stream))
                 .findFirst();
     }
 
-    private Optional<Cause> nothingToCook(AtTable at) {
+    private Optional<Cause> nothingToCook(EaterInRequest at) {
         return when(
                 request.kitchen().dishes().isEmpty(),
                 () -> cause(
@@ -51,7 +51,7 @@ final class PlainCauses {
                         "dishes in foods/dishes; the command init writes starter dishes"));
     }
 
-    private Optional<Cause> alwaysMissing(AtTable at) {
+    private Optional<Cause> alwaysMissing(EaterInRequest at) {
         return at.wishes().always().stream()
                 .map(always -> always.measure().food())
                 .filter(food -> request.kitchen().packsOf(food).isEmpty()
@@ -71,7 +71,7 @@ final class PlainCauses {
     }
 
     /** Where a dish that is avoided could be had, that is left to the search. */
-    private Optional<Cause> nothingToBuy(AtTable at) {
+    private Optional<Cause> nothingToBuy(EaterInRequest at) {
         List<Dish> allowed = Offered.allowed(at, request);
         List<Food> missing = allowed.stream()
                 .flatMap(d -> Offered.missing(d, request.kitchen()).stream())
@@ -91,7 +91,7 @@ final class PlainCauses {
     }
 
     /** Dishes that are avoided are left to the search: it knows which to allow again. */
-    private Optional<Cause> tooFewDishes(AtTable at) {
+    private Optional<Cause> tooFewDishes(EaterInRequest at) {
         int offered = Offered.to(at, request).size();
         int needed = (at.wishes().containersADay() + A_DAY - 1) / A_DAY;
         boolean avoided = offered < request.kitchen().dishes().size() && avoids(at);
@@ -102,18 +102,18 @@ final class PlainCauses {
                         at.name() + " gets exactly " + containers(at) + " a day, of one dish at most " + A_DAY
                                 + ": that takes " + Say.count(needed, "dish", "dishes") + ", and " + offered
                                 + " can be served",
-                        offered == 0 ? List.of() : List.of(WishDials.containers(at, offered * A_DAY)),
+                        offered == 0 ? List.of() : List.of(SoftWishes.containers(at, offered * A_DAY)),
                         "another dish, in --cook if you named some there, else in foods/dishes"));
     }
 
-    private static boolean avoids(AtTable at) {
+    private static boolean avoids(EaterInRequest at) {
         return !(at.wishes().avoidFoods().isEmpty()
                 && at.wishes().avoidAllergens().isEmpty()
                 && at.wishes().avoidDishes().isEmpty());
     }
 
     /** One eater, one day, an odd number of containers: a dish fills two, so the last one would be a batch of one. */
-    private Optional<Cause> oneDay(AtTable at) {
+    private Optional<Cause> oneDay(EaterInRequest at) {
         int now = at.wishes().containersADay();
         return when(
                 request.seats().size() == 1 && request.days() == 1 && now % A_DAY == 1,
@@ -123,9 +123,11 @@ final class PlainCauses {
                                 + "; that leaves a dish with 1 container, and a batch fills at least "
                                 + PlanRequest.LEAST_CONTAINERS_OF_A_DISH,
                         now == 1
-                                ? List.of(TWO_DAYS, WishDials.containers(at, now + 1))
+                                ? List.of(TWO_DAYS, SoftWishes.containers(at, now + 1))
                                 : List.of(
-                                        TWO_DAYS, WishDials.containers(at, now + 1), WishDials.containers(at, now - 1)),
+                                        TWO_DAYS,
+                                        SoftWishes.containers(at, now + 1),
+                                        SoftWishes.containers(at, now - 1)),
                         "--days 2"));
     }
 
@@ -133,16 +135,16 @@ final class PlainCauses {
         return holds ? Optional.of(cause.get()) : Optional.empty();
     }
 
-    private static Cause cause(String rule, String says, List<Knob> oneAfterAnother, String otherwise) {
-        var dial = new Dial(
+    private static Cause cause(String rule, String says, List<Loosening> oneAfterAnother, String otherwise) {
+        var softRule = new SoftRule(
                 rule,
                 says,
                 request -> request,
                 oneAfterAnother.stream().map(List::of).toList());
-        return new Cause(dial, otherwise);
+        return new Cause(softRule, otherwise);
     }
 
-    private static String containers(AtTable at) {
+    private static String containers(EaterInRequest at) {
         return Say.count(at.wishes().containersADay(), "container", "containers");
     }
 }

@@ -42,12 +42,12 @@ final class ProteinStairs {
     }
 
     /** [g a day] */
-    static int floor(AtTable at) {
+    static int floor(EaterInRequest at) {
         return at.target().day(Nutrient.PROTEIN).least();
     }
 
     /** No change asks for less than this [g a day]. */
-    private static int lowest(AtTable at) {
+    private static int lowest(EaterInRequest at) {
         return at.target()
                 .limit(Scope.DAY, Nutrient.PROTEIN)
                 .map(limit -> limit.widest().least())
@@ -56,7 +56,7 @@ final class ProteinStairs {
 
     /** The lowest change of the floors that is asked for [g]. */
     int lowest() {
-        return AtTable.all(request).stream()
+        return EaterInRequest.all(request).stream()
                 .mapToInt(at -> lowest(at) - floor(at))
                 .max()
                 .orElse(0);
@@ -64,7 +64,7 @@ final class ProteinStairs {
 
     /** The highest. */
     int highest() {
-        return AtTable.all(request).stream()
+        return EaterInRequest.all(request).stream()
                 .mapToInt(at -> (int) (MOST_PROTEIN_G_PER_KG
                                 * at.eater().body().weight().kg())
                         - floor(at))
@@ -106,7 +106,7 @@ final class ProteinStairs {
 
     private PlanRequest at(int change) {
         PlanRequest changed = request;
-        for (AtTable at : AtTable.all(request)) {
+        for (EaterInRequest at : EaterInRequest.all(request)) {
             int grams = Math.max(0, floor(at) + change);
             changed = at.withTarget(changed, t -> t.with(Scope.DAY, Nutrient.PROTEIN, Range.atLeast(grams)));
         }
@@ -116,7 +116,7 @@ final class ProteinStairs {
     /** By how much a plan lets every floor of the request rise [g]. */
     private int spare(Plan plan) {
         int spare = Integer.MAX_VALUE;
-        for (AtTable at : AtTable.all(request)) {
+        for (EaterInRequest at : EaterInRequest.all(request)) {
             for (EaterDays days : plan.eaters()) {
                 if (days.seat().eater().equals(at.eater())) {
                     for (Day day : days.days()) {

@@ -31,10 +31,11 @@ final class RuleCosts {
     }
 
     List<RuleCost> all() {
-        List<Touched> rules = TouchedRules.of(request);
-        Set<Touched> slack = rules.stream().filter(this::isSlack).collect(Collectors.toCollection(HashSet::new));
+        List<RulePerturbation> rules = RulePerturbations.of(request);
+        Set<RulePerturbation> slack =
+                rules.stream().filter(this::isSlack).collect(Collectors.toCollection(HashSet::new));
         open = 2 * rules.size() - slack.size() + 1;
-        Set<Touched> needless = saveNothing(slack) ? slack : Set.of();
+        Set<RulePerturbation> needless = saveNothing(slack) ? slack : Set.of();
         return rules.stream()
                 .map(rule -> new RuleCost(
                         rule.rule(),
@@ -63,19 +64,19 @@ final class RuleCosts {
         return oracle.ask(changed, open--).cost().notBelow(base.least());
     }
 
-    private boolean saveNothing(Set<Touched> some) {
+    private boolean saveNothing(Set<RulePerturbation> some) {
         if (some.size() < 2) {
             return false;
         }
         PlanRequest changed = request;
-        for (Touched rule : some) {
+        for (RulePerturbation rule : some) {
             changed = rule.looser().map(Change::made).orElse(r -> r).apply(changed);
         }
         return looser(changed).equals(base);
     }
 
     /** Whether the plan keeps the rule when it is tightened. */
-    private boolean isSlack(Touched rule) {
+    private boolean isSlack(RulePerturbation rule) {
         Optional<PlanRequest> changed = rule.tighter().map(c -> c.made().apply(request));
         return changed.filter(r -> Audit.of(r, seated(r)).passed()).isPresent();
     }

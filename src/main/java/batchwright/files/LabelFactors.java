@@ -19,18 +19,10 @@ final class LabelFactors {
     private static final double PROTEIN_KCAL = 4;
     private static final double FAT_KCAL = 9;
     private static final double FIBRE_KCAL = 2;
-    private static final double PROTEIN_KJ = 17;
-    private static final double FAT_KJ = 37;
-    private static final double CARBOHYDRATE_KJ = 17;
-    private static final double FIBRE_KJ = 8;
 
     private LabelFactors() {}
 
     static double kcal(double protein, double fat, double carbohydrate, double fibre) {
         return PROTEIN_KCAL * protein + FAT_KCAL * fat + CARBOHYDRATE_KCAL * carbohydrate + FIBRE_KCAL * fibre;
-    }
-
-    static double kilojoules(double protein, double fat, double carbohydrate, double fibre) {
-        return PROTEIN_KJ * protein + FAT_KJ * fat + CARBOHYDRATE_KJ * carbohydrate + FIBRE_KJ * fibre;
     }
 }

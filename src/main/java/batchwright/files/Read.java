@@ -13,8 +13,4 @@ public record Read<T>(Optional<T> value, List<Problem> problems) {
     public Read {
         problems = List.copyOf(problems);
     }
-
-    static <T> Read<T> failed(Problem problem) {
-        return new Read<>(Optional.empty(), List.of(problem));
-    }
 }

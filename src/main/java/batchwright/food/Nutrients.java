@@ -52,10 +52,6 @@ public final class Nutrients {
         return !incomplete.contains(nutrient);
     }
 
-    public Set<Nutrient> incomplete() {
-        return EnumSet.copyOf(incomplete);
-    }
-
     public Nutrients plus(Nutrients other) {
         var sum = new EnumMap<>(known);
         other.known.forEach((nutrient, amount) -> sum.merge(nutrient, amount, BigDecimal::add));

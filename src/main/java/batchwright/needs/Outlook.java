@@ -15,8 +15,6 @@ import java.util.OptionalInt;
  * @param stepWeeks of targets in steps, likewise
  */
 public record Outlook(OptionalInt weeks, OptionalInt stepWeeks) {
-    public static final Outlook NONE = new Outlook(OptionalInt.empty(), OptionalInt.empty());
-
     /** Where weight goes when the target's energy is eaten; empty when a caution stops planning, or when it is not asked for. */
     public Optional<Projection> projection(Needs needs) {
         return weeks.isPresent() ? projection(needs, weeks.getAsInt()) : Optional.empty();

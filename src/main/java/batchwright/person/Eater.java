@@ -40,20 +40,8 @@ public record Eater(
         return new Eater(id, name, other, activity, goal, health, adjustments, wishes, training);
     }
 
-    public Eater withHealth(Health other) {
-        return new Eater(id, name, body, activity, goal, other, adjustments, wishes, training);
-    }
-
     public Eater withGoal(Goal other) {
         return new Eater(id, name, body, activity, other, health, adjustments, wishes, training);
-    }
-
-    public Eater withTraining(Training other) {
-        return new Eater(id, name, body, activity, goal, health, adjustments, wishes, other);
-    }
-
-    public Eater withExperience(Experience other) {
-        return withTraining(new Training(training.timesAWeek(), Optional.of(other)));
     }
 
     /** Of training with weights; empty when not said. */

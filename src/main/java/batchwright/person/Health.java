@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * Answers to questions of health. "Not said" is its own answer, and is not no.
@@ -28,9 +27,6 @@ public record Health(Map<HealthQuestion, Answer> answers, Set<HealthGroup> uncle
     }
 
     public static final Health NOT_SAID = new Health(Map.of());
-    /** No to everything. */
-    public static final Health NONE = new Health(
-            HealthQuestion.all().stream().collect(Collectors.toMap(question -> question, question -> Answer.NO)));
 
     public Health {
         answers = Map.copyOf(answers);

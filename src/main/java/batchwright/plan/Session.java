@@ -7,12 +7,4 @@ package batchwright.plan;
  * @param request its own days, counted from 1, and its own kitchen: the cooking day, and what the sessions before left at home
  * @param plan what it cooks, eats and buys; its proof speaks of this session alone
  */
-public record Session(int firstDay, PlanRequest request, Plan plan) {
-    public int lastDay() {
-        return firstDay + request.days() - 1;
-    }
-
-    public Session withProof(Proof proof) {
-        return new Session(firstDay, request, plan.withProof(proof));
-    }
-}
+public record Session(int firstDay, PlanRequest request, Plan plan) {}

@@ -23,10 +23,6 @@ public record Energy(double kcal) implements Comparable<Energy> {
         return new Energy(kcal * factor);
     }
 
-    public Energy plus(Energy other) {
-        return new Energy(kcal + other.kcal);
-    }
-
     @Override
     public int compareTo(Energy other) {
         return Double.compare(kcal, other.kcal);

@@ -14,8 +14,4 @@ public record Mass(double kg) {
     public static Mass ofPounds(double lb) {
         return new Mass(lb * KG_PER_LB);
     }
-
-    public double pounds() {
-        return kg / KG_PER_LB;
-    }
 }

@@ -8,9 +8,6 @@ import java.util.ArrayList;
  * @param options that every command takes, as this one was given them; begins with a blank when there are any
  */
 public record Commands(String options) {
-    /** Where no option was given. */
-    public static final Commands PLAIN = new Commands("");
-
     /** What to type, without the program's name. */
     String line(String command) {
         return command + options;

@@ -17,10 +17,6 @@ public final class NeedsJson {
 
     private NeedsJson() {}
 
-    public static String of(Needs needs) {
-        return of(needs, Outlook.NONE);
-    }
-
     public static String of(Needs needs, Outlook outlook) {
         ObjectNode root = answer(needs);
         if (outlook.weeks().isPresent()) {

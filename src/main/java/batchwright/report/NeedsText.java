@@ -18,10 +18,6 @@ public final class NeedsText {
         this.needs = needs;
     }
 
-    public static String of(Needs needs) {
-        return of(needs, Outlook.NONE);
-    }
-
     public static String of(Needs needs, Outlook outlook) {
         return new NeedsText(needs).text(outlook);
     }

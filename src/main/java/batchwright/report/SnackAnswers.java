@@ -60,10 +60,6 @@ public record SnackAnswers(
         public Offer {
             items = List.copyOf(items);
         }
-
-        BigDecimal grams() {
-            return items.stream().map(Snack::grams).reduce(BigDecimal.ZERO, BigDecimal::add);
-        }
     }
 
     /**

@@ -50,10 +50,6 @@ final class TextTable {
         return rows.stream().flatMap(List::stream).anyMatch(cell -> cell.contains(text));
     }
 
-    List<String> lines() {
-        return lines(Page.WIDTH);
-    }
-
     /** @param most columns it may have, if words allow */
     List<String> lines(int most) {
         int[] widths = widths(most);

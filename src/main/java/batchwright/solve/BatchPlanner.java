@@ -138,13 +138,13 @@ public final class BatchPlanner implements Planner {
     }
 
     private static boolean proven(SearchResult<?> result, Effort effort) {
-        return result.state() == SearchResult.State.DONE && Double.isInfinite(effort.leastLeftOut());
+        return result.state() == SearchResult.State.DONE && effort.ledger().isComplete();
     }
 
     private static Proof proof(
             Optional<Plan> plan, SearchResult<?> result, boolean proven, Effort effort, Duration took) {
         Money cost = plan.map(Plan::cost).orElse(Money.ZERO);
-        double proved = Math.min(result.bound(), effort.leastLeftOut());
+        double proved = effort.ledger().bound(result.bound());
         long bound = Double.isFinite(proved) ? Math.max(0, Math.round(proved)) : 0;
         return new Proof(cost, proven && plan.isPresent() ? cost : new Money(bound), effort.nodes(), took);
     }

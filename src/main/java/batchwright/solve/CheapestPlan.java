@@ -13,8 +13,8 @@ import java.util.Optional;
  * for a good plan to measure others by; then the one to the end, which proves.
  */
 final class CheapestPlan {
-    /** Steps of the hasty search over sets of dishes. */
-    private static final long HASTY_SETS = 5;
+    /** Nodes of the heuristic over sets of dishes: plans with every day alike. */
+    private static final long HEURISTIC_SETS = 5;
 
     /** Most work on each of the requests with fewer dishes: some seconds. */
     private static final long WORK_ON_FEWER = 1_500_000_000;
@@ -51,21 +51,19 @@ final class CheapestPlan {
     }
 
     private SearchResult<DaysSolution> search(Optional<Found<DaysSolution>> toBeat) {
-        Effort haste = effort.limited(HASTY_SETS);
-        var good = overSets(request, Depth.EVERY_DAY_ALIKE, haste, toBeat).found();
+        Effort little = effort.limited(HEURISTIC_SETS);
+        var good = overSets(request, Depth.EVERY_DAY_ALIKE, little, toBeat).found();
         int most = Math.min(request.mostDishes(), request.kitchen().dishes().size());
-        if (most > 1 && !effort.now()) {
-            good = overSets(request.withMostDishes(most - 1), Depth.THOROUGH, spending(STEPS_WITH_ONE_LESS), good)
+        if (most > 1 && !effort.requested()) {
+            good = overSets(
+                            request.withMostDishes(most - 1),
+                            Depth.THOROUGH,
+                            effort.sideOfRelaxations(STEPS_WITH_ONE_LESS),
+                            good)
                     .found();
-            sets.callUp();
+            sets.restartClock();
         }
         return overSets(request, Depth.THOROUGH, effort, good);
-    }
-
-    /** A side search that ends when so much was spent; what it proves does not hold for the whole. */
-    private Effort spending(long relaxations) {
-        long enough = effort.nodes() + relaxations;
-        return effort.side(() -> effort.nodes() > enough);
     }
 
     private SearchResult<DaysSolution> overSets(
@@ -74,8 +72,8 @@ final class CheapestPlan {
         var choice = new DishChoice(draft, sets, depth, spend);
         double cutoff = toBeat.map(Found::cost).orElse(Double.POSITIVE_INFINITY);
         var search = new BranchAndBound<>(draft.model(), choice, cutoff, spend);
-        choice.know(search::leastOpenBound);
-        toBeat.map(Found::solution).ifPresent(search::startWith);
+        choice.setOpenBound(search::leastOpenBound);
+        toBeat.map(Found::solution).ifPresent(search::setIncumbent);
         var result = search.search();
         effort.count(result);
         return result;

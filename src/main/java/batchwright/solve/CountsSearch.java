@@ -5,6 +5,7 @@ import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import batchwright.solve.Layout.LikeDays;
 import batchwright.solve.mip.Completion.Found;
+import batchwright.solve.mip.StepBudget;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -25,7 +26,7 @@ final class CountsSearch {
     /** Spent on the most even layout before the search goes on. */
     private static final long QUICK_STEPS = 300;
 
-    /** Spent on all layouts in the first turn; twice as much in each further one. */
+    /** Spent on all layouts in the first slice; twice as much in each further one. */
     private static final long FIRST_STEPS = 500;
 
     /** To put a layout together takes as long as to look at so many numbers of a tableau. */
@@ -37,14 +38,13 @@ final class CountsSearch {
     private final Map<Seat, Map<Dish, Integer>> containers;
     private final LayoutSearch.DraftMaker maker;
     private final Effort effort;
-    private long stepsLeft;
+    private final StepBudget budget = new StepBudget(0);
+    private final TimeSlices slices = new TimeSlices(budget, FIRST_STEPS);
 
     private Optional<Found<DaysSolution>> found = Optional.empty();
     private final List<LayoutSearch> open = new ArrayList<>();
     private boolean begun;
     private boolean tooMany;
-    private long steps = FIRST_STEPS;
-    private long due;
     private State state = State.UNFINISHED;
 
     /** How much was looked at. */
@@ -64,7 +64,7 @@ final class CountsSearch {
         this.request = request;
         this.containers = containers;
         this.maker = maker;
-        this.effort = effort.until(() -> stepsLeft-- <= 0);
+        this.effort = effort.within(budget);
     }
 
     /** The cheapest plan found for these counts. */
@@ -77,16 +77,16 @@ final class CountsSearch {
     }
 
     /** Not worth going on before this time of the search over totals: others come first. */
-    long due() {
-        return due;
+    long resumeAt() {
+        return slices.resumeAt();
     }
 
     boolean reached(double bound) {
         return found.isPresent() && found.get().cost() <= bound + HALF_A_CENT;
     }
 
-    /** Looks for a plan over the most even layout alone; answers with the relaxations it took. */
-    long glimpse(double cutoff) {
+    /** A heuristic: looks for a plan over the most even layout alone; answers with the relaxations it took. */
+    long heuristic(double cutoff) {
         Map<Seat, List<LikeDays>> groups = new LinkedHashMap<>();
         for (Seat seat : request.seats()) {
             var mine = layouts(seat, FIRST_LAYOUTS);
@@ -97,32 +97,26 @@ final class CountsSearch {
             groups.put(seat, mine.get(0));
         }
         long before = effort.nodes();
-        stepsLeft = QUICK_STEPS;
-        found = new LayoutSearch(new Layout(containers, groups), maker, effort).glimpse(cutoff);
+        budget.refill(QUICK_STEPS);
+        found = new LayoutSearch(new Layout(containers, groups), maker, effort).heuristic(cutoff);
         found.ifPresent(effort::found);
         return effort.nodes() - before;
     }
 
     /**
      * Goes on over every layout, below the cutoff, always in the one with the least bound. Stops at a plan that costs no more than
-     * the bound, and when the steps of this turn are spent. Then others may spend as much before it is its turn again.
+     * the bound, and when the steps of this slice are spent. Then others may spend as much before the next.
      *
-     * @param now relaxations solved by the search over totals
+     * @param relaxations solved by the search over totals
      * @return relaxations solved
      */
-    long goOn(double cutoff, double bound, long now) {
+    long runSlice(double cutoff, double bound, long relaxations) {
         long before = effort.nodes();
-        goOn(steps, cutoff, bound);
-        steps *= 2;
-        long used = effort.nodes() - before;
-        due = now + 2 * used;
-        return used;
-    }
-
-    /** The same, for so many steps. */
-    void goOn(long atMost, double cutoff, double bound) {
-        stepsLeft = atMost;
+        slices.begin();
         lookAtLayouts(cutoff, bound);
+        long used = effort.nodes() - before;
+        slices.end(relaxations, used);
+        return used;
     }
 
     /** No plan for these counts costs less, as far as is known. */
@@ -136,11 +130,12 @@ final class CountsSearch {
         }
         while (!open.isEmpty()) {
             double below = Math.min(cutoff, found.map(Found::cost).orElse(cutoff));
-            if (below <= bound + HALF_A_CENT || stepsLeft <= 0 || effort.now()) {
+            if (below <= bound + HALF_A_CENT || effort.requested()) {
                 return;
             }
+            effort.spendNode();
             LayoutSearch search = Collections.min(open, Comparator.comparingDouble(LayoutSearch::bound));
-            var look = search.turn(below);
+            var look = search.runSlice(below);
             if (look.found().isPresent()) {
                 found = look.found();
                 found.ifPresent(effort::found);

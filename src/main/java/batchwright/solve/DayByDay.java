@@ -5,7 +5,7 @@ import batchwright.plan.Seat;
 import batchwright.solve.CountsSearch.State;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.Completion;
-import batchwright.solve.mip.Parts;
+import batchwright.solve.mip.Subproblems;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -24,7 +24,7 @@ final class DayByDay implements Completion<DaysSolution> {
     private final Effort effort;
     private final Depth depth;
     private final List<Column> counts;
-    private long spent;
+    private long relaxations;
     private final Map<Map<Seat, Map<Dish, Integer>>, CountsSearch> searches = new HashMap<>();
 
     DayByDay(TotalsDraft totals, Aim aim, Effort effort, Depth depth) {
@@ -43,38 +43,38 @@ final class DayByDay implements Completion<DaysSolution> {
         if (search.state() != State.THOROUGH && search.reached(point.bound())) {
             return Verdict.closed(search.found());
         }
-        List<Part> parts = new ArrayList<>(Parts.allBut(counts, point));
+        List<Subproblem> subproblems = new ArrayList<>(Subproblems.allBut(counts, point));
         if (depth == Depth.THOROUGH && search.state() != State.THOROUGH) {
             if (isFixed(point.lower(), point.upper())) {
-                return onlyThese(search, point, cutoff);
+                return layoutsOf(search, point, cutoff);
             }
-            parts.add(Parts.only(counts, point.values()));
+            subproblems.add(Subproblems.only(counts, point.values()));
         }
-        return new Verdict<>(search.found(), parts);
+        return new Verdict<>(search.found(), subproblems);
     }
 
-    /** In a node where the counts are fixed: looks at their layouts, and leaves the rest for the next turn. */
-    private Verdict<DaysSolution> onlyThese(CountsSearch search, Point point, double cutoff) {
+    /** In a node where the counts are fixed: looks at their layouts, and leaves the rest for the next slice. */
+    private Verdict<DaysSolution> layoutsOf(CountsSearch search, Point point, double cutoff) {
         if (search.state() == State.UNFINISHED) {
-            spent += search.goOn(cutoff, point.bound(), point.now());
+            relaxations += search.runSlice(cutoff, point.bound(), point.relaxations());
         }
         if (search.state() == State.TOO_MANY) {
-            effort.leaveOut(point.bound());
+            effort.ledger().leaveOut(point.bound());
         }
         boolean open = search.state() == State.UNFINISHED && !search.reached(point.bound());
         return new Verdict<>(
                 search.found(),
-                open ? List.of(Parts.only(counts, point.values()).bounded(search.bound())) : List.of());
+                open ? List.of(Subproblems.only(counts, point.values()).bounded(search.bound())) : List.of());
     }
 
     @Override
-    public Optional<Found<DaysSolution>> tryOut(Point point, double cutoff) {
+    public Optional<Found<DaysSolution>> heuristic(Point point, double cutoff) {
         return search(point.values(), cutoff).found();
     }
 
     /** The search over layouts of fixed counts is the same in every node that has them, and decides when they are looked at. */
     @Override
-    public long due(double[] lower, double[] upper) {
+    public long postponedUntil(double[] lower, double[] upper) {
         if (depth == Depth.EVERY_DAY_ALIKE || !isFixed(lower, upper)) {
             return 0;
         }
@@ -82,12 +82,12 @@ final class DayByDay implements Completion<DaysSolution> {
         if (search == null) {
             return 0;
         }
-        return search.state() == State.THOROUGH ? NEVER : search.due();
+        return search.state() == State.THOROUGH ? NEVER : search.resumeAt();
     }
 
     @Override
-    public long spent() {
-        return spent;
+    public long relaxations() {
+        return relaxations;
     }
 
     private boolean isFixed(double[] lower, double[] upper) {
@@ -99,11 +99,11 @@ final class DayByDay implements Completion<DaysSolution> {
         return true;
     }
 
-    /** The search over layouts of these counts; a new one has had a glimpse. */
+    /** The search over layouts of these counts; for a new one the heuristic has run. */
     private CountsSearch search(double[] values, double cutoff) {
         return searches.computeIfAbsent(containers(values), these -> {
             var search = new CountsSearch(totals.request(), these, models, effort);
-            spent += search.glimpse(cutoff);
+            relaxations += search.heuristic(cutoff);
             return search;
         });
     }

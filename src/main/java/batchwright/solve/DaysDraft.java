@@ -24,7 +24,7 @@ import java.util.Set;
  * scale), the snacks and the packs. Like days are taken together, and then only the sum of their snacks is decided here: how
  * those are dealt out to the single days is for {@link SnackDeal}.
  */
-final class DaysDraft extends Sketch {
+final class DaysDraft extends AbstractDraft {
     private static final int RANK = 0;
 
     private final Layout layout;

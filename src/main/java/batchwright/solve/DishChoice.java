@@ -3,8 +3,8 @@ package batchwright.solve;
 import batchwright.food.Dish;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.Completion;
-import batchwright.solve.mip.Parts;
 import batchwright.solve.mip.SearchResult;
+import batchwright.solve.mip.Subproblems;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -23,7 +23,7 @@ final class DishChoice implements Completion<DaysSolution> {
     private final List<Column> choices;
     private final Effort effort;
     private DoubleSupplier leastOpenBound = () -> 0;
-    private long spent;
+    private long relaxations;
 
     /**
      * @param draft the totals, with only "is it cooked" to be decided
@@ -38,41 +38,41 @@ final class DishChoice implements Completion<DaysSolution> {
     }
 
     /** @param bound no plan in what is still to be looked at costs less */
-    void know(DoubleSupplier bound) {
+    void setOpenBound(DoubleSupplier bound) {
         leastOpenBound = bound;
     }
 
     @Override
     public Verdict<DaysSolution> complete(Point point, double cutoff) {
-        List<Part> parts = new ArrayList<>(Parts.allBut(choices, point));
+        List<Subproblem> subproblems = new ArrayList<>(Subproblems.allBut(choices, point));
         if (depth == Depth.EVERY_DAY_ALIKE) {
-            return new Verdict<>(tryOut(point, cutoff), parts);
+            return new Verdict<>(heuristic(point, cutoff), subproblems);
         }
         effort.proven(Math.min(point.bound(), leastOpenBound.getAsDouble()));
         long before = effort.nodes();
-        var result = sets.search(cooked(point.values())).goOn(cutoff, point.now());
-        spent += effort.nodes() - before;
+        var result = sets.search(cooked(point.values())).runSlice(cutoff, point.relaxations());
+        relaxations += effort.nodes() - before;
         if (result.state() == SearchResult.State.STOPPED) {
             // Other dishes first: they may give a plan against which these need no further look.
-            parts.add(Parts.only(choices, point.values()).bounded(result.bound()));
+            subproblems.add(Subproblems.only(choices, point.values()).bounded(result.bound()));
         }
-        return new Verdict<>(result.found(), parts);
+        return new Verdict<>(result.found(), subproblems);
     }
 
     @Override
-    public Optional<Found<DaysSolution>> tryOut(Point point, double cutoff) {
-        return sets.glimpse(cooked(point.values()), cutoff);
+    public Optional<Found<DaysSolution>> heuristic(Point point, double cutoff) {
+        return sets.heuristic(cooked(point.values()), cutoff);
     }
 
     @Override
-    public long due(double[] lower, double[] upper) {
+    public long postponedUntil(double[] lower, double[] upper) {
         boolean decided = choices.stream().allMatch(c -> lower[c.index()] == upper[c.index()]);
-        return decided ? sets.search(cooked(lower)).due() : 0;
+        return decided ? sets.search(cooked(lower)).resumeAt() : 0;
     }
 
     @Override
-    public long spent() {
-        return spent;
+    public long relaxations() {
+        return relaxations;
     }
 
     private Set<Dish> cooked(double[] values) {

@@ -1,52 +1,50 @@
 package batchwright.solve;
 
 import batchwright.solve.mip.BranchAndBound;
-import batchwright.solve.mip.Completion;
 import batchwright.solve.mip.SearchResult;
+import batchwright.solve.mip.StepBudget;
 import batchwright.solve.mip.Stop;
 import java.util.Optional;
 import java.util.function.Function;
 
 /** The search over one set of dishes, all of them cooked. It can be left and gone on with. */
 final class DishSetSearch {
-    /** Spent in the first turn; twice as much in each further one. */
+    /** Spent in the first slice; twice as much in each further one. */
     private static final long FIRST_STEPS = 2_000;
 
     private final Function<Stop, TotalsDraft> totals;
     private final Aim aim;
     private final Effort effort;
     private Optional<BranchAndBound<DaysSolution>> search = Optional.empty();
-    private long steps = FIRST_STEPS;
-    private long stepsLeft;
+    private final StepBudget budget = new StepBudget(0);
+    private final TimeSlices slices = new TimeSlices(budget, FIRST_STEPS);
     private long counted;
-    private long due;
 
     /** @param totals the model, asked for when the search begins */
     DishSetSearch(Function<Stop, TotalsDraft> totals, Aim aim, Effort whole) {
         this.totals = totals;
         this.aim = aim;
-        this.effort = whole.until(() -> stepsLeft-- <= 0);
+        this.effort = whole.within(budget);
     }
 
     /** Not worth going on before this time of the search over sets: others come first; never once all was seen. */
-    long due() {
-        return due;
+    long resumeAt() {
+        return slices.resumeAt();
     }
 
     /** Another search over sets begins; its clock stands at 0. */
-    void callUp() {
-        due = due == Completion.NEVER ? due : 0;
+    void restartClock() {
+        slices.restartClock();
     }
 
     /**
-     * Goes on for one turn, looking for a plan below the cutoff. Then others may spend as much before it is its turn again.
+     * Goes on for one slice, looking for a plan below the cutoff. Then others may spend as much before the next.
      *
-     * @param now relaxations solved by the search over sets
+     * @param relaxations solved by the search over sets
      */
-    SearchResult<DaysSolution> goOn(double cutoff, long now) {
+    SearchResult<DaysSolution> runSlice(double cutoff, long relaxations) {
         long before = effort.nodes();
-        stepsLeft = steps;
-        steps *= 2;
+        slices.begin();
         BranchAndBound<DaysSolution> mine = search.orElseGet(this::begin);
         search = Optional.of(mine);
         mine.lowerCutoff(cutoff);
@@ -54,7 +52,11 @@ final class DishSetSearch {
         effort.count(result.nodes() - counted);
         counted = result.nodes();
         result.found().ifPresent(found -> effort.found(found));
-        due = result.state() == SearchResult.State.STOPPED ? now + 2 * (effort.nodes() - before) : Completion.NEVER;
+        if (result.state() == SearchResult.State.STOPPED) {
+            slices.end(relaxations, effort.nodes() - before);
+        } else {
+            slices.finish();
+        }
         return result;
     }
 

@@ -13,8 +13,8 @@ import java.util.Set;
 
 /** The searches over sets of dishes that were begun. Whoever comes to the same set again goes on with the same search. */
 final class DishSets {
-    /** Spent on a glimpse of a set. */
-    private static final long HASTY_STEPS = 500;
+    /** Nodes of the heuristic for a set. */
+    private static final long HEURISTIC_STEPS = 500;
 
     private final PlanRequest request;
     private final Aim aim;
@@ -36,15 +36,15 @@ final class DishSets {
         return aim.complete(TotalsDraft.cookingAll(request, menu, stop));
     }
 
-    /** Another search over sets begins, with a clock of its own: no set has to wait. */
-    void callUp() {
-        begun.values().forEach(DishSetSearch::callUp);
+    /** Another search over sets begins, whose clock starts at 0: no set has to wait. */
+    void restartClock() {
+        begun.values().forEach(DishSetSearch::restartClock);
     }
 
-    /** A plan with these dishes and the same containers on every day, if one is soon found. */
-    Optional<Found<DaysSolution>> glimpse(Set<Dish> dishes, double cutoff) {
+    /** A heuristic: a plan with these dishes and the same containers on every day, if one is soon found. */
+    Optional<Found<DaysSolution>> heuristic(Set<Dish> dishes, double cutoff) {
         var menu = new Menu(request, dishes);
-        Effort little = effort.limited(HASTY_STEPS);
+        Effort little = effort.limited(HEURISTIC_STEPS);
         TotalsDraft totals = aim.complete(TotalsDraft.everyDayAlike(request, menu, little));
         var dayByDay = new DayByDay(totals, aim, little, Depth.EVERY_DAY_ALIKE);
         var result = new BranchAndBound<>(totals.model(), dayByDay, cutoff, little).search();

@@ -3,110 +3,105 @@ package batchwright.solve;
 import batchwright.plan.Watch;
 import batchwright.solve.mip.Completion.Found;
 import batchwright.solve.mip.SearchResult;
+import batchwright.solve.mip.StepBudget;
 import batchwright.solve.mip.Stop;
 import java.util.concurrent.atomic.AtomicLong;
-import java.util.function.BooleanSupplier;
 
 /** What a search has spent, over all its levels, when it must stop, and what it had to leave out. */
 final class Effort implements Stop {
-    /** A side search may be asked so often within its nodes, on the average, whether to stop at once. */
-    private static final long STEPS_WITHIN_A_NODE = 10;
+    /** A side search may solve so many relaxations within its nodes, on the average. */
+    private static final long TRIALS_OF_A_NODE = 10;
 
-    private final BooleanSupplier stop;
-    private final BooleanSupplier urgent;
+    private final Stop stop;
     private final Meter meter;
     private final AtomicLong nodes;
-    private final double[] leastLeftOut;
-    private final Told told;
+    private final ProofLedger ledger;
+    private final SearchProgress progress;
 
     /** Ends when the meter says so. */
     Effort(Meter meter, Watch watch) {
-        this(meter::isOver, meter::isOver, meter, new AtomicLong(), nothingLeftOut(), new Told(watch));
+        this(meter, meter, new AtomicLong(), new ProofLedger(), new SearchProgress(watch));
     }
 
-    private Effort(
-            BooleanSupplier stop,
-            BooleanSupplier urgent,
-            Meter meter,
-            AtomicLong nodes,
-            double[] leastLeftOut,
-            Told told) {
+    private Effort(Stop stop, Meter meter, AtomicLong nodes, ProofLedger ledger, SearchProgress progress) {
         this.stop = stop;
-        this.urgent = urgent;
         this.meter = meter;
         this.nodes = nodes;
-        this.leastLeftOut = leastLeftOut;
-        this.told = told;
+        this.ledger = ledger;
+        this.progress = progress;
     }
 
-    private static double[] nothingLeftOut() {
-        return new double[] {Double.POSITIVE_INFINITY};
+    /** A part of this search that also stops when its own budget of nodes is spent, and can go on later. */
+    @Override
+    public Effort within(StepBudget budget) {
+        return new Effort(stop.within(budget), meter, nodes, ledger, progress);
     }
 
-    /** A side search of at most so many steps. What it leaves out does not matter for the proof; what it spends counts. */
+    /** A side search of at most so many nodes. What it leaves out does not matter for the proof; what it spends counts. */
     Effort limited(long steps) {
-        long[] left = {steps};
-        return side(() -> left[0]-- <= 0);
+        return side(stop.within(new StepBudget(steps)), meter);
     }
 
-    /** A part of this search that stops for a reason of its own, too, and can go on later. */
-    Effort until(BooleanSupplier also) {
-        return new Effort(() -> also.getAsBoolean() || now(), urgent, meter, nodes, leastLeftOut, told);
+    /** A side search that ends when so many more relaxations are solved. What it proves does not hold for the whole. */
+    Effort sideOfRelaxations(long relaxations) {
+        long enough = nodes() + relaxations;
+        return side(stop.or(() -> nodes() > enough), meter);
     }
 
-    /** A side search that stops for a reason of its own, too. What it leaves out and proves does not matter for the whole. */
-    Effort side(BooleanSupplier also) {
-        return new Effort(
-                () -> also.getAsBoolean() || now(), urgent, meter, nodes, nothingLeftOut(), told.ofPlansOnly());
-    }
-
-    /** A side search that stops when so much work was done. What it leaves out and proves does not matter for the whole. */
+    /** A side search that ends when so much work was done. What it leaves out and proves does not matter for the whole. */
     Effort sideOfWork(long work) {
         long enough = meter.work() + work;
-        return side(() -> meter.work() > enough);
+        return side(stop.or(() -> meter.work() > enough), meter);
     }
 
-    /** A side search of just so many steps and so much work, whatever the clock says: its outcome depends on the files alone. */
+    /** A side search of just so many nodes and so much work, whatever the clock says: its outcome depends on the files alone. */
     Effort steps(long steps, long mostWork) {
-        long[] left = {steps};
-        long[] within = {STEPS_WITHIN_A_NODE * steps};
-        return new Effort(
-                () -> left[0]-- <= 0,
-                () -> within[0]-- <= 0,
-                new Meter(work -> work > mostWork),
-                nodes,
-                nothingLeftOut(),
-                told.ofPlansOnly());
+        var own = new Meter(work -> work > mostWork);
+        return side(new StepsOnly(new StepBudget(steps), new StepBudget(TRIALS_OF_A_NODE * steps), own), own);
+    }
+
+    private Effort side(Stop ends, Meter metered) {
+        return new Effort(ends, metered, nodes, new ProofLedger(), progress.ofPlansOnly());
     }
 
     @Override
-    public boolean now() {
-        return stop.getAsBoolean();
+    public boolean requested() {
+        return stop.requested();
     }
 
     @Override
-    public boolean atOnce() {
-        return urgent.getAsBoolean();
+    public boolean urgent() {
+        return stop.urgent();
+    }
+
+    @Override
+    public void spendNode() {
+        stop.spendNode();
+    }
+
+    @Override
+    public void spendTrial() {
+        stop.spendTrial();
     }
 
     @Override
     public void spend(long work) {
-        meter.spend(work);
+        stop.spend(work);
     }
 
     /** Keeps a whole plan, and tells whoever watches, if it is the cheapest so far. */
     void found(Found<DaysSolution> plan) {
-        told.found(plan);
+        progress.found(plan);
     }
 
     /** The plans found so far. */
     Incumbents incumbents() {
-        return told.incumbents();
+        return progress.incumbents();
     }
 
     /** Tells whoever watches what is proven [cents], unless this is only a side search. */
     void proven(double bound) {
-        told.bound(Math.min(bound, leastLeftOut()));
+        progress.bound(ledger.bound(bound));
     }
 
     /** Takes account of what a search has spent. */
@@ -119,14 +114,9 @@ final class Effort implements Stop {
         nodes.addAndGet(relaxations);
     }
 
-    /** Something that a proof would have needed was left out; nothing in it costs less than the bound. */
-    void leaveOut(double bound) {
-        leastLeftOut[0] = Math.min(leastLeftOut[0], bound);
-    }
-
-    /** Nothing that was left out costs less than this; infinite when everything was seen. */
-    double leastLeftOut() {
-        return leastLeftOut[0];
+    /** What was left out. */
+    ProofLedger ledger() {
+        return ledger;
     }
 
     /** Relaxations solved. */

@@ -9,6 +9,7 @@ import batchwright.solve.mip.Completion;
 import batchwright.solve.mip.Completion.Found;
 import batchwright.solve.mip.PlainCompletion;
 import batchwright.solve.mip.SearchResult;
+import batchwright.solve.mip.StepBudget;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -27,8 +28,8 @@ final class LayoutSearch {
 
     private final DraftMaker maker;
     private final Effort effort;
-    private long steps = 1;
-    private long stepsLeft;
+    private final StepBudget budget = StepBudget.unlimited();
+    private final TimeSlices slices = new TimeSlices(budget, 1);
     private double bound = Double.NEGATIVE_INFINITY;
     private Layout layout;
     private Optional<Run> run = Optional.empty();
@@ -44,7 +45,7 @@ final class LayoutSearch {
     LayoutSearch(Layout layout, DraftMaker maker, Effort effort) {
         this.layout = layout;
         this.maker = maker;
-        this.effort = effort.until(() -> stepsLeft-- <= 0);
+        this.effort = effort.within(budget);
     }
 
     /**
@@ -53,45 +54,42 @@ final class LayoutSearch {
      * @param found the cheapest plan below the cutoff that was found in this call
      * @param done nothing but what was found costs less than the cutoff
      */
-    record Look(Optional<Found<DaysSolution>> found, boolean done) {}
+    record LayoutResult(Optional<Found<DaysSolution>> found, boolean done) {}
 
     /** No plan for this layout costs less, as far as is known. */
     double bound() {
         return bound;
     }
 
-    /** A plan below the cutoff, if one is found soon; not to be gone on with. */
-    Optional<Found<DaysSolution>> glimpse(double cutoff) {
-        stepsLeft = Long.MAX_VALUE;
-        return new Run(maker.make(layout), cutoff).goOn(cutoff).found();
+    /** A heuristic: a plan below the cutoff, if one is found soon; not to be gone on with. */
+    Optional<Found<DaysSolution>> heuristic(double cutoff) {
+        return new Run(maker.make(layout), cutoff).search(cutoff).found();
     }
 
     /** The cheapest plan below the cutoff, if there is one. Asked again, it goes on from where it was told to stop. */
-    Look cheapest(double cutoff) {
-        stepsLeft = Long.MAX_VALUE;
-        return goOn(cutoff);
+    LayoutResult cheapest(double cutoff) {
+        return search(cutoff);
     }
 
-    /** As {@link #cheapest}, for one turn; each turn may take twice as many steps as the one before. */
-    Look turn(double cutoff) {
-        stepsLeft = steps;
-        steps *= 2;
-        return goOn(cutoff);
+    /** As {@link #cheapest}, for one slice; each may take twice as many steps as the one before. */
+    LayoutResult runSlice(double cutoff) {
+        slices.begin();
+        return search(cutoff);
     }
 
-    private Look goOn(double cutoff) {
+    private LayoutResult search(double cutoff) {
         Optional<Found<DaysSolution>> best = Optional.empty();
         while (true) {
             double below = best.map(Found::cost).orElse(cutoff);
-            Run now = run.orElseGet(() -> new Run(maker.make(layout), below));
-            run = Optional.of(now);
-            Look look = now.goOn(below);
+            Run current = run.orElseGet(() -> new Run(maker.make(layout), below));
+            run = Optional.of(current);
+            LayoutResult look = current.search(below);
             if (look.found().isPresent()) {
                 best = look.found();
             }
-            Optional<Failure> worst = now.failedTooOften();
+            Optional<Failure> worst = current.failedTooOften();
             if (look.done() || worst.isEmpty()) {
-                return new Look(best, look.done());
+                return new LayoutResult(best, look.done());
             }
             layout = layout.halved(worst.get().seat(), worst.get().group());
             run = Optional.empty();
@@ -111,13 +109,13 @@ final class LayoutSearch {
             this.search = BranchAndBound.withCuts(draft.model(), dealing, cutoff, effort.or(dealing::failedEnough));
         }
 
-        Look goOn(double cutoff) {
+        LayoutResult search(double cutoff) {
             search.lowerCutoff(cutoff);
             var result = search.search();
             effort.count(result.nodes() - counted);
             counted = result.nodes();
             bound = Math.max(bound, result.bound());
-            return new Look(
+            return new LayoutResult(
                     result.best().map(best -> new Found<>(result.cost(), best)).filter(found -> found.cost() < cutoff),
                     result.state() == SearchResult.State.DONE);
         }

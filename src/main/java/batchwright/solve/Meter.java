@@ -1,10 +1,11 @@
 package batchwright.solve;
 
 import batchwright.solve.mip.OutOfTime;
+import batchwright.solve.mip.Stop;
 import java.util.function.LongPredicate;
 
 /** The work that a search has done, and when that is enough. Once it is, it is for ever. */
-final class Meter {
+final class Meter implements Stop {
     /** Work done between two looks at whether it is enough: less than a millisecond. */
     static final long BETWEEN_LOOKS = 200_000;
 
@@ -19,15 +20,25 @@ final class Meter {
     }
 
     /** @throws OutOfTime when it is enough */
-    void spend(long more) {
+    @Override
+    public void spend(long more) {
         work += more;
         if (over || (work >= nextLook && isOver())) {
             throw new OutOfTime();
         }
     }
 
-    /** Whether it is enough. */
-    boolean isOver() {
+    @Override
+    public boolean requested() {
+        return isOver();
+    }
+
+    @Override
+    public boolean urgent() {
+        return isOver();
+    }
+
+    private boolean isOver() {
         nextLook = work + BETWEEN_LOOKS;
         over = over || enough.test(work);
         return over;

@@ -20,7 +20,7 @@ import java.util.Map;
  * day rules hold on the average, and grams need not be multiples of the scale's step, so that its optimum is a lower bound
  * for every plan laid out day by day.
  */
-final class TotalsDraft extends Sketch {
+final class TotalsDraft extends AbstractDraft {
     private final Map<Dish, Column> cooked = new LinkedHashMap<>();
     private final Map<Seat, Map<Dish, Column>> containers = new LinkedHashMap<>();
     private final Map<PartKey, Column> moreGrams = new LinkedHashMap<>();

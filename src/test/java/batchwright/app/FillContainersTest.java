@@ -47,7 +47,7 @@ class FillContainersTest {
                         fill.answer(
                                 Workspace.open(Optional.empty(), here, LocalDate.of(2026, 11, 25), note -> {}),
                                 QUESTION),
-                        Commands.PLAIN)
+                        new Commands(""))
                 .replaceAll("\\s+", " ");
     }
 

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,7 +40,10 @@ class AnswerStreamTest {
         var terminal = new Terminal(
                 new AnswerStream(failing, () -> isPipe),
                 new PrintStream(err, true, StandardCharsets.UTF_8),
-                Optional.empty());
+                Optional.empty(),
+                () -> false,
+                OptionalInt::empty,
+                false);
         int code = Main.run(args, terminal, new MakePlan(), here, Clock.systemUTC());
         return new Ended(code, err.toString(StandardCharsets.UTF_8));
     }

@@ -11,6 +11,7 @@ import java.time.ZoneOffset;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Runs command lines in a folder, as a shell would. */
 final class Cli {
@@ -57,7 +58,13 @@ final class Cli {
     Result run(String... args) {
         var out = new ByteArrayOutputStream();
         var err = new ByteArrayOutputStream();
-        var terminal = new Terminal(new AnswerStream(out), new PrintStream(err, true, StandardCharsets.UTF_8), input);
+        var terminal = new Terminal(
+                new AnswerStream(out, () -> false),
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                input,
+                () -> false,
+                OptionalInt::empty,
+                false);
         int code = Main.run(args, terminal, plans, here, NOON);
         return new Result(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }

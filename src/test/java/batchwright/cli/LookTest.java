@@ -106,7 +106,12 @@ class LookTest {
         var out = new ByteArrayOutputStream();
         var stream = new PrintStream(out, true, StandardCharsets.UTF_8);
         var terminal = new Terminal(
-                new AnswerStream(stream), stream, Optional.empty(), () -> true, () -> OptionalInt.of(80), true);
+                new AnswerStream(stream, () -> false),
+                stream,
+                Optional.empty(),
+                () -> true,
+                () -> OptionalInt.of(80),
+                true);
         Main.run(new String[] {"foods", "crème"}, terminal, new MakePlan(), here, Clock.systemUTC());
 
         assertThat(out.toString(StandardCharsets.UTF_8)).contains("creme").matches("(?s)\\p{ASCII}*");

@@ -9,6 +9,7 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** A program for tests: most of what Batchwright can say about the kitchen in the current folder, in one process. */
 final class ManyCommands {
@@ -40,7 +41,8 @@ final class ManyCommands {
     private ManyCommands() {}
 
     private static int run(String command, PrintStream out) {
-        var terminal = new Terminal(new AnswerStream(out), out, Optional.empty());
+        var terminal = new Terminal(
+                new AnswerStream(out, () -> false), out, Optional.empty(), () -> false, OptionalInt::empty, false);
         return Main.run(
                 command.split(" ", -1), terminal, new MakePlan(), Path.of(""), Clock.system(ZoneId.systemDefault()));
     }

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** The program with a planner that finds its plan soon, says "searching" and then proves nothing until it is told to stop. */
 final class SlowSearch {
@@ -27,7 +28,13 @@ final class SlowSearch {
 
     /** @param args the kind, then the command line */
     public static void main(String[] args) {
-        var terminal = new Terminal(new AnswerStream(System.out), System.err, Optional.empty(), () -> true);
+        var terminal = new Terminal(
+                new AnswerStream(System.out, () -> false),
+                System.err,
+                Optional.empty(),
+                () -> true,
+                OptionalInt::empty,
+                false);
         var command = Arrays.copyOfRange(args, 1, args.length);
         var planner = new Slow(Kind.valueOf(args[0]), System.err);
         System.exit(Main.run(command, terminal, new MakePlan(planner), Path.of(""), Clock.systemUTC()));

@@ -22,16 +22,17 @@ final class Checked {
         List<Cure> cures = new ClashFinder(new BatchPlanner(), System::nanoTime, ALL, ONE_QUESTION).cures(request);
         assertThat(cures).allMatch(Cure::certain);
         // Containers a day always hold in the filter: whether they belong to the set is seen from their cure alone.
-        List<Dial> set = cures.stream()
-                .map(Cure::dial)
+        List<SoftRule> set = cures.stream()
+                .map(Cure::softRule)
                 .filter(d -> !d.rule().equals("containers a day"))
                 .toList();
-        Dials dials = Dials.of(request);
-        assertThat(possible(held(dials, request, set))).isEqualTo(Possible.NO);
-        for (Dial dial : set) {
-            List<Dial> others = set.stream().filter(d -> !d.equals(dial)).toList();
-            assertThat(possible(held(dials, request, others)))
-                    .as("without %s", dial.rule())
+        SoftRules softRules = SoftRules.of(request);
+        assertThat(possible(held(softRules, request, set))).isEqualTo(Possible.NO);
+        for (SoftRule softRule : set) {
+            List<SoftRule> others =
+                    set.stream().filter(d -> !d.equals(softRule)).toList();
+            assertThat(possible(held(softRules, request, others)))
+                    .as("without %s", softRule.rule())
                     .isEqualTo(Possible.YES);
         }
         cures.forEach(cure -> check(cure, request));
@@ -40,29 +41,29 @@ final class Checked {
 
     private static void check(Cure cure, PlanRequest request) {
         if (cure.found().isPresent()) {
-            Cure.Setting setting = cure.found().get();
+            Cure.Loosened setting = cure.found().get();
             assertThat(possible(setting.applied(request)))
-                    .as("%s by %d", cure.dial().rule(), setting.units())
+                    .as("%s by %d", cure.softRule().rule(), setting.units())
                     .isEqualTo(Possible.YES);
-            assertThat(possible(setting.knob().loosen().by(request, setting.units() - 1)))
-                    .as("%s by one unit less", cure.dial().rule())
+            assertThat(possible(setting.loosening().loosen().by(request, setting.units() - 1)))
+                    .as("%s by one unit less", cure.softRule().rule())
                     .isEqualTo(Possible.NO);
             return;
         }
-        cure.dial().knobs().stream()
+        cure.softRule().loosenings().stream()
                 .flatMap(List::stream)
-                .filter(knob -> knob.reach() > 0)
-                .forEach(knob -> assertThat(possible(knob.loosen().by(request, knob.reach())))
-                        .as("%s to the end", cure.dial().rule())
+                .filter(loosening -> loosening.reach() > 0)
+                .forEach(loosening -> assertThat(possible(loosening.loosen().by(request, loosening.reach())))
+                        .as("%s to the end", cure.softRule().rule())
                         .isEqualTo(Possible.NO));
     }
 
-    /** Dials of another list, matched by what they say. */
-    private static PlanRequest held(Dials dials, PlanRequest request, List<Dial> set) {
-        List<String> says = set.stream().map(Dial::says).toList();
-        return dials.holding(
+    /** Soft rules of another list, matched by what they say. */
+    private static PlanRequest held(SoftRules softRules, PlanRequest request, List<SoftRule> set) {
+        List<String> says = set.stream().map(SoftRule::says).toList();
+        return softRules.holding(
                 request,
-                dials.all().stream().filter(d -> says.contains(d.says())).toList());
+                softRules.all().stream().filter(d -> says.contains(d.says())).toList());
     }
 
     static Possible possible(PlanRequest request) {

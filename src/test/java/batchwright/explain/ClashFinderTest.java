@@ -39,12 +39,14 @@ import org.junit.jupiter.api.Test;
 
 /** Small requests without a plan; the clashing rules and the smallest changes are worked out on paper. */
 class ClashFinderTest {
+    private static final Duration EIGHT_SECONDS = Duration.ofSeconds(8);
+
     private static List<Clash> clashes(PlanRequest request) {
         return clashes(request, Proof.NONE);
     }
 
     private static List<Clash> clashes(PlanRequest request, Proof proof) {
-        return new ClashFinder(new BatchPlanner()).clashes(request, proof);
+        return new ClashFinder(new BatchPlanner(), EIGHT_SECONDS).clashes(request, proof);
     }
 
     /** Also asks the planner that each set is smallest, and each cure too. */
@@ -503,7 +505,7 @@ class ClashFinderTest {
     void a_planner_that_does_not_answer_is_not_waited_for() {
         long start = System.nanoTime();
 
-        List<Clash> clashes = new ClashFinder(new Deaf()).clashes(request(EASY.protein(74)), Proof.NONE);
+        List<Clash> clashes = new ClashFinder(new Deaf(), EIGHT_SECONDS).clashes(request(EASY.protein(74)), Proof.NONE);
 
         assertThat(Duration.ofNanos(System.nanoTime() - start)).isLessThan(Duration.ofSeconds(10));
         assertThat(clashes).extracting(Clash::needed).containsOnly(false);
@@ -526,7 +528,7 @@ class ClashFinderTest {
             }
         };
 
-        assertThat(new ClashFinder(unsure).clashes(request(EASY.protein(74)), Proof.NONE))
+        assertThat(new ClashFinder(unsure, EIGHT_SECONDS).clashes(request(EASY.protein(74)), Proof.NONE))
                 .extracting(Clash::cure)
                 .contains("lower it to 70 g; a smaller change may do, but none was found in time");
     }

@@ -92,13 +92,15 @@ class ClashesBySolversTest {
 
         Optional<PlainCauses.Cause> plain = new PlainCauses(request).first();
         if (plain.isPresent()) {
-            assertThat(outside.solves(Dials.of(request).holding(atAnyCost, List.of())))
+            assertThat(outside.solves(SoftRules.of(request).holding(atAnyCost, List.of())))
                     .as(
                             "all rules that can be loosened dropped: %s",
-                            plain.get().dial().says())
+                            plain.get().softRule().says())
                     .isFalse();
             Cure cure = Cure.atAnyCost(
-                    plain.get().dial(), request, new Oracle(new BatchPlanner(), System::nanoTime, ONE_QUESTION, ALL));
+                    plain.get().softRule(),
+                    request,
+                    new Oracle(new BatchPlanner(), System::nanoTime, ONE_QUESTION, ALL));
             leastThatSolves(cure, request, outside);
             return;
         }
@@ -133,19 +135,19 @@ class ClashesBySolversTest {
      * day, like part ranges and stock, hold throughout.
      */
     private static void irreducible(List<Cure> cures, PlanRequest request, Outside outside) {
-        Dials dials = Dials.of(request);
-        List<String> says = cures.stream().map(c -> c.dial().says()).toList();
+        SoftRules softRules = SoftRules.of(request);
+        List<String> says = cures.stream().map(c -> c.softRule().says()).toList();
         assertThat(says).doesNotHaveDuplicates();
-        List<Dial> set =
-                dials.all().stream().filter(d -> says.contains(d.says())).toList();
-        assertThat(outside.solves(dials.holding(request, set)))
+        List<SoftRule> set =
+                softRules.all().stream().filter(d -> says.contains(d.says())).toList();
+        assertThat(outside.solves(softRules.holding(request, set)))
                 .as("the set alone")
                 .isFalse();
-        for (Dial dial : set) {
-            List<Dial> others = new ArrayList<>(set);
-            others.remove(dial);
-            assertThat(outside.solves(dials.holding(request, others)))
-                    .as("the set without %s", dial.says())
+        for (SoftRule softRule : set) {
+            List<SoftRule> others = new ArrayList<>(set);
+            others.remove(softRule);
+            assertThat(outside.solves(softRules.holding(request, others)))
+                    .as("the set without %s", softRule.says())
                     .isTrue();
         }
     }
@@ -153,19 +155,20 @@ class ClashesBySolversTest {
     private static void leastThatSolves(Cure cure, PlanRequest request, Outside outside) {
         assertThat(cure.certain()).isTrue();
         if (cure.found().isEmpty()) {
-            cure.dial().knobs().stream()
+            cure.softRule().loosenings().stream()
                     .flatMap(List::stream)
-                    .filter(knob -> knob.reach() > 0)
-                    .forEach(knob -> assertThat(outside.solves(knob.loosen().by(request, knob.reach())))
-                            .as("%s to the end", cure.dial().rule())
+                    .filter(loosening -> loosening.reach() > 0)
+                    .forEach(loosening -> assertThat(
+                                    outside.solves(loosening.loosen().by(request, loosening.reach())))
+                            .as("%s to the end", cure.softRule().rule())
                             .isFalse());
             return;
         }
-        Cure.Setting setting = cure.found().get();
+        Cure.Loosened setting = cure.found().get();
         assertThat(outside.solves(cure.applied(request)))
                 .as("%s", cure.clash(true).cure())
                 .isTrue();
-        PlanRequest less = setting.knob().loosen().by(request, setting.units() - 1);
+        PlanRequest less = setting.loosening().loosen().by(request, setting.units() - 1);
         assertThat(outside.solves(cure.raised().isPresent() ? less.withBudget(Optional.empty()) : less))
                 .as("one unit less than %s", cure.clash(true).cure())
                 .isFalse();

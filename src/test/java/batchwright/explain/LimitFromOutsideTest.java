@@ -28,6 +28,7 @@ import batchwright.solve.whole.WholeModel;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.StreamSupport;
@@ -39,6 +40,8 @@ import org.junit.jupiter.api.Test;
  * 690 to 710 kcal a day only 700 keep both.
  */
 class LimitFromOutsideTest {
+    private static final Duration EIGHT_SECONDS = Duration.ofSeconds(8);
+
     private static final Limit SODIUM =
             TestTarget.limit("sodium ceiling", Scope.DAY, Nutrient.SODIUM).with(Range.atMost(700));
     private static final Limit CARBOHYDRATE = TestTarget.limit(
@@ -90,7 +93,7 @@ class LimitFromOutsideTest {
 
     @Test
     void each_is_named_in_a_clash_with_what_cures_it() {
-        assertThat(new ClashFinder(new BatchPlanner()).clashes(TOO_LITTLE, Proof.NONE))
+        assertThat(new ClashFinder(new BatchPlanner(), EIGHT_SECONDS).clashes(TOO_LITTLE, Proof.NONE))
                 .extracting(Clash::rule, Clash::says, Clash::cure)
                 .containsExactlyInAnyOrder(
                         tuple("sodium ceiling", "each day of Ann holds at most 690 mg of sodium", "raise it to 700 mg"),

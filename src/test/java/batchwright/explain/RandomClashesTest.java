@@ -57,7 +57,7 @@ class RandomClashesTest {
 
         List<Cure> cures = new ClashFinder(new BatchPlanner(), System::nanoTime, ALL, ONE_QUESTION).cures(request);
 
-        assertThat(cures).extracting(c -> c.dial().says()).doesNotHaveDuplicates();
+        assertThat(cures).extracting(c -> c.softRule().says()).doesNotHaveDuplicates();
         assertThat(cures).allMatch(Cure::certain);
         irreducible(request, cures);
         cures.forEach(cure -> least(cure, request));
@@ -65,16 +65,18 @@ class RandomClashesTest {
 
     /** A set without one rule is the largest proper subset: when it can hold, so can what is in it. */
     private static void irreducible(PlanRequest request, List<Cure> cures) {
-        Dials dials = Dials.of(request);
-        List<String> says = cures.stream().map(c -> c.dial().says()).toList();
-        List<Dial> set =
-                dials.all().stream().filter(d -> says.contains(d.says())).toList();
-        assertThat(impossible(dials.holding(request, set))).as("all of the set").isTrue();
-        for (Dial dial : set) {
-            List<Dial> others = new ArrayList<>(set);
-            others.remove(dial);
-            assertThat(possible(dials.holding(request, others)))
-                    .as("without %s", dial.rule())
+        SoftRules softRules = SoftRules.of(request);
+        List<String> says = cures.stream().map(c -> c.softRule().says()).toList();
+        List<SoftRule> set =
+                softRules.all().stream().filter(d -> says.contains(d.says())).toList();
+        assertThat(impossible(softRules.holding(request, set)))
+                .as("all of the set")
+                .isTrue();
+        for (SoftRule softRule : set) {
+            List<SoftRule> others = new ArrayList<>(set);
+            others.remove(softRule);
+            assertThat(possible(softRules.holding(request, others)))
+                    .as("without %s", softRule.rule())
                     .isTrue();
         }
     }
@@ -82,10 +84,10 @@ class RandomClashesTest {
     private static void least(Cure cure, PlanRequest request) {
         cure.found().ifPresent(setting -> {
             assertThat(possible(setting.applied(request)))
-                    .as("%s by %d", cure.dial().rule(), setting.units())
+                    .as("%s by %d", cure.softRule().rule(), setting.units())
                     .isTrue();
-            assertThat(impossible(setting.knob().loosen().by(request, setting.units() - 1)))
-                    .as("%s by one unit less", cure.dial().rule())
+            assertThat(impossible(setting.loosening().loosen().by(request, setting.units() - 1)))
+                    .as("%s by one unit less", cure.softRule().rule())
                     .isTrue();
         });
     }

@@ -58,10 +58,10 @@ class RandomCostsTest {
         List<RuleCost> costs =
                 new WhyFinder(new BatchPlanner()).why(request, plan(request)).rules();
 
-        List<Touched> touched = TouchedRules.of(request);
+        List<RulePerturbation> touched = RulePerturbations.of(request);
         assertThat(costs)
                 .extracting(RuleCost::rule)
-                .isEqualTo(touched.stream().map(Touched::rule).toList());
+                .isEqualTo(touched.stream().map(RulePerturbation::rule).toList());
         for (int i = 0; i < costs.size(); i++) {
             RuleCost cost = costs.get(i);
             touched.get(i)
@@ -82,7 +82,7 @@ class RandomCostsTest {
         PlanRequest request = request(seed);
         long cost = plan(request).cost().minor();
 
-        for (Touched rule : TouchedRules.of(request)) {
+        for (RulePerturbation rule : RulePerturbations.of(request)) {
             rule.looser()
                     .ifPresent(
                             c -> assertThat(plan(c.made().apply(request)).cost().minor())
@@ -178,7 +178,7 @@ class RandomCostsTest {
 
     private static PlanRequest moreProtein(PlanRequest request, int change) {
         PlanRequest changed = request;
-        for (AtTable at : AtTable.all(request)) {
+        for (EaterInRequest at : EaterInRequest.all(request)) {
             changed = at.withTarget(
                     changed,
                     t -> t.with(

@@ -50,6 +50,6 @@ class DecoderTest {
                 .match(
                         () -> new Read<>(Optional.empty(), List.of()),
                         file -> new Read<>(Optional.of(file), List.of()),
-                        Read::failed);
+                        problem -> new Read<>(Optional.empty(), List.of(problem)));
     }
 }

@@ -13,18 +13,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The factors of labels beside the regulation and beside a food table. */
 class LabelFactorsPublishedTest {
-    /** Regulation (EU) 1169/2011, Annex XIV, in kcal/g and kJ/g; the last line is the sum of 10, 5, 20 and 0 g by arithmetic. */
+    /** Regulation (EU) 1169/2011, Annex XIV, in kcal/g; the last line is the sum of 10, 5, 20 and 0 g by arithmetic. */
     @ParameterizedTest(name = "{0}")
     @CsvSource({
-        "protein,            1, 0, 0,  0, 4, 17",
-        "fat,                0, 1, 0,  0, 9, 37",
-        "carbohydrate,       0, 0, 1,  0, 4, 17",
-        "fibre,              0, 0, 0,  1, 2, 8",
-        "a food of all,     10, 5, 20, 0, 165, 695"
+        "protein,            1, 0, 0,  0, 4",
+        "fat,                0, 1, 0,  0, 9",
+        "carbohydrate,       0, 0, 1,  0, 4",
+        "fibre,              0, 0, 0,  1, 2",
+        "a food of all,     10, 5, 20, 0, 165"
     })
-    void factors(String what, double protein, double fat, double carbohydrate, double fibre, double kcal, double kJ) {
+    void factors(String what, double protein, double fat, double carbohydrate, double fibre, double kcal) {
         assertThat(LabelFactors.kcal(protein, fat, carbohydrate, fibre)).isEqualTo(kcal);
-        assertThat(LabelFactors.kilojoules(protein, fat, carbohydrate, fibre)).isEqualTo(kJ);
     }
 
     /**

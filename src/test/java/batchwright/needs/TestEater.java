@@ -22,10 +22,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Eaters for tests: healthy adults who hold their weight, until told otherwise. */
 public final class TestEater {
-    public static final Health HEALTHY = Health.NONE;
+    /** No to every question. */
+    public static final Health HEALTHY =
+            new Health(HealthQuestion.all().stream().collect(Collectors.toMap(q -> q, q -> Answer.NO)));
 
     private final Body body;
     private final Activity activity;

@@ -10,7 +10,7 @@ class TextTableTest {
         var table = new TextTable("  ").left("food").right("protein\ng").right("kcal");
         table.row("oats", "13.2", "379").row("butter, salted", "0.9", "717");
 
-        assertThat(table.lines())
+        assertThat(table.lines(Page.WIDTH))
                 .containsExactly(
                         "                  protein",
                         "  food                  g  kcal",
@@ -23,8 +23,8 @@ class TextTableTest {
         var table = new TextTable("").left("a").left("b").right("n");
         table.row("short", "word ".repeat(40).strip(), "1");
 
-        assertThat(table.lines()).hasSize(4).allMatch(line -> line.length() <= 80);
-        assertThat(String.join(" ", table.lines()).split("word", -1)).hasSize(41);
+        assertThat(table.lines(Page.WIDTH)).hasSize(4).allMatch(line -> line.length() <= 80);
+        assertThat(String.join(" ", table.lines(Page.WIDTH)).split("word", -1)).hasSize(41);
     }
 
     @Test
@@ -32,6 +32,6 @@ class TextTableTest {
         var table = new TextTable("").left("a").left("b");
         table.row("x".repeat(60), "y".repeat(60));
 
-        assertThat(table.lines().get(1)).isEqualTo("x".repeat(60) + "  " + "y".repeat(60));
+        assertThat(table.lines(Page.WIDTH).get(1)).isEqualTo("x".repeat(60) + "  " + "y".repeat(60));
     }
 }

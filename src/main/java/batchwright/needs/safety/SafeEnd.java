@@ -4,7 +4,6 @@ import batchwright.needs.evidence.Citation;
 import batchwright.person.Body;
 import batchwright.person.BodyFat;
 import batchwright.person.Sex;
-import batchwright.quantity.Mass;
 import java.util.OptionalDouble;
 
 /**
@@ -56,11 +55,5 @@ public record SafeEnd(double bmi, double fatPercent) {
             return Figure.END_BMI;
         }
         return body.ageYears() < OLD_YEARS ? Figure.END_BMI_FROM_65 : Figure.END_BMI_FROM_70;
-    }
-
-    /** The weight at the least BMI. */
-    public Mass leastWeight(Body body) {
-        double metres = body.height().metres();
-        return new Mass(bmi * metres * metres);
     }
 }

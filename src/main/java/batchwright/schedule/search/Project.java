@@ -33,11 +33,6 @@ public record Project(List<Integer> capacities, List<Activity> activities, int t
         }
     }
 
-    /** A project without settings. */
-    public static Project of(List<Integer> capacities, List<Activity> activities) {
-        return new Project(capacities, activities, 0, 0);
-    }
-
     int size() {
         return activities.size();
     }

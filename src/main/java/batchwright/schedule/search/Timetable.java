@@ -14,9 +14,4 @@ public record Timetable(List<Integer> starts, int minutes, int lowerBound, int s
     public Timetable {
         starts = List.copyOf(starts);
     }
-
-    /** Whether no other ends sooner. */
-    public boolean proven() {
-        return minutes == lowerBound;
-    }
 }

@@ -1,6 +1,6 @@
 package batchwright.solve.mip;
 
-import batchwright.solve.mip.OpenNodes.Node;
+import batchwright.solve.mip.NodeQueue.Node;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -30,10 +30,10 @@ public final class BranchAndBound<S> {
     private final boolean[] mayRise;
     private final Completion<S> completion;
     private final Stop stop;
-    private final OpenNodes open;
+    private final NodeQueue queue;
 
     private double cutoff;
-    private Optional<S> best = Optional.empty();
+    private Optional<S> incumbent = Optional.empty();
     /** The node that is being looked at. */
     private Optional<Node> current = Optional.empty();
 
@@ -59,7 +59,7 @@ public final class BranchAndBound<S> {
         this.completion = completion;
         this.cutoff = cutoff;
         this.stop = stop;
-        this.open = new OpenNodes(completion, this::now);
+        this.queue = new NodeQueue(node -> completion.postponedUntil(node.lower(), node.upper()), this::relaxations);
     }
 
     /** As the constructor, with the relaxation strengthened by cuts: worth it where many nodes are to be expected. */
@@ -77,13 +77,13 @@ public final class BranchAndBound<S> {
     public void lowerCutoff(double to) {
         if (to < cutoff) {
             cutoff = to;
-            best = Optional.empty();
+            incumbent = Optional.empty();
         }
     }
 
     /** The solution that the cutoff stands for: the answer if nothing cheaper exists. */
-    public void startWith(S solution) {
-        best = Optional.of(solution);
+    public void setIncumbent(S solution) {
+        incumbent = Optional.of(solution);
     }
 
     /**
@@ -104,14 +104,17 @@ public final class BranchAndBound<S> {
         }
         while (true) {
             if (current.isEmpty()) {
-                current = open.next(node -> closed(node.bound()));
+                current = queue.next(node -> closed(node.bound()));
                 if (current.isEmpty()) {
                     return result(SearchResult.State.DONE, cutoff);
                 }
             }
             Node node = current.get();
-            if (nodes > 0 && stop.now()) {
-                return stopped();
+            if (nodes > 0) {
+                if (stop.requested()) {
+                    return stopped();
+                }
+                stop.spendNode();
             }
             Relaxation.Status status = relax(node.lower(), node.upper());
             if (status == Relaxation.Status.UNBOUNDED) {
@@ -119,15 +122,15 @@ public final class BranchAndBound<S> {
             }
             current = status == Relaxation.Status.INFEASIBLE
                     ? Optional.empty()
-                    : expand(node).filter(open::isReady);
+                    : expand(node).filter(queue::isReady);
         }
     }
 
     /** The node that was being looked at stays open. */
     private SearchResult<S> stopped() {
-        current.ifPresent(open::add);
+        current.ifPresent(queue::add);
         current = Optional.empty();
-        return result(SearchResult.State.STOPPED, Math.min(roundedUp(open.leastBound()), cutoff));
+        return result(SearchResult.State.STOPPED, Math.min(roundedUp(queue.leastBound()), cutoff));
     }
 
     private void begin() {
@@ -136,19 +139,19 @@ public final class BranchAndBound<S> {
         var root = new Node(lower, upper, Double.NEGATIVE_INFINITY, ids++);
         current = Optional.of(root);
         if (propagation.all(lower, upper)) {
-            open.add(root);
+            queue.add(root);
         }
         current = Optional.empty();
     }
 
     /** Relaxations solved so far, in completing points too. */
-    private long now() {
-        return nodes + completion.spent();
+    private long relaxations() {
+        return nodes + completion.relaxations();
     }
 
     /** No solution in the open nodes costs less than this; the node that is being looked at is not among them. */
     public double leastOpenBound() {
-        return open.leastBound();
+        return queue.leastBound();
     }
 
     /**
@@ -161,7 +164,11 @@ public final class BranchAndBound<S> {
         double[] x = start;
         int next = nearestToWhole(x);
         while (next >= 0) {
-            if (stop.atOnce() || !fix(next, Math.rint(x[next]), x[next], lower, upper)) {
+            if (stop.urgent()) {
+                return;
+            }
+            stop.spendTrial();
+            if (!fix(next, Math.rint(x[next]), x[next], lower, upper)) {
                 return;
             }
             x = relaxation.values();
@@ -173,8 +180,8 @@ public final class BranchAndBound<S> {
             }
         }
         completion
-                .tryOut(new Completion.Point(x, lower, upper, Double.NEGATIVE_INFINITY, now()), cutoff)
-                .ifPresent(this::take);
+                .heuristic(new Completion.Point(x, lower, upper, Double.NEGATIVE_INFINITY, relaxations()), cutoff)
+                .ifPresent(this::takeIncumbent);
     }
 
     /** Moves a bound to the target and solves again; tries the other side when that fails. */
@@ -213,10 +220,10 @@ public final class BranchAndBound<S> {
         return best;
     }
 
-    private void take(Completion.Found<S> found) {
+    private void takeIncumbent(Completion.Found<S> found) {
         if (found.cost() < cutoff - COST) {
             cutoff = found.cost();
-            best = Optional.of(found.solution());
+            incumbent = Optional.of(found.solution());
         }
     }
 
@@ -226,7 +233,8 @@ public final class BranchAndBound<S> {
     }
 
     private SearchResult<S> result(SearchResult.State state, double bound) {
-        return new SearchResult<>(state, best, best.isPresent() ? cutoff : Double.POSITIVE_INFINITY, bound, nodes);
+        return new SearchResult<>(
+                state, incumbent, incumbent.isPresent() ? cutoff : Double.POSITIVE_INFINITY, bound, nodes);
     }
 
     /** Cuts off, completes or branches; the child to dive into, if any. */
@@ -260,18 +268,18 @@ public final class BranchAndBound<S> {
 
     private Optional<Node> complete(Node node, double bound, double[] x) {
         Completion.Verdict<S> verdict =
-                completion.complete(new Completion.Point(x, node.lower(), node.upper(), bound, now()), cutoff);
-        verdict.found().ifPresent(this::take);
+                completion.complete(new Completion.Point(x, node.lower(), node.upper(), bound, relaxations()), cutoff);
+        verdict.found().ifPresent(this::takeIncumbent);
         if (!closed(bound)) {
-            verdict.parts().forEach(part -> part(node, bound, part).ifPresent(child -> open.add(child)));
+            verdict.subproblems().forEach(sub -> child(node, bound, sub).ifPresent(child -> queue.add(child)));
         }
         return Optional.empty();
     }
 
-    private Optional<Node> part(Node parent, double bound, Completion.Part part) {
+    private Optional<Node> child(Node parent, double bound, Completion.Subproblem subproblem) {
         double[] lows = parent.lower().clone();
         double[] ups = parent.upper().clone();
-        for (Completion.Confined c : part.columns()) {
+        for (Completion.ColumnRange c : subproblem.columns()) {
             int j = c.column().index();
             lows[j] = Math.max(lows[j], c.lower());
             ups[j] = Math.min(ups[j], c.upper());
@@ -279,7 +287,7 @@ public final class BranchAndBound<S> {
                 return Optional.empty();
             }
         }
-        return Optional.of(new Node(lows, ups, Math.max(bound, part.bound()), ids++));
+        return Optional.of(new Node(lows, ups, Math.max(bound, subproblem.bound()), ids++));
     }
 
     /**
@@ -300,7 +308,8 @@ public final class BranchAndBound<S> {
         for (int j : ranked) {
             double fraction = x[j] - Math.floor(x[j]);
             double score = pseudoCosts.score(j, fraction);
-            if (pseudoCosts.seen(j) < RELIABLE && trials < MOST_TRIALS && !stop.atOnce()) {
+            if (pseudoCosts.seen(j) < RELIABLE && trials < MOST_TRIALS && !stop.urgent()) {
+                stop.spendTrial();
                 trials++;
                 double down = trial(node, j, x[j], cost, false);
                 double up = trial(node, j, x[j], cost, true);
@@ -335,7 +344,7 @@ public final class BranchAndBound<S> {
             return Double.POSITIVE_INFINITY;
         }
         nodes++;
-        if (relaxation.glance(lower, upper, TRIAL_PIVOTS) != Relaxation.Status.OPTIMAL) {
+        if (relaxation.solveLimited(lower, upper, TRIAL_PIVOTS) != Relaxation.Status.OPTIMAL) {
             return Double.POSITIVE_INFINITY;
         }
         double gain = Math.max(0, relaxation.cost() - cost);
@@ -348,7 +357,7 @@ public final class BranchAndBound<S> {
         Optional<Node> below = child(node, bound, column, node.lower()[column], down);
         Optional<Node> above = child(node, bound, column, down + 1, node.upper()[column]);
         boolean upFirst = value - down > 0.5;
-        (upFirst ? below : above).ifPresent(open::add);
+        (upFirst ? below : above).ifPresent(queue::add);
         return upFirst ? above : below;
     }
 

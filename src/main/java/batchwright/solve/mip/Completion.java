@@ -12,11 +12,11 @@ public interface Completion<S> {
     Verdict<S> complete(Point point, double cutoff);
 
     /**
-     * A solution near a whole-numbered point that is not the cheapest of its node, if one is soon found. Proves nothing.
+     * A heuristic: a solution near a whole-numbered point that is not the cheapest of its node, if one is soon found. Proves nothing.
      *
      * @param point its bound is unknown
      */
-    default Optional<Found<S>> tryOut(Point point, double cutoff) {
+    default Optional<Found<S>> heuristic(Point point, double cutoff) {
         return complete(point, cutoff).found();
     }
 
@@ -24,18 +24,18 @@ public interface Completion<S> {
     long NEVER = Long.MAX_VALUE;
 
     /**
-     * When a node is worth a look, by the clock of {@link Point#now()}: at once unless others should come first, {@link #NEVER} when
-     * all that it holds was seen.
+     * Until when a node should be postponed, in {@linkplain Point#relaxations() relaxations}: not at all unless others should come
+     * first, {@link #NEVER} when all that it holds was seen.
      *
      * @param lower the node's column bounds; must not be changed
      * @param upper the node's column bounds; must not be changed
      */
-    default long due(double[] lower, double[] upper) {
+    default long postponedUntil(double[] lower, double[] upper) {
         return 0;
     }
 
     /** Relaxations solved in completing points so far; the clock counts them too. */
-    default long spent() {
+    default long relaxations() {
         return 0;
     }
 
@@ -46,14 +46,9 @@ public interface Completion<S> {
      * @param lower the node's column bounds; must not be changed
      * @param upper the node's column bounds; must not be changed
      * @param bound least cost in the node
-     * @param now relaxations solved so far, by the search and in completing points
+     * @param relaxations solved so far, by the search and in completing points
      */
-    record Point(double[] values, double[] lower, double[] upper, double bound, long now) {
-        /** Whether the node leaves this column no choice. */
-        public boolean isFixed(Column column) {
-            return lower[column.index()] == upper[column.index()];
-        }
-    }
+    record Point(double[] values, double[] lower, double[] upper, double bound, long relaxations) {}
 
     /** A solution with its cost. */
     record Found<S>(double cost, S solution) {}
@@ -63,26 +58,26 @@ public interface Completion<S> {
      *
      * @param bound nothing in it costs less, as far as the completion knows
      */
-    record Part(List<Confined> columns, double bound) {
-        public Part(List<Confined> columns) {
+    record Subproblem(List<ColumnRange> columns, double bound) {
+        public Subproblem(List<ColumnRange> columns) {
             this(columns, Double.NEGATIVE_INFINITY);
         }
 
-        public Part bounded(double knownBound) {
-            return new Part(columns, knownBound);
+        public Subproblem bounded(double knownBound) {
+            return new Subproblem(columns, knownBound);
         }
     }
 
     /** A column confined to a range. */
-    record Confined(Column column, double lower, double upper) {}
+    record ColumnRange(Column column, double lower, double upper) {}
 
     /**
      * What became of a node.
      *
      * @param found the best solution found in it, if any
-     * @param parts where something better than {@code found} may still be; empty when nowhere
+     * @param subproblems where something better than {@code found} may still be; empty when nowhere
      */
-    record Verdict<S>(Optional<Found<S>> found, List<Part> parts) {
+    record Verdict<S>(Optional<Found<S>> found, List<Subproblem> subproblems) {
         public static <S> Verdict<S> closed(double cost, S solution) {
             return new Verdict<>(Optional.of(new Found<>(cost, solution)), List.of());
         }

@@ -123,7 +123,7 @@ final class DualSimplex implements Relaxation {
     }
 
     @Override
-    public Status glance(double[] newLower, double[] newUpper, int mostPivots) {
+    public Status solveLimited(double[] newLower, double[] newUpper, int mostPivots) {
         if (!takeBounds(newLower, newUpper)) {
             return Status.INFEASIBLE;
         }
@@ -131,7 +131,7 @@ final class DualSimplex implements Relaxation {
         placeNonbasic();
         Status status = iterate(mostPivots).orElse(Status.OPTIMAL);
         if (status == Status.INFEASIBLE || drifted()) {
-            // A glance decides nothing for good.
+            // A solve that was cut short decides nothing for good.
             return solve(newLower, newUpper);
         }
         return status;

@@ -23,12 +23,12 @@ public final class PlainCompletion implements Completion<double[]> {
         if (model.brokenBy(x, TOLERANCE).isEmpty()) {
             return Verdict.closed(model.costOf(x), x);
         }
-        List<Part> parts = new ArrayList<>(othersThan(point));
+        List<Subproblem> subproblems = new ArrayList<>(othersThan(point));
         if (wholeColumns.stream().anyMatch(c -> point.lower()[c.index()] < point.upper()[c.index()])) {
             // Rounding a whole column may ask a little more of the other ones than they have in this point.
-            parts.add(Parts.only(wholeColumns, point.values()));
+            subproblems.add(Subproblems.only(wholeColumns, point.values()));
         }
-        return new Verdict<>(Optional.empty(), parts);
+        return new Verdict<>(Optional.empty(), subproblems);
     }
 
     /** The values with every whole column at its whole number. */
@@ -60,7 +60,7 @@ public final class PlainCompletion implements Completion<double[]> {
     }
 
     /** Everything but this point. */
-    public List<Part> othersThan(Point point) {
-        return Parts.allBut(wholeColumns, point);
+    public List<Subproblem> othersThan(Point point) {
+        return Subproblems.allBut(wholeColumns, point);
     }
 }

@@ -9,7 +9,7 @@ interface Relaxation {
      * As {@link #solve}, but stops after so many pivots: then {@link #cost} is a lower bound of the least cost, and the values
      * mean nothing.
      */
-    Status glance(double[] lower, double[] upper, int mostPivots);
+    Status solveLimited(double[] lower, double[] upper, int mostPivots);
 
     /** Least cost; only after {@link Status#OPTIMAL}. */
     double cost();

@@ -1,7 +1,6 @@
 package batchwright.solve.mip;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -11,13 +10,8 @@ import java.util.stream.IntStream;
  */
 final class RootCuts {
     private static final int MOST_ROUNDS = 12;
-    private static final int MOST_A_ROUND = 25;
-
     /** A round that raises the bound by a smaller share is the last. */
     private static final double LEAST_GAIN = 1e-4;
-
-    /** Cuts that are nearly parallel to one already taken add a row and hardly a bound. */
-    private static final double PARALLEL = 0.9;
 
     private static final double LEAST_DEPTH = 1e-4;
     private static final double WHOLE = 0.01;
@@ -25,10 +19,11 @@ final class RootCuts {
     private final MipModel given;
     private final double[] lower;
     private final double[] upper;
-    private final List<Cut> cuts = new ArrayList<>();
+    private final CutPool pool;
 
-    private RootCuts(MipModel given) {
+    private RootCuts(MipModel given, Stop stop) {
         this.given = given;
+        this.pool = new CutPool(stop);
         lower = given.columns().stream().mapToDouble(Column::lower).toArray();
         upper = given.columns().stream().mapToDouble(Column::upper).toArray();
     }
@@ -40,7 +35,7 @@ final class RootCuts {
     record Strengthened(MipModel model, DualSimplex relaxation) {}
 
     static Strengthened strengthen(MipModel model, Stop stop) {
-        var cuts = new RootCuts(model);
+        var cuts = new RootCuts(model, stop);
         var relaxation = new DualSimplex(model, stop);
         try {
             return new Propagation(model, stop).all(cuts.lower, cuts.upper)
@@ -55,19 +50,21 @@ final class RootCuts {
         DualSimplex relaxation = start;
         MipModel model = given;
         double last = Double.NEGATIVE_INFINITY;
-        for (int round = 0;
-                round < MOST_ROUNDS && !stop.atOnce() && relaxation.solve(lower, upper) == Relaxation.Status.OPTIMAL;
-                round++) {
+        for (int round = 0; round < MOST_ROUNDS && !stop.urgent(); round++) {
+            stop.spendTrial();
+            if (relaxation.solve(lower, upper) != Relaxation.Status.OPTIMAL) {
+                break;
+            }
             double bound = relaxation.cost();
             if (bound < last + LEAST_GAIN * Math.max(1, Math.abs(last))) {
                 break;
             }
             last = bound;
-            List<Cut> before = List.copyOf(cuts);
+            List<Cut> before = pool.cuts();
             if (!deeper(relaxation, stop)) {
                 break;
             }
-            model = given.withCuts(cuts);
+            model = given.withCuts(pool.cuts());
             relaxation = new DualSimplex(model, relaxation, rowsIn(before));
         }
         return new Strengthened(model, relaxation);
@@ -78,7 +75,7 @@ final class RootCuts {
         int count = given.rowCount();
         return IntStream.concat(
                         IntStream.range(0, count),
-                        cuts.stream().mapToInt(before::indexOf).map(k -> k < 0 ? -1 : count + k))
+                        pool.cuts().stream().mapToInt(before::indexOf).map(k -> k < 0 ? -1 : count + k))
                 .toArray();
     }
 
@@ -100,19 +97,7 @@ final class RootCuts {
             return false;
         }
         int firstCut = given.columns().size() + given.rowCount();
-        List<Cut> busy = IntStream.range(0, cuts.size())
-                .filter(k -> !at.basic()[firstCut + k])
-                .mapToObj(cuts::get)
-                .toList();
-        cuts.clear();
-        cuts.addAll(busy);
-        found.sort(Comparator.comparingDouble((Cut cut) -> -cut.depth(x)));
-        for (Cut cut : found) {
-            stop.spend((long) cuts.size() * x.length);
-            if (cuts.size() < busy.size() + MOST_A_ROUND && cuts.stream().noneMatch(c -> c.parallel(cut) > PARALLEL)) {
-                cuts.add(cut);
-            }
-        }
-        return cuts.size() > busy.size();
+        pool.dropIdle(k -> at.basic()[firstCut + k]);
+        return pool.takeDeepest(found, x);
     }
 }

@@ -2,19 +2,25 @@ package batchwright.solve.mip;
 
 import java.util.function.BooleanSupplier;
 
-/** Tells a search when to stop. */
+/** Tells a search when to stop, and is told what the search does. Asking changes nothing: what is spent is told by the methods that say so. */
 @FunctionalInterface
 public interface Stop {
     /** For what is never to be ended. */
     Stop NEVER = () -> false;
 
-    /** Asked once at each node: whether to stop there, to go on later perhaps. May count how often it is asked. */
-    boolean now();
+    /** Asked at each node but the first: whether to stop there, to go on later perhaps. */
+    boolean requested();
 
-    /** Asked within a node too, as often as may be: whether somebody waits for the end, so that nothing long is begun. */
-    default boolean atOnce() {
+    /** Asked within a node too: whether somebody waits for the end, so that nothing long is begun. */
+    default boolean urgent() {
         return false;
     }
+
+    /** Told of each node but the first that is looked at. */
+    default void spendNode() {}
+
+    /** Told of each relaxation besides that of the node: a column tried out, a step of a dive, a round of cuts. */
+    default void spendTrial() {}
 
     /**
      * Told before anything that takes long in a large model, wherever that is: within a relaxation, too. No single piece of work is
@@ -27,22 +33,11 @@ public interface Stop {
 
     /** The same, and for one more reason. */
     default Stop or(BooleanSupplier also) {
-        Stop self = this;
-        return new Stop() {
-            @Override
-            public boolean now() {
-                return also.getAsBoolean() || self.now();
-            }
+        return new StopAlso(this, also, () -> {});
+    }
 
-            @Override
-            public boolean atOnce() {
-                return self.atOnce();
-            }
-
-            @Override
-            public void spend(long work) {
-                self.spend(work);
-            }
-        };
+    /** The same, and when so many nodes were looked at. */
+    default Stop within(StepBudget nodes) {
+        return new StopAlso(this, nodes::isSpent, nodes::spend);
     }
 }

@@ -8,7 +8,6 @@ import batchwright.plan.PlanRequest;
 import batchwright.plan.Proof;
 import batchwright.plan.SecondOpinion;
 import batchwright.plan.SecondOpinion.Verdict;
-import batchwright.plan.SecondSolver;
 import batchwright.quantity.Money;
 import batchwright.solve.mip.MipModel;
 import batchwright.solve.opinion.OjAlgoModel.Answer;
@@ -26,11 +25,16 @@ import java.util.Optional;
  * <p>ojAlgo at times calls a model impossible that has a solution, or a dear point the best. So nothing that it says counts as a
  * contradiction but a point that keeps every row and costs less than what is proven, or a proven bound above the plan's cost.
  */
-public final class OjAlgo implements SecondSolver {
+public final class OjAlgo {
     /** What a bound may be above a whole cent by rounding. */
     private static final double CENT = 1e-6;
 
-    @Override
+    /**
+     * Takes as long as the request's patience.
+     *
+     * @param plan the planner's best; empty when it says that there is none
+     * @param proof what the planner says is proven
+     */
     public SecondOpinion of(PlanRequest request, Optional<Plan> plan, Proof proof) {
         long start = System.nanoTime();
         Duration patience = request.patience();

@@ -6,11 +6,6 @@ import batchwright.solve.mip.Expression;
 /** The checkout cost stays within the budget. One row: minor units. */
 public record Budget() implements Rule {
     @Override
-    public String name() {
-        return "budget";
-    }
-
-    @Override
     public void addTo(Draft draft) {
         draft.request()
                 .budget()

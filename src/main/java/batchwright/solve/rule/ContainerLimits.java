@@ -8,11 +8,6 @@ import batchwright.solve.mip.Expression;
 /** Each container keeps the limits of containers. Rows in the limit's unit, over all containers of a dish for an eater. */
 public record ContainerLimits() implements Rule {
     @Override
-    public String name() {
-        return "limits of a container";
-    }
-
-    @Override
     public void addTo(Draft draft) {
         EachLimit.of(draft.request().seats(), Scope.CONTAINER, (seat, limit) -> {
             for (Dish dish : draft.menu().dishes(seat)) {

@@ -7,11 +7,6 @@ import batchwright.solve.mip.Expression;
 /** Every eater gets exactly the containers a day that they ask for. One row for each eater: containers over all days. */
 public record ContainersADay() implements Rule {
     @Override
-    public String name() {
-        return "containers a day";
-    }
-
-    @Override
     public void addTo(Draft draft) {
         for (Seat seat : draft.request().seats()) {
             var sum = new Expression();

@@ -8,11 +8,6 @@ import batchwright.plan.Seat;
 /** Each day of each eater keeps the limits of days. One row for each limit and span, in the limit's unit. */
 public record DayLimits() implements Rule {
     @Override
-    public String name() {
-        return "limits of a day";
-    }
-
-    @Override
     public void addTo(Draft draft) {
         EachLimit.of(draft.request().seats(), Scope.DAY, (seat, limit) -> add(draft, seat, limit));
     }

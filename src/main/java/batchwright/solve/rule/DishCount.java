@@ -8,11 +8,6 @@ import batchwright.solve.mip.Expression;
 /** At most so many dishes in the cooking session, and a dish that is cooked fills at least two containers. */
 public record DishCount() implements Rule {
     @Override
-    public String name() {
-        return "dish count";
-    }
-
-    @Override
     public void addTo(Draft draft) {
         var cooked = new Expression();
         for (Dish dish : draft.menu().dishes()) {

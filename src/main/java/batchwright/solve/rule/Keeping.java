@@ -11,11 +11,6 @@ import batchwright.solve.mip.Expression;
  */
 public record Keeping() implements Rule {
     @Override
-    public String name() {
-        return "keeping";
-    }
-
-    @Override
     public void addTo(Draft draft) {
         for (Seat seat : draft.request().seats()) {
             for (int day = 1; day < draft.request().days(); day++) {

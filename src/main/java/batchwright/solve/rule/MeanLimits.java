@@ -8,11 +8,6 @@ import batchwright.limit.Scope;
  */
 public record MeanLimits() implements Rule {
     @Override
-    public String name() {
-        return "limits of an average day";
-    }
-
-    @Override
     public void addTo(Draft draft) {
         int days = draft.request().days();
         EachLimit.of(

@@ -12,11 +12,6 @@ import batchwright.solve.mip.Expression;
  */
 public record PartRange() implements Rule {
     @Override
-    public String name() {
-        return "part range";
-    }
-
-    @Override
     public void addTo(Draft draft) {
         for (Seat seat : draft.request().seats()) {
             for (Dish dish : draft.menu().dishes(seat)) {

@@ -14,11 +14,6 @@ public record SnackLimits() implements Rule {
     private static final int RANK = 3;
 
     @Override
-    public String name() {
-        return "snack limits";
-    }
-
-    @Override
     public void addTo(Draft draft) {
         for (Seat seat : draft.request().seats()) {
             var wishes = seat.eater().wishes();

@@ -21,11 +21,6 @@ import java.util.Set;
  */
 public record Stock() implements Rule {
     @Override
-    public String name() {
-        return "stock";
-    }
-
-    @Override
     public void addTo(Draft draft) {
         Set<Food> foods = new LinkedHashSet<>();
         draft.menu().dishes().forEach(d -> foods.addAll(d.foods()));

@@ -13,11 +13,6 @@ import batchwright.solve.mip.Expression;
  */
 public record UseBy() implements Rule {
     @Override
-    public String name() {
-        return "use by";
-    }
-
-    @Override
     public void addTo(Draft draft) {
         draft.request().kitchen().pantry().keySet().stream()
                 .filter(food -> spoils(draft.request(), food))

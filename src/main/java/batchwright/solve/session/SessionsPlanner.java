@@ -46,8 +46,8 @@ public final class SessionsPlanner {
         boolean again = request.evenly() && !request.vary() && request.cooks() > 1;
         int easier = EachAlone.of(request, Set.of()).size();
         int questions = request.cooks() + easier + (again ? 1 : 0);
-        var turns = new Turns(planner, watch, request.whole().patience(), questions);
-        var search = new Search(request, turns, watch);
+        var patience = new SharedPatience(planner, watch, request.whole().patience(), questions);
+        var search = new Search(request, patience, watch);
         search.oneAfterAnother();
         if (again && !search.none) {
             search.again();
@@ -57,15 +57,15 @@ public final class SessionsPlanner {
 
     private static final class Search {
         private final SessionsRequest request;
-        private final Turns turns;
+        private final SharedPatience patience;
         private final Watch watch;
         private Optional<List<Session>> best = Optional.empty();
         private Optional<Stuck> stuck = Optional.empty();
         private boolean none;
 
-        Search(SessionsRequest request, Turns turns, Watch watch) {
+        Search(SessionsRequest request, SharedPatience patience, Watch watch) {
             this.request = request;
-            this.turns = turns;
+            this.patience = patience;
             this.watch = watch;
         }
 
@@ -75,7 +75,7 @@ public final class SessionsPlanner {
             Map<Food, List<Lot>> atHome = request.whole().kitchen().pantry();
             for (int session : request.sessions()) {
                 PlanRequest here = session(session, atHome, plans);
-                PlanResult result = turns.plan(here);
+                PlanResult result = patience.plan(here);
                 Optional<Plan> plan = result.best();
                 if (plan.isEmpty()) {
                     stuck = Optional.of(new Stuck(request.firstDay(session), here, result.proof()));
@@ -107,12 +107,13 @@ public final class SessionsPlanner {
 
         /** Whether the session has no plan even with all that could be at home then, and whatever was cooked before. */
         private boolean impossible(int session) {
-            return turns.impossible(session(session, request.whole().kitchen().pantry(), List.of()));
+            return patience.impossible(
+                    session(session, request.whole().kitchen().pantry(), List.of()));
         }
 
         private void again() {
             PlanRequest one = OneForAll.of(request);
-            Optional<Plan> plan = turns.plan(one).best();
+            Optional<Plan> plan = patience.plan(one).best();
             List<PlanRequest> requests = request.sessions().stream()
                     .map(session -> session(session, Map.of(), List.of()))
                     .toList();
@@ -133,15 +134,16 @@ public final class SessionsPlanner {
         private SessionsResult result() {
             if (none) {
                 return new SessionsResult(
-                        Outcome.NO_PLAN, Optional.empty(), turns.proof(Money.ZERO, Money.ZERO), stuck);
+                        Outcome.NO_PLAN, Optional.empty(), patience.proof(Money.ZERO, Money.ZERO), stuck);
             }
             Money bound = bound();
             if (best.isEmpty()) {
-                return new SessionsResult(Outcome.NOT_PROVEN, Optional.empty(), turns.proof(Money.ZERO, bound), stuck);
+                return new SessionsResult(
+                        Outcome.NOT_PROVEN, Optional.empty(), patience.proof(Money.ZERO, bound), stuck);
             }
             Money cost = cost(best.get());
             boolean proven = bound.compareTo(cost) >= 0;
-            Proof proof = turns.proof(cost, proven ? cost : bound);
+            Proof proof = patience.proof(cost, proven ? cost : bound);
             Optional<Money> tooDear = request.whole().budget().filter(budget -> cost.compareTo(budget) > 0);
             if (tooDear.isPresent()) {
                 boolean never = proof.lowerBound().compareTo(tooDear.get()) > 0;
@@ -162,7 +164,7 @@ public final class SessionsPlanner {
             Money bound = Money.ZERO;
             for (int round = 0; round < ROUNDS; round++) {
                 Set<Food> inPacks = round == 0 ? Set.of() : choice.inPacks();
-                Money here = turns.bound(EachAlone.of(request, inPacks), choice::seen);
+                Money here = patience.bound(EachAlone.of(request, inPacks), choice::seen);
                 bound = here.compareTo(bound) > 0 ? here : bound;
                 watch.bound(bound);
             }

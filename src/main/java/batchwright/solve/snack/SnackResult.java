@@ -27,11 +27,6 @@ public sealed interface SnackResult {
             answers = List.copyOf(answers);
         }
 
-        /** The smallest snack. */
-        public SnackAnswer best() {
-            return answers.get(0);
-        }
-
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.found(this);

@@ -60,8 +60,4 @@ public final class WholeModel {
     public static boolean isNamesIn(String beginning) {
         return beginning.startsWith(NamesTable.HEAD);
     }
-
-    WholeDraft draft() {
-        return draft;
-    }
 }

@@ -10,6 +10,8 @@ import batchwright.person.Body;
 import batchwright.person.Eater;
 import batchwright.person.Experience;
 import batchwright.person.Sex;
+import batchwright.person.Training;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,6 +24,12 @@ class BandCautionsTest {
         return TestEater.of(body).pal(2.0).percentAWeek(percent).eater();
     }
 
+    private static Eater training(Eater e, Experience experience) {
+        var training = new Training(e.training().timesAWeek(), Optional.of(experience));
+        return new Eater(
+                e.id(), e.name(), e.body(), e.activity(), e.goal(), e.health(), e.adjustments(), e.wishes(), training);
+    }
+
     @ParameterizedTest
     @CsvSource({
         "NOVICE, 0.5, false",
@@ -32,7 +40,7 @@ class BandCautionsTest {
         "ADVANCED, 0.26, true"
     })
     void warns_of_a_gain_above_the_band(Experience experience, double percent, boolean warns) {
-        Needs needs = NeedsCalculator.needsOf(eater(MAN, percent).withExperience(experience));
+        Needs needs = NeedsCalculator.needsOf(training(eater(MAN, percent), experience));
         assertThat(find(needs, "gain_fast").isPresent()).isEqualTo(warns);
         assertThat(needs.stopsPlanning()).isFalse();
     }
@@ -49,7 +57,7 @@ class BandCautionsTest {
     @ParameterizedTest
     @CsvSource({"0.24, true", "0.25, false", "-0.49, true", "-0.5, false"})
     void tells_those_who_train_that_a_goal_is_slow(double percent, boolean tells) {
-        Needs said = NeedsCalculator.needsOf(eater(MAN, percent).withExperience(Experience.NOVICE));
+        Needs said = NeedsCalculator.needsOf(training(eater(MAN, percent), Experience.NOVICE));
         Needs notSaid = NeedsCalculator.needsOf(eater(MAN, percent));
         assertThat(find(said, "slower_than_advised").isPresent()).isEqualTo(tells);
         assertThat(find(notSaid, "slower_than_advised")).isEmpty();
@@ -58,14 +66,14 @@ class BandCautionsTest {
     /** A printed 0.50 % is not called less than 0.5 %: 0.4969 % rounds to it. */
     @Test
     void counts_what_is_printed() {
-        Needs needs = NeedsCalculator.needsOf(eater(MAN, -0.4969).withExperience(Experience.NOVICE));
+        Needs needs = NeedsCalculator.needsOf(training(eater(MAN, -0.4969), Experience.NOVICE));
         assertThat(find(needs, "slower_than_advised")).isEmpty();
         assertThat(needs.goalSays()).contains("(0.50 %)");
     }
 
     @Test
     void says_nothing_of_advice_where_planning_stops() {
-        Needs needs = NeedsCalculator.needsOf(eater(MAN, -1.5).withExperience(Experience.NOVICE));
+        Needs needs = NeedsCalculator.needsOf(training(eater(MAN, -1.5), Experience.NOVICE));
         assertThat(needs.stopsPlanning()).isTrue();
         assertThat(find(needs, "loss_fast")).isEmpty();
     }

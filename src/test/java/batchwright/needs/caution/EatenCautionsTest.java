@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
+import batchwright.needs.TestEater;
 import batchwright.person.Health;
 import batchwright.person.Health.Answer;
 import batchwright.person.HealthQuestion;
@@ -21,7 +22,7 @@ class EatenCautionsTest {
         "warfarin, 6000, false"
     })
     void warns_whoever_must_not_eat_much_potassium(String question, String mg, boolean warns) {
-        Health health = Health.NONE.with(HealthQuestion.of(question), Answer.YES);
+        Health health = TestEater.HEALTHY.with(HealthQuestion.of(question), Answer.YES);
 
         var caution = EatenCautions.of(health, Nutrients.of(Map.of(Nutrient.POTASSIUM, new BigDecimal(mg))));
 

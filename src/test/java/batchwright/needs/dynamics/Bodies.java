@@ -21,6 +21,7 @@ final class Bodies {
     }
 
     static Hall2011 model(Baseline baseline, double changeKcal) {
-        return new Hall2011(baseline, Energy.ofKilojoules(baseline.intakeKj()).plus(new Energy(changeKcal)));
+        return new Hall2011(
+                baseline, new Energy(Energy.ofKilojoules(baseline.intakeKj()).kcal() + changeKcal));
     }
 }

@@ -174,8 +174,7 @@ class RestingEnergyGridTest {
                     Length.ofFeetAndInches(Math.floor(inches / 12), inches % 12),
                     body.fat());
             assertThat(other.height().metres() * 100).isCloseTo(body.height().cm(), within(1e-9));
-            assertThat(other.weight().pounds() * 0.45359237)
-                    .isCloseTo(body.weight().kg(), within(1e-9));
+            assertThat(other.weight().kg()).isCloseTo(body.weight().kg(), within(1e-9));
             for (RestingEnergyEquation equation : RestingEnergyEquations.all()) {
                 // Groups of BMI end exactly on some of these people.
                 if (!equation.name().equals(MUELLER_BMI)) {

@@ -3,12 +3,10 @@ package batchwright.needs.safety;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.needs.Needs;
-import batchwright.needs.NeedsCalculator;
 import batchwright.needs.TestEater;
 import batchwright.needs.caution.Caution;
 import batchwright.person.Body;
 import batchwright.person.BodyFat;
-import batchwright.person.Eater;
 import batchwright.person.FatMethod;
 import batchwright.person.Goal;
 import batchwright.person.Health.Answer;
@@ -28,8 +26,10 @@ class SafetyCasesTest {
     }
 
     private static Needs agreed(Body body, double percentAWeek, Answer doctor) {
-        Eater eater = TestEater.of(body).percentAWeek(percentAWeek).eater();
-        return NeedsCalculator.needsOf(eater.withHealth(eater.health().withDoctorAgrees(doctor)));
+        return TestEater.of(body)
+                .percentAWeek(percentAWeek)
+                .health(TestEater.HEALTHY.withDoctorAgrees(doctor))
+                .needs();
     }
 
     private static List<String> stops(Needs needs) {

@@ -1,5 +1,6 @@
 package batchwright.report.html;
 
+import batchwright.app.InsightWanted;
 import batchwright.app.MakePlan;
 import batchwright.app.PlanQuestion;
 import batchwright.app.SessionsQuestion;
@@ -100,7 +101,9 @@ public final class Reports {
         return new MakePlan()
                 .answer(
                         Workspace.open(Optional.of(folder), folder, TODAY, note -> {}),
-                        new PlanQuestion(eaters, days, budget, dishes, 3, Duration.ofSeconds(60)));
+                        new PlanQuestion(eaters, days, budget, dishes, 3, Duration.ofSeconds(60), InsightWanted.NONE),
+                        Watch.NONE,
+                        request -> {});
     }
 
     /** Two days, cooked for on each of them. */
@@ -112,7 +115,8 @@ public final class Reports {
                 Optional.empty(),
                 List.of("lentil_ragu", "pepper_eggs"),
                 3,
-                Duration.ofSeconds(60));
+                Duration.ofSeconds(60),
+                InsightWanted.NONE);
         return new MakePlan()
                 .answer(
                         Workspace.open(Optional.of(folder), folder, TODAY, note -> {}),

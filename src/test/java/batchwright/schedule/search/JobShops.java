@@ -52,7 +52,7 @@ record JobShops(String name, int optimum, Project project) {
                         at == 0 ? List.of() : List.of(activities.size() - 1)));
             }
         }
-        return Project.of(Collections.nCopies(machines, 1), activities);
+        return new Project(Collections.nCopies(machines, 1), activities, 0, 0);
     }
 
     private static List<String> lines() {

@@ -50,12 +50,13 @@ class InterruptedSearchTest {
         double cost = BranchAndBound.plain(covering(seed), Double.POSITIVE_INFINITY, () -> false)
                 .search()
                 .cost();
-        var asked = new int[1];
-        var search = BranchAndBound.plain(covering(seed), Double.POSITIVE_INFINITY, () -> asked[0]++ % 2 == 1);
+        var oneNode = new StepBudget(1);
+        var search = BranchAndBound.plain(covering(seed), Double.POSITIVE_INFINITY, Stop.NEVER.within(oneNode));
 
         SearchResult<double[]> result = search.search();
         int pauses = 0;
         while (result.state() == SearchResult.State.STOPPED) {
+            oneNode.refill(1);
             SearchResult<double[]> next = search.search();
             assertThat(next.bound()).isGreaterThanOrEqualTo(result.bound());
             assertThat(next.bound()).isLessThanOrEqualTo(cost);

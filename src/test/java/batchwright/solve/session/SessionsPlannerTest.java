@@ -97,7 +97,7 @@ class SessionsPlannerTest {
 
         Session second = plan.sessions().get(1);
         assertThat(second.firstDay()).isEqualTo(3);
-        assertThat(second.lastDay()).isEqualTo(4);
+        assertThat(second.firstDay() + second.request().days() - 1).isEqualTo(4);
         assertThat(second.request().kitchen().cookingDay()).isEqualTo(LittleSessions.DAY_1.plusDays(2));
         assertThat(LittleSessions.plan(grainAndMeat(true).request(4, 1, false)).outcome())
                 .isEqualTo(Outcome.NO_PLAN);

@@ -116,6 +116,6 @@ class KnapsacksPublishedTest {
 
     private static SnackAnswer cheapest(List<SnackItem> items, long need) {
         SnackResult result = SnackSearch.search(items, Snacks.ask("" + need, Smallest.COST));
-        return Snacks.found(result).orElseThrow().best();
+        return Snacks.found(result).orElseThrow().answers().get(0);
     }
 }

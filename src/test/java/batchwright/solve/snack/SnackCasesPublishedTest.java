@@ -59,7 +59,7 @@ class SnackCasesPublishedTest {
             assertThat(Snacks.notReachable(result)).isPresent();
             return;
         }
-        SnackAnswer best = Snacks.found(result).orElseThrow().best();
+        SnackAnswer best = Snacks.found(result).orElseThrow().answers().get(0);
         assertThat(best.energyKcal()).isEqualByComparingTo(number(expected, "kcal"));
         assertThat(best.overKcal()).isEqualByComparingTo(number(expected, "overshoot"));
         assertThat(best.pieces()).isEqualTo(expected.get("pieces").intValue());

@@ -133,8 +133,10 @@ class SnackEnumerationTest {
             }
             SnackAsk ask = Snacks.withKinds(Snacks.withProtein(Snacks.ask("650", smallest), "20"), 2);
 
-            SnackAnswer best =
-                    Snacks.found(SnackSearch.search(items, ask)).orElseThrow().best();
+            SnackAnswer best = Snacks.found(SnackSearch.search(items, ask))
+                    .orElseThrow()
+                    .answers()
+                    .get(0);
 
             assertThat(Enumeration.figuresOf(best))
                     .usingComparator(Enumeration.figures(smallest))

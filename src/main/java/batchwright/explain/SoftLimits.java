@@ -8,8 +8,8 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 
-/** A dial for each limit: loosened by whole units, at the end it has, at both as evenly as a profile says it, or at either. */
-final class LimitDials {
+/** A soft rule for each limit: loosened by whole units, at the end it has, at both as evenly as a profile says it, or at either. */
+final class SoftLimits {
     /** What to try where no file and no option changes the rule. */
     static final String FIXED =
             "this rule is fixed; try wider ranges of parts in foods/dishes, another dish or other snacks";
@@ -17,34 +17,34 @@ final class LimitDials {
     /** More of any unit than a day holds, yet small enough to count with. */
     private static final int NO_LIMIT = 50_000;
 
-    private final AtTable at;
+    private final EaterInRequest at;
     private final Limit limit;
 
-    private LimitDials(AtTable at, Limit limit) {
+    private SoftLimits(EaterInRequest at, Limit limit) {
         this.at = at;
         this.limit = limit;
     }
 
-    /** What a profile changes comes last, and of that what people see first. What allows anything has no dial. */
-    static List<Dial> of(AtTable at) {
+    /** What a profile changes comes last, and of that what people see first. What allows anything has no soft rule. */
+    static List<SoftRule> of(EaterInRequest at) {
         List<Limit> limits = new ArrayList<>(at.target().limits());
         Collections.reverse(limits);
         return limits.stream()
                 .filter(limit -> !limit.range().isAny())
                 .sorted(Comparator.comparing(limit -> limit.setting().isPresent()))
-                .map(limit -> new LimitDials(at, limit).dial())
+                .map(limit -> new SoftLimits(at, limit).softRule())
                 .toList();
     }
 
-    private Dial dial() {
-        return new Dial(
+    private SoftRule softRule() {
+        return new SoftRule(
                 limit.name(),
                 limit.scope().holds(at.name()) + " " + limit.says(),
                 request -> at.with(request, limit, Range.ANY),
-                knobs());
+                loosenings());
     }
 
-    private List<List<Knob>> knobs() {
+    private List<List<Loosening>> loosenings() {
         Range range = limit.range();
         int below = range.least() - limit.widest().least();
         int above = most(limit.widest()) - most(range);
@@ -64,8 +64,8 @@ final class LimitDials {
         return range.most().orElse(NO_LIMIT);
     }
 
-    private Knob looser(String verb, int reach, int below, int above) {
-        return new Knob(
+    private Loosening looser(String verb, int reach, int below, int above) {
+        return new Loosening(
                 Math.max(0, reach),
                 (request, units) -> at.with(request, limit, looser(units, below, above)),
                 units -> verb + figure(looser(units, below, above)),

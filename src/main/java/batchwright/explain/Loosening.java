@@ -13,14 +13,15 @@ import java.util.function.UnaryOperator;
  * @param cure what a person does to loosen it by so many units: "lower it to 112 g"
  * @param tryThis the edit or option that does so; empty when there is none
  */
-record Knob(int reach, Loosening loosen, IntFunction<String> cure, IntFunction<String> tryThis) {
+record Loosening(int reach, ByUnits loosen, IntFunction<String> cure, IntFunction<String> tryThis) {
     /** A request with a rule loosened by so many units. */
-    interface Loosening {
+    interface ByUnits {
         PlanRequest by(PlanRequest request, int units);
     }
 
     /** All or nothing. */
-    static Knob once(UnaryOperator<PlanRequest> loosen, String cure, String tryThis) {
-        return new Knob(1, (request, units) -> units == 0 ? request : loosen.apply(request), k -> cure, k -> tryThis);
+    static Loosening once(UnaryOperator<PlanRequest> loosen, String cure, String tryThis) {
+        return new Loosening(
+                1, (request, units) -> units == 0 ? request : loosen.apply(request), k -> cure, k -> tryThis);
     }
 }

@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** What the drafts of totals and of days have in common: the request, the menu, the model, optional parts and packs. */
-abstract class Sketch implements Draft {
+abstract class AbstractDraft implements Draft {
     private final PlanRequest request;
     private final Menu menu;
     private final MipModel model;
@@ -35,7 +35,7 @@ abstract class Sketch implements Draft {
     }
 
     /** @param stop told of the work of making the model */
-    Sketch(PlanRequest request, Menu menu, Stop stop) {
+    AbstractDraft(PlanRequest request, Menu menu, Stop stop) {
         this.model = new MipModel(stop);
         this.request = request;
         this.menu = menu;

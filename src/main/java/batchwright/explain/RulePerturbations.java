@@ -10,33 +10,33 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 
 /**
- * Every rule whose cost is worth asking for: limits, changed as {@link TouchedLimits} says, and what counts something, changed by
+ * Every rule whose cost is worth asking for: limits, changed as {@link LimitPerturbations} says, and what counts something, changed by
  * one. Allergens are left out: nobody should save on them.
  */
-final class TouchedRules {
+final class RulePerturbations {
     private final PlanRequest request;
 
-    private TouchedRules(PlanRequest request) {
+    private RulePerturbations(PlanRequest request) {
         this.request = request;
     }
 
-    static List<Touched> of(PlanRequest request) {
-        var rules = new TouchedRules(request);
-        List<Touched> all = new ArrayList<>();
-        AtTable.all(request).forEach(at -> all.addAll(of(at)));
+    static List<RulePerturbation> of(PlanRequest request) {
+        var rules = new RulePerturbations(request);
+        List<RulePerturbation> all = new ArrayList<>();
+        EaterInRequest.all(request).forEach(at -> all.addAll(of(at)));
         all.add(rules.dishCount());
         rules.keeping().ifPresent(all::add);
         return all;
     }
 
-    private static List<Touched> of(AtTable at) {
-        List<Touched> all = new ArrayList<>(TouchedLimits.of(at));
+    private static List<RulePerturbation> of(EaterInRequest at) {
+        List<RulePerturbation> all = new ArrayList<>(LimitPerturbations.of(at));
         all.addAll(snacks(at));
         all.addAll(avoided(at));
         return all;
     }
 
-    private static List<Touched> snacks(AtTable at) {
+    private static List<RulePerturbation> snacks(EaterInRequest at) {
         Wishes now = at.wishes();
         return List.of(
                 count(
@@ -44,24 +44,25 @@ final class TouchedRules {
                         Optional.of(at.name()),
                         now.snackMeasuresADay(),
                         0,
-                        WishDials.MOST_MEASURES,
+                        SoftWishes.MOST_MEASURES,
                         (r, n) -> at.withWishes(r, w -> w.withSnacks(w.snackFoods(), n, w.snackKindsADay()))),
                 count(
                         "snack kinds a day",
                         Optional.of(at.name()),
                         now.snackKindsADay(),
                         1,
-                        WishDials.MOST_KINDS,
+                        SoftWishes.MOST_KINDS,
                         (r, n) -> at.withWishes(r, w -> w.withSnacks(w.snackFoods(), w.snackMeasuresADay(), n))));
     }
 
-    private Touched dishCount() {
+    private RulePerturbation dishCount() {
         return count(
                 "dish count",
                 Optional.empty(),
                 request.mostDishes(),
                 1,
-                Math.min(SessionDials.MOST_DISHES, request.kitchen().dishes().size()),
+                Math.min(
+                        SoftSessionRules.MOST_DISHES, request.kitchen().dishes().size()),
                 PlanRequest::withMostDishes);
     }
 
@@ -70,8 +71,9 @@ final class TouchedRules {
     }
 
     /** One more, one less. */
-    private static Touched count(String rule, Optional<String> eater, int now, int least, int most, Count set) {
-        return new Touched(
+    private static RulePerturbation count(
+            String rule, Optional<String> eater, int now, int least, int most, Count set) {
+        return new RulePerturbation(
                 rule,
                 eater,
                 Integer.toString(now),
@@ -79,8 +81,8 @@ final class TouchedRules {
                 Optional.of(now - 1).filter(n -> n >= least).map(n -> new Change("" + n, r -> set.to(r, n))));
     }
 
-    private static List<Touched> avoided(AtTable at) {
-        List<Touched> all = new ArrayList<>();
+    private static List<RulePerturbation> avoided(EaterInRequest at) {
+        List<RulePerturbation> all = new ArrayList<>();
         at.wishes()
                 .avoidFoods()
                 .forEach(food -> all.add(again(
@@ -96,8 +98,8 @@ final class TouchedRules {
         return all;
     }
 
-    private static Touched again(AtTable at, String name, UnaryOperator<Wishes> less) {
-        return new Touched(
+    private static RulePerturbation again(EaterInRequest at, String name, UnaryOperator<Wishes> less) {
+        return new RulePerturbation(
                 "avoid " + name,
                 Optional.of(at.name()),
                 "avoided",
@@ -112,13 +114,13 @@ final class TouchedRules {
     }
 
     /** What does not freeze, frozen. */
-    private Optional<Touched> keeping() {
-        return SessionDials.keeping(request)
-                .map(dial -> new Touched(
+    private Optional<RulePerturbation> keeping() {
+        return SoftSessionRules.keeping(request)
+                .map(softRule -> new RulePerturbation(
                         "keeping",
                         Optional.empty(),
                         "fridge days",
-                        Optional.of(new Change("all freeze", dial.dropped())),
+                        Optional.of(new Change("all freeze", softRule.dropped())),
                         Optional.empty()));
     }
 }

@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.function.ObjIntConsumer;
 
 /** Asks a planner several questions within one patience: each may take an equal share of the time that is left. */
-final class Turns {
+final class SharedPatience {
     private static final Duration LEAST = Duration.ofMillis(1);
     /** Its bound is good soon; what a long search adds to it is little, and takes much memory where money is finely divided. */
     private static final Duration FOR_A_BOUND = Duration.ofSeconds(4);
@@ -23,14 +23,14 @@ final class Turns {
 
     private final long start = System.nanoTime();
     private final Duration patience;
-    private int turnsLeft;
+    private int sharesLeft;
     private long nodes;
 
-    Turns(Planner planner, Watch watch, Duration patience, int turns) {
+    SharedPatience(Planner planner, Watch watch, Duration patience, int shares) {
         this.planner = planner;
         this.onlyStopping = new Watch.StopOnly(watch);
         this.patience = patience;
-        this.turnsLeft = turns;
+        this.sharesLeft = shares;
     }
 
     PlanResult plan(PlanRequest request) {
@@ -39,7 +39,7 @@ final class Turns {
 
     private PlanResult plan(PlanRequest request, Duration time) {
         PlanResult result = planner.plan(request.withPatience(time), onlyStopping);
-        turnsLeft = Math.max(1, turnsLeft - 1);
+        sharesLeft = Math.max(1, sharesLeft - 1);
         nodes += result.proof().nodes();
         return result;
     }
@@ -75,7 +75,7 @@ final class Turns {
     }
 
     private Duration share() {
-        Duration share = patience.minus(spent()).dividedBy(turnsLeft);
+        Duration share = patience.minus(spent()).dividedBy(sharesLeft);
         return share.compareTo(LEAST) < 0 ? LEAST : share;
     }
 }

@@ -11,4 +11,5 @@ import java.util.Optional;
  * @param looser empty when it cannot be loosened so
  * @param tighter empty when it cannot be tightened so
  */
-record Touched(String rule, Optional<String> eater, String now, Optional<Change> looser, Optional<Change> tighter) {}
+record RulePerturbation(
+        String rule, Optional<String> eater, String now, Optional<Change> looser, Optional<Change> tighter) {}

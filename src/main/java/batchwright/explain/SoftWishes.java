@@ -12,63 +12,63 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** Dials for how an eater likes to be fed. */
-final class WishDials {
+/** Soft rules for how an eater likes to be fed. */
+final class SoftWishes {
     /** The most that a profile may ask for. */
     static final int MOST_MEASURES = 12;
 
     static final int MOST_KINDS = 6;
     static final int MOST_CONTAINERS = 6;
 
-    private WishDials() {}
+    private SoftWishes() {}
 
     /**
-     * So many containers more or less, fewest first. Another count is no looser rule, so "dropped" drops nothing: this dial is
-     * only for its knobs.
+     * So many containers more or less, fewest first. Another count is no looser rule, so "dropped" drops nothing: this soft rule is
+     * only for its loosenings.
      */
-    static Dial containersADay(AtTable at, int dishes, int mostMoreOrLess) {
+    static SoftRule containersADay(EaterInRequest at, int dishes, int mostMoreOrLess) {
         int now = at.wishes().containersADay();
-        List<List<Knob>> knobs = new ArrayList<>();
+        List<List<Loosening>> loosenings = new ArrayList<>();
         for (int change = 1; change <= mostMoreOrLess; change++) {
-            knobs.add(Stream.of(now + change, now - change)
+            loosenings.add(Stream.of(now + change, now - change)
                     .filter(other -> other >= 1 && other <= MOST_CONTAINERS)
                     .map(other -> containers(at, other))
                     .toList());
         }
-        return new Dial(
+        return new SoftRule(
                 "containers a day",
                 at.name() + " gets exactly " + Say.count(now, "container", "containers")
                         + " a day, of one dish at most 2; " + Say.count(dishes, "dish", "dishes") + " can be served",
                 request -> request,
-                knobs);
+                loosenings);
     }
 
     /** Another count of containers a day. */
-    static Knob containers(AtTable at, int other) {
-        return Knob.once(
+    static Loosening containers(EaterInRequest at, int other) {
+        return Loosening.once(
                 request -> at.withWishes(request, w -> w.withContainersADay(other)),
                 "ask for " + other + " a day",
                 "containers_a_day: " + other + " in " + at.file());
     }
 
-    static Dial snackLimits(AtTable at) {
+    static SoftRule snackLimits(EaterInRequest at) {
         Wishes now = at.wishes();
         int measures = now.snackMeasuresADay();
         int kinds = now.snackKindsADay();
         String under = " under snacks, in " + at.file();
-        Knob moreMeasures = new Knob(
+        Loosening moreMeasures = new Loosening(
                 MOST_MEASURES - measures,
                 (request, k) ->
                         at.withWishes(request, w -> w.withSnacks(w.snackFoods(), measures + k, w.snackKindsADay())),
                 k -> "allow " + Say.count(measures + k, "measure", "measures") + " a day",
                 k -> "measures_a_day: " + (measures + k) + under);
-        Knob moreKinds = new Knob(
+        Loosening moreKinds = new Loosening(
                 MOST_KINDS - kinds,
                 (request, k) ->
                         at.withWishes(request, w -> w.withSnacks(w.snackFoods(), w.snackMeasuresADay(), kinds + k)),
                 k -> "allow " + Say.count(kinds + k, "kind", "kinds") + " a day",
                 k -> "kinds_a_day: " + (kinds + k) + under);
-        Knob moreOfBoth = new Knob(
+        Loosening moreOfBoth = new Loosening(
                 Math.max(moreMeasures.reach(), moreKinds.reach()),
                 (request, k) -> at.withWishes(
                         request,
@@ -78,20 +78,21 @@ final class WishDials {
                         + Say.count(upTo(MOST_KINDS, kinds + k), "kind", "kinds") + " a day",
                 k -> "measures_a_day: " + upTo(MOST_MEASURES, measures + k) + " and kinds_a_day: "
                         + upTo(MOST_KINDS, kinds + k) + under);
-        List<List<Knob>> knobs = new ArrayList<>(List.of(List.of(moreMeasures, moreKinds), List.of(moreOfBoth)));
+        List<List<Loosening>> loosenings =
+                new ArrayList<>(List.of(List.of(moreMeasures, moreKinds), List.of(moreOfBoth)));
         if (now.snackFoods().isPresent()) {
-            knobs.add(List.of(Knob.once(
+            loosenings.add(List.of(Loosening.once(
                     request -> at.withWishes(request, w -> w.withSnacks(Optional.empty(), measures, kinds)),
                     "offer every snack",
                     "leave out only" + under)));
         }
-        return new Dial(
+        return new SoftRule(
                 "snack limits",
                 at.name() + " eats at most " + Say.count(measures, "measure", "measures")
                         + " of snacks a day, of at most " + Say.count(kinds, "kind", "kinds")
-                        + now.snackFoods().map(WishDials::only).orElse(""),
+                        + now.snackFoods().map(SoftWishes::only).orElse(""),
                 request -> at.withWishes(request, w -> w.withSnacks(Optional.empty(), MOST_MEASURES, MOST_KINDS)),
-                knobs);
+                loosenings);
     }
 
     private static String only(Set<Food> foods) {
@@ -103,7 +104,7 @@ final class WishDials {
     }
 
     /** Empty when this eater avoids nothing. One thing allowed again; if that is not enough, all of them. */
-    static Optional<Dial> avoid(AtTable at, Kitchen kitchen) {
+    static Optional<SoftRule> avoid(EaterInRequest at, Kitchen kitchen) {
         Wishes now = at.wishes();
         List<String> names = Stream.of(
                         now.avoidAllergens().stream().map(Allergen::label),
@@ -114,7 +115,7 @@ final class WishDials {
         if (names.isEmpty()) {
             return Optional.empty();
         }
-        List<Knob> one = new ArrayList<>();
+        List<Loosening> one = new ArrayList<>();
         now.avoidFoods()
                 .forEach(food -> one.add(again(
                         at,
@@ -135,13 +136,13 @@ final class WishDials {
                         "avoid without " + a.id(),
                         without(now, Set.of(), Set.of(a), Set.of()))));
         Wishes nothing = now.withAvoided(Set.of(), Set.of(), Set.of());
-        Knob all = again(
+        Loosening all = again(
                 at,
                 now.avoidAllergens().isEmpty() ? "all of them again" : careful("all of them"),
                 "avoid: []",
                 nothing);
         long left = kitchen.dishes().values().stream().filter(now::allows).count();
-        return Optional.of(new Dial(
+        return Optional.of(new SoftRule(
                 "avoid",
                 Say.some(names) + " never " + (names.size() == 1 ? "reaches " : "reach ") + at.name() + ", who may eat "
                         + left + " of " + Say.count(kitchen.dishes().size(), "dish", "dishes"),
@@ -153,8 +154,8 @@ final class WishDials {
         return allergen + " again, but only if that is no allergy or intolerance";
     }
 
-    private static Knob again(AtTable at, String what, String edit, Wishes less) {
-        return Knob.once(
+    private static Loosening again(EaterInRequest at, String what, String edit, Wishes less) {
+        return Loosening.once(
                 request -> at.withWishes(request, w -> avoiding(w, less)), "allow " + what, edit + ", in " + at.file());
     }
 

@@ -11,35 +11,35 @@ import java.util.OptionalInt;
  * Every limit of an eater, changed by 5 % of its figure, or by a percentage point of the aim where a profile says it in per cent
  * of that.
  */
-final class TouchedLimits {
+final class LimitPerturbations {
     private static final int ONE_IN = 20; // 5 %
     private static final int PER_CENT = 100;
 
-    private final AtTable at;
+    private final EaterInRequest at;
     private final Limit limit;
 
-    private TouchedLimits(AtTable at, Limit limit) {
+    private LimitPerturbations(EaterInRequest at, Limit limit) {
         this.at = at;
         this.limit = limit;
     }
 
     /** None for a limit that allows anything. */
-    static List<Touched> of(AtTable at) {
+    static List<RulePerturbation> of(EaterInRequest at) {
         return at.target().limits().stream()
                 .filter(limit -> !limit.range().isAny())
-                .map(limit -> new TouchedLimits(at, limit).touched())
+                .map(limit -> new LimitPerturbations(at, limit).perturbation())
                 .toList();
     }
 
-    private Touched touched() {
-        return new Touched(
+    private RulePerturbation perturbation() {
+        return new RulePerturbation(
                 limit.name() + ", " + limit.unit(),
                 Optional.of(at.name()),
                 figure(limit.range()),
                 Optional.of(moved(-1))
                         .filter(range -> limit.widest().holds(range))
                         .map(this::change),
-                Optional.of(moved(1)).filter(TouchedLimits::isPossible).map(this::change));
+                Optional.of(moved(1)).filter(LimitPerturbations::isPossible).map(this::change));
     }
 
     /** @param in 1 inwards, -1 outwards */

@@ -10,26 +10,26 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 
-/** Dials for the one cooking session that all eaters share. */
-final class SessionDials {
+/** Soft rules for the one cooking session that all eaters share. */
+final class SoftSessionRules {
     /** The most that the command line takes. */
     static final int MOST_DISHES = 10;
 
-    private SessionDials() {}
+    private SoftSessionRules() {}
 
     /** Empty when every dish there is may be cooked. */
-    static Optional<Dial> dishCount(PlanRequest request) {
+    static Optional<SoftRule> dishCount(PlanRequest request) {
         int now = request.mostDishes();
         int all = Math.min(MOST_DISHES, request.kitchen().dishes().size());
         if (now >= all) {
             return Optional.empty();
         }
-        Knob more = new Knob(
+        Loosening more = new Loosening(
                 all - now,
                 (r, units) -> r.withMostDishes(now + units),
                 units -> "cook up to " + (now + units) + " dishes",
                 units -> "--dishes " + (now + units));
-        return Optional.of(new Dial(
+        return Optional.of(new SoftRule(
                 "dish count",
                 "at most " + Say.count(now, "dish is", "dishes are") + " cooked, each for at least "
                         + PlanRequest.LEAST_CONTAINERS_OF_A_DISH + " containers",
@@ -38,7 +38,7 @@ final class SessionDials {
     }
 
     /** Empty when every dish keeps for all days. Fewer days; else a dish frozen that is not; else all of them. */
-    static Optional<Dial> keeping(PlanRequest request) {
+    static Optional<SoftRule> keeping(PlanRequest request) {
         List<Dish> spoil = request.kitchen().dishes().values().stream()
                 .filter(d -> !d.keepsUntil(request.days()))
                 .toList();
@@ -46,23 +46,23 @@ final class SessionDials {
             return Optional.empty();
         }
         int days = request.days();
-        Knob fewerDays = new Knob(
+        Loosening fewerDays = new Loosening(
                 days - 1,
                 (r, units) -> r.withDays(days - units),
                 units -> "plan " + Say.count(days - units, "day", "days") + " instead of " + days,
                 units -> "--days " + (days - units));
-        List<Knob> one = new ArrayList<>();
+        List<Loosening> one = new ArrayList<>();
         for (Dish dish : spoil) {
-            one.add(Knob.once(
+            one.add(Loosening.once(
                     r -> frozen(r, dish::equals),
                     "freeze " + dish.name() + ", but only if it is safe and good to eat after freezing",
                     "freezes: yes in foods/dishes/" + dish.id() + ".yaml, if it is"));
         }
-        Knob all = Knob.once(
+        Loosening all = Loosening.once(
                 r -> frozen(r, d -> true),
                 "freeze all of them, but only what is safe and good to eat after freezing",
                 "freezes: yes in foods/dishes, where it is");
-        return Optional.of(new Dial(
+        return Optional.of(new SoftRule(
                 "keeping",
                 "what does not freeze is eaten within its fridge days: "
                         + Say.some(spoil.stream()

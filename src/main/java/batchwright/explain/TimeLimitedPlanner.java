@@ -15,14 +15,14 @@ import java.util.concurrent.TimeoutException;
  * A planner that is asked on a thread of its own, so that one that looks at the clock too seldom cannot hold up the answer. While
  * it is still busy with a question that was given up, nothing more is asked of it.
  */
-final class Unwaiting implements Planner {
+final class TimeLimitedPlanner implements Planner {
     /** So much longer than its patience a question may take [ms]. */
     private static final long GRACE_MILLIS = 1000;
 
     private final Planner planner;
     private Optional<FutureTask<?>> givenUp = Optional.empty();
 
-    Unwaiting(Planner planner) {
+    TimeLimitedPlanner(Planner planner) {
         this.planner = planner;
     }
 

@@ -4,26 +4,26 @@ import batchwright.plan.Watch;
 import batchwright.quantity.Money;
 import batchwright.solve.mip.Completion.Found;
 
-/** What whoever watches was told: only what is news. Costs in cents. */
-final class Told {
+/** How far a search is, told to whoever watches: the cheapest plan so far and the greatest proven bound, when they are news. Costs in cents. */
+final class SearchProgress {
     private final Watch watch;
     private final boolean plansOnly;
     private final Incumbents incumbents;
     private double greatestBound;
 
-    Told(Watch watch) {
+    SearchProgress(Watch watch) {
         this(watch, false, new Incumbents());
     }
 
-    private Told(Watch watch, boolean plansOnly, Incumbents incumbents) {
+    private SearchProgress(Watch watch, boolean plansOnly, Incumbents incumbents) {
         this.watch = watch;
         this.plansOnly = plansOnly;
         this.incumbents = incumbents;
     }
 
     /** For a side search: its plans are plans, but what it has proven is not proven of the whole. */
-    Told ofPlansOnly() {
-        return new Told(watch, true, incumbents);
+    SearchProgress ofPlansOnly() {
+        return new SearchProgress(watch, true, incumbents);
     }
 
     /** All plans that were news. */

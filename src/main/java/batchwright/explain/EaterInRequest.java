@@ -16,11 +16,11 @@ import java.util.function.UnaryOperator;
  *
  * @param place counted from 0
  */
-record AtTable(int place, Seat seat) {
-    static List<AtTable> all(PlanRequest request) {
-        List<AtTable> all = new ArrayList<>();
+record EaterInRequest(int place, Seat seat) {
+    static List<EaterInRequest> all(PlanRequest request) {
+        List<EaterInRequest> all = new ArrayList<>();
         for (Seat seat : request.seats()) {
-            all.add(new AtTable(all.size(), seat));
+            all.add(new EaterInRequest(all.size(), seat));
         }
         return all;
     }

@@ -1,0 +1,24 @@
+package batchwright.explain;
+
+import batchwright.plan.Clash;
+import batchwright.plan.PlanRequest;
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+/**
+ * One rule that can be loosened. A rule of one eater has a soft rule for each of them.
+ *
+ * @param rule its name, as in the audit
+ * @param says the rule in the words of the user's files, with its figure and eater
+ * @param dropped the request without the rule: at least as loose as every loosening makes it
+ * @param loosenings ways to loosen it, likeliest first; those of a later list are for when none of an earlier list helps
+ */
+record SoftRule(String rule, String says, UnaryOperator<PlanRequest> dropped, List<List<Loosening>> loosenings) {
+    SoftRule {
+        loosenings = List.copyOf(loosenings);
+    }
+
+    Clash clash(String cure, String tryThis, boolean needed) {
+        return new Clash(rule, says, cure, tryThis, needed);
+    }
+}

@@ -1,0 +1,47 @@
+package batchwright.explain;
+
+import batchwright.plan.PlanRequest;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Every rule of a request that can be loosened. Those that people think of first come last, because a deletion filter rather
+ * keeps what it looks at last. Part ranges, stock, use-by dates, containers a day and what is always eaten are no soft rules: they
+ * always hold.
+ *
+ * @param groups of the session, then of each eater
+ */
+record SoftRules(List<List<SoftRule>> groups) {
+    static SoftRules of(PlanRequest request) {
+        List<List<SoftRule>> groups = new ArrayList<>();
+        List<SoftRule> session = new ArrayList<>();
+        SoftSessionRules.keeping(request).ifPresent(session::add);
+        SoftSessionRules.dishCount(request).ifPresent(session::add);
+        groups.add(session);
+        EaterInRequest.all(request).forEach(at -> groups.add(of(at, request)));
+        return new SoftRules(groups);
+    }
+
+    private static List<SoftRule> of(EaterInRequest at, PlanRequest request) {
+        List<SoftRule> softRules = new ArrayList<>();
+        SoftWishes.avoid(at, request.kitchen()).ifPresent(softRules::add);
+        softRules.add(SoftWishes.snackLimits(at));
+        softRules.addAll(SoftLimits.of(at));
+        return softRules;
+    }
+
+    List<SoftRule> all() {
+        return groups.stream().flatMap(List::stream).toList();
+    }
+
+    /** The request with these rules only. */
+    PlanRequest holding(PlanRequest request, List<SoftRule> kept) {
+        PlanRequest looser = request;
+        for (SoftRule softRule : all()) {
+            if (!kept.contains(softRule)) {
+                looser = softRule.dropped().apply(looser);
+            }
+        }
+        return looser;
+    }
+}
