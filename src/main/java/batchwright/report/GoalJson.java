@@ -27,7 +27,9 @@ final class GoalJson {
     private static void finding(ObjectNode node, GoalFinding goal) {
         node.put("kg_per_week", Json.hundredth(goal.change().kgAWeek()))
                 .put("percent_per_week", Json.hundredth(goal.change().percentAWeek()));
-        goal.reach().ifPresent(reach -> reach(node, reach));
+        goal.reach()
+                .ifPresent(reach -> reach(node, reach)
+                        .put("kg_per_week_on_average", Json.hundredth(goal.byRule().kgAWeek())));
         rule(node.putObject("by_rule_of_7700"), goal.byRule());
         goal.held().ifPresentOrElse(held -> held(node.putObject("held"), held), () -> node.putNull("held"));
         goal.holdsAfterwards().ifPresent(energy -> node.put("holds_afterwards_kcal", NeedsJson.tenth(energy.kcal())));
@@ -44,8 +46,8 @@ final class GoalJson {
                         .put("source", note.source().text()));
     }
 
-    private static void reach(ObjectNode node, Goal.ReachWeight reach) {
-        node.put("weight_kg", Json.hundredth(reach.weight().kg()))
+    private static ObjectNode reach(ObjectNode node, Goal.ReachWeight reach) {
+        return node.put("weight_kg", Json.hundredth(reach.weight().kg()))
                 .put("from", reach.from().toString())
                 .put("by", reach.by().toString())
                 .put("weeks", Json.hundredth(reach.weeks()));

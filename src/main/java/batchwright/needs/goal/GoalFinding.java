@@ -97,12 +97,12 @@ public record GoalFinding(
         }
         String rate = (change.gains() ? "gain" : "lose") + " about "
                 + Words.twoDecimals(Math.abs(change.kgAWeek())) + " kg ("
-                + Words.twoDecimals(Math.abs(change.percentAWeek())) + " %) a week ";
+                + Words.twoDecimals(Math.abs(change.percentAWeek())) + " %) a week in the next four weeks";
         String kcal = Words.signed(change.kcalADay()) + " kcal a day";
         return reach.map(goal -> "reach " + Words.plain(goal.weight().kg()) + " kg by " + goal.by() + ", in "
-                                + Words.oneDecimal(goal.weeks()) + " weeks: " + kcal + " all along, to " + rate
-                                + "on average")
-                        .orElse(kcal + ", to " + rate + "in the next four weeks")
+                                + Words.oneDecimal(goal.weeks()) + " weeks: " + kcal + " all along, to " + rate + ", "
+                                + Words.twoDecimals(Math.abs(byRule().kgAWeek())) + " kg on average")
+                        .orElse(kcal + ", to " + rate)
                 + " (by the rule of " + Words.whole(EnergyPerKg.RULE_KCAL) + " kcal per kg: " + saysRule() + ")";
     }
 

@@ -9,7 +9,8 @@ import batchwright.quantity.Energy;
  * A goal as energy and as weight; gain is positive, loss negative.
  *
  * @param kcalADay surplus or deficit
- * @param kgAWeek change of weight as a scale shows it: the mean of the first four weeks, or until the day of a weight by a date
+ * @param kgAWeek change of weight as a scale shows it: the mean of the first four weeks, for a weight by a date too, whatever its average is;
+ *     so the same energy is judged the same
  * @param percentAWeek the same as per cent of body weight
  */
 public record WeeklyChange(double kcalADay, double kgAWeek, double percentAWeek) {
@@ -23,7 +24,7 @@ public record WeeklyChange(double kcalADay, double kgAWeek, double percentAWeek)
 
     private static final double MOST_OF_TOTAL = 4;
 
-    /** By the model of the body: a rate over the next four weeks, a weight by a date until that day. */
+    /** By the model of the body. The intake of a rate is solved for the next four weeks, that of a weight by a date until that day. */
     public static WeeklyChange of(Goal goal, BodyModel model) {
         double weight = model.start().weightKg();
         return goal.match(new Goal.Cases<WeeklyChange>() {
@@ -44,7 +45,10 @@ public record WeeklyChange(double kcalADay, double kgAWeek, double percentAWeek)
 
             @Override
             public WeeklyChange reachWeight(Goal.ReachWeight goal) {
-                return even(model, (goal.weight().kg() - weight) / goal.weeks(), goal.weeks());
+                double average = (goal.weight().kg() - weight) / goal.weeks();
+                return average == 0
+                        ? of(0, 0, weight)
+                        : ofEnergy(model, even(model, average, goal.weeks()).kcalADay());
             }
         });
     }
