@@ -1,6 +1,7 @@
 package batchwright.files;
 
 import batchwright.person.Goal;
+import batchwright.quantity.Mass;
 import batchwright.text.Written;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -10,16 +11,18 @@ import java.util.regex.Pattern;
 
 /**
  * What the body weight is to do: {@code hold}; or {@code gain} or {@code lose}, then {@code 0.25 % a week},
- * {@code 0.5 kg a week} or {@code 300 kcal a day}; or {@code reach 78 kg by 2027-03-01}. Rates are written without a sign.
+ * {@code 0.5 kg a week}, {@code 1 lb a week} or {@code 300 kcal a day}; or {@code reach 78 kg by 2027-03-01}, or a weight in lb. Rates are written without a sign.
  */
 final class GoalGrammar {
     private static final Pattern RATE =
-            Pattern.compile("(gain|lose)\\s+(\\S+?)\\s*(%\\s+a\\s+week|kg\\s+a\\s+week|kcal\\s+a\\s+day)");
+            Pattern.compile("(gain|lose)\\s+(\\S+?)\\s*(%\\s+a\\s+week|kg\\s+a\\s+week|lb\\s+a\\s+week|kcal\\s+a\\s+day)");
     private static final String EXPECTED = "expected hold, or gain or lose with a rate, or a weight by a day: "
-            + "gain 0.25 % a week, lose 0.4 kg a week, lose 400 kcal a day, reach 78 kg by 2027-03-01";
+            + "gain 0.25 % a week, lose 0.4 kg or 1 lb a week, lose 400 kcal a day, reach 78 kg or 172 lb by"
+            + " 2027-03-01";
     private static final String WHY = "faster change is for a clinician to guide; to stay as you are write hold";
     private static final Range PERCENT = Range.of("rate", "0.01", "2", "% a week", WHY);
     private static final Range KG = Range.of("rate", "0.01", "2", "kg a week", WHY);
+    private static final Range LB = Range.of("rate", "0.03", "4.4", "lb a week", WHY);
     private static final Range KCAL = Range.of("rate", "1", "1500", "kcal a day", WHY);
 
     private GoalGrammar() {}
@@ -43,6 +46,9 @@ final class GoalGrammar {
         var numbers = new Numbers(problems);
         if (unit.startsWith("%")) {
             return numbers.decimal(number, PERCENT).map(n -> new Goal.PercentAWeek(signed(n, sign)));
+        }
+        if (unit.startsWith("lb")) {
+            return numbers.decimal(number, LB).map(n -> new Goal.KgAWeek(signed(n, sign) * Mass.KG_PER_LB));
         }
         return unit.startsWith("kg")
                 ? numbers.decimal(number, KG).map(n -> new Goal.KgAWeek(signed(n, sign)))

@@ -34,7 +34,7 @@ final class ReachGrammar {
             problems.error(
                     written,
                     "this is not a goal by a date: " + written.quoted(),
-                    "expected a weight and a day: reach 78 kg by 2027-03-01");
+                    "expected a weight and a day: reach 78 kg by 2027-03-01, or reach 172 lb by 2027-03-01");
             return Optional.empty();
         }
         Optional<Mass> weight = new BodyReader(problems).weight(new Written(reach.group(1), written.at()));

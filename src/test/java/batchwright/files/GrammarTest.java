@@ -75,6 +75,8 @@ class GrammarTest {
         assertThat(goal("gain 0.25 % a week")).contains(new Goal.PercentAWeek(0.25));
         assertThat(goal("lose 0.6% a week")).contains(new Goal.PercentAWeek(-0.6));
         assertThat(goal("lose 0.5 kg a week")).contains(new Goal.KgAWeek(-0.5));
+        assertThat(goal("lose 1 lb a week")).contains(new Goal.KgAWeek(-0.45359237));
+        assertThat(goal("gain 0.5lb a week")).contains(new Goal.KgAWeek(0.5 * 0.45359237));
         assertThat(goal("gain  300  kcal a  day")).contains(new Goal.EnergyADay(300));
         assertThat(problems.list()).isEmpty();
     }
@@ -91,7 +93,8 @@ class GrammarTest {
                 "gain 5000 kcal a day",
                 "gain 0,25 % a week",
                 "gain 0.25 % a day",
-                "lose 1 lb a week",
+                "lose 5 lb a week",
+                "lose 16 oz a week",
                 "gain 300 kcal a week",
                 "lose NaN kg a week"
             })

@@ -23,6 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What answers come to besides their own row, which {@code HealthQuestionsPublishedTest} looks at. */
 class AnswerCautionsTest {
@@ -88,7 +89,7 @@ class AnswerCautionsTest {
         for (double percent : new double[] {-0.3, 0, 0.2}) {
             TestEater eater = WOMAN.percentAWeek(percent).health(one, YES);
             assertThat(eater.needs().hidesFigures()).isFalse();
-            assertThat(eater.needs().stopsPlanning()).isFalse();
+            assertThat(eater.needs().stopsPlanning()).as("one sign asks before a loss").isEqualTo(percent < 0);
             Needs needs = eater.health(other, YES).needs();
             assertThat(needs.hidesFigures()).isTrue();
             assertStop(needs, "eating_signs", true);
@@ -224,6 +225,44 @@ class AnswerCautionsTest {
                     .filteredOn(Caution::stopsPlanning)
                     .allSatisfy(
                             caution -> assertThat(caution.text()).containsPattern("doctor|midwife|clinic|prescribes"));
+        }
+    }
+
+    /** "No" is an answer, also where no table asks for it. */
+    @ParameterizedTest
+    @CsvSource({"-0.3, true", "0.2, true", "0, false"})
+    void a_doctor_who_does_not_agree_stops_a_change_of_weight(double percent, boolean stops) {
+        TestEater eater = WOMAN.percentAWeek(percent);
+        assertThat(eater.needs().stopsPlanning()).isFalse();
+        Needs needs = eater.health(TestEater.HEALTHY.withDoctorAgrees(NO)).needs();
+        assertStop(needs, "doctor_disagrees", stops);
+        assertThat(find(needs, "doctor_disagrees")).isPresent();
+    }
+
+    /** One of five, where two hide all figures: first a doctor agrees. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "made_self_sick",
+                "lost_control_of_eating",
+                "lost_6_kg_in_3_months",
+                "feels_fat_when_thin",
+                "food_rules_the_day"
+            })
+    void one_sign_of_an_eating_disorder_asks_before_a_loss(String sign) {
+        TestEater eater = WOMAN.percentAWeek(-0.3);
+        assertStop(eater.health(sign, YES).needs(), sign, true);
+        assertStop(eater.health(sign, AGREED).needs(), sign, false);
+    }
+
+    /** More than 10 % in 3 to 6 months is more than 5 % in 6 to 12: never milder. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-0.3, 0, 0.2})
+    void much_weight_lost_without_trying_is_judged_as_less_of_it_is(double percent) {
+        for (String question : new String[] {"lost_over_10_percent", "lost_weight_without_trying"}) {
+            TestEater eater = WOMAN.percentAWeek(percent);
+            assertStop(eater.health(question, YES).needs(), question, true);
+            assertStop(eater.health(question, AGREED).needs(), question, percent < 0);
         }
     }
 }
