@@ -55,6 +55,8 @@ public final class NeedsCalculator {
         List<Caution> ofGoal = GoalCautions.of(goal, targets);
         if (stops(cautions) || hides(ofGoal)) {
             ofGoal.stream().filter(Caution::hidesFigures).forEach(cautions::add);
+        } else if (stops(ofGoal)) {
+            cautions.addAll(ofGoal);
         } else {
             CappedCaution.of(capped, goal.change()).ifPresent(cautions::add);
             cautions.addAll(ofGoal);

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /** Cautions that follow from the goal and from the target it leads to. */
 public final class GoalCautions {
@@ -23,16 +24,29 @@ public final class GoalCautions {
         this.goal = goal;
     }
 
+    /** Those that stop, or, where none does, all. */
     public static List<Caution> of(GoalFinding goal, Targets targets) {
+        List<Caution> all = all(goal, targets, PlannedDay::says);
+        List<Caution> stop = all.stream().filter(Caution::stopsPlanning).toList();
+        return stop.isEmpty() ? all : stop;
+    }
+
+    /** Whether any stops. */
+    static boolean stop(GoalFinding goal, Targets targets) {
+        return all(goal, targets, other -> "").stream().anyMatch(Caution::stopsPlanning);
+    }
+
+    /** @param when what is said of the day that would do, of a goal whose day is too near */
+    private static List<Caution> all(GoalFinding goal, Targets targets, Function<GoalFinding, String> when) {
         GoalCautions check = new GoalCautions(goal);
         check.cautions.addAll(EndCautions.of(goal));
-        check.tooFast();
+        check.tooFast(when);
         check.cautions.addAll(DecisionCautions.of(goal));
         check.cautions.addAll(ReachCautions.of(goal));
         if (check.cautions.stream().noneMatch(Caution::stopsPlanning)) {
             check.cautions.addAll(BandCautions.of(goal));
         }
-        check.cautions.addAll(IntakeCautions.of(goal, targets.day().energyAimKcal()));
+        check.cautions.addAll(IntakeCautions.of(goal, targets.day().energyAimKcal(), check.isTooFast() ? other -> "" : when));
         check.proteinVeryHigh();
         return eachCodeOnce(check.cautions);
     }
@@ -47,9 +61,14 @@ public final class GoalCautions {
         return List.copyOf(byCode.values());
     }
 
-    private void tooFast() {
-        TooFastCautions.of(goal, cautions.stream().anyMatch(Caution::stopsPlanning))
-                .ifPresent(cautions::add);
+    /** No day is named for a weight that is refused itself. */
+    private void tooFast(Function<GoalFinding, String> when) {
+        boolean weightIsRefused = cautions.stream().anyMatch(Caution::stopsPlanning);
+        TooFastCautions.of(goal, weightIsRefused ? other -> "" : when).ifPresent(cautions::add);
+    }
+
+    private boolean isTooFast() {
+        return cautions.stream().anyMatch(caution -> caution.code().equals(TooFastCautions.LOSS_TOO_FAST));
     }
 
     private void proteinVeryHigh() {

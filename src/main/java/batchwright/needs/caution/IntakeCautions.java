@@ -2,7 +2,6 @@ package batchwright.needs.caution;
 
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Words;
-import batchwright.needs.goal.EarliestDay;
 import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.safety.Figure;
 import batchwright.needs.target.EnergyAvailability;
@@ -12,6 +11,7 @@ import batchwright.person.Sex;
 import batchwright.quantity.Energy;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** Cautions that follow from how little the target holds. */
 final class IntakeCautions {
@@ -31,10 +31,11 @@ final class IntakeCautions {
         this.aimKcal = aimKcal;
     }
 
-    static List<Caution> of(GoalFinding goal, int aimKcal) {
+    /** @param when what is said of the day that would do */
+    static List<Caution> of(GoalFinding goal, int aimKcal, Function<GoalFinding, String> when) {
         var check = new IntakeCautions(goal, aimKcal);
         check.veryLow();
-        check.floor();
+        check.floor(when);
         check.availability();
         check.belowResting();
         return check.cautions;
@@ -50,22 +51,21 @@ final class IntakeCautions {
         }
     }
 
-    private void floor() {
+    private void floor(Function<GoalFinding, String> when) {
         boolean male = body.sex() == Sex.MALE;
         Figure floor = male ? Figure.INTAKE_LEAST_LOSS_MALE : Figure.INTAKE_LEAST_LOSS_FEMALE;
         if (aimKcal < floor.value()) {
             boolean loses = goal.change().loses();
             cautions.add(new Caution(
                     "intake_below_floor",
-                    "This comes to " + aimKcal + " kcal a day. Under " + Words.whole(floor.value())
-                            + " kcal it is hard to get all vitamins and minerals from food"
+                    "Under " + Words.whole(floor.value())
+                            + " kcal a day it is hard to get all vitamins and minerals from food"
                             + (loses
-                                    ? ", so no plan is made. "
-                                            + goal.earliest()
-                                                    .map(EarliestDay::says)
-                                                    .orElse("Choose a slower goal.")
+                                    ? ", and this goal would take less, so no plan is made."
+                                            + (goal.reach().isPresent() ? when.apply(goal) : " Choose a slower goal.")
                                             + " Or ask a doctor or dietitian."
-                                    : ": look at what the plan says of them, and ask a doctor or dietitian."),
+                                    : ". This comes to " + aimKcal
+                                            + ": look at what the plan says of them, and ask a doctor or dietitian."),
                     loses,
                     floor.source()));
         } else if (aimKcal <= (male ? LOW_KCAL_MALE : LOW_KCAL_FEMALE)) {

@@ -85,9 +85,9 @@ public record GoalFinding(
         return new LossLimit(model, eater.body());
     }
 
-    /** When a weight by a date can be reached at the earliest; empty for all but who is to lose by a date. */
-    public Optional<EarliestDay> earliest() {
-        return reach.filter(goal -> change.loses()).map(goal -> EarliestDay.of(goal, lossLimit()));
+    /** Whether no intake between a quarter of the total and four times the total does it; then the change is that of the nearest. */
+    public boolean isOutOfReach() {
+        return change.isOutOfReach(total());
     }
 
     /** The goal in words. */

@@ -105,6 +105,11 @@ public record WeeklyChange(double kcalADay, double kgAWeek, double percentAWeek)
         return new WeeklyChange(kcalADay, kgAWeek, kgAWeek / weight * PER_CENT);
     }
 
+    /** Whether it needs an intake outside those that are looked at. */
+    boolean isOutOfReach(Energy total) {
+        return kcalADay <= (LEAST_OF_TOTAL - 1) * total.kcal() || kcalADay >= (MOST_OF_TOTAL - 1) * total.kcal();
+    }
+
     public boolean loses() {
         return kgAWeek < 0;
     }

@@ -61,7 +61,7 @@ class GoalCautionsTest {
         Needs needs = MAN.pal(1.6).kcalADay(-1100).needs();
         assertThat(find(needs, "loss_too_fast").orElseThrow().text())
                 .contains("1100 kcal a day less")
-                .contains("is 712 kcal, about 0.");
+                .contains("is 712 kcal less, about 0.");
     }
 
     @ParameterizedTest
