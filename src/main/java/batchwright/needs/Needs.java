@@ -67,7 +67,7 @@ public record Needs(
 
     /** What a day's nutrients are compared with, each once; empty when the target is. */
     public List<Reference> references() {
-        return target.map(day -> References.of(eater.body(), day, Guides.of(eater, day, goalKcal)))
+        return target.map(day -> References.of(eater, day, Guides.of(eater, day, goalKcal)))
                 .orElse(List.of());
     }
 

@@ -26,6 +26,10 @@ public enum HealthEffect {
     NO_FIBRE_FLOOR,
     /** A caution when the average day of a plan holds more than 4700 mg of potassium. */
     POTASSIUM_4700_MG,
+    /** The published amounts by sex and age are not those of this body. */
+    OTHER_AMOUNTS,
+    /** Food that is kept has to be eaten sooner. */
+    STRICT_FOOD_SAFETY,
     /** No plan unless wheat and gluten are avoided. */
     NO_GLUTEN;
 

@@ -11,7 +11,8 @@ import java.util.stream.Stream;
 /** How nutrients beside published amounts are written: names with units, figures, kinds, and what must be known of them. */
 public final class IntakeWords {
     public static final String NO_TABLE =
-            "Minerals and vitamins are compared with nothing: the published table begins at 19 years.";
+            "Minerals and vitamins are compared with nothing: the published table begins at 19 years, and in pregnancy and"
+                    + " while breastfeeding the amounts are others: ask your midwife, doctor or clinic.";
 
     private static final BigDecimal WHOLE_FROM = BigDecimal.valueOf(100);
 

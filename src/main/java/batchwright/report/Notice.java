@@ -8,6 +8,7 @@ import batchwright.needs.Needs;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.caution.EatenCautions;
 import batchwright.needs.caution.FibreCaution;
+import batchwright.needs.caution.StricterFoodSafety;
 import batchwright.needs.evidence.Citation;
 import batchwright.plan.Batch;
 import batchwright.plan.EaterDays;
@@ -73,9 +74,11 @@ public record Notice(Optional<Needs> eater, Caution caution) {
 
     private static List<Caution> eaten(EaterDays eater, Plan plan) {
         Nutrients average = plan.averageDay(eater);
-        return Stream.concat(
-                        FibreCaution.of(eater.seat().target(), average.get(Nutrient.FIBRE)).stream(),
-                        EatenCautions.of(eater.seat().eater().health(), average).stream())
+        return Stream.of(
+                        FibreCaution.of(eater.seat().target(), average.get(Nutrient.FIBRE)),
+                        EatenCautions.of(eater.seat().eater().health(), average),
+                        StricterFoodSafety.of(eater.seat().eater()))
+                .flatMap(Optional::stream)
                 .toList();
     }
 

@@ -7,6 +7,8 @@ import batchwright.limit.Scope;
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.target.Guides;
 import batchwright.person.Body;
+import batchwright.person.Eater;
+import batchwright.person.HealthEffect;
 import java.math.BigDecimal;
 import java.util.EnumSet;
 import java.util.List;
@@ -23,15 +25,17 @@ public final class References {
 
     private References() {}
 
-    /** In the order of {@link Nutrient}, each once. */
-    public static List<Reference> of(Body body, DayTarget target, Guides guides) {
+    /** In the order of {@link Nutrient}, each once; nothing by sex and age where an answer on health says that other amounts hold. */
+    public static List<Reference> of(Eater eater, DayTarget target, Guides guides) {
+        Optional<Body> body =
+                Optional.of(eater.body()).filter(b -> !eater.health().has(HealthEffect.OTHER_AMOUNTS));
         return EnumSet.complementOf(EnumSet.copyOf(LEFT_OUT)).stream()
                 .map(nutrient -> of(nutrient, body, target, guides))
                 .toList();
     }
 
     /** Where the target says nothing, what is published does; a floor of nothing says nothing. */
-    private static Reference of(Nutrient nutrient, Body body, DayTarget target, Guides guides) {
+    private static Reference of(Nutrient nutrient, Optional<Body> body, DayTarget target, Guides guides) {
         Optional<Range> day = target.limit(Scope.DAY, nutrient).map(limit -> limit.range());
         Reference published = published(nutrient, body, guides);
         Optional<Recommended> least = day.filter(Range::hasLeast)
@@ -41,7 +45,7 @@ public final class References {
         return new Reference(nutrient, least.or(published::recommended), most.or(published::limit));
     }
 
-    private static Reference published(Nutrient nutrient, Body body, Guides guides) {
+    private static Reference published(Nutrient nutrient, Optional<Body> body, Guides guides) {
         return nutrient == Nutrient.SATURATED_FAT
                 ? new Reference(
                         nutrient,
@@ -49,8 +53,8 @@ public final class References {
                         Optional.of(limit(Kind.GUIDE, guides.saturatedFatMostG(), Guides.SATURATED_FAT)))
                 : new Reference(
                         nutrient,
-                        DietaryReferenceIntakes.recommended(nutrient, body),
-                        DietaryReferenceIntakes.limit(nutrient, body));
+                        body.flatMap(b -> DietaryReferenceIntakes.recommended(nutrient, b)),
+                        body.flatMap(b -> DietaryReferenceIntakes.limit(nutrient, b)));
     }
 
     private static Ceiling limit(Kind kind, int amount, Citation source) {
