@@ -10,4 +10,9 @@ import java.util.Optional;
  */
 public record Training(Optional<Integer> timesAWeek, Optional<Experience> experience) {
     public static final Training NOT_SAID = new Training(Optional.empty(), Optional.empty());
+
+    /** Whether the profile says that the eater does not train with weights. */
+    public boolean saysNone() {
+        return timesAWeek.filter(times -> times == 0).isPresent();
+    }
 }

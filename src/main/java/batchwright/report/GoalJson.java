@@ -18,9 +18,13 @@ final class GoalJson {
     private GoalJson() {}
 
     static void put(ObjectNode root, Needs needs) {
-        ObjectNode node = root.putObject("goal")
-                .put("kcal_per_day", NeedsJson.tenth(needs.goalKcal()))
-                .put("says", needs.goalSays());
+        ObjectNode node = root.putObject("goal");
+        if (needs.stopsPlanning()) {
+            node.putNull("kcal_per_day");
+        } else {
+            node.put("kcal_per_day", NeedsJson.tenth(needs.goalKcal()));
+        }
+        node.put("says", needs.goalSays());
         needs.goal().ifPresent(goal -> finding(node, goal));
     }
 

@@ -1,8 +1,10 @@
 package batchwright.report;
 
+import batchwright.needs.evidence.Words;
 import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.projection.Step;
 import batchwright.needs.projection.Steps;
+import batchwright.person.Goal;
 
 /** The target in steps: a table, and why it may end early. */
 final class StepsText {
@@ -22,7 +24,10 @@ final class StepsText {
         }
         if (steps.steps().stream().anyMatch(Step::limited)) {
             page.paragraph(
-                    "  ", "  ", "least: the goal would take less than is planned here, so weight changes more slowly.");
+                    "  ", "  ", "\"least\" marks rows where the goal would need less food than is planned here, so weight changes more slowly.");
+        }
+        if (steps.reach(goal)) {
+            goal.reach().ifPresent(reach -> page.paragraph("  ", "  ", afterwards(goal, reach)));
         }
         steps.stopped().ifPresent(why -> page.paragraph("  ", "  ", stops(steps, why)));
         page.paragraph(
@@ -45,10 +50,13 @@ final class StepsText {
         double before = goal.model().start().weightKg();
         for (Step step : steps.steps()) {
             int weeks = step.lastWeek() - step.firstWeek() + 1;
+            double counted = goal.reach()
+                    .map(reach -> Math.min(step.lastWeek(), reach.weeks()) - step.firstWeek() + 1)
+                    .orElse((double) weeks);
             double after = step.after().weightKg();
             String span = weeks == 1 ? "" + step.lastWeek() : step.firstWeek() + "-" + step.lastWeek();
             String kcal = Show.whole(step.intake().kcal());
-            String rate = String.format(java.util.Locale.ROOT, "%+.2f", (after - before) / weeks);
+            String rate = String.format(java.util.Locale.ROOT, "%+.2f", (after - before) / counted);
             String limited = step.limited() ? "least" : "";
             if (compared) {
                 table.row(span, kcal, Show.oneDecimal(after), rate, held(steps, step), limited);
@@ -65,6 +73,13 @@ final class StepsText {
                 .after(step.lastWeek())
                 .map(body -> Show.oneDecimal(body.weightKg()))
                 .orElse(NOT_SHOWN);
+    }
+
+    private static String afterwards(GoalFinding goal, Goal.ReachWeight reach) {
+        return goal.holdsAfterwards()
+                .map(energy -> "From " + reach.by() + " on about " + Words.tens(energy.kcal()) + " kcal a day hold "
+                        + Words.plain(reach.weight().kg()) + " kg.")
+                .orElse("");
     }
 
     private static String stops(Steps steps, String why) {

@@ -137,7 +137,7 @@ class NeedsBodyAndGoalTest {
     void a_goal_that_is_refused_has_no_figures() throws IOException {
         JsonNode json = json("goal: reach 50 kg by 2027-03-01\n");
         assertThat(json.get("goal").has("weight_kg")).isFalse();
-        assertThat(json.at("/goal/kcal_per_day").intValue()).isZero();
+        assertThat(json.at("/goal/kcal_per_day").isNull()).isTrue();
         assertThat(json.get("targets").isNull()).isTrue();
         assertThat(json.get("cautions").findValuesAsText("code")).contains("goal_below_bmi_18_5");
     }

@@ -3,6 +3,7 @@ package batchwright.needs.caution;
 import batchwright.needs.evidence.Words;
 import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.goal.Hall2007;
+import batchwright.needs.safety.Harms;
 import batchwright.needs.safety.SafeEnd;
 import batchwright.person.Body;
 import batchwright.person.Goal;
@@ -104,8 +105,9 @@ final class EndCautions {
                                 ? "at " + Words.plain(end.kg()) + " kg"
                                 : "after " + Words.whole(WEEKS_AHEAD) + " weeks of this goal")
                         + ". A loss is planned to " + Words.plain(least.fatPercent())
-                        + " % at the least, the error of its measurement included: less harms hormones, bones and the menstrual"
-                        + " cycle. Choose an earlier end or a slower goal; a sports doctor or dietitian can look at it with you.",
+                        + " % at the least, the error of its measurement included: less harms "
+                        + Harms.of(body)
+                        + ". Choose an earlier end or a slower goal; a sports doctor or dietitian can look at it with you.",
                 SafeEnd.fatSource(body));
     }
 }

@@ -4,6 +4,7 @@ import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Words;
 import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.safety.Figure;
+import batchwright.needs.safety.Harms;
 import batchwright.needs.target.EnergyAvailability;
 import batchwright.person.Body;
 import batchwright.person.BodyFat;
@@ -85,7 +86,7 @@ final class IntakeCautions {
                 cautions.add(new Caution(
                         "low_energy_availability",
                         "This leaves " + available.says() + byWhichFat()
-                                + ". Below 30 can harm hormones, bones and the menstrual cycle; below 25 no loss is planned."
+                                + ". Below 30 can harm " + Harms.of(body) + "; below 25 no loss is planned."
                                 + " A sports doctor or dietitian can help.",
                         goal.change().loses()
                                 && Words.below(available.kcalPerKg(), Figure.ENERGY_AVAILABILITY_TOO_LOW.value()),

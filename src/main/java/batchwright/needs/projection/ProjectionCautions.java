@@ -64,7 +64,7 @@ final class ProjectionCautions {
         return Caution.warn(
                 "projection_low_end_stops",
                 "From week " + (course.lastWeek() + 1) + " on the lightest weight is left out, because " + why
-                        + ". Should your weight fall as fast as that, stop losing and ask a doctor or dietitian.",
+                        + ". Should your weight fall as fast as that, eat more and ask a doctor or dietitian.",
                 LIMITS);
     }
 

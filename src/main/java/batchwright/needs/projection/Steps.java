@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
 
 /**
  * A goal in steps of four weeks. A rate takes a new intake in each, such that weight goes on changing as fast; a surplus or deficit is
- * counted from what holds the weight by then; a weight by a date keeps one intake all along. Never less than may be eaten.
+ * counted from what holds the weight by then; a weight by a date keeps one intake until that day, where the steps end. Never less than may be eaten.
  *
  * @param steps in order; none for who holds the weight
  * @param held the same weeks at the intake of the first step
@@ -29,7 +29,17 @@ public record Steps(List<Step> steps, Course held, Optional<String> stopped) {
     public static Steps of(GoalFinding goal, int weeks) {
         Body body = goal.eater().body();
         Course held = Course.of(body, goal.model(), goal.intake(), weeks);
-        return new Builder(goal).follow(goal.isHold() ? 0 : weeks, held);
+        return new Builder(goal).follow(goal.isHold() ? 0 : Math.min(weeks, lastWeek(goal)), held);
+    }
+
+    /** The week in which the goal ends; none for a rate. */
+    private static int lastWeek(GoalFinding goal) {
+        return goal.reach().map(reach -> (int) Math.ceil(reach.weeks())).orElse(Integer.MAX_VALUE);
+    }
+
+    /** Whether a weight by a date is reached in them. */
+    public boolean reach(GoalFinding goal) {
+        return !steps.isEmpty() && steps.get(steps.size() - 1).lastWeek() == lastWeek(goal);
     }
 
     private static final class Builder {
@@ -64,7 +74,13 @@ public record Steps(List<Step> steps, Course held, Optional<String> stopped) {
                     goal.change().loses() ? goal.lossLimit().leastIntake(now).kcal() : 0;
             boolean limited = goal.reach().isEmpty() && first > 1 && wanted < least;
             var intake = new Energy(limited ? Math.ceil(least) : Math.round(wanted));
-            return new Step(first, last, intake, model.after((last - first + 1) * DAYS_A_WEEK, intake, now), limited);
+            return new Step(first, last, intake, model.after(days(first, last), intake, now), limited);
+        }
+
+        /** Of a weight by a date the last week may be a part of one. */
+        private double days(int first, int last) {
+            double end = goal.reach().map(Goal.ReachWeight::weeks).orElse((double) last);
+            return (Math.min(last, end) - (first - 1)) * DAYS_A_WEEK;
         }
 
         /** Intake that the goal asks for from a body from now on [kcal/d]; 0 for a loss that cannot be had. */

@@ -4,6 +4,7 @@ import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Words;
 import batchwright.person.Eater;
 import batchwright.person.Outcome;
+import batchwright.person.Sex;
 import java.util.List;
 
 /**
@@ -34,6 +35,10 @@ public record Decision(Eater eater, Outcome outcome, Reason reason, Citation sou
         String text = reason.says()
                 .replace("{bmi}", Words.oneDecimal(eater.body().bmi()))
                 .replace("{years}", Words.whole(Math.floor(eater.body().ageYears())))
+                .replace("{harms}", Harms.of(eater.body()))
+                .replace(
+                        "{periods}",
+                        eater.body().sex() == Sex.FEMALE ? ", and stop when periods stay away" : "")
                 .replace(
                         "{fat}",
                         eater.body()

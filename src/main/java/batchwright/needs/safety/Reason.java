@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
  * @param code of the caution
  * @param hides whether no figures may be shown
  * @param question what an ask waits for; empty where no decision asks
- * @param says for people; {bmi}, {years} and {fat} stand for the eater's
+ * @param says for people; {bmi}, {years} and {fat} stand for the eater's, {harms} and {periods} differ by sex
  */
 public record Reason(String code, boolean hides, Optional<Question> question, String says) {
     private static final int COLUMNS = 4;

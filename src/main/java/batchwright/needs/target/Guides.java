@@ -77,9 +77,9 @@ public record Guides(
                         + Words.up(aim * CARBOHYDRATE_LEAST / KCAL_PER_G_CARBOHYDRATE) + " to "
                         + Words.down(aim * CARBOHYDRATE_MOST / KCAL_PER_G_CARBOHYDRATE) + " g",
                 ATWATER));
-        if (goalKcal > 0) {
+        if (goalKcal > 0 && !eater.training().saysNone()) {
             lines.add(lifters("at least 3-5 g per kg", 3, 5, "gain", body, GAINING));
-        } else if (goalKcal < 0) {
+        } else if (goalKcal < 0 && !eater.training().saysNone()) {
             lines.add(lifters("2-5 g per kg", 2, 5, "lose fat", body, LOSING));
         }
         if (body.ageYears() >= OLDER_FROM_YEARS) {

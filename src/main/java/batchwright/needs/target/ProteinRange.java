@@ -59,7 +59,7 @@ record ProteinRange(double leastGPerKg, double mostGPerKg, String mostIsFor, Cit
         return new ProteinRange(
                 both.least,
                 both.most,
-                training.getAsDouble() > 0 ? "people who train with weights" : "people who do not",
+                training.getAsDouble() > 0 ? "people who train with weights" : "people who do not train with weights",
                 training.getAsDouble() > 0 ? TRAINING : NOT_TRAINING);
     }
 

@@ -84,6 +84,17 @@ class StepsTest {
         assertThat(weights(steps).get(7)).isCloseTo(90, within(0.05));
     }
 
+    /** 96 days are 13 weeks and 5 days: more weeks than that add no rows, and the last ends on the day, at the weight. */
+    @Test
+    void a_weight_by_a_date_is_not_followed_past_its_day() {
+        LocalDate day = LocalDate.of(2026, 11, 25);
+        var reach = new Goal.ReachWeight(new Mass(97), day, LocalDate.of(2027, 3, 1));
+        Steps steps = of(MAN.goal(reach), 52);
+        assertThat(steps.steps().get(steps.steps().size() - 1).lastWeek()).isEqualTo(14);
+        assertThat(weights(steps).get(steps.steps().size() - 1)).isCloseTo(97, within(0.03));
+        assertThat(steps.reach(GoalFinding.of(MAN.goal(reach).eater(), MAN.needs().total()))).isTrue();
+    }
+
     /** A deficit is counted from what holds the weight by then: the weight falls on, the intake with it. */
     @Test
     void a_deficit_follows_what_holds_the_weight() {
