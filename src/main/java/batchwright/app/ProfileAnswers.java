@@ -3,6 +3,7 @@ package batchwright.app;
 import batchwright.files.FolderFiles;
 import batchwright.files.ProfilePage;
 import batchwright.food.Kitchen;
+import batchwright.needs.caution.Caution;
 import batchwright.person.Eater;
 import batchwright.person.HealthGroup;
 import batchwright.person.Sex;
@@ -102,6 +103,27 @@ public final class ProfileAnswers {
                 .filter(question -> question.when() != ProfileQuestion.When.ON_REQUEST)
                 .filter(question -> !isSettled(question))
                 .findFirst();
+    }
+
+    /**
+     * Questions that the answer of needs waits for, and that were neither answered nor left open; none where it is refused for another reason
+     * anyway.
+     *
+     * @throws Refused when the answers do not make an eater
+     */
+    public List<ProfileQuestion> waitedFor() {
+        List<Caution> stops = NeedsOfEater.answer(this).cautions().stream()
+                .filter(Caution::stopsPlanning)
+                .toList();
+        if (stops.stream().anyMatch(caution -> caution.asks().isEmpty())) {
+            return List.of();
+        }
+        return stops.stream()
+                .flatMap(caution -> caution.asks().stream())
+                .distinct()
+                .flatMap(key -> ProfileQuestion.of(key).stream())
+                .filter(question -> !has(question.key()) && !leftOpen.contains(question.key()))
+                .toList();
     }
 
     /** In the order of the questions. */

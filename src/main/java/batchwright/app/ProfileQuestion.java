@@ -1,10 +1,14 @@
 package batchwright.app;
 
+import batchwright.person.Health;
+import batchwright.person.HealthEffect;
 import batchwright.person.HealthQuestion;
 import batchwright.person.Outcome;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * One thing that a profile says, and how to ask for it. The answers are those of a profile's lines.
@@ -56,7 +60,25 @@ public record ProfileQuestion(
     public static final String HEALTH = "health";
 
     public static final String ACTIVITY = "activity";
+    public static final String AGE = "age";
     public static final String HEIGHT = "height";
+
+    /** Asked only where an answer of needs waits for it. */
+    private static final ProfileQuestion DOCTOR_AGREES = new ProfileQuestion(
+            healthKey(Health.DOCTOR_AGREES),
+            "a doctor agrees",
+            "Has a doctor or dietitian agreed to this goal? Yes or no; Enter leaves it open, and then no plan is made.",
+            Pair.NONE,
+            Pair.NONE,
+            When.ON_REQUEST,
+            answers -> true);
+
+    /** The question that a key of a profile answers; empty for a group of questions of health. */
+    static Optional<ProfileQuestion> of(String key) {
+        return Stream.concat(Stream.of(DOCTOR_AGREES), list().stream())
+                .filter(question -> question.key.equals(key))
+                .findFirst();
+    }
 
     /** In the order in which they are asked and written: what changes most comes first. */
     public static List<ProfileQuestion> list() {
@@ -92,6 +114,8 @@ public record ProfileQuestion(
                 Pair.NONE,
                 When.USUALLY,
                 answers -> "yes".equals(answers.get(healthKey(question.group().key())))
+                        && !(question.has(HealthEffect.EATING_THEME)
+                                && "yes".equals(answers.get(healthKey("eating_disorder"))))
                         && (question.onlySex().isEmpty() || "female".equals(answers.get("sex"))));
     }
 }

@@ -4,12 +4,16 @@ import batchwright.app.ProfileAnswers;
 import batchwright.app.ProfileDraft;
 import batchwright.app.ProfileQuestion;
 import batchwright.app.Refused;
+import batchwright.needs.safety.Reason;
 import batchwright.text.Problem;
+import java.math.BigDecimal;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -22,6 +26,10 @@ final class ProfileDialogue {
     private static final Pattern BARE_NUMBER = Pattern.compile("[0-9]+([.][0-9]+)?");
     /** 5 11, 5'11", 5ft 11 */
     private static final Pattern FEET = Pattern.compile("([3-8])\\s*(?:ft|'|\\s)\\s*([0-9]{1,2})\\s*(?:in|\")?");
+
+    private static final BigDecimal ADULT_YEARS = BigDecimal.valueOf(18);
+    /** No names, but answers to the question whether to save. */
+    private static final Set<String> NO_NAMES = Set.of("yes", "y", "no", "n");
 
     private final Asking asking;
     private final Consumer<String> say;
@@ -49,6 +57,20 @@ final class ProfileDialogue {
         do {
             askAll();
         } while (!isContent() || !isEater());
+        askWaitedFor();
+    }
+
+    /** What the answer would else stop for. */
+    private void askWaitedFor() {
+        List<ProfileQuestion> open = answers.waitedFor();
+        while (!open.isEmpty()) {
+            ProfileQuestion question = open.get(0);
+            if (!isOneAnswered(question)) {
+                answers.leaveOpen(question.key());
+            }
+            askOpen();
+            open = isEater() ? answers.waitedFor() : List.of();
+        }
     }
 
     /** Offers a draft of before. */
@@ -100,6 +122,10 @@ final class ProfileDialogue {
             String id = asking.ask("Save this as a profile? A short name such as ada; Enter for no.");
             if (id.isEmpty()) {
                 return Optional.empty();
+            }
+            if (NO_NAMES.contains(id.toLowerCase(Locale.ROOT))) {
+                asking.say("Enter a name to save it, such as ada; or only Enter not to.");
+                continue;
             }
             try {
                 return Optional.of(answers.save(id, id));
@@ -164,9 +190,17 @@ final class ProfileDialogue {
             List<Problem> wrong = answers.problemsOf(question.key());
             asking.explain(wrong);
             if (wrong.isEmpty()) {
+                sayTooYoung(question, answer);
                 return true;
             }
             answers.remove(question.key());
+        }
+    }
+
+    /** At once, before more is asked of somebody who gets no figures. */
+    private void sayTooYoung(ProfileQuestion question, String answer) {
+        if (question.key().equals(ProfileQuestion.AGE) && new BigDecimal(answer).compareTo(ADULT_YEARS) < 0) {
+            asking.say(Reason.of("under_18").says() + " Type back if the age is wrong, else quit.");
         }
     }
 

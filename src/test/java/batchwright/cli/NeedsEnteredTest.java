@@ -9,6 +9,9 @@ import java.util.Arrays;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** needs without a profile: answers as options, and questions to somebody at the keyboard. */
 class NeedsEnteredTest {
@@ -380,5 +383,48 @@ class NeedsEnteredTest {
         assertThat(result.flat()).doesNotContain("does not say whether");
         assertThat(with("--health", "none", "--avoid", "peenut").err()).contains("nearest: \"peanut\"");
         assertThat(with("--containers-a-day", "9").err()).contains("containers_a_day");
+    }
+
+    /** 72 years, BMI 27: whether a doctor agrees is asked before the answer, and the answer counts. */
+    @ParameterizedTest
+    @CsvSource({"yes, 0", "no, 3", "'', 3"})
+    void what_an_answer_would_stop_for_is_asked_before_it(String agrees, int code) {
+        Cli.Result result = Cli.in(here)
+                .typing("male", "72", "175", "83", "lose 0.3 % a week", "active", "", "none", "", "", "", agrees)
+                .run("needs");
+
+        assertThat(result.err()).contains("Has a doctor or dietitian agreed to this goal?");
+        assertThat(result.code()).isEqualTo(code);
+        assertThat(result.flat().contains("No plan yet")).isEqualTo(agrees.isEmpty());
+    }
+
+    @Test
+    void after_an_eating_disorder_no_more_is_asked_of_eating() {
+        Cli.Result result = Cli.in(here)
+                .typing("male", "30", "175", "83", "hold", "active", "", "1", "yes", "", "", "")
+                .run("needs");
+
+        assertThat(result.err()).contains("Have you ever had an eating disorder").doesNotContain("sick when you feel");
+        assertThat(result.code()).isEqualTo(3);
+    }
+
+    @Test
+    void somebody_under_18_is_told_at_once() {
+        Cli.Result result = Cli.in(here).typing("male", "15", "quit").run("needs");
+
+        assertThat(result.err().replaceAll("\\s+", " ")).contains("No figures and no plan under 18 years");
+        assertThat(Cli.in(here).typing("male", "18", "quit").run("needs").err()).doesNotContain("under 18");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"yes", "No", "y"})
+    void a_yes_or_no_is_not_taken_for_a_name(String answer) {
+        Folders.starter(here);
+        Cli.Result result = Cli.in(here)
+                .typing(typed(Arrays.stream(TYPED).limit(TYPED.length - 1), Stream.of(answer, "")))
+                .run("needs");
+
+        assertThat(result.code()).isZero();
+        assertThat(result.err()).contains("Enter a name to save it").doesNotContain("Written:");
     }
 }
