@@ -80,7 +80,8 @@ final class AnswerOptions {
     @Option(
             names = "--goal",
             paramLabel = "GOAL",
-            description = "hold, \"gain 0.25 %% a week\", \"lose 1 lb a week\", \"lose 300 kcal a day\", \"reach 78 kg by 2027-03-01\".")
+            description =
+                    "hold, \"gain 0.25 %% a week\", \"lose 1 lb a week\", \"lose 300 kcal a day\", \"reach 78 kg by 2027-03-01\".")
     private @Nullable String goal;
 
     @Option(

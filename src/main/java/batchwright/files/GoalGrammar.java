@@ -14,8 +14,8 @@ import java.util.regex.Pattern;
  * {@code 0.5 kg a week}, {@code 1 lb a week} or {@code 300 kcal a day}; or {@code reach 78 kg by 2027-03-01}, or a weight in lb. Rates are written without a sign.
  */
 final class GoalGrammar {
-    private static final Pattern RATE =
-            Pattern.compile("(gain|lose)\\s+(\\S+?)\\s*(%\\s+a\\s+week|kg\\s+a\\s+week|lb\\s+a\\s+week|kcal\\s+a\\s+day)");
+    private static final Pattern RATE = Pattern.compile(
+            "(gain|lose)\\s+(\\S+?)\\s*(%\\s+a\\s+week|kg\\s+a\\s+week|lb\\s+a\\s+week|kcal\\s+a\\s+day)");
     private static final String EXPECTED = "expected hold, or gain or lose with a rate, or a weight by a day: "
             + "gain 0.25 % a week, lose 0.4 kg or 1 lb a week, lose 400 kcal a day, reach 78 kg or 172 lb by"
             + " 2027-03-01";

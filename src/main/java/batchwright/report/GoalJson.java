@@ -33,7 +33,9 @@ final class GoalJson {
                 .put("percent_per_week", Json.hundredth(goal.change().percentAWeek()));
         goal.reach()
                 .ifPresent(reach -> reach(node, reach)
-                        .put("kg_per_week_on_average", Json.hundredth(goal.byRule().kgAWeek())));
+                        .put(
+                                "kg_per_week_on_average",
+                                Json.hundredth(goal.byRule().kgAWeek())));
         rule(node.putObject("by_rule_of_7700"), goal.byRule());
         goal.held().ifPresentOrElse(held -> held(node.putObject("held"), held), () -> node.putNull("held"));
         goal.holdsAfterwards().ifPresent(energy -> node.put("holds_afterwards_kcal", NeedsJson.tenth(energy.kcal())));

@@ -24,7 +24,9 @@ final class StepsText {
         }
         if (steps.steps().stream().anyMatch(Step::limited)) {
             page.paragraph(
-                    "  ", "  ", "\"least\" marks rows where the goal would need less food than is planned here, so weight changes more slowly.");
+                    "  ",
+                    "  ",
+                    "\"least\" marks rows where the goal would need less food than is planned here, so weight changes more slowly.");
         }
         if (steps.reach(goal)) {
             goal.reach().ifPresent(reach -> page.paragraph("  ", "  ", afterwards(goal, reach)));

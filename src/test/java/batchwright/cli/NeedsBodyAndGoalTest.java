@@ -114,7 +114,8 @@ class NeedsBodyAndGoalTest {
         assertThat(json.get("by").textValue()).isEqualTo("2027-03-01");
         assertThat(json.get("weeks").decimalValue()).isEqualByComparingTo("13.71");
         assertThat(json.get("kg_per_week_on_average").decimalValue()).isEqualByComparingTo("-0.44");
-        assertThat(json.get("kg_per_week").decimalValue()).isLessThan(json.get("kg_per_week_on_average").decimalValue());
+        assertThat(json.get("kg_per_week").decimalValue())
+                .isLessThan(json.get("kg_per_week_on_average").decimalValue());
         assertThat(json.at("/kcal_per_kg/by_composition").isNull()).isTrue();
     }
 

@@ -404,7 +404,9 @@ class NeedsEnteredTest {
                 .typing("male", "30", "175", "83", "hold", "active", "", "1", "yes", "", "", "")
                 .run("needs");
 
-        assertThat(result.err()).contains("Have you ever had an eating disorder").doesNotContain("sick when you feel");
+        assertThat(result.err())
+                .contains("Have you ever had an eating disorder")
+                .doesNotContain("sick when you feel");
         assertThat(result.code()).isEqualTo(3);
     }
 

@@ -46,7 +46,8 @@ public final class GoalCautions {
         if (check.cautions.stream().noneMatch(Caution::stopsPlanning)) {
             check.cautions.addAll(BandCautions.of(goal));
         }
-        check.cautions.addAll(IntakeCautions.of(goal, targets.day().energyAimKcal(), check.isTooFast() ? other -> "" : when));
+        check.cautions.addAll(
+                IntakeCautions.of(goal, targets.day().energyAimKcal(), check.isTooFast() ? other -> "" : when));
         check.proteinVeryHigh();
         return eachCodeOnce(check.cautions);
     }

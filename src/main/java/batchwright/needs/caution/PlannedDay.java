@@ -32,16 +32,19 @@ final class PlannedDay {
 
     /** A sentence after a blank on the day that would be planned instead of a refused one; empty for a goal without a day. */
     static String says(GoalFinding goal) {
-        return goal.reach().map(reach -> " " + new PlannedDay(goal, reach).says()).orElse("");
+        return goal.reach()
+                .map(reach -> " " + new PlannedDay(goal, reach).says())
+                .orElse("");
     }
 
     private String says() {
         String kg = Words.plain(reach.weight().kg()) + " kg";
-        return never(kg).orElseGet(() -> first()
-                .map(day -> kg + " would be reached on " + day + " at the earliest, by eating an even "
-                        + Words.whole(on(day).intake().kcal()) + " kcal a day from now.")
-                .orElse("No day until " + last + ", the last that can be asked for, is planned for " + kg
-                        + " with the answers so far; a weight nearer by may be."));
+        return never(kg)
+                .orElseGet(() -> first().map(
+                                day -> kg + " would be reached on " + day + " at the earliest, by eating an even "
+                                        + Words.whole(on(day).intake().kcal()) + " kcal a day from now.")
+                        .orElse("No day until " + last + ", the last that can be asked for, is planned for " + kg
+                                + " with the answers so far; a weight nearer by may be."));
     }
 
     private Optional<String> never(String kg) {

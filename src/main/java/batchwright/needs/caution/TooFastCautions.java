@@ -49,8 +49,8 @@ final class TooFastCautions {
         return Caution.stop(
                 LOSS_TOO_FAST,
                 asked(goal, "less than a quarter of the total")
-                                .orElse("This goal eats " + Words.whole(-goal.change().kcalADay())
-                                        + " kcal a day less than the total.")
+                                .orElse("This goal eats "
+                                        + Words.whole(-goal.change().kcalADay()) + " kcal a day less than the total.")
                         + " The most planned here is " + Words.down(most)
                         + " kcal less, about " + Words.twoDecimals(Words.down(kgAWeek * PER_CENT) / PER_CENT)
                         + " kg a week at first: 1 % of body weight or 1 kg a week, 1000 kcal a day (500 from 65 years on) or 25 %"
@@ -67,7 +67,8 @@ final class TooFastCautions {
         return Caution.stop(
                 "gain_too_fast",
                 asked(goal, "more than four times the total")
-                                .orElse("This goal gains " + Words.oneDecimal(goal.change().percentAWeek())
+                                .orElse("This goal gains "
+                                        + Words.oneDecimal(goal.change().percentAWeek())
                                         + " % of body weight a week in the first four weeks ("
                                         + Words.signed(goal.change().kcalADay()) + " kcal a day)"
                                         + (thin ? "." : ", nearly all of it fat."))
@@ -83,8 +84,8 @@ final class TooFastCautions {
             return Optional.empty();
         }
         return Optional.of(goal.reach()
-                        .map(reach -> Words.plain(reach.weight().kg()) + " kg cannot be reached by " + reach.by()
-                                + ": it")
+                        .map(reach ->
+                                Words.plain(reach.weight().kg()) + " kg cannot be reached by " + reach.by() + ": it")
                         .orElse("This goal cannot be reached: it")
                 + " would take " + intake + ".");
     }

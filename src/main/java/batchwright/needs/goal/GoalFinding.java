@@ -115,8 +115,9 @@ public record GoalFinding(
     /** What to know beside the goal: the band of advice; what comes after the first weeks. */
     public List<Note> notes() {
         List<Note> notes = new ArrayList<>();
-        band.filter(found -> !eater.training().saysNone()).ifPresent(found ->
-                notes.add(new Note("Advised " + found.says(eater.body(), total()) + notSaid(), found.source())));
+        band.filter(found -> !eater.training().saysNone())
+                .ifPresent(found -> notes.add(
+                        new Note("Advised " + found.says(eater.body(), total()) + notSaid(), found.source())));
         held().ifPresent(held -> notes.add(new Note(held.says() + ". " + saysWater(), MODEL)));
         holdsAfterwards().ifPresent(energy -> notes.add(new Note(saysAfterwards(energy), MODEL)));
         return notes;

@@ -36,9 +36,7 @@ public record Decision(Eater eater, Outcome outcome, Reason reason, Citation sou
                 .replace("{bmi}", Words.oneDecimal(eater.body().bmi()))
                 .replace("{years}", Words.whole(Math.floor(eater.body().ageYears())))
                 .replace("{harms}", Harms.of(eater.body()))
-                .replace(
-                        "{periods}",
-                        eater.body().sex() == Sex.FEMALE ? ", and stop when periods stay away" : "")
+                .replace("{periods}", eater.body().sex() == Sex.FEMALE ? ", and stop when periods stay away" : "")
                 .replace(
                         "{fat}",
                         eater.body()

@@ -89,7 +89,9 @@ class AnswerCautionsTest {
         for (double percent : new double[] {-0.3, 0, 0.2}) {
             TestEater eater = WOMAN.percentAWeek(percent).health(one, YES);
             assertThat(eater.needs().hidesFigures()).isFalse();
-            assertThat(eater.needs().stopsPlanning()).as("one sign asks before a loss").isEqualTo(percent < 0);
+            assertThat(eater.needs().stopsPlanning())
+                    .as("one sign asks before a loss")
+                    .isEqualTo(percent < 0);
             Needs needs = eater.health(other, YES).needs();
             assertThat(needs.hidesFigures()).isTrue();
             assertStop(needs, "eating_signs", true);

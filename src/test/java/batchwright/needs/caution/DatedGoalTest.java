@@ -45,7 +45,8 @@ class DatedGoalTest {
     void its_rate_is_that_of_the_model_in_the_first_four_weeks() {
         Needs needs = to60(LocalDate.of(2028, 6, 1)).needs();
         WeeklyChange change = needs.goal().orElseThrow().change();
-        double after = Outlook.projection(needs, 4).orElseThrow().last().likely().weightKg();
+        double after =
+                Outlook.projection(needs, 4).orElseThrow().last().likely().weightKg();
         assertThat(change.kgAWeek()).isCloseTo((after - 80) / 4, within(0.005));
         assertThat(needs.goalSays()).contains("a week in the next four weeks, 0.26 kg on average");
     }
@@ -69,7 +70,10 @@ class DatedGoalTest {
     /** The day that is named is planned, the day before is not: man, BMI 17.5, 25 years, and others; gains and losses. */
     @ParameterizedTest
     @CsvSource({
-        "MALE, 60, 185, 25, 68", "MALE, 80, 200, 30, 89", "FEMALE, 50, 168, 40, 58", "FEMALE, 80, 168, 35, 70",
+        "MALE, 60, 185, 25, 68",
+        "MALE, 80, 200, 30, 89",
+        "FEMALE, 50, 168, 40, 58",
+        "FEMALE, 80, 168, 35, 70",
         "MALE, 120, 185, 66, 112"
     })
     void a_named_day_is_planned_and_the_day_before_is_not(Sex sex, double kg, double cm, double years, double wanted) {
@@ -87,7 +91,9 @@ class DatedGoalTest {
         assertThat(stops(by(thin, 75, DAY.plusWeeks(3)))).contains("No day until 2028-11-27", "is planned for 75 kg");
         TestEater man = TestEater.of(TestEater.body(Sex.MALE, 100, 180, 40)).pal(1.7);
         TestEater open = man.health(TestEater.HEALTHY.withDoctorAgrees(Answer.NO));
-        assertThat(stops(by(open, 90, DAY.plusWeeks(3)))).contains("No day until").doesNotContain("reached on");
+        assertThat(stops(by(open, 90, DAY.plusWeeks(3))))
+                .contains("No day until")
+                .doesNotContain("reached on");
     }
 
     /** 20 kg in a week: no intake that the model knows. No figure of the goal is shown that means nothing. */
@@ -107,8 +113,11 @@ class DatedGoalTest {
         Needs needs = by(WOMAN, wanted, DAY.plusWeeks(8));
         assertThat(needs.cautions().stream().map(Caution::text).toList())
                 .isNotEmpty()
-                .noneMatch(text -> text.contains("This comes to") || text.contains("The aim of") || text.contains("lowered"));
-        assertThat(needs.cautions().stream().filter(caution -> !caution.stopsPlanning()).map(Caution::code))
+                .noneMatch(text ->
+                        text.contains("This comes to") || text.contains("The aim of") || text.contains("lowered"));
+        assertThat(needs.cautions().stream()
+                        .filter(caution -> !caution.stopsPlanning())
+                        .map(Caution::code))
                 .containsExactly("estimate_only");
     }
 
@@ -124,7 +133,8 @@ class DatedGoalTest {
     }
 
     private static LocalDate namedDay(Needs needs) {
-        Matcher day = Pattern.compile("reached on (\\d{4}-\\d{2}-\\d{2}) at the earliest").matcher(stops(needs));
+        Matcher day = Pattern.compile("reached on (\\d{4}-\\d{2}-\\d{2}) at the earliest")
+                .matcher(stops(needs));
         assertThat(day.find()).as(stops(needs)).isTrue();
         return LocalDate.parse(day.group(1));
     }

@@ -19,7 +19,9 @@ class SaidToWhomTest {
     @ParameterizedTest
     @CsvSource({"MALE, 4", "MALE, 9", "FEMALE, 10", "FEMALE, 21"})
     void the_menstrual_cycle_is_named_to_women_only(Sex sex, double fat) {
-        Needs needs = TestEater.of(TestEater.body(sex, 75, 180, 30, fat)).percentAWeek(-0.4).needs();
+        Needs needs = TestEater.of(TestEater.body(sex, 75, 180, 30, fat))
+                .percentAWeek(-0.4)
+                .needs();
         String text = needs.cautions().stream().map(Caution::text).collect(Collectors.joining());
         assertThat(text).contains("hormones");
         assertThat(text.contains("menstrual cycle")).isEqualTo(sex == Sex.FEMALE);
@@ -30,7 +32,8 @@ class SaidToWhomTest {
     @ParameterizedTest
     @ValueSource(doubles = {-0.3, 0.2})
     void advice_for_people_who_lift_is_not_said_to_who_does_not(double percent) {
-        TestEater eater = TestEater.of(TestEater.body(Sex.MALE, 80, 180, 30)).pal(1.7).percentAWeek(percent);
+        TestEater eater =
+                TestEater.of(TestEater.body(Sex.MALE, 80, 180, 30)).pal(1.7).percentAWeek(percent);
         assertThat(says(eater.needs())).contains("Advised for", "lifters");
         assertThat(says(eater.lifts(3).needs())).contains("Advised for", "lifters");
         assertThat(says(eater.lifts(0).needs())).doesNotContain("Advised for", "lifters");
@@ -47,7 +50,8 @@ class SaidToWhomTest {
 
     @Test
     void who_does_not_lift_is_told_how_much_protein_helps_without() {
-        Needs needs = TestEater.of(TestEater.body(Sex.MALE, 80, 180, 30)).lifts(0).needs();
+        Needs needs =
+                TestEater.of(TestEater.body(Sex.MALE, 80, 180, 30)).lifts(0).needs();
         assertThat(needs.lines().stream().map(TargetLine::says).collect(Collectors.joining()))
                 .contains("for people who do not train with weights");
     }

@@ -30,13 +30,16 @@ class StricterFoodSafetyTest {
         "30, warfarin, YES, false"
     })
     void is_said_to_whom_an_illness_from_food_harms_more(double years, String question, Answer answer, boolean said) {
-        assertThat(StricterFoodSafety.of(woman(years).health(question, answer).eater()).isPresent()).isEqualTo(said);
+        assertThat(StricterFoodSafety.of(woman(years).health(question, answer).eater())
+                        .isPresent())
+                .isEqualTo(said);
     }
 
     @Test
     void amounts_for_others_are_not_shown_in_pregnancy() {
         assertThat(published(woman(30).needs())).isTrue();
-        Needs pregnant = woman(30).health("pregnant_or_breastfeeding", Answer.AGREED).needs();
+        Needs pregnant =
+                woman(30).health("pregnant_or_breastfeeding", Answer.AGREED).needs();
         assertThat(pregnant.stopsPlanning()).isFalse();
         assertThat(pregnant.references()).isNotEmpty();
         assertThat(published(pregnant)).isFalse();
@@ -44,7 +47,13 @@ class StricterFoodSafetyTest {
 
     private static boolean published(Needs needs) {
         return needs.references().stream()
-                .anyMatch(reference -> reference.recommended().filter(r -> BY_SEX_AND_AGE.contains(r.kind())).isPresent()
-                        || reference.limit().filter(l -> BY_SEX_AND_AGE.contains(l.kind())).isPresent());
+                .anyMatch(reference -> reference
+                                .recommended()
+                                .filter(r -> BY_SEX_AND_AGE.contains(r.kind()))
+                                .isPresent()
+                        || reference
+                                .limit()
+                                .filter(l -> BY_SEX_AND_AGE.contains(l.kind()))
+                                .isPresent());
     }
 }

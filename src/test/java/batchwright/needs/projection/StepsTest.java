@@ -92,7 +92,9 @@ class StepsTest {
         Steps steps = of(MAN.goal(reach), 52);
         assertThat(steps.steps().get(steps.steps().size() - 1).lastWeek()).isEqualTo(14);
         assertThat(weights(steps).get(steps.steps().size() - 1)).isCloseTo(97, within(0.03));
-        assertThat(steps.reach(GoalFinding.of(MAN.goal(reach).eater(), MAN.needs().total()))).isTrue();
+        assertThat(steps.reach(
+                        GoalFinding.of(MAN.goal(reach).eater(), MAN.needs().total())))
+                .isTrue();
     }
 
     /** A deficit is counted from what holds the weight by then: the weight falls on, the intake with it. */

@@ -106,7 +106,8 @@ class ProteinFloorTest {
                 .needs();
         int grams = needs.target().orElseThrow().day(Nutrient.PROTEIN).least();
         assertThat(grams).isEqualTo(88).isLessThan(109);
-        assertThat(needs.lines().get(2).says()).contains("more helps up to 116 g for people who do not train with weights");
+        assertThat(needs.lines().get(2).says())
+                .contains("more helps up to 116 g for people who do not train with weights");
     }
 
     /** IOM 2005: 10-35 % of energy. Nobody's published floor takes more; what a profile asks for is left and said. */
