@@ -44,7 +44,7 @@ public record SafeEnd(double bmi, double fatPercent) {
     static double errorNotAllowedFor(Body body) {
         Figure allowed = body.sex() == Sex.MALE ? Figure.FAT_ERROR_ALLOWED_MALE : Figure.FAT_ERROR_ALLOWED_FEMALE;
         double error = body.fat()
-                .map(BodyFat::errorPoints)
+                .map(BodyFat::methodErrorPoints)
                 .orElse(OptionalDouble.empty())
                 .orElse(0);
         return Math.max(0, error - allowed.value());
