@@ -65,6 +65,7 @@ public final class MakePlan {
         }
         PlanRequest request = request(all, needs, question);
         before.accept(request);
+        watch.paidIn(all.currency());
         PlanResult result = planner.plan(request.withPatience(deadline.left()), watch);
         PlanAnswer answer = result.match(new PlanResult.Cases<>() {
             @Override
@@ -128,7 +129,7 @@ public final class MakePlan {
                         .map(n -> new Seat(n.eater(), n.target().orElseThrow()))
                         .toList(),
                 question.days(),
-                question.budget(),
+                question.budget().map(sum -> sum.in(kitchen.currency())),
                 question.mostDishes(),
                 question.patience());
     }
@@ -173,7 +174,7 @@ public final class MakePlan {
                 question.eaters(),
                 needs,
                 question.days(),
-                question.budget(),
+                question.budget().map(sum -> sum.in(kitchen.currency())),
                 status,
                 proof,
                 plan.map(Audited::plan),

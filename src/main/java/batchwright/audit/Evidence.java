@@ -1,5 +1,6 @@
 package batchwright.audit;
 
+import batchwright.quantity.Money;
 import batchwright.food.Contents;
 import batchwright.food.Food;
 import batchwright.food.Lot;
@@ -127,6 +128,11 @@ record Evidence(PlanRequest request, Plan plan, Known known, Eaten eaten) {
             minor = Math.addExact(minor, Math.multiplyExact(priceMinor(pack), (long) line.getValue()));
         }
         return minor;
+    }
+
+    /** A sum as people write it. */
+    String text(Money sum) {
+        return request.kitchen().currency().text(sum);
     }
 
     /** Of loose goods, the fewest whole cents that are no less than the step's share of the stated price. */

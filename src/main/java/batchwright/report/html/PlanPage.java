@@ -1,5 +1,6 @@
 package batchwright.report.html;
 
+import batchwright.quantity.Currency;
 import batchwright.plan.Batch;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
@@ -39,7 +40,7 @@ record PlanPage(PlanAnswer answer, Plan plan, ReportStyle style, Schedule schedu
                 .toList();
     }
 
-    String currency() {
+    Currency currency() {
         return answer.kitchen().currency();
     }
 
