@@ -55,7 +55,8 @@ public final class FindSnack {
      * @return what stops it, where a caution stops planning for that eater
      * @throws Refused when a file has an error, or no snack is on offer
      */
-    public static SnackAnswers answer(Workspace workspace, SnackAnswers.Ask unlimited, Optional<TypedSum> budget, Optional<String> eater) {
+    public static SnackAnswers answer(
+            Workspace workspace, SnackAnswers.Ask unlimited, Optional<TypedSum> budget, Optional<String> eater) {
         Kitchen kitchen = workspace.kitchen();
         SnackAnswers.Ask ask = unlimited.withBudget(budget.map(sum -> sum.in(kitchen.currency())));
         Optional<Needs> needs = eater.map(name -> NeedsCalculator.needsOf(new Eaters(workspace, kitchen).one(name)));
@@ -132,11 +133,6 @@ public final class FindSnack {
                 snacks.add(new Snack(measure, count));
             }
         });
-        return new SnackAnswers.Offer(
-                snacks,
-                answer.energyKcal(),
-                answer.proteinG(),
-                answer.overKcal(),
-                answer.cost());
+        return new SnackAnswers.Offer(snacks, answer.energyKcal(), answer.proteinG(), answer.overKcal(), answer.cost());
     }
 }

@@ -24,14 +24,16 @@ record Cost() implements Inspection {
         compare("the whole list", plan.cost(), evidence.costMinor(), evidence, findings);
         compare("the proof's cost", plan.proof().cost(), evidence.costMinor(), evidence, findings);
         if (plan.proof().lowerBound().minor() > evidence.costMinor()) {
-            findings.add("no plan is said to cost less than " + evidence.text(plan.proof().lowerBound()) + ", but this one costs "
+            findings.add("no plan is said to cost less than "
+                    + evidence.text(plan.proof().lowerBound()) + ", but this one costs "
                     + evidence.text(new Money(evidence.costMinor())));
         }
     }
 
     private static void compare(String what, Money stated, long minor, Evidence evidence, Findings findings) {
         if (stated.minor() != minor) {
-            findings.add(what + ": stated " + evidence.text(stated) + ", recomputed " + evidence.text(new Money(minor)));
+            findings.add(
+                    what + ": stated " + evidence.text(stated) + ", recomputed " + evidence.text(new Money(minor)));
         }
     }
 }

@@ -1,6 +1,5 @@
 package batchwright.audit;
 
-import batchwright.quantity.Money;
 import batchwright.food.Contents;
 import batchwright.food.Food;
 import batchwright.food.Lot;
@@ -13,6 +12,7 @@ import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Purchase;
 import batchwright.plan.Seat;
+import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -162,13 +162,12 @@ public final class SessionsAudit {
     private void cost(Findings findings) {
         var cost = new Money(Math.max(0, costMinor()));
         if (!plan.cost().equals(cost) || !plan.proof().cost().equals(cost)) {
-            findings.add("stated " + text(plan.cost()) + ", proven " + text(plan.proof().cost()) + ", recomputed "
-                    + text(cost));
+            findings.add("stated " + text(plan.cost()) + ", proven "
+                    + text(plan.proof().cost()) + ", recomputed " + text(cost));
         }
         if (plan.proof().lowerBound().compareTo(cost) > 0) {
-            findings.add(
-                    "no plan is said to cost less than " + text(plan.proof().lowerBound())
-                    + ", but this one costs " + text(cost));
+            findings.add("no plan is said to cost less than "
+                    + text(plan.proof().lowerBound()) + ", but this one costs " + text(cost));
         }
     }
 
@@ -176,6 +175,7 @@ public final class SessionsAudit {
         request.whole()
                 .budget()
                 .filter(budget -> costMinor() > budget.minor())
-                .ifPresent(budget -> findings.add("costs " + text(new Money(costMinor())) + ", budget " + text(budget)));
+                .ifPresent(
+                        budget -> findings.add("costs " + text(new Money(costMinor())) + ", budget " + text(budget)));
     }
 }

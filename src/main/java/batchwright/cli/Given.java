@@ -1,7 +1,7 @@
 package batchwright.cli;
 
-import batchwright.app.TypedSum;
 import batchwright.app.Refused;
+import batchwright.app.TypedSum;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -20,6 +20,7 @@ record Given(String name, String text) {
     private static final String ONE_DECIMAL = "\\d{1,9}(\\.\\d)?";
     /** The most that any currency has. */
     private static final String FOUR_DECIMALS = "\\d{1,10}(\\.\\d{1,4})?";
+
     private static final BigDecimal MOST_MONEY = BigDecimal.valueOf(1_000_000_000);
 
     /** @throws Refused when it is no whole number in the range */

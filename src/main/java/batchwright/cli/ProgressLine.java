@@ -1,7 +1,7 @@
 package batchwright.cli;
 
-import batchwright.quantity.Currency;
 import batchwright.plan.Watch;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.io.PrintStream;
 import java.time.Duration;

@@ -1,8 +1,8 @@
 package batchwright.cli;
 
-import batchwright.app.TypedSum;
 import batchwright.app.FindSnack;
 import batchwright.app.Refused;
+import batchwright.app.TypedSum;
 import batchwright.report.SnackAnswers;
 import batchwright.report.SnackJson;
 import batchwright.report.SnackText;
@@ -85,8 +85,7 @@ final class SnackCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         SnackAnswers.Ask ask = ask();
-        Optional<TypedSum> most =
-                Optional.ofNullable(budget).map(text -> new Given("--budget", text).money());
+        Optional<TypedSum> most = Optional.ofNullable(budget).map(text -> new Given("--budget", text).money());
         SnackAnswers answers = FindSnack.answer(program.workspace(), ask, most, Optional.ofNullable(eater));
         return program.answer(
                 program.json ? SnackJson.of(answers) : SnackText.of(answers),

@@ -1,10 +1,10 @@
 package batchwright.explain;
 
-import batchwright.quantity.Currency;
 import batchwright.plan.Clash;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Planner;
 import batchwright.plan.Proof;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.time.Duration;
 import java.util.ArrayList;

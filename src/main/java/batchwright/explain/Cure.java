@@ -57,7 +57,8 @@ record Cure(Dial dial, Optional<Setting> found, Optional<Raised> raised, boolean
         if (within.found().isPresent()) {
             return within;
         }
-        var raised = new Raised(oracle.cost(setting.applied(request)), request.kitchen().currency());
+        var raised = new Raised(
+                oracle.cost(setting.applied(request)), request.kitchen().currency());
         return new Cure(dial, any.found(), Optional.of(raised), any.certain() && within.certain() && raised.certain());
     }
 

@@ -88,8 +88,8 @@ public final class FrontierFinder {
         int aim = request.seats().size() == 1
                 ? AtTable.all(request).get(0).target().energyAimKcal()
                 : 0;
-        NavigableSet<Long> levels =
-                Levels.around(aim, KCAL_A_STEP, change -> seats.apply(Math.toIntExact(change)).isPresent());
+        NavigableSet<Long> levels = Levels.around(
+                aim, KCAL_A_STEP, change -> seats.apply(Math.toIntExact(change)).isPresent());
         int open = levels.size();
         List<Point> points = new ArrayList<>();
         for (long change : levels) {

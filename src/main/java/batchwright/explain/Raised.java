@@ -1,7 +1,7 @@
 package batchwright.explain;
 
-import batchwright.quantity.Currency;
 import batchwright.plan.PlanRequest;
+import batchwright.quantity.Currency;
 
 /**
  * A larger budget that a change needs besides, because no plan within the budget becomes possible by it.

@@ -50,9 +50,8 @@ public final class WhyFinder {
         Money cost = plan.cost();
         Money step = step(cost);
         ProteinReach forMore = stairs.within(cost.plus(step), ProteinStairs.QUESTIONS);
-        Optional<ProteinReach> forLess = cost.compareTo(step) < 0
-                ? Optional.empty()
-                : Optional.of(stairs.within(cost.minus(step), 0));
+        Optional<ProteinReach> forLess =
+                cost.compareTo(step) < 0 ? Optional.empty() : Optional.of(stairs.within(cost.minus(step), 0));
         return new Why.Protein(TEN_GRAMS, more, step, forMore, forLess);
     }
 

@@ -52,7 +52,8 @@ final class LabelRow {
         Nutrient.columns().stream()
                 .filter(n -> n.unit().equals("mg") || n.unit().equals("ug"))
                 .filter(n -> !n.label().contains(","))
-                .forEach(n -> columns.putIfAbsent(n, (n.label() + "_" + n.unit()).replace(' ', '_').toLowerCase(Locale.ROOT)));
+                .forEach(n -> columns.putIfAbsent(
+                        n, (n.label() + "_" + n.unit()).replace(' ', '_').toLowerCase(Locale.ROOT)));
         return columns;
     }
 

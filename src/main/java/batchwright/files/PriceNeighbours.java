@@ -1,7 +1,7 @@
 package batchwright.files;
 
-import batchwright.quantity.Currency;
 import batchwright.food.Food;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.text.Span;
 import java.math.BigDecimal;
@@ -117,8 +117,7 @@ final class PriceNeighbours {
 
     private void warn(Priced priced, Neighbours others, Currency currency) {
         BigDecimal price = currency.major(priced.price);
-        PriceSlip slip =
-                PriceSlip.likeliest(priced.minorPerKg / others.minorPerKg, priced.grams, price, currency);
+        PriceSlip slip = PriceSlip.likeliest(priced.minorPerKg / others.minorPerKg, priced.grams, price, currency);
         Span at = priced.row.cell(slip.column()).at();
         problems.warning(
                 at,

@@ -29,8 +29,8 @@ enum PriceSlip {
     static PriceSlip likeliest(double times, BigDecimal grams, BigDecimal price, Currency currency) {
         return Stream.of(values())
                 .filter(slip -> slip.canBe(currency))
-                .min(Comparator.comparingDouble(slip -> Math.abs(Math.log(
-                        times / slip.factor(grams.doubleValue(), price.doubleValue(), currency)))))
+                .min(Comparator.comparingDouble(slip ->
+                        Math.abs(Math.log(times / slip.factor(grams.doubleValue(), price.doubleValue(), currency)))))
                 .orElseThrow();
     }
 
@@ -57,7 +57,11 @@ enum PriceSlip {
         return switch (this) {
             case MINOR_UNITS ->
                 "is the price in %s? Then it should be %s"
-                        .formatted(digits == 2 ? "cents" : "thousandths", price.multiply(currency.least()).setScale(digits, RoundingMode.HALF_UP).toPlainString());
+                        .formatted(
+                                digits == 2 ? "cents" : "thousandths",
+                                price.multiply(currency.least())
+                                        .setScale(digits, RoundingMode.HALF_UP)
+                                        .toPlainString());
             case KILOGRAMS -> "is the weight in kg? Then it should be %s g".formatted(scaled(grams, "1000", 0));
             case OUNCES -> "is the weight in ounces? Then it should be %s g".formatted(scaled(grams, "28.35", 0));
             case POINT_IN_PRICE ->

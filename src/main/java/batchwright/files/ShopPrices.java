@@ -34,7 +34,8 @@ final class ShopPrices {
 
     /** The price of a line; empty when price or currency has an error. */
     Optional<Money> read(Row row) {
-        Optional<Currency> here = row.need("currency", "Enter a currency such as USD").flatMap(this::currency);
+        Optional<Currency> here =
+                row.need("currency", "Enter a currency such as USD").flatMap(this::currency);
         Optional<BigDecimal> price = price(row, here.orElse(currency()));
         if (here.isEmpty() || price.isEmpty()) {
             return Optional.empty();

@@ -1,7 +1,7 @@
 package batchwright.report;
 
-import batchwright.quantity.Currency;
 import batchwright.food.Pack;
+import batchwright.quantity.Currency;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,9 +1,9 @@
 package batchwright.report;
 
-import batchwright.quantity.Currency;
 import batchwright.food.Pack;
 import batchwright.plan.Batch;
 import batchwright.plan.Plan;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.time.LocalDate;

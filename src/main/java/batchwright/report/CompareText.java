@@ -1,11 +1,11 @@
 package batchwright.report;
 
-import batchwright.quantity.Currency;
 import batchwright.food.Food;
 import batchwright.food.Pack;
 import batchwright.food.PriceRank;
 import batchwright.food.PriceRank.By;
 import batchwright.food.UnitPrice;
+import batchwright.quantity.Currency;
 import java.util.stream.Collectors;
 
 /** Foods ranked by what their energy or protein costs. */

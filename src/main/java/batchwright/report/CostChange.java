@@ -1,7 +1,7 @@
 package batchwright.report;
 
-import batchwright.quantity.Currency;
 import batchwright.explain.KnownCost;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.util.OptionalLong;

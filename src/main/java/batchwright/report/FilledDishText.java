@@ -1,6 +1,5 @@
 package batchwright.report;
 
-import batchwright.quantity.Currency;
 import batchwright.food.Dish;
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
@@ -9,6 +8,7 @@ import batchwright.plan.DishAnswer;
 import batchwright.plan.DishRequest;
 import batchwright.plan.Fill;
 import batchwright.plan.Plan;
+import batchwright.quantity.Currency;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;

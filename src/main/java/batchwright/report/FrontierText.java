@@ -1,12 +1,12 @@
 package batchwright.report;
 
-import batchwright.quantity.Currency;
 import batchwright.explain.Frontier;
 import batchwright.explain.Frontier.Point;
 import batchwright.explain.KnownCost;
 import batchwright.explain.ProteinReach;
 import batchwright.food.Nutrient;
 import batchwright.plan.TradeOff;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.util.List;
 import java.util.Optional;

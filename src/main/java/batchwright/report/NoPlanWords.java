@@ -1,8 +1,8 @@
 package batchwright.report;
 
-import batchwright.quantity.Currency;
 import batchwright.plan.Clash;
 import batchwright.plan.Proof;
+import batchwright.quantity.Currency;
 import java.util.List;
 import java.util.Optional;
 

@@ -114,7 +114,10 @@ final class NotFilledText {
             case BUDGET -> "The budget has to be " + money(hint.reached());
             case CONTAINERS ->
                 Show.count(hint.reached().intValueExact(), "container is", "containers are") + " possible"
-                        + request.budget().map(b -> " within " + request.kitchen().currency().text(b)).orElse("");
+                        + request.budget()
+                                .map(b -> " within "
+                                        + request.kitchen().currency().text(b))
+                                .orElse("");
             case NOT_SOLD -> "No shop in foods/shop.csv sells " + hint.what() + ", and there is too little at home";
             case NEAREST ->
                 "No change of one thing is enough. Nearest: " + figure + " kcal"

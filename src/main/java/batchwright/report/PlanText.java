@@ -1,10 +1,10 @@
 package batchwright.report;
 
-import batchwright.quantity.Currency;
 import batchwright.needs.Needs;
 import batchwright.plan.Clash;
 import batchwright.plan.Plan;
 import batchwright.plan.Proof;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -39,8 +39,8 @@ public final class PlanText {
     }
 
     private void plan(Plan plan) {
-        page.paragraph(forWhom() + ": " + Show.money(plan.cost(), currency())
-                + Show.budget(answer.budget(), currency()) + ", " + proven() + ".");
+        page.paragraph(forWhom() + ": " + Show.money(plan.cost(), currency()) + Show.budget(answer.budget(), currency())
+                + ", " + proven() + ".");
         new CookText(answer.kitchen(), plan, page).write();
         new ScheduleText(plan, page).write();
         new DaysText(plan, page).write();

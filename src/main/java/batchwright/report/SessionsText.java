@@ -1,7 +1,7 @@
 package batchwright.report;
 
-import batchwright.quantity.Currency;
 import batchwright.plan.Proof;
+import batchwright.quantity.Currency;
 import batchwright.report.SessionsAnswer.One;
 import batchwright.report.SessionsAnswer.Stretch;
 import java.util.stream.Collectors;

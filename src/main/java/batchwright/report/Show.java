@@ -1,11 +1,11 @@
 package batchwright.report;
 
-import batchwright.quantity.Currency;
 import batchwright.food.Allergen;
 import batchwright.food.Measure;
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.plan.Snack;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -117,8 +117,7 @@ public final class Show {
 
     /** Such as "2.70 under the budget of 60.00"; empty when there is none. */
     public static Optional<String> underBudget(Optional<Money> budget, Money cost, Currency currency) {
-        return budget.map(
-                most -> currency.text(most.minus(cost)) + " under the budget of " + currency.text(most));
+        return budget.map(most -> currency.text(most.minus(cost)) + " under the budget of " + currency.text(most));
     }
 
     public static String count(int count, String one, String many) {

@@ -1,8 +1,8 @@
 package batchwright.report;
 
-import batchwright.quantity.Currency;
 import batchwright.needs.Needs;
 import batchwright.plan.Snack;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.util.List;

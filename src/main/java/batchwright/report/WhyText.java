@@ -1,12 +1,12 @@
 package batchwright.report;
 
-import batchwright.quantity.Currency;
 import batchwright.explain.KnownCost;
 import batchwright.explain.NearMiss;
 import batchwright.explain.ProteinReach;
 import batchwright.explain.RuleCost;
 import batchwright.explain.Why;
 import batchwright.food.Pack;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.util.Comparator;
 import java.util.List;
@@ -139,8 +139,8 @@ final class WhyText {
         page.paragraph(
                 "  ",
                 "    ",
-                Show.money(p.money(), currency()) + " more (" + currency().text(cost.plus(p.money())) + "): " + floor(p.forMore())
-                        + ".");
+                Show.money(p.money(), currency()) + " more (" + currency().text(cost.plus(p.money())) + "): "
+                        + floor(p.forMore()) + ".");
         p.forLess()
                 .ifPresent(less -> page.paragraph(
                         "  ",

@@ -80,7 +80,8 @@ class CurrenciesTest {
         assertThat(result.err()).isEmpty();
         assertThat(Shape.parse(result.out()).get("currency").textValue()).isEqualTo(code);
         assertThat(withoutMoneyAndTime(result.out()))
-                .isEqualTo(withoutMoneyAndTime(Cli.in(dollars).run(plan("--json")).out()));
+                .isEqualTo(
+                        withoutMoneyAndTime(Cli.in(dollars).run(plan("--json")).out()));
     }
 
     /** The cost of the plan in JSON, 0 or 3 decimals in text, in the list for spreadsheets and in the note for a phone. */
@@ -131,7 +132,8 @@ class CurrenciesTest {
         Cli.Result poor = run(plan("--budget", little));
 
         assertThat(why.flat()).contains(step).containsPattern("Together " + amount + " " + code);
-        assertThat(frontier.out()).containsPattern("(?s)FRONTIER: how much protein a day a budget buys.* " + amount + " ");
+        assertThat(frontier.out())
+                .containsPattern("(?s)FRONTIER: how much protein a day a budget buys.* " + amount + " ");
         assertThat(poor.code()).isEqualTo(ExitCode.NO_PLAN.code());
         assertThat(poor.flat())
                 .contains("within " + little + " " + code)
@@ -146,10 +148,12 @@ class CurrenciesTest {
 
         assertThat(run("snack", "430", "--budget", budget).flat())
                 .containsPattern("g protein, " + amount + " " + code + "\\.");
-        JsonNode snack = Shape.parse(run("snack", "430", "--budget", budget, "--json").out());
+        JsonNode snack =
+                Shape.parse(run("snack", "430", "--budget", budget, "--json").out());
         assertThat(snack.get("currency").textValue()).isEqualTo(code);
         assertThat(snack.findValue("budget_minor").longValue()).isEqualTo(150);
-        assertThat(run("dishes", "lentil_ragu", "--containers", "5", "--kcal", "700").flat())
+        assertThat(run("dishes", "lentil_ragu", "--containers", "5", "--kcal", "700")
+                        .flat())
                 .containsPattern(": " + amount + " " + code + " to buy")
                 .containsPattern("is worth " + amount + " " + code);
         assertThat(run("foods", "banana").out()).containsPattern(amount + " per 1000\\s+kcal, " + amount + " per 30 g");
@@ -165,9 +169,11 @@ class CurrenciesTest {
         Cli.Result result = run(plan("--budget", "75.50"));
 
         assertThat(result.code()).isEqualTo(ExitCode.NOT_RIGHT.code());
-        assertThat(result.err()).contains("the budget cannot be \"75.50\"", "All prices are in JPY, which has no decimals.");
+        assertThat(result.err())
+                .contains("the budget cannot be \"75.50\"", "All prices are in JPY, which has no decimals.");
         assertThat(run("snack", "430", "--budget", "1.5").err()).contains("which has no decimals");
-        assertThat(run("dishes", "lentil_ragu", "--kcal", "700", "--budget", "1.5").err())
+        assertThat(run("dishes", "lentil_ragu", "--kcal", "700", "--budget", "1.5")
+                        .err())
                 .contains("which has no decimals");
     }
 }

@@ -24,7 +24,8 @@ class ProgressTest {
 
     @Test
     void says_only_what_is_known() {
-        assertThat(Progress.says(Duration.ofSeconds(1), NONE, NONE, Currency.USD, false)).isEqualTo("1 s: no plan yet");
+        assertThat(Progress.says(Duration.ofSeconds(1), NONE, NONE, Currency.USD, false))
+                .isEqualTo("1 s: no plan yet");
         assertThat(Progress.says(Duration.ofSeconds(2), NONE, cents(4000), Currency.USD, false))
                 .isEqualTo("2 s: no plan yet, proven: none below 40.00");
         assertThat(Progress.says(Duration.ofSeconds(2), cents(5230), cents(0), Currency.USD, false))

@@ -45,7 +45,11 @@ class TableColumnsTest {
 
     private static String changed(String table, UnaryOperator<List<String>> columns) {
         String rows = table.lines().filter(line -> !line.startsWith("#")).collect(Collectors.joining("\n"));
-        CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+        CSVFormat format = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
         try (CSVParser parser = CSVParser.parse(rows, format);
                 var text = new StringWriter();
                 var printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
@@ -77,7 +81,9 @@ class TableColumnsTest {
     }
 
     private static List<Food> catalogue(Kitchen kitchen) {
-        return kitchen.foods().values().stream().filter(f -> f.ndb().isPresent()).toList();
+        return kitchen.foods().values().stream()
+                .filter(f -> f.ndb().isPresent())
+                .toList();
     }
 
     @ParameterizedTest
@@ -96,7 +102,8 @@ class TableColumnsTest {
         for (int i = 0; i < all.size(); i++) {
             for (Nutrient other : Nutrient.values()) {
                 if (other != nutrient) {
-                    assertThat(foods.get(i).per100g().get(other)).isEqualTo(all.get(i).per100g().get(other));
+                    assertThat(foods.get(i).per100g().get(other))
+                            .isEqualTo(all.get(i).per100g().get(other));
                 }
             }
         }
@@ -111,6 +118,15 @@ class TableColumnsTest {
                 .singleElement()
                 .asString()
                 .contains(CATALOGUE, "the header lacks " + column);
+    }
+
+    @Test
+    void a_column_that_is_not_known_is_told_with_the_nearest_name() {
+        FilesInMemory files = FilesInMemory.starter();
+        files.with(CATALOGUE, files.text(CATALOGUE).replaceFirst(",FIBTG,", ",FIBTGG,"));
+
+        assertThat(files.problems()).extracting(Problem::render).singleElement().asString().contains(
+                "there is no column called \"FIBTGG\"", "earest: FIBTG");
     }
 
     @Test
@@ -155,15 +171,27 @@ class TableColumnsTest {
     @Test
     void starter_tables_say_their_version_and_a_table_need_not() {
         FilesInMemory files = FilesInMemory.starter();
-        List<String> tables = files.paths().stream().filter(path -> path.endsWith(".csv")).toList();
+        List<String> tables =
+                files.paths().stream().filter(path -> path.endsWith(".csv")).toList();
 
-        assertThat(tables).hasSize(6).allSatisfy(table -> assertThat(files.text(table)).startsWith("# batchwright table 1\n"));
+        assertThat(tables)
+                .hasSize(6)
+                .allSatisfy(table -> assertThat(files.text(table)).startsWith("# batchwright table 1\n"));
         tables.forEach(table -> files.with(table, files.text(table).replaceFirst(".*\n", "")));
-        assertThat(kitchen(files).foods()).isEqualTo(kitchen(FilesInMemory.starter()).foods());
+        assertThat(kitchen(files).foods())
+                .isEqualTo(kitchen(FilesInMemory.starter()).foods());
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {CATALOGUE, LABELS, "foods/measures.csv", "foods/shop.csv", "foods/yields.csv", "profiles/pantry.csv"})
+    @ValueSource(
+            strings = {
+                CATALOGUE,
+                LABELS,
+                "foods/measures.csv",
+                "foods/shop.csv",
+                "foods/yields.csv",
+                "profiles/pantry.csv"
+            })
     void a_table_of_a_newer_version_is_told_and_not_read(String table) {
         for (String line : List.of("# batchwright table 2", "#batchwright table 12", "\"# batchwright table 2\",,,")) {
             FilesInMemory files = FilesInMemory.starter();
@@ -184,9 +212,11 @@ class TableColumnsTest {
         FilesInMemory files = FilesInMemory.starter();
         String shop = files.text("foods/shop.csv");
 
-        assertThat(kitchen(files.with("foods/shop.csv", shop + "# batchwright table 2\n")).packs())
+        assertThat(kitchen(files.with("foods/shop.csv", shop + "# batchwright table 2\n"))
+                        .packs())
                 .isEqualTo(kitchen(FilesInMemory.starter()).packs());
-        assertThat(kitchen(files.with("foods/shop.csv", "# Our batchwright table 2 of 3\n" + shop)).packs())
+        assertThat(kitchen(files.with("foods/shop.csv", "# Our batchwright table 2 of 3\n" + shop))
+                        .packs())
                 .isNotEmpty();
     }
 }

@@ -19,8 +19,8 @@ class CurrencyTest {
 
     @ParameterizedTest
     @CsvSource({
-        "USD, 2", "EUR, 2", "GBP, 2", "INR, 2", "IDR, 2", "JPY, 0", "KRW, 0", "CLP, 0", "VND, 0", "ISK, 0", "KWD, 3", "BHD, 3",
-        "JOD, 3", "OMR, 3", "TND, 3"
+        "USD, 2", "EUR, 2", "GBP, 2", "INR, 2", "IDR, 2", "JPY, 0", "KRW, 0", "CLP, 0", "VND, 0", "ISK, 0", "KWD, 3",
+        "BHD, 3", "JOD, 3", "OMR, 3", "TND, 3"
     })
     void has_the_minor_units_of_the_standard(String code, int digits) {
         assertThat(currency(code).digits()).isEqualTo(digits);
@@ -36,8 +36,15 @@ class CurrencyTest {
 
     @ParameterizedTest
     @CsvSource({
-        "USD, 2.49, 249, 2.49", "USD, 2.5, 250, 2.50", "USD, 3, 300, 3.00", "USD, 2.490, 249, 2.49", "JPY, 249, 249, 249",
-        "JPY, 249.0, 249, 249", "JPY, 1000000, 1000000, 1000000", "KWD, 2.495, 2495, 2.495", "KWD, 2.5, 2500, 2.500"
+        "USD, 2.49, 249, 2.49",
+        "USD, 2.5, 250, 2.50",
+        "USD, 3, 300, 3.00",
+        "USD, 2.490, 249, 2.49",
+        "JPY, 249, 249, 249",
+        "JPY, 249.0, 249, 249",
+        "JPY, 1000000, 1000000, 1000000",
+        "KWD, 2.495, 2495, 2.495",
+        "KWD, 2.5, 2500, 2.500"
     })
     void amounts_are_read_and_written_with_its_decimals(String code, BigDecimal amount, long minor, String written) {
         Currency currency = currency(code);

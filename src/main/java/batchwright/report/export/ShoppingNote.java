@@ -102,7 +102,8 @@ public final class ShoppingNote {
         page.paragraph(
                 BELOW_BOX,
                 BELOW_BOX,
-                PackText.bought(pack, count) + ", " + plan.currency().text(pack.price().times(count)));
+                PackText.bought(pack, count) + ", "
+                        + plan.currency().text(pack.price().times(count)));
     }
 
     /** What is taken without buying it. What a session leaves for the next is not at home yet. */

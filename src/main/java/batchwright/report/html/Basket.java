@@ -1,7 +1,7 @@
 package batchwright.report.html;
 
-import batchwright.quantity.Currency;
 import batchwright.food.Pack;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.report.BuyLine;
 import batchwright.report.PackText;

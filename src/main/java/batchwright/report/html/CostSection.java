@@ -66,7 +66,8 @@ final class CostSection {
         BarChart.draw(
                 html,
                 spent.stream()
-                        .map(s -> new Bar(s.name, s.money.minor(), page.currency().text(s.money), s.look))
+                        .map(s ->
+                                new Bar(s.name, s.money.minor(), page.currency().text(s.money), s.look))
                         .toList(),
                 says);
         var table = new Table("What drives the cost")

@@ -1,9 +1,9 @@
 package batchwright.report.html;
 
-import batchwright.quantity.Currency;
 import batchwright.plan.Batch;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
+import batchwright.quantity.Currency;
 import batchwright.report.Dates;
 import batchwright.report.PlanAnswer;
 import batchwright.report.SessionsAnswer;

@@ -1,9 +1,9 @@
 package batchwright.report.html;
 
-import batchwright.quantity.Currency;
 import batchwright.person.Eater;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Proof;
+import batchwright.quantity.Currency;
 import batchwright.report.Dates;
 import batchwright.report.PlanAnswer;
 import batchwright.report.PlanText;

@@ -1,8 +1,8 @@
 package batchwright.report.html;
 
-import batchwright.report.Show;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
+import batchwright.report.Show;
 import java.util.Optional;
 
 /** A figure that stands out at the top of the report, inside a list of them. */

@@ -2,10 +2,10 @@ package batchwright.report.export;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import batchwright.quantity.Currency;
 import batchwright.app.WriteStarterFiles;
 import batchwright.food.Pack;
 import batchwright.plan.Purchase;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.report.PackText;
 import batchwright.report.PlanAnswer;
@@ -76,8 +76,8 @@ class ShoppingFilesTest {
         List<CSVRecord> rows = read(ShoppingCsv.of(plan));
 
         assertThat(rows.stream().map(r -> number(r, "cost")).reduce(BigDecimal.ZERO, BigDecimal::add))
-                .isEqualByComparingTo(BigDecimal.valueOf(
-                        answer.plan().orElseThrow().cost().minor(), 2));
+                .isEqualByComparingTo(
+                        BigDecimal.valueOf(answer.plan().orElseThrow().cost().minor(), 2));
         assertThat(rows).allSatisfy(r -> {
             BigDecimal packs = r.get("packs").equals("0")
                     ? BigDecimal.ZERO

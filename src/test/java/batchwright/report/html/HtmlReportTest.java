@@ -1,6 +1,5 @@
 package batchwright.report.html;
 
-import batchwright.quantity.Currency;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.app.WriteStarterFiles;
@@ -10,6 +9,7 @@ import batchwright.plan.Batch;
 import batchwright.plan.Clash;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
+import batchwright.quantity.Currency;
 import batchwright.report.PlanAnswer;
 import batchwright.report.ScheduleWords;
 import batchwright.report.SessionsAnswer;

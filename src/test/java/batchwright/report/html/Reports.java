@@ -1,9 +1,9 @@
 package batchwright.report.html;
 
-import batchwright.app.TypedSum;
 import batchwright.app.MakePlan;
 import batchwright.app.PlanQuestion;
 import batchwright.app.SessionsQuestion;
+import batchwright.app.TypedSum;
 import batchwright.app.Workspace;
 import batchwright.app.WriteStarterFiles;
 import batchwright.plan.Watch;
@@ -79,7 +79,12 @@ public final class Reports {
     /** No budget is enough. */
     static PlanAnswer noPlan(Path folder) {
         new WriteStarterFiles().into(folder);
-        return plan(folder, List.of("parent-holding"), List.of("lentil_ragu"), 1, Optional.of(new TypedSum(BigDecimal.ONE)));
+        return plan(
+                folder,
+                List.of("parent-holding"),
+                List.of("lentil_ragu"),
+                1,
+                Optional.of(new TypedSum(BigDecimal.ONE)));
     }
 
     public static void replace(Path file, String pattern, String other) throws IOException {
