@@ -125,8 +125,11 @@ class TableColumnsTest {
         FilesInMemory files = FilesInMemory.starter();
         files.with(CATALOGUE, files.text(CATALOGUE).replaceFirst(",FIBTG,", ",FIBTGG,"));
 
-        assertThat(files.problems()).extracting(Problem::render).singleElement().asString().contains(
-                "there is no column called \"FIBTGG\"", "earest: FIBTG");
+        assertThat(files.problems())
+                .extracting(Problem::render)
+                .singleElement()
+                .asString()
+                .contains("there is no column called \"FIBTGG\"", "nearest: \"FIBTG\"");
     }
 
     @Test
