@@ -15,11 +15,6 @@ public sealed interface BodyFat {
     /** Standard deviation of its error [percentage points of body weight]; empty until it is estimated. */
     OptionalDouble errorPoints();
 
-    /** The part of it that the method itself errs by, without what is added where a figure is hard to believe [points]. */
-    default OptionalDouble methodErrorPoints() {
-        return errorPoints();
-    }
-
     /** Whether it says more of this body than weight, height, sex and age do. */
     boolean tellsMoreThanBmi();
 
@@ -60,11 +55,6 @@ public sealed interface BodyFat {
         @Override
         public OptionalDouble errorPoints() {
             return OptionalDouble.of(widened);
-        }
-
-        @Override
-        public OptionalDouble methodErrorPoints() {
-            return said.methodErrorPoints();
         }
 
         @Override

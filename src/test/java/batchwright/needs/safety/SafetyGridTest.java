@@ -3,13 +3,13 @@ package batchwright.needs.safety;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.Golden;
+import batchwright.needs.bodyfat.FatPlausibility;
 import batchwright.needs.safety.SafetyGrid.Cell;
+import batchwright.person.Body;
+import batchwright.person.BodyFat;
 import batchwright.person.Outcome;
 import batchwright.person.Sex;
 import java.nio.file.Path;
-import batchwright.needs.bodyfat.FatPlausibility;
-import batchwright.person.Body;
-import batchwright.person.BodyFat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
