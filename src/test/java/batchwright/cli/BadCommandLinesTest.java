@@ -121,7 +121,6 @@ class BadCommandLinesTest {
         needs --activites                         | there is no option "--activites"         | Nearest: --activities.
         check lifter-gaining                      | more than check can use                  | check --help
         init                                      | no folder is named                       | init my-kitchen
-        init .                                    | these files are there already            | Nothing was written
         init notes.txt                            | notes.txt is a file                      | Nothing was written
         init one two                              | more than one folder is named            | init my-kitchen
         """)
