@@ -1,7 +1,6 @@
 package batchwright.app;
 
 import batchwright.plan.ContainerWish;
-import batchwright.quantity.Money;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,7 +19,7 @@ public record DishQuestion(
         List<String> with,
         List<String> without,
         boolean pantry,
-        Optional<Money> budget) {
+        Optional<TypedSum> budget) {
     public DishQuestion {
         with = List.copyOf(with);
         without = List.copyOf(without);

@@ -54,7 +54,7 @@ public final class FillContainers {
                 with,
                 without,
                 question.pantry(),
-                question.budget(),
+                question.budget().map(sum -> sum.in(kitchen.currency())),
                 PATIENCE);
         DishAnswer answer = planner.fill(request);
         return new FilledDish(request, answer, answer.plan().map(plan -> audit(request, plan)));

@@ -49,12 +49,16 @@ public final class FindSnack {
     }
 
     /**
+     * @param unlimited what is asked, but for the budget
+     * @param budget most to spend
      * @param eater whose avoided foods and allergens are left out, and whose snacks are kept to; empty: everything on offer
      * @return what stops it, where a caution stops planning for that eater
      * @throws Refused when a file has an error, or no snack is on offer
      */
-    public static SnackAnswers answer(Workspace workspace, SnackAnswers.Ask ask, Optional<String> eater) {
+    public static SnackAnswers answer(
+            Workspace workspace, SnackAnswers.Ask unlimited, Optional<TypedSum> budget, Optional<String> eater) {
         Kitchen kitchen = workspace.kitchen();
+        SnackAnswers.Ask ask = unlimited.withBudget(budget.map(sum -> sum.in(kitchen.currency())));
         Optional<Needs> needs = eater.map(name -> NeedsCalculator.needsOf(new Eaters(workspace, kitchen).one(name)));
         if (needs.filter(Needs::stopsPlanning).isPresent()) {
             return SnackAnswers.stopped(ask, kitchen.currency(), needs.get());
@@ -84,13 +88,9 @@ public final class FindSnack {
                 one.get(Nutrient.ENERGY).setScale(DECIMALS, RoundingMode.HALF_UP),
                 one.get(Nutrient.PROTEIN).setScale(DECIMALS, RoundingMode.HALF_UP),
                 measure.grams(),
-                major(price.get().minorOf(measure.grams())),
+                price.get().minorOf(measure.grams()),
                 measure.snackMost(),
                 kitchen.pantryGrams(measure.food()).compareTo(asPurchased) >= 0));
-    }
-
-    private static BigDecimal major(BigDecimal minor) {
-        return minor.movePointLeft(2);
     }
 
     private SnackAnswers search(SnackAnswers.Ask ask) {
@@ -99,7 +99,7 @@ public final class FindSnack {
                 new SnackAsk(
                         ask.kcal(),
                         ask.proteinG(),
-                        ask.budget().map(Money::major),
+                        ask.budget().map(Money::minor).map(BigDecimal::valueOf),
                         ask.mostKcal(),
                         ask.kinds(),
                         Smallest.valueOf(ask.by().toUpperCase(Locale.ROOT)),
@@ -133,11 +133,6 @@ public final class FindSnack {
                 snacks.add(new Snack(measure, count));
             }
         });
-        return new SnackAnswers.Offer(
-                snacks,
-                answer.energyKcal(),
-                answer.proteinG(),
-                answer.overKcal(),
-                answer.cost().movePointRight(2));
+        return new SnackAnswers.Offer(snacks, answer.energyKcal(), answer.proteinG(), answer.overKcal(), answer.cost());
     }
 }

@@ -52,6 +52,7 @@ public final class MakePlan {
         }
         PlanRequest request = request(all, needs, question);
         before.accept(request);
+        watch.paidIn(all.currency());
         PlanResult result = planner.plan(request.withPatience(deadline.left()), watch);
         PlanAnswer answer = result.match(new PlanResult.Cases<>() {
             @Override
@@ -115,7 +116,7 @@ public final class MakePlan {
                         .map(n -> new Seat(n.eater(), n.target().orElseThrow()))
                         .toList(),
                 question.days(),
-                question.budget(),
+                question.budget().map(sum -> sum.in(kitchen.currency())),
                 question.mostDishes(),
                 question.patience());
     }
@@ -160,7 +161,7 @@ public final class MakePlan {
                 question.eaters(),
                 needs,
                 question.days(),
-                question.budget(),
+                question.budget().map(sum -> sum.in(kitchen.currency())),
                 status,
                 proof,
                 plan.map(Audited::plan),

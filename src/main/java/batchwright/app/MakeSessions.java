@@ -42,6 +42,7 @@ final class MakeSessions {
         }
         PlanRequest whole = MakePlan.request(all, needs, question.whole());
         var request = new SessionsRequest(whole.withPatience(deadline.left()), question.cooks(), question.vary());
+        watch.paidIn(all.currency());
         SessionsResult result = new SessionsPlanner(planner).plan(request, watch);
         var answering = new Answering(all, needs, question);
         Proof proof =
@@ -70,7 +71,7 @@ final class MakeSessions {
                             whole.eaters(),
                             needs,
                             whole.days(),
-                            whole.budget(),
+                            whole.budget().map(sum -> sum.in(kitchen.currency())),
                             status,
                             proof,
                             Optional.empty(),

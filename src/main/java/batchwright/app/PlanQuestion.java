@@ -1,6 +1,5 @@
 package batchwright.app;
 
-import batchwright.quantity.Money;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +18,7 @@ import java.util.Optional;
 public record PlanQuestion(
         List<String> eaters,
         int days,
-        Optional<Money> budget,
+        Optional<TypedSum> budget,
         List<String> onlyDishes,
         int mostDishes,
         Duration patience,

@@ -14,7 +14,8 @@ record Budget() implements Inspection {
         evidence.request().budget().ifPresent(budget -> {
             long cost = evidence.costMinor();
             if (cost > budget.minor()) {
-                findings.add("the shopping costs " + new Money(cost) + ", the budget is " + budget);
+                findings.add("the shopping costs " + evidence.text(new Money(cost)) + ", the budget is "
+                        + evidence.text(budget));
             }
         });
     }

@@ -19,19 +19,21 @@ record Cost() implements Inspection {
             return;
         }
         for (Purchase purchase : plan.shopping()) {
-            compare(purchase.food().id(), purchase.cost(), evidence.costMinor(purchase), findings);
+            compare(purchase.food().id(), purchase.cost(), evidence.costMinor(purchase), evidence, findings);
         }
-        compare("the whole list", plan.cost(), evidence.costMinor(), findings);
-        compare("the proof's cost", plan.proof().cost(), evidence.costMinor(), findings);
+        compare("the whole list", plan.cost(), evidence.costMinor(), evidence, findings);
+        compare("the proof's cost", plan.proof().cost(), evidence.costMinor(), evidence, findings);
         if (plan.proof().lowerBound().minor() > evidence.costMinor()) {
-            findings.add("no plan is said to cost less than " + plan.proof().lowerBound() + ", but this one costs "
-                    + new Money(evidence.costMinor()));
+            findings.add("no plan is said to cost less than "
+                    + evidence.text(plan.proof().lowerBound()) + ", but this one costs "
+                    + evidence.text(new Money(evidence.costMinor())));
         }
     }
 
-    private static void compare(String what, Money stated, long minor, Findings findings) {
+    private static void compare(String what, Money stated, long minor, Evidence evidence, Findings findings) {
         if (stated.minor() != minor) {
-            findings.add(what + ": stated " + stated + ", recomputed " + new Money(minor));
+            findings.add(
+                    what + ": stated " + evidence.text(stated) + ", recomputed " + evidence.text(new Money(minor)));
         }
     }
 }

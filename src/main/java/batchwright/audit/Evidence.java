@@ -12,6 +12,7 @@ import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Purchase;
 import batchwright.plan.Seat;
+import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -127,6 +128,11 @@ record Evidence(PlanRequest request, Plan plan, Known known, Eaten eaten) {
             minor = Math.addExact(minor, Math.multiplyExact(priceMinor(pack), (long) line.getValue()));
         }
         return minor;
+    }
+
+    /** A sum as people write it. */
+    String text(Money sum) {
+        return request.kitchen().currency().text(sum);
     }
 
     /** Of loose goods, the fewest whole cents that are no less than the step's share of the stated price. */

@@ -155,14 +155,19 @@ public final class SessionsAudit {
         return evidence.stream().mapToLong(Evidence::costMinor).sum();
     }
 
+    private String text(Money sum) {
+        return request.whole().kitchen().currency().text(sum);
+    }
+
     private void cost(Findings findings) {
         var cost = new Money(Math.max(0, costMinor()));
         if (!plan.cost().equals(cost) || !plan.proof().cost().equals(cost)) {
-            findings.add("stated " + plan.cost() + ", proven " + plan.proof().cost() + ", recomputed " + cost);
+            findings.add("stated " + text(plan.cost()) + ", proven "
+                    + text(plan.proof().cost()) + ", recomputed " + text(cost));
         }
         if (plan.proof().lowerBound().compareTo(cost) > 0) {
-            findings.add(
-                    "no plan is said to cost less than " + plan.proof().lowerBound() + ", but this one costs " + cost);
+            findings.add("no plan is said to cost less than "
+                    + text(plan.proof().lowerBound()) + ", but this one costs " + text(cost));
         }
     }
 
@@ -170,6 +175,7 @@ public final class SessionsAudit {
         request.whole()
                 .budget()
                 .filter(budget -> costMinor() > budget.minor())
-                .ifPresent(budget -> findings.add("costs " + new Money(costMinor()) + ", budget " + budget));
+                .ifPresent(
+                        budget -> findings.add("costs " + text(new Money(costMinor())) + ", budget " + text(budget)));
     }
 }

@@ -47,7 +47,7 @@ final class Asking {
     /** A line of a list, with its number. */
     void item(int number, String text) {
         say.accept(new Page(Page.WIDTH)
-                .paragraph("  %2d  ".formatted(number), "      ", text)
+                .paragraph("  %2s  ".formatted(number), "      ", text)
                 .toString());
     }
 

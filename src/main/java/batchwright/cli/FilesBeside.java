@@ -57,6 +57,11 @@ final class FilesBeside {
         tell(() -> model.write(request, files));
     }
 
+    /** Whether a file of this name is there already. */
+    boolean isThere(String name) {
+        return files.isThere(name);
+    }
+
     /** A file from before stays, and would be taken for one of now: so it is said. */
     void leaveOut(String name) {
         say.accept("No plan: " + name + " is not written"

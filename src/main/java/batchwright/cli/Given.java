@@ -1,7 +1,7 @@
 package batchwright.cli;
 
 import batchwright.app.Refused;
-import batchwright.quantity.Money;
+import batchwright.app.TypedSum;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -18,8 +18,10 @@ record Given(String name, String text) {
     private static final String TIME = "([01]\\d|2[0-3]):[0-5]\\d";
     private static final String WHOLE = "\\d{1,9}";
     private static final String ONE_DECIMAL = "\\d{1,9}(\\.\\d)?";
-    private static final String TWO_DECIMALS = "\\d{1,7}(\\.\\d{1,2})?";
-    private static final BigDecimal MOST_MONEY = BigDecimal.valueOf(1_000_000);
+    /** The most that any currency has. */
+    private static final String FOUR_DECIMALS = "\\d{1,10}(\\.\\d{1,4})?";
+
+    private static final BigDecimal MOST_MONEY = BigDecimal.valueOf(1_000_000_000);
 
     /** @throws Refused when it is no whole number in the range */
     int whole(int least, int most, String unit) {
@@ -48,12 +50,12 @@ record Given(String name, String text) {
     }
 
     /** @throws Refused when it is no amount such as 75 or 75.50 */
-    Money money() {
+    TypedSum money() {
         String range = "an amount such as 75 or 75.50, without a currency";
-        if (!text.matches(TWO_DECIMALS) || new BigDecimal(text).compareTo(MOST_MONEY) > 0) {
+        if (!text.matches(FOUR_DECIMALS) || new BigDecimal(text).compareTo(MOST_MONEY) > 0) {
             throw refused(range);
         }
-        return Money.of(new BigDecimal(text));
+        return new TypedSum(new BigDecimal(text));
     }
 
     /** @throws Refused when it is no day such as 2026-11-25 */

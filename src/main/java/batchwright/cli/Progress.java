@@ -1,5 +1,6 @@
 package batchwright.cli;
 
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -15,15 +16,18 @@ final class Progress {
     /**
      * @param best cost of the cheapest plan so far
      * @param bound no plan costs less
+     * @param currency of both
      * @param stopping whether somebody pressed Ctrl-C
      */
-    static String says(Duration elapsed, Optional<Money> best, Optional<Money> bound, boolean stopping) {
+    static String says(
+            Duration elapsed, Optional<Money> best, Optional<Money> bound, Currency currency, boolean stopping) {
         String after = elapsed.toSeconds() + " s: ";
         if (stopping) {
             return after + "stopping with the best so far; Ctrl-C again quits";
         }
-        String found = best.map(cost -> "best so far " + cost).orElse("no plan yet");
-        String proven = bound.map(least -> ", proven: none below " + least).orElse("");
+        String found = best.map(cost -> "best so far " + currency.text(cost)).orElse("no plan yet");
+        String proven = bound.map(least -> ", proven: none below " + currency.text(least))
+                .orElse("");
         String apart = best.flatMap(cost -> bound.filter(least -> least.minor() > 0)
                         .map(least -> ", difference " + percent(cost, least) + " %"))
                 .orElse("");

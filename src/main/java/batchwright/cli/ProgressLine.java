@@ -1,6 +1,7 @@
 package batchwright.cli;
 
 import batchwright.plan.Watch;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.io.PrintStream;
 import java.time.Duration;
@@ -25,6 +26,7 @@ final class ProgressLine implements Watch, AutoCloseable {
     private final BooleanSupplier stop;
     private final long start = System.nanoTime();
     private final Timer timer = new Timer("progress", true);
+    private Currency currency = Currency.USD;
     private Optional<Money> best = Optional.empty();
     private Optional<Money> bound = Optional.empty();
     private final Set<String> faults = new LinkedHashSet<>();
@@ -61,6 +63,11 @@ final class ProgressLine implements Watch, AutoCloseable {
     }
 
     @Override
+    public synchronized void paidIn(Currency all) {
+        currency = all;
+    }
+
+    @Override
     public synchronized void found(Money cost) {
         best = Optional.of(cost);
     }
@@ -87,7 +94,7 @@ final class ProgressLine implements Watch, AutoCloseable {
 
     private synchronized void write() {
         Duration elapsed = Duration.ofNanos(System.nanoTime() - start);
-        String text = Progress.says(elapsed, best, bound, stop.getAsBoolean());
+        String text = Progress.says(elapsed, best, bound, currency, stop.getAsBoolean());
         clear();
         err.print(text);
         err.flush();

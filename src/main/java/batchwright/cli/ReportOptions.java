@@ -59,13 +59,18 @@ final class ReportOptions {
     }
 
     /**
-     * Writes it, if it is wanted; also without a plan, since it tells why there is none.
+     * Writes it, if it is wanted; also without a plan, since it tells why there is none, but not over a report from before.
      *
      * @param report makes it
      */
     void write(Supplier<String> report, boolean hasPlan, FilesBeside files) {
-        if (file != null) {
+        if (file == null) {
+            return;
+        }
+        if (hasPlan || !files.isThere(file)) {
             files.write(file, report.get(), hasPlan ? "" : ": no plan, and why there is none");
+        } else {
+            files.leaveOut(file);
         }
     }
 

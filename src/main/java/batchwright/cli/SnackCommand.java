@@ -2,6 +2,7 @@ package batchwright.cli;
 
 import batchwright.app.FindSnack;
 import batchwright.app.Refused;
+import batchwright.app.TypedSum;
 import batchwright.report.SnackAnswers;
 import batchwright.report.SnackJson;
 import batchwright.report.SnackText;
@@ -84,7 +85,8 @@ final class SnackCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         SnackAnswers.Ask ask = ask();
-        SnackAnswers answers = FindSnack.answer(program.workspace(), ask, Optional.ofNullable(eater));
+        Optional<TypedSum> most = Optional.ofNullable(budget).map(text -> new Given("--budget", text).money());
+        SnackAnswers answers = FindSnack.answer(program.workspace(), ask, most, Optional.ofNullable(eater));
         return program.answer(
                 program.json ? SnackJson.of(answers) : SnackText.of(answers),
                 answers.stopped().isPresent() ? ExitCode.NO_PLAN : ExitCode.DONE);
@@ -109,7 +111,7 @@ final class SnackCommand implements Callable<Integer> {
                 new Given("--protein", protein).oneDecimal(MOST_PROTEIN, "g"),
                 reading(),
                 new Given("--kinds", kinds).whole(1, MOST_KINDS, "kinds"),
-                Optional.ofNullable(budget).map(text -> new Given("--budget", text).money()),
+                Optional.empty(),
                 ceiling);
     }
 

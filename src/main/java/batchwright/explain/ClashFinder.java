@@ -4,6 +4,7 @@ import batchwright.plan.Clash;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Planner;
 import batchwright.plan.Proof;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -62,7 +63,7 @@ public final class ClashFinder {
         Oracle oracle = oracle();
         Optional<Clash> tooDear = request.budget()
                 .filter(budget -> proof.cost().compareTo(budget) > 0)
-                .map(budget -> tooDear(budget, proof));
+                .map(budget -> tooDear(budget, proof, request.kitchen().currency()));
         if (tooDear.isPresent()) {
             List<Clash> clashes = new ArrayList<>(tooDear.stream().toList());
             Search.withinBudget(request, oracle).clashes().stream()
@@ -86,17 +87,21 @@ public final class ClashFinder {
             "other dishes or wider ranges of their parts in foods/dishes, or more packs in foods/shop.csv");
 
     /** There is a plan, but not within the budget. */
-    private static Clash tooDear(Money budget, Proof proof) {
-        return proof.provenCheapest() ? Clash.budget(budget, proof.cost()) : perhapsTooDear(budget, proof);
+    private static Clash tooDear(Money budget, Proof proof, Currency currency) {
+        return proof.provenCheapest()
+                ? Clash.budget(budget, proof.cost(), currency)
+                : perhapsTooDear(budget, proof, currency);
     }
 
     /** Which is cheapest was not known in time. */
-    private static Clash perhapsTooDear(Money budget, Proof proof) {
+    private static Clash perhapsTooDear(Money budget, Proof proof, Currency currency) {
+        String raised = currency.text(proof.cost());
         return new Clash(
                 "budget",
-                "the checkout cost stays within " + budget + "; every plan costs at least " + proof.lowerBound(),
-                "raise the budget to " + proof.cost() + ", the cost of a plan that was found; perhaps less would do",
-                "--budget " + proof.cost());
+                "the checkout cost stays within " + currency.text(budget) + "; every plan costs at least "
+                        + currency.text(proof.lowerBound()),
+                "raise the budget to " + raised + ", the cost of a plan that was found; perhaps less would do",
+                "--budget " + raised);
     }
 
     /** For a request without a plan at any cost: one for each rule of the set. Empty when no rule that can be loosened is to blame. */

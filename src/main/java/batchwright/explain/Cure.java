@@ -57,7 +57,8 @@ record Cure(SoftRule softRule, Optional<Loosened> found, Optional<Raised> raised
         if (within.found().isPresent()) {
             return within;
         }
-        var raised = new Raised(oracle.cost(loosened.applied(request)));
+        var raised = new Raised(
+                oracle.cost(loosened.applied(request)), request.kitchen().currency());
         return new Cure(
                 softRule, any.found(), Optional.of(raised), any.certain() && within.certain() && raised.certain());
     }

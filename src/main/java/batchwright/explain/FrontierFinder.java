@@ -53,14 +53,15 @@ public final class FrontierFinder {
     /** Levels first, with some time kept for how far each step reaches. */
     private List<Point> protein() {
         ProteinStairs stairs = stairs();
-        NavigableSet<Integer> levels = proteinLevels(stairs);
+        NavigableSet<Long> levels = proteinLevels(stairs);
         int open = levels.size();
-        for (int level : Levels.upThenDown(levels)) {
-            stairs.ask(level, open-- + levels.size() / 2);
+        for (long level : Levels.upThenDown(levels)) {
+            stairs.ask(Math.toIntExact(level), open-- + levels.size() / 2);
         }
         List<Point> points = new ArrayList<>();
         open = levels.size();
-        for (int level : levels) {
+        for (long change : levels) {
+            int level = Math.toIntExact(change);
             int later = --open * ProteinStairs.QUESTIONS;
             KnownCost cost = stairs.known(level);
             points.add(new Point(level, cost, cost.most().map(money -> stairs.within(money, later)), level == 0));
@@ -76,7 +77,7 @@ public final class FrontierFinder {
     }
 
     /** Round figures where there is one eater, else round changes; and always none. */
-    private NavigableSet<Integer> proteinLevels(ProteinStairs stairs) {
+    private NavigableSet<Long> proteinLevels(ProteinStairs stairs) {
         int floor = request.seats().size() == 1
                 ? ProteinStairs.floor(EaterInRequest.all(request).get(0))
                 : 0;
@@ -87,11 +88,12 @@ public final class FrontierFinder {
         int aim = request.seats().size() == 1
                 ? EaterInRequest.all(request).get(0).target().energyAimKcal()
                 : 0;
-        NavigableSet<Integer> levels =
-                Levels.around(aim, KCAL_A_STEP, change -> seats.apply(change).isPresent());
+        NavigableSet<Long> levels = Levels.around(
+                aim, KCAL_A_STEP, change -> seats.apply(Math.toIntExact(change)).isPresent());
         int open = levels.size();
         List<Point> points = new ArrayList<>();
-        for (int level : levels) {
+        for (long change : levels) {
+            int level = Math.toIntExact(change);
             boolean inForce = level == 0;
             KnownCost cost = inForce && base.proven()
                     ? base
@@ -129,12 +131,12 @@ public final class FrontierFinder {
 
     /** Round sums on both sides of a cost, the cost, and the budget that was asked for. */
     private NavigableSet<Money> budgets(Money cost) {
-        int cents = Math.toIntExact(cost.minor());
+        long inForce = cost.minor();
         var budgets = new TreeSet<Money>();
         request.budget().ifPresent(budgets::add);
-        Levels.around(cents, Levels.step(cents), change -> change + cents > 0).stream()
+        Levels.around(inForce, Levels.step(inForce), change -> change + inForce > 0).stream()
                 .limit(Frontier.MOST_POINTS - (long) budgets.size())
-                .forEach(change -> budgets.add(new Money((long) cents + change)));
+                .forEach(change -> budgets.add(new Money(inForce + change)));
         return budgets;
     }
 }

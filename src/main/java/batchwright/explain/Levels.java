@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.NavigableSet;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.IntPredicate;
-import java.util.stream.IntStream;
+import java.util.function.LongPredicate;
+import java.util.stream.LongStream;
 
 /** Which levels are worth solving for: round figures on both sides of what is in force. */
 final class Levels {
@@ -17,12 +17,12 @@ final class Levels {
     private Levels() {}
 
     /** Multiples of a step on both sides of what is in force, as changes of it. */
-    static NavigableSet<Integer> around(int inForce, int step, IntPredicate allowed) {
-        var levels = new TreeSet<Integer>(Set.of(0));
-        int below = Math.floorDiv(inForce - 1, step) * step - inForce;
-        int above = (Math.floorDiv(inForce, step) + 1) * step - inForce;
-        IntStream.range(0, BELOW).map(i -> below - i * step).filter(allowed).forEach(levels::add);
-        IntStream.range(0, Frontier.MOST_POINTS - BELOW - 1)
+    static NavigableSet<Long> around(long inForce, long step, LongPredicate allowed) {
+        var levels = new TreeSet<Long>(Set.of(0L));
+        long below = Math.floorDiv(inForce - 1, step) * step - inForce;
+        long above = (Math.floorDiv(inForce, step) + 1) * step - inForce;
+        LongStream.range(0, BELOW).map(i -> below - i * step).filter(allowed).forEach(levels::add);
+        LongStream.range(0, Frontier.MOST_POINTS - BELOW - 1)
                 .map(i -> above + i * step)
                 .filter(allowed)
                 .forEach(levels::add);
@@ -30,22 +30,27 @@ final class Levels {
     }
 
     /** What is in force, what is above it, and then the lowest first: when it costs as much, so do those between. */
-    static List<Integer> upThenDown(NavigableSet<Integer> levels) {
-        List<Integer> order = new ArrayList<>(levels.tailSet(0, true));
-        order.addAll(levels.headSet(0, false));
+    static List<Long> upThenDown(NavigableSet<Long> levels) {
+        List<Long> order = new ArrayList<>(levels.tailSet(0L, true));
+        order.addAll(levels.headSet(0L, false));
         return order;
     }
 
-    /** 1, 2 or 5 times a power of ten [cents]. */
-    static int step(int cents) {
-        int power = 1;
-        while (power * 10 * STEPS_TO_DOUBLE <= cents) {
+    /** Between budgets [minor units]. */
+    static long step(long cost) {
+        return round(cost / STEPS_TO_DOUBLE);
+    }
+
+    /** The largest of 1, 2, 5, 10, 20, 50 and so on that is no more than this; 1 when none is. */
+    static long round(long most) {
+        long power = 1;
+        while (power * 10 <= most) {
             power *= 10;
         }
-        int unit = power;
-        return IntStream.of(5, 2, 1)
+        long unit = power;
+        return LongStream.of(5, 2, 1)
                 .map(i -> i * unit)
-                .filter(i -> i * STEPS_TO_DOUBLE <= cents)
+                .filter(i -> i <= most)
                 .findFirst()
                 .orElse(unit);
     }

@@ -1,14 +1,15 @@
 package batchwright.explain;
 
 import batchwright.plan.PlanRequest;
-import batchwright.quantity.Money;
+import batchwright.quantity.Currency;
 
 /**
  * A larger budget that a change needs besides, because no plan within the budget becomes possible by it.
  *
  * @param cost of the cheapest plan after the change, as far as it is known
+ * @param currency of the cost
  */
-record Raised(KnownCost cost) {
+record Raised(KnownCost cost, Currency currency) {
     PlanRequest applied(PlanRequest request) {
         return request.withBudget(cost.most());
     }
@@ -21,11 +22,11 @@ record Raised(KnownCost cost) {
     /** @param change what is to be done besides */
     String cure(String change) {
         return change + "; besides, raise the budget"
-                + cost.most().map(to -> " to " + to).orElse(", to how much was not found in time");
+                + cost.most().map(to -> " to " + currency.text(to)).orElse(", to how much was not found in time");
     }
 
     String tryThis(String edit) {
         return edit + "; besides "
-                + cost.most().map(Money::toString).map(to -> "--budget " + to).orElse("a larger --budget");
+                + cost.most().map(to -> "--budget " + currency.text(to)).orElse("a larger --budget");
     }
 }

@@ -11,8 +11,10 @@ import java.util.function.LongSupplier;
 /** Finds out why a plan costs what it costs, by asking for plans of changed requests. Takes as long as one plan may at most. */
 public final class WhyFinder {
     private static final int TEN_GRAMS = 10;
-    /** One unit of the currency. */
-    private static final Money ONE = new Money(100);
+    /** Of the plan's cost, at most the 400th part, but never less than this: 1.00 of USD, 100 of JPY. */
+    private static final Money LEAST_STEP = new Money(100);
+
+    private static final int STEPS = 400;
 
     private static final int PROTEIN_PER_CENT = 25;
     private static final int RULES_PER_CENT = 65;
@@ -46,10 +48,16 @@ public final class WhyFinder {
         var stairs = new ProteinStairs(request, oracle).knowing(base, Optional.of(plan));
         KnownCost more = stairs.ask(TEN_GRAMS, 2 * ProteinStairs.QUESTIONS);
         Money cost = plan.cost();
-        ProteinReach forMore = stairs.within(cost.plus(ONE), ProteinStairs.QUESTIONS);
-        Optional<ProteinReach> forLess = cost.compareTo(ONE) < 0
-                ? Optional.empty()
-                : Optional.of(stairs.within(new Money(cost.minor() - ONE.minor()), 0));
-        return new Why.Protein(TEN_GRAMS, more, ONE, forMore, forLess);
+        Money step = step(cost);
+        ProteinReach forMore = stairs.within(cost.plus(step), ProteinStairs.QUESTIONS);
+        Optional<ProteinReach> forLess =
+                cost.compareTo(step) < 0 ? Optional.empty() : Optional.of(stairs.within(cost.minus(step), 0));
+        return new Why.Protein(TEN_GRAMS, more, step, forMore, forLess);
+    }
+
+    /** A round sum that matters: 1.00 USD is little of a plan of 60 USD, but 1.00 IDR is nothing. */
+    private static Money step(Money cost) {
+        Money share = new Money(Levels.round(cost.minor() / STEPS));
+        return share.compareTo(LEAST_STEP) > 0 ? share : LEAST_STEP;
     }
 }

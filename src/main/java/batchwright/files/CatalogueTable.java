@@ -14,8 +14,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
-/** foods/catalogue.csv: one food a line, nutrients per 100 g edible. An empty nutrient is unknown, never zero. */
+/**
+ * foods/catalogue.csv: one food a line, nutrients per 100 g edible. A nutrient whose cell or column is not there is unknown, never
+ * zero.
+ */
 final class CatalogueTable {
     private static final Set<Nutrient> REQUIRED =
             EnumSet.of(Nutrient.ENERGY, Nutrient.PROTEIN, Nutrient.FAT, Nutrient.CARBOHYDRATE);
@@ -32,6 +36,7 @@ final class CatalogueTable {
         this.cells = new FoodCells(problems);
     }
 
+    /** In their usual order. */
     static List<String> columns() {
         var columns = new ArrayList<>(List.of("food", "name", "group", "usda_ndb", "usda_description"));
         Nutrient.columns().forEach(n -> columns.add(n.tagname()));
@@ -39,9 +44,23 @@ final class CatalogueTable {
         return columns;
     }
 
+    /** What may be left out of the table is not known of any food in it. */
+    private static List<String> optional() {
+        return Stream.concat(
+                        Nutrient.columns().stream()
+                                .filter(n -> !REQUIRED.contains(n))
+                                .map(Nutrient::tagname),
+                        Stream.of("refuse_as_sold"))
+                .toList();
+    }
+
+    private static List<String> needed() {
+        return columns().stream().filter(c -> !optional().contains(c)).toList();
+    }
+
     static FoodNames read(Optional<SourceFile> file, Problems problems) {
         var table = new CatalogueTable(problems);
-        Optional<List<Row>> rows = file.flatMap(f -> CsvTable.rows(f, MOST_LINES, columns(), problems));
+        Optional<List<Row>> rows = file.flatMap(f -> CsvTable.rows(f, MOST_LINES, needed(), optional(), problems));
         rows.ifPresentOrElse(all -> all.forEach(table::row), table.names::unknown);
         return table.names;
     }

@@ -7,6 +7,7 @@ import batchwright.text.Written;
 import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -14,22 +15,10 @@ import java.util.stream.Stream;
 
 /** The cells of a row that are copied from the label. */
 final class LabelRow {
+    static final List<String> NEEDED = List.of("label", "per", "energy", "fat_g", "carbohydrate_g", "protein_g");
+
     /** In the order of a European label. */
-    static final List<String> NEEDED = List.of(
-            "label",
-            "per",
-            "energy",
-            "fat_g",
-            "saturated_g",
-            "carbohydrate_g",
-            "sugar_g",
-            "fibre_g",
-            "protein_g",
-            "salt_or_sodium");
-
-    static final List<String> OPTIONAL = List.of("polyols_g", "potassium_mg", "calcium_mg", "iron_mg", "vitamin_d_ug");
-
-    private static final Map<Nutrient, String> COLUMNS = new EnumMap<>(Map.ofEntries(
+    private static final Map<Nutrient, String> MACROS = new EnumMap<>(Map.ofEntries(
             entry(Nutrient.ENERGY, "energy"),
             entry(Nutrient.FAT, "fat_g"),
             entry(Nutrient.SATURATED_FAT, "saturated_g"),
@@ -37,11 +26,15 @@ final class LabelRow {
             entry(Nutrient.SUGAR, "sugar_g"),
             entry(Nutrient.FIBRE, "fibre_g"),
             entry(Nutrient.PROTEIN, "protein_g"),
-            entry(Nutrient.SODIUM, "salt_or_sodium"),
-            entry(Nutrient.POTASSIUM, "potassium_mg"),
-            entry(Nutrient.CALCIUM, "calcium_mg"),
-            entry(Nutrient.IRON, "iron_mg"),
-            entry(Nutrient.VITAMIN_D, "vitamin_d_ug")));
+            entry(Nutrient.SODIUM, "salt_or_sodium")));
+
+    private static final String POLYOLS = "polyols_g";
+    private static final Map<Nutrient, String> COLUMNS = columns();
+    /** What may be left out of the table is not known of any food in it. */
+    static final List<String> OPTIONAL = Stream.concat(
+                    COLUMNS.values().stream().filter(column -> !NEEDED.contains(column)), Stream.of(POLYOLS))
+            .toList();
+
     /** Every label states them, and no plan can do without. */
     private static final Set<Nutrient> REQUIRED = Set.of(Nutrient.FAT, Nutrient.CARBOHYDRATE, Nutrient.PROTEIN);
 
@@ -51,6 +44,17 @@ final class LabelRow {
     LabelRow(Row row, Problems problems) {
         this.row = row;
         this.problems = problems;
+    }
+
+    /** Those of a label's table, and every mineral and vitamin as calcium_mg, vitamin_d_ug. */
+    private static Map<Nutrient, String> columns() {
+        var columns = new EnumMap<>(MACROS);
+        Nutrient.columns().stream()
+                .filter(n -> n.unit().equals("mg") || n.unit().equals("ug"))
+                .filter(n -> !n.label().contains(","))
+                .forEach(n -> columns.putIfAbsent(
+                        n, (n.label() + "_" + n.unit()).replace(' ', '_').toLowerCase(Locale.ROOT)));
+        return columns;
     }
 
     /** The label, unless some figure of it is missing or cannot be. */
@@ -106,7 +110,7 @@ final class LabelRow {
     }
 
     private BigDecimal polyols() {
-        Written cell = row.cell("polyols_g");
+        Written cell = row.cell(POLYOLS);
         return cell.isEmpty()
                 ? BigDecimal.ZERO
                 : LabelAmount.read(cell, range("polyols", "g"), problems)

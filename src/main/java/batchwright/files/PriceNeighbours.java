@@ -1,10 +1,10 @@
 package batchwright.files;
 
 import batchwright.food.Food;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.text.Span;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -24,7 +24,6 @@ final class PriceNeighbours {
     private static final double FAR = 20;
     private static final int LEAST_FOODS = 3;
     private static final double GRAMS_PER_KG = 1000;
-    private static final double MINOR = 100;
     private static final String NOT_ALIKE = "other";
 
     /**
@@ -51,14 +50,15 @@ final class PriceNeighbours {
                 .add(new Priced(food, grams, price, row, price.minor() * GRAMS_PER_KG / edibleGrams));
     }
 
-    void check() {
+    /** @param currency of all prices */
+    void check(Currency currency) {
         Map<String, Median> groups = groups();
         byFood.forEach((food, packs) -> {
             double ofFood = ofFood(packs).ofAll();
             OptionalDouble group = ofGroup(food, ofFood, groups);
             packs.forEach(priced -> neighbours(priced, packs, ofFood, group)
                     .filter(others -> distance(priced.minorPerKg, others.minorPerKg) > FAR)
-                    .ifPresent(others -> warn(priced, others)));
+                    .ifPresent(others -> warn(priced, others, currency)));
         });
     }
 
@@ -115,19 +115,17 @@ final class PriceNeighbours {
         return Math.max(one / other, other / one);
     }
 
-    private void warn(Priced priced, Neighbours others) {
-        PriceSlip slip = PriceSlip.likeliest(priced.minorPerKg / others.minorPerKg, priced.grams, priced.price);
+    private void warn(Priced priced, Neighbours others, Currency currency) {
+        BigDecimal price = currency.major(priced.price);
+        PriceSlip slip = PriceSlip.likeliest(priced.minorPerKg / others.minorPerKg, priced.grams, price, currency);
         Span at = priced.row.cell(slip.column()).at();
         problems.warning(
                 at,
                 "an edible kg costs %s; %s it costs about %s"
-                        .formatted(money(priced.minorPerKg), others.who, money(others.minorPerKg)),
-                slip.says(priced.grams, priced.price));
-    }
-
-    private static String money(double minor) {
-        return BigDecimal.valueOf(minor / MINOR)
-                .setScale(2, RoundingMode.HALF_UP)
-                .toPlainString();
+                        .formatted(
+                                currency.text(BigDecimal.valueOf(priced.minorPerKg)),
+                                others.who,
+                                currency.text(BigDecimal.valueOf(others.minorPerKg))),
+                slip.says(priced.grams, price, currency));
     }
 }

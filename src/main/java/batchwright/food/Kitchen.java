@@ -1,5 +1,6 @@
 package batchwright.food;
 
+import batchwright.quantity.Currency;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Collections;
@@ -17,7 +18,7 @@ import java.util.Optional;
  * @param packs what the shops sell, by food
  * @param dishes by id
  * @param pantry what is at home, by food; some of it may be past its date
- * @param currency ISO 4217 code of all prices
+ * @param currency of all prices
  * @param cookingDay from which use-by dates and ages of prices are counted
  */
 public record Kitchen(
@@ -27,7 +28,7 @@ public record Kitchen(
         Map<Food, List<Pack>> packs,
         Map<String, Dish> dishes,
         Map<Food, List<Lot>> pantry,
-        String currency,
+        Currency currency,
         LocalDate cookingDay) {
     public Kitchen {
         foods = ordered(foods);

@@ -3,7 +3,6 @@ package batchwright.food;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
@@ -45,15 +44,14 @@ public final class UnitPrice {
         return pack.tag().price().shareOf(edibleGrams, edibleGrams(pack));
     }
 
-    /** What so much of a nutrient costs, to the cent; empty when the food has none of it. */
+    /** What so much of a nutrient costs, to the minor unit; empty when the food has none of it. */
     public Optional<Money> of(Nutrient nutrient, int amount) {
         BigDecimal per100g = pack.food().per100g().get(nutrient);
         if (per100g.signum() <= 0) {
             return Optional.empty();
         }
         BigDecimal grams = BigDecimal.valueOf(amount).multiply(PER).divide(per100g, MathContext.DECIMAL64);
-        return Optional.of(
-                new Money(minorOf(grams).setScale(0, RoundingMode.HALF_UP).longValueExact()));
+        return Optional.of(Money.rounded(minorOf(grams)));
     }
 
     /** What raw edible grams of several foods cost together, in minor units with four decimals; empty when one has no price. */

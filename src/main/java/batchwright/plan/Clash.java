@@ -1,5 +1,6 @@
 package batchwright.plan;
 
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 
 /**
@@ -23,11 +24,12 @@ public record Clash(String rule, String says, String cure, String tryThis, boole
     }
 
     /** The cheapest plan that keeps every other rule costs more than the budget. */
-    public static Clash budget(Money budget, Money cheapest) {
+    public static Clash budget(Money budget, Money cheapest, Currency currency) {
+        String raised = currency.text(cheapest);
         return new Clash(
                 "budget",
-                "the checkout cost stays within " + budget,
-                "raise the budget to " + cheapest + ", the cost of the cheapest plan",
-                "--budget " + cheapest);
+                "the checkout cost stays within " + currency.text(budget),
+                "raise the budget to " + raised + ", the cost of the cheapest plan",
+                "--budget " + raised);
     }
 }

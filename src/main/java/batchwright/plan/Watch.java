@@ -1,5 +1,6 @@
 package batchwright.plan;
 
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 
 /** Looks on while a planner searches, and may stop it. A planner calls it from the thread that asked for the plan. */
@@ -31,6 +32,9 @@ public interface Watch {
             return watch.stop();
         }
     }
+
+    /** What all costs it is told are in; told first. */
+    default void paidIn(Currency currency) {}
 
     /** A plan of this cost was found, the cheapest so far. */
     void found(Money cost);

@@ -3,10 +3,12 @@ package batchwright.quantity;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
-/** An amount of money [minor units: cents]; never negative, always whole. */
+/**
+ * An amount of money [minor units, such as cents]; never negative, always whole. How many of them make a unit, and how it is
+ * written, the {@link Currency} knows; all amounts of a kitchen are in one.
+ */
 public record Money(long minor) implements Comparable<Money> {
     public static final Money ZERO = new Money(0);
-    private static final int MINOR_DIGITS = 2;
 
     public Money {
         if (minor < 0) {
@@ -14,22 +16,22 @@ public record Money(long minor) implements Comparable<Money> {
         }
     }
 
-    /** From a decimal such as 12.34; more than two decimals are refused. */
-    public static Money of(BigDecimal major) {
-        return new Money(major.movePointRight(MINOR_DIGITS).longValueExact());
-    }
-
     public Money plus(Money other) {
         return new Money(Math.addExact(minor, other.minor));
+    }
+
+    /** @throws IllegalArgumentException when the other is more than this */
+    public Money minus(Money other) {
+        return new Money(minor - other.minor);
     }
 
     public Money times(int count) {
         return new Money(Math.multiplyExact(minor, count));
     }
 
-    /** In major units, two decimals. */
-    public BigDecimal major() {
-        return BigDecimal.valueOf(minor, MINOR_DIGITS);
+    /** To the minor unit, half up. */
+    public static Money rounded(BigDecimal minor) {
+        return new Money(minor.setScale(0, RoundingMode.HALF_UP).longValueExact());
     }
 
     /** The part of this price that an amount of a pack is worth, in minor units with four decimals. */
@@ -37,7 +39,7 @@ public record Money(long minor) implements Comparable<Money> {
         return BigDecimal.valueOf(minor).multiply(amount).divide(whole, 4, RoundingMode.HALF_UP);
     }
 
-    /** The same rounded up to the cent. */
+    /** The same rounded up to the minor unit. */
     public Money shareUp(BigDecimal amount, BigDecimal whole) {
         return new Money(BigDecimal.valueOf(minor)
                 .multiply(amount)
@@ -50,9 +52,9 @@ public record Money(long minor) implements Comparable<Money> {
         return Long.compare(minor, other.minor);
     }
 
-    /** As people write it: 12.34. */
+    /** For those who look for faults; people are shown what the {@link Currency} makes of it. */
     @Override
     public String toString() {
-        return major().toPlainString();
+        return minor + " minor units";
     }
 }

@@ -17,16 +17,18 @@ import java.util.TreeSet;
 public final class Sr28 {
     private static final int NDB_DIGITS = 5;
 
+    private final List<String> columns;
     private final String text;
     private final String small;
 
-    private Sr28(String text) {
+    private Sr28(List<String> columns, String text) {
+        this.columns = columns;
         this.text = text;
         this.small = text.toLowerCase(Locale.ROOT);
     }
 
     public static Sr28 load() {
-        return new Sr28(Resource.rows("sr28.csv"));
+        return new Sr28(Resource.columns("sr28.csv"), Resource.rows("sr28.csv"));
     }
 
     /** The food with this NDB number, five digits. */
@@ -63,6 +65,6 @@ public final class Sr28 {
     }
 
     private Sr28Food rowAt(int start) {
-        return new Sr28Food(text.substring(start, text.indexOf('\n', start)));
+        return new Sr28Food(text.substring(start, text.indexOf('\n', start)), columns);
     }
 }

@@ -9,16 +9,17 @@ import java.util.Optional;
 /** One food of USDA SR28, per 100 g of the edible part; values are the source's own digits. */
 public final class Sr28Food {
     private static final int NDB_DIGITS = 5;
-    private static final int GROUP = 2;
-    private static final int FIRST_NUTRIENT = 3;
-    private static final List<Nutrient> NUTRIENTS = Nutrient.columns();
-    private static final int REFUSE = FIRST_NUTRIENT + NUTRIENTS.size();
 
     private final String line;
+    private final List<String> columns;
     private final String description;
 
-    /** @param line number, description, group, nutrients in the order of {@link Nutrient#columns()}, refuse */
-    Sr28Food(String line) {
+    /**
+     * @param line number, description, and then in any order its group, nutrients and refuse
+     * @param columns their names
+     */
+    Sr28Food(String line, List<String> columns) {
+        this.columns = columns;
         this.line = line;
         int start = NDB_DIGITS + 1;
         this.description = line.charAt(start) == '"' ? quoted(start) : line.substring(start, line.indexOf(',', start));
@@ -48,12 +49,12 @@ public final class Sr28Food {
 
     /** The source's food group. */
     public String group() {
-        return cells().get(GROUP);
+        return cell("GROUP");
     }
 
     /** As written in the source; empty when it has no value. */
     public String written(Nutrient nutrient) {
-        return cells().get(FIRST_NUTRIENT + NUTRIENTS.indexOf(nutrient));
+        return cell(nutrient.tagname());
     }
 
     public Optional<BigDecimal> amount(Nutrient nutrient) {
@@ -62,11 +63,13 @@ public final class Sr28Food {
 
     /** Per cent of the weight as bought, as written in the source; empty when it has no value. */
     public String refuse() {
-        return cells().get(REFUSE);
+        return cell("REFUSE");
     }
 
-    private List<String> cells() {
-        return Cells.of(line);
+    /** Empty when the table has no such column. */
+    private String cell(String column) {
+        int at = columns.indexOf(column);
+        return at < 0 ? "" : Cells.of(line).get(at);
     }
 
     @Override

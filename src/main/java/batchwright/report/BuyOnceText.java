@@ -1,6 +1,7 @@
 package batchwright.report;
 
 import batchwright.food.Pack;
+import batchwright.quantity.Currency;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,8 +11,7 @@ import java.util.stream.Collectors;
 /** One shopping list for all sessions, shop by shop, with the sessions for which things are bought. */
 record BuyOnceText(SessionsAnswer answer, Page page) {
     void write() {
-        String currency = answer.whole().kitchen().currency();
-        page.heading("BUY, all of it before day 1: " + Show.money(answer.cost(), currency));
+        page.heading("BUY, all of it before day 1: " + Show.money(answer.cost(), currency()));
         Map<String, Map<Pack, Wanted>> byShop = new LinkedHashMap<>();
         for (int s = 0; s < answer.sessions().size(); s++) {
             for (BuyLine line : BuyLine.of(answer.sessions().get(s).plan())) {
@@ -23,6 +23,10 @@ record BuyOnceText(SessionsAnswer answer, Page page) {
         }
         byShop.forEach(this::shop);
         BoughtEarly.says(answer.sessions()).ifPresent(says -> page.gap().paragraph("  ", "    ", says));
+    }
+
+    private Currency currency() {
+        return answer.whole().kitchen().currency();
     }
 
     private record Wanted(int packs, List<Integer> sessions) {
@@ -39,7 +43,7 @@ record BuyOnceText(SessionsAnswer answer, Page page) {
         wanted.forEach((pack, want) -> table.row(
                 pack.food().name(),
                 PackText.bought(pack, want.packs()),
-                pack.price().times(want.packs()).toString(),
+                currency().text(pack.price().times(want.packs())),
                 want.sessions().stream().map(s -> Integer.toString(s)).collect(Collectors.joining(", "))));
         page.table(table);
     }

@@ -3,6 +3,7 @@ package batchwright.report;
 import batchwright.food.Pack;
 import batchwright.plan.Batch;
 import batchwright.plan.Plan;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -42,7 +43,7 @@ final class BuyText {
         }
         new PantryText(answer, plan, commands, page).write();
         total();
-        new CostBarsText(bought, page).write();
+        new CostBarsText(bought, currency(), page).write();
         page.gap();
         prices();
         oddPriceDates();
@@ -63,7 +64,7 @@ final class BuyText {
         return line.pack().filter(Pack::isLoose).isPresent();
     }
 
-    private String currency() {
+    private Currency currency() {
         return answer.kitchen().currency();
     }
 
@@ -98,11 +99,11 @@ final class BuyText {
         return lines.stream().map(l -> l.food().group()).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
-    private static void row(TextTable table, BuyLine line) {
+    private void row(TextTable table, BuyLine line) {
         table.row(
                 line.food().name(),
                 line.pack().map(p -> PackText.bought(p, line.packs())).orElse(""),
-                line.cost().toString(),
+                currency().text(line.cost()),
                 line.fromPantryGrams().signum() == 0 ? "" : Show.whole(line.fromPantryGrams()),
                 Show.whole(line.usedGrams()),
                 Show.whole(line.leftGrams()));
@@ -112,8 +113,8 @@ final class BuyText {
         page.gap();
         Money cost = plan.cost();
         String against = answer.budget()
-                .map(budget -> ", " + Show.money(new Money(budget.minor() - cost.minor()), currency())
-                        + " under the budget of " + budget)
+                .map(budget -> ", " + Show.money(budget.minus(cost), currency()) + " under the budget of "
+                        + currency().text(budget))
                 .orElse("");
         page.paragraph("  ", "    ", "Total " + Show.money(cost, currency()) + against + "; " + each(cost) + ".");
         page.paragraph(
@@ -129,10 +130,9 @@ final class BuyText {
         long howMany = eaters == 0
                 ? plan.batches().stream().mapToInt(Batch::containers).sum()
                 : (long) answer.days() * eaters;
-        BigDecimal one =
-                cost.shareOf(BigDecimal.ONE, BigDecimal.valueOf(howMany)).movePointLeft(2);
+        BigDecimal one = cost.shareOf(BigDecimal.ONE, BigDecimal.valueOf(howMany));
         String what = eaters == 0 ? " a container" : eaters == 1 ? " a day" : " a day and eater";
-        return Show.money(one, currency()) + what;
+        return currency().text(one) + " " + currency() + what;
     }
 
     private void prices() {

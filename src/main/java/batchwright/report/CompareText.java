@@ -5,8 +5,7 @@ import batchwright.food.Pack;
 import batchwright.food.PriceRank;
 import batchwright.food.PriceRank.By;
 import batchwright.food.UnitPrice;
-import batchwright.quantity.Money;
-import java.util.Optional;
+import batchwright.quantity.Currency;
 import java.util.stream.Collectors;
 
 /** Foods ranked by what their energy or protein costs. */
@@ -19,7 +18,7 @@ public final class CompareText {
      * @param currency of all prices
      * @param which foods these are, a sentence; may be empty
      */
-    public static String of(PriceRank rank, String currency, String which) {
+    public static String of(PriceRank rank, Currency currency, String which) {
         var page = new Page();
         if (!which.isEmpty()) {
             page.paragraph(which);
@@ -41,7 +40,7 @@ public final class CompareText {
         return page.toString();
     }
 
-    private static String answer(PriceRank rank, String currency) {
+    private static String answer(PriceRank rank, Currency currency) {
         if (rank.prices().isEmpty()) {
             return "No food to compare has a price.";
         }
@@ -49,11 +48,11 @@ public final class CompareText {
         String of = rank.by() == By.KCAL ? "1000 kcal" : "30 g protein";
         return Show.count(rank.prices().size(), "food with a price", "foods with a price") + "; cheapest for " + of
                 + ": "
-                + first.pack().food().name() + ", " + money(rank.by().of(first)) + " " + currency
+                + first.pack().food().name() + ", " + Show.money(rank.by().of(first), currency) + " " + currency
                 + ". Each in the pack that is cheapest per edible gram.";
     }
 
-    private static TextTable table(PriceRank rank, String currency) {
+    private static TextTable table(PriceRank rank, Currency currency) {
         var table = new TextTable("")
                 .left("food")
                 .right(currency + " per\n1000\nkcal")
@@ -65,16 +64,12 @@ public final class CompareText {
             Pack pack = price.pack();
             table.row(
                     pack.food().id(),
-                    money(By.KCAL.of(price)),
-                    money(By.PROTEIN.of(price)),
+                    Show.money(By.KCAL.of(price), currency),
+                    Show.money(By.PROTEIN.of(price), currency),
                     pack.label(),
                     pack.shop(),
                     pack.seen().toString());
         }
         return table;
-    }
-
-    private static String money(Optional<Money> money) {
-        return money.map(Money::toString).orElse("-");
     }
 }

@@ -1,6 +1,7 @@
 package batchwright.report;
 
 import batchwright.food.Food;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -10,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 
 /** What drives the cost: the dearest foods with a bar each, and the rest. */
-record CostBarsText(List<BuyLine> bought, Page page) {
+record CostBarsText(List<BuyLine> bought, Currency currency, Page page) {
     private static final int SHOWN = 5;
     /** Of the longest bar. */
     private static final int COLUMNS = 24;
@@ -41,15 +42,15 @@ record CostBarsText(List<BuyLine> bought, Page page) {
             together = together.plus(one.getValue());
             table.row(
                     one.getKey().name(),
-                    one.getValue().toString(),
+                    currency.text(one.getValue()),
                     perCent(one.getValue(), all),
                     perCent(together, all),
                     "#".repeat(bar(one.getValue(), most)));
         }
-        Money rest = new Money(all.minor() - together.minor());
+        Money rest = all.minus(together);
         table.row(
                 Show.count(costs.size() - SHOWN, "other food", "other foods"),
-                rest.toString(),
+                currency.text(rest),
                 perCent(rest, all),
                 perCent(all, all),
                 "");
@@ -64,6 +65,6 @@ record CostBarsText(List<BuyLine> bought, Page page) {
     }
 
     private static String perCent(Money some, Money all) {
-        return Show.whole(PER_CENT.multiply(some.major()).divide(all.major(), 4, RoundingMode.HALF_UP));
+        return Show.whole(some.shareOf(PER_CENT, BigDecimal.valueOf(all.minor())));
     }
 }

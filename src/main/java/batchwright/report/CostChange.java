@@ -1,6 +1,7 @@
 package batchwright.report;
 
 import batchwright.explain.KnownCost;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.util.OptionalLong;
@@ -48,26 +49,22 @@ record CostChange(long least, OptionalLong most, boolean noPlan) {
     }
 
     /** For a table of savings: what is surely saved matters most. */
-    String asSaving() {
+    String asSaving(Currency currency) {
         if (proven() || least > 0) {
-            return (proven() ? "" : AT_LEAST) + money(least);
+            return (proven() ? "" : AT_LEAST) + currency.text(new Money(least));
         }
-        return most.isPresent() ? AT_MOST + money(most.getAsLong()) : UNKNOWN;
+        return most.isPresent() ? AT_MOST + currency.text(new Money(most.getAsLong())) : UNKNOWN;
     }
 
     /** For a table of costs: what it costs at most matters most. */
-    String asCost() {
+    String asCost(Currency currency) {
         if (noPlan) {
             return "no plan";
         }
         if (most.isPresent()) {
-            return (proven() ? "" : AT_MOST) + money(most.getAsLong());
+            return (proven() ? "" : AT_MOST) + currency.text(new Money(most.getAsLong()));
         }
-        return least > 0 ? AT_LEAST + money(least) : UNKNOWN;
-    }
-
-    private static String money(long minor) {
-        return new Money(minor).toString();
+        return least > 0 ? AT_LEAST + currency.text(new Money(least)) : UNKNOWN;
     }
 
     static BigDecimal percent(long part, long whole) {

@@ -54,7 +54,9 @@ final class DishWords {
         new TreeSet<>(request.without())
                 .forEach(part -> line.append(" --without ").append(word(part)));
         line.append(request.pantry() ? "" : " --no-pantry");
-        request.budget().ifPresent(budget -> line.append(" --budget ").append(budget));
+        request.budget()
+                .ifPresent(budget -> line.append(" --budget ")
+                        .append(request.kitchen().currency().text(budget)));
         return line.toString();
     }
 

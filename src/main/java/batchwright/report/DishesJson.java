@@ -16,7 +16,8 @@ public final class DishesJson {
     private DishesJson() {}
 
     public static String of(Kitchen kitchen, Collection<Dish> dishes) {
-        ObjectNode root = Json.schema("dishes/1").put("currency", kitchen.currency());
+        ObjectNode root =
+                Json.schema("dishes/1").put("currency", kitchen.currency().code());
         ArrayNode list = root.putArray("dishes");
         dishes.forEach(dish -> dish(list.addObject(), kitchen, dish));
         return Json.text(root);

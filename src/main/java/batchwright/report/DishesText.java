@@ -78,8 +78,8 @@ public final class DishesText {
         return Show.cell(OneContainer.of(dish, size, optional).nutrients(), nutrient);
     }
 
-    private static String cost(Optional<Money> cost) {
-        return cost.map(Money::toString).orElse("-");
+    private String cost(Optional<Money> cost) {
+        return Show.money(cost, kitchen.currency());
     }
 
     private String full(Dish dish) {

@@ -53,7 +53,10 @@ final class DishesUsing {
         List<Dish> cook = new ArrayList<>(List.of(using));
         inPlan().limit(needed - 1L).forEach(cook::add);
         return "plan " + String.join(" ", answer.named()) + " --days " + answer.days()
-                + answer.budget().map(budget -> " --budget " + budget).orElse("") + " --cook "
+                + answer.budget()
+                        .map(budget ->
+                                " --budget " + answer.kitchen().currency().text(budget))
+                        .orElse("") + " --cook "
                 + cook.stream().map(Dish::id).collect(Collectors.joining(","));
     }
 

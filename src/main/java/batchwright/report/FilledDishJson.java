@@ -40,7 +40,7 @@ public final class FilledDishJson {
         Dish dish = request.dish();
         root.put("status", filled.answer().status().name().toLowerCase(Locale.ROOT));
         root.set("proof", plan.get("proof"));
-        root.put("currency", request.kitchen().currency());
+        root.put("currency", request.kitchen().currency().code());
         Json.money(root, "cost_minor", filled.answer().plan().map(Plan::cost));
         Json.money(root, "budget_minor", request.budget());
         root.put("dish", dish.id()).put("name", dish.name());

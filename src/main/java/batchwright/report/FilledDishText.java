@@ -8,7 +8,7 @@ import batchwright.plan.DishAnswer;
 import batchwright.plan.DishRequest;
 import batchwright.plan.Fill;
 import batchwright.plan.Plan;
-import batchwright.quantity.Money;
+import batchwright.quantity.Currency;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -65,7 +65,7 @@ public final class FilledDishText {
                 + dish.id()
                 + "), each " + Show.amount(holds, Nutrient.ENERGY) + " kcal, " + Show.amount(holds, Nutrient.PROTEIN)
                 + " g protein: " + cost
-                + request.budget().map(b -> " (budget " + b + ")").orElse("")
+                + Show.budget(request.budget(), currency())
                 + (isProven() ? ", proven cheapest." : ", not proven cheapest."));
     }
 
@@ -73,7 +73,7 @@ public final class FilledDishText {
         return filled.answer().status() == DishAnswer.Status.FILLED;
     }
 
-    private String currency() {
+    private Currency currency() {
         return request.kitchen().currency();
     }
 
@@ -135,7 +135,7 @@ public final class FilledDishText {
 
     private void unitPrice(Fill fill) {
         OneContainer.cost(request.kitchen(), fill.portions())
-                .map(Money::toString)
+                .map(currency()::text)
                 .ifPresent(cost -> page.paragraph(
                         "  ",
                         "    ",

@@ -50,7 +50,8 @@ public final class FoodsJson {
     }
 
     private static ObjectNode root(Kitchen kitchen, List<Food> foods) {
-        ObjectNode root = Json.schema("foods/1").put("currency", kitchen.currency());
+        ObjectNode root =
+                Json.schema("foods/1").put("currency", kitchen.currency().code());
         ArrayNode list = root.putArray("foods");
         foods.forEach(food -> food(list.addObject(), kitchen, food));
         return root;

@@ -92,8 +92,8 @@ public final class FoodsText {
                 price.map(p -> marked(p.pack().shop(), p.pack())).orElse("no price"));
     }
 
-    private static String money(Optional<Money> money) {
-        return money.map(Money::toString).orElse("-");
+    private String money(Optional<Money> money) {
+        return Show.money(money, kitchen.currency());
     }
 
     private String full(Food food) {
@@ -154,7 +154,7 @@ public final class FoodsText {
                 .left("shop")
                 .left("pack")
                 .right("g")
-                .right(kitchen.currency())
+                .right(kitchen.currency().code())
                 .left("seen")
                 .left("note");
         for (Pack pack : kitchen.packsOf(food)) {
@@ -162,7 +162,7 @@ public final class FoodsText {
                     pack.shop(),
                     PackText.label(pack),
                     Show.plainText(pack.tag().grams(), 1),
-                    pack.tag().price().toString(),
+                    kitchen.currency().text(pack.tag().price()),
                     marked(pack.seen().toString(), pack),
                     pack.note());
         }

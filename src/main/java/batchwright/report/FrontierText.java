@@ -6,6 +6,7 @@ import batchwright.explain.KnownCost;
 import batchwright.explain.ProteinReach;
 import batchwright.food.Nutrient;
 import batchwright.plan.TradeOff;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.util.List;
 import java.util.Optional;
@@ -48,7 +49,7 @@ final class FrontierText {
         };
     }
 
-    private String currency() {
+    private Currency currency() {
         return answer.kitchen().currency();
     }
 
@@ -69,7 +70,7 @@ final class FrontierText {
         if (protein) {
             table.right("as cheap\nup to g");
         }
-        table.left(chart.head(cents(chart.least()), cents(chart.most())));
+        table.left(chart.head(money(chart.least()), money(chart.most())));
         for (int i = 0; i < dots.size(); i++) {
             Point p = frontier.points().get(i);
             String now = p.inForce() ? NOW : "";
@@ -101,17 +102,17 @@ final class FrontierText {
                         point.inForce());
     }
 
-    private static String cost(KnownCost cost) {
+    private String cost(KnownCost cost) {
         if (cost.noPlan()) {
             return "no plan";
         }
         return cost.most()
-                .map(money -> (cost.proven() ? "" : "<=") + money)
-                .orElse(cost.least().minor() > 0 ? ">=" + cost.least() : "?");
+                .map(money -> (cost.proven() ? "" : "<=") + currency().text(money))
+                .orElse(cost.least().minor() > 0 ? ">=" + currency().text(cost.least()) : "?");
     }
 
-    private static String cents(double minor) {
-        return new Money(Math.round(minor)).toString();
+    private String money(double minor) {
+        return currency().text(new Money(Math.round(minor)));
     }
 
     private TextTable budgets() {
@@ -127,7 +128,7 @@ final class FrontierText {
             Point p = frontier.points().get(i);
             table.row(
                     budgetMark(p),
-                    p.cost().least().toString(),
+                    currency().text(p.cost().least()),
                     p.reach().map(this::reached).orElse(""),
                     chart.row(dots.get(i)));
         }

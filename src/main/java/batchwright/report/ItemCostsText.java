@@ -1,30 +1,35 @@
 package batchwright.report;
 
 import batchwright.explain.ItemCost;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 
 /** What each food that is bought costs, the dearest first, with a bar. */
 final class ItemCostsText {
     private static final int MOST_ROWS = 8;
     private static final int BAR = 16;
+    private static final BigDecimal PER_KCAL = BigDecimal.valueOf(1000);
     private final List<ItemCost> items;
     private final long all;
+    private final Currency currency;
     private final Page page;
 
-    ItemCostsText(List<ItemCost> items, Page page) {
+    ItemCostsText(List<ItemCost> items, Currency currency, Page page) {
+        this.currency = currency;
         this.items = items;
         this.all = items.stream().mapToLong(i -> i.cost().minor()).sum();
         this.page = page;
     }
 
-    void write(String currency) {
+    void write() {
         page.heading("WHY: cost by food");
         page.gap();
         var table = new TextTable("  ")
                 .left("food")
-                .right(currency)
+                .right(currency.code())
                 .right("%")
                 .right("sum %")
                 .right("per 1000\nkcal")
@@ -44,7 +49,7 @@ final class ItemCostsText {
         page.paragraph(
                 "  ",
                 "  ",
-                "Together " + new Money(all) + " " + currency + ", " + perThousand(items)
+                "Together " + Show.money(new Money(all), currency) + ", " + perThousand(items)
                         + " per 1000 kcal. Energy is that of what is used, without what was at home; packs are paid for whole.");
     }
 
@@ -54,23 +59,22 @@ final class ItemCostsText {
         int bar = Math.toIntExact(Math.min(BAR, Math.round((double) cost * BAR / dearest)));
         table.row(
                 name,
-                new Money(cost).toString(),
+                currency.text(new Money(cost)),
                 Show.whole(CostChange.percent(cost, all)),
                 Show.whole(CostChange.percent(sum, all)),
                 perThousand(some),
                 some.size() == 1 ? "#".repeat(bar) : "");
     }
 
-    private static String perThousand(List<ItemCost> some) {
+    private String perThousand(List<ItemCost> some) {
         BigDecimal kcal = some.stream().map(ItemCost::kcal).reduce(BigDecimal.ZERO, BigDecimal::add);
         return perThousandKcal(some.stream().mapToLong(i -> i.cost().minor()).sum(), kcal);
     }
 
     /** A dash for what has no energy to speak of. */
-    private static String perThousandKcal(long minor, BigDecimal kcal) {
+    private String perThousandKcal(long minor, BigDecimal kcal) {
         return kcal.compareTo(BigDecimal.ONE) < 0
                 ? "-"
-                : Show.rounded(BigDecimal.valueOf(minor * 10).divide(kcal, 4, java.math.RoundingMode.HALF_UP), 2)
-                        .toPlainString();
+                : currency.text(BigDecimal.valueOf(minor).multiply(PER_KCAL).divide(kcal, 4, RoundingMode.HALF_UP));
     }
 }

@@ -2,6 +2,7 @@ package batchwright.report;
 
 import batchwright.plan.Clash;
 import batchwright.plan.Proof;
+import batchwright.quantity.Currency;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,7 +19,7 @@ public final class NoPlanWords {
     /** A plan was found, but it is too dear: how dear, and how little one could cost. */
     public Optional<String> overBudget() {
         Proof proof = answer.proof();
-        String currency = answer.kitchen().currency();
+        Currency currency = answer.kitchen().currency();
         return answer.budget()
                 .filter(budget -> proof.cost().minor() > 0)
                 .map(budget -> "The cheapest plan found costs " + Show.money(proof.cost(), currency)

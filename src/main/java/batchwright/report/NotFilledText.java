@@ -73,7 +73,7 @@ final class NotFilledText {
         if (budget.isPresent()) {
             return many + ", each " + each + ", " + (request.containers() == 1 ? "costs" : "cost") + " at least "
                     + money(budget.get().reached()) + ", more than the budget of "
-                    + request.budget().map(Money::toString).orElse("") + ".";
+                    + request.budget().map(request.kitchen().currency()::text).orElse("") + ".";
         }
         if (hint(Kind.CONTAINERS).isPresent() || hint(Kind.NOT_SOLD).isPresent()) {
             return "Shops and pantry have not enough for " + many + ", each " + each + ".";
@@ -114,7 +114,10 @@ final class NotFilledText {
             case BUDGET -> "The budget has to be " + money(hint.reached());
             case CONTAINERS ->
                 Show.count(hint.reached().intValueExact(), "container is", "containers are") + " possible"
-                        + request.budget().map(b -> " within " + b).orElse("");
+                        + request.budget()
+                                .map(b -> " within "
+                                        + request.kitchen().currency().text(b))
+                                .orElse("");
             case NOT_SOLD -> "No shop in foods/shop.csv sells " + hint.what() + ", and there is too little at home";
             case NEAREST ->
                 "No change of one thing is enough. Nearest: " + figure + " kcal"

@@ -9,7 +9,6 @@ import batchwright.food.UnitPrice;
 import batchwright.plan.Portion;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -65,7 +64,6 @@ record OneContainer(Size size, boolean optional, List<Portion> portions) {
                     .forEach((food, share) ->
                             grams.merge(food, share.multiply(BigDecimal.valueOf(portion.rawGrams())), BigDecimal::add));
         }
-        return UnitPrice.minorOf(kitchen, grams)
-                .map(minor -> new Money(minor.setScale(0, RoundingMode.HALF_UP).longValueExact()));
+        return UnitPrice.minorOf(kitchen, grams).map(Money::rounded);
     }
 }

@@ -54,7 +54,7 @@ public final class PlanJson {
         Optional<Plan> plan = answer.plan();
         root.put("status", answer.status().id());
         proof();
-        root.put("currency", answer.kitchen().currency());
+        root.put("currency", answer.kitchen().currency().code());
         Json.money(root, "cost_minor", plan.map(Plan::cost));
         Json.money(root, "budget_minor", answer.budget());
         root.put("cooking_day", answer.kitchen().cookingDay().toString());

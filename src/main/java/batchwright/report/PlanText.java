@@ -4,6 +4,7 @@ import batchwright.needs.Needs;
 import batchwright.plan.Clash;
 import batchwright.plan.Plan;
 import batchwright.plan.Proof;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -38,8 +39,8 @@ public final class PlanText {
     }
 
     private void plan(Plan plan) {
-        page.paragraph(forWhom() + ": " + Show.money(plan.cost(), currency())
-                + answer.budget().map(b -> " (budget " + b + ")").orElse("") + ", " + proven() + ".");
+        page.paragraph(forWhom() + ": " + Show.money(plan.cost(), currency()) + Show.budget(answer.budget(), currency())
+                + ", " + proven() + ".");
         new CookText(answer.kitchen(), plan, page).write();
         new ScheduleText(plan, page).write();
         new DaysText(plan, page).write();
@@ -63,7 +64,7 @@ public final class PlanText {
         answer.insight().secondOpinion().ifPresent(opinion -> new SecondOpinionText(opinion, answer, page).write());
     }
 
-    private String currency() {
+    private Currency currency() {
         return answer.kitchen().currency();
     }
 

@@ -1,6 +1,7 @@
 package batchwright.report;
 
 import batchwright.plan.Proof;
+import batchwright.quantity.Currency;
 import batchwright.report.SessionsAnswer.One;
 import batchwright.report.SessionsAnswer.Stretch;
 import java.util.stream.Collectors;
@@ -40,7 +41,7 @@ public final class SessionsText {
 
     private String text(boolean allNutrients) {
         PlanAnswer whole = answer.whole();
-        String currency = whole.kitchen().currency();
+        Currency currency = whole.kitchen().currency();
         page.paragraph(Show.count(whole.days(), "day", "days") + " for "
                 + whole.needs().stream().map(n -> n.eater().name()).collect(Collectors.joining(" and "))
                 + ", cooked on days "
@@ -48,7 +49,7 @@ public final class SessionsText {
                         .map(s -> Integer.toString(s.firstDay()))
                         .collect(Collectors.joining(", "))
                 + ": " + Show.money(answer.cost(), currency)
-                + whole.budget().map(b -> " (budget " + b + ")").orElse("") + ", "
+                + Show.budget(whole.budget(), currency) + ", "
                 + (whole.status() == PlanAnswer.Status.PLANNED ? "proven cheapest" : "not proven cheapest") + ".");
         if (answer.shopOnce()) {
             new BuyOnceText(answer, page).write();
@@ -65,7 +66,7 @@ public final class SessionsText {
         return page.toString();
     }
 
-    private void session(int number, One session, String currency) {
+    private void session(int number, One session, Currency currency) {
         PlanAnswer one = session.answer();
         page.gap().line("=".repeat(page.width()));
         page.paragraph(
@@ -91,7 +92,7 @@ public final class SessionsText {
         }
     }
 
-    private void proof(String currency) {
+    private void proof(Currency currency) {
         page.heading("PROOF");
         Proof proof = answer.whole().proof();
         if (answer.status() == PlanAnswer.Status.PLANNED) {

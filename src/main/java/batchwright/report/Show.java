@@ -5,10 +5,12 @@ import batchwright.food.Measure;
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.plan.Snack;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Collection;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -99,13 +101,23 @@ public final class Show {
         return difference > 0 ? "+" + difference : Integer.toString(difference);
     }
 
-    public static String money(Money money, String currency) {
-        return money + " " + currency;
+    public static String money(Money money, Currency currency) {
+        return currency.text(money) + " " + currency;
     }
 
-    /** From units of the currency, to the cent. */
-    public static String money(BigDecimal major, String currency) {
-        return rounded(major, 2).toPlainString() + " " + currency;
+    /** A dash for what has no price. */
+    static String money(Optional<Money> money, Currency currency) {
+        return money.map(currency::text).orElse("-");
+    }
+
+    /** Such as " (budget 60.00)"; empty when there is none. */
+    static String budget(Optional<Money> budget, Currency currency) {
+        return budget.map(most -> " (budget " + currency.text(most) + ")").orElse("");
+    }
+
+    /** Such as "2.70 under the budget of 60.00"; empty when there is none. */
+    public static Optional<String> underBudget(Optional<Money> budget, Money cost, Currency currency) {
+        return budget.map(most -> currency.text(most.minus(cost)) + " under the budget of " + currency.text(most));
     }
 
     public static String count(int count, String one, String many) {

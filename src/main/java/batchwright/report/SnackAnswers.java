@@ -2,6 +2,7 @@ package batchwright.report;
 
 import batchwright.needs.Needs;
 import batchwright.plan.Snack;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.util.List;
@@ -11,22 +12,22 @@ import java.util.Optional;
  * What a search for the smallest snack came to.
  *
  * @param ask what was asked
- * @param currency ISO 4217 code
+ * @param currency of all prices
  * @param found best first; empty when no snack does what was asked
  * @param shortfall why none does; there exactly when none is found and nothing stopped the search
  * @param stopped the eater it is for, when a caution stops planning for that eater
  */
 public record SnackAnswers(
-        Ask ask, String currency, List<Offer> found, Optional<Shortfall> shortfall, Optional<Needs> stopped) {
+        Ask ask, Currency currency, List<Offer> found, Optional<Shortfall> shortfall, Optional<Needs> stopped) {
     public SnackAnswers {
         found = List.copyOf(found);
     }
 
-    public SnackAnswers(Ask ask, String currency, List<Offer> found, Optional<Shortfall> shortfall) {
+    public SnackAnswers(Ask ask, Currency currency, List<Offer> found, Optional<Shortfall> shortfall) {
         this(ask, currency, found, shortfall, Optional.empty());
     }
 
-    public static SnackAnswers stopped(Ask ask, String currency, Needs needs) {
+    public static SnackAnswers stopped(Ask ask, Currency currency, Needs needs) {
         return new SnackAnswers(ask, currency, List.of(), Optional.empty(), Optional.of(needs));
     }
 
@@ -46,7 +47,11 @@ public record SnackAnswers(
             String by,
             int kinds,
             Optional<Money> budget,
-            Optional<BigDecimal> mostKcal) {}
+            Optional<BigDecimal> mostKcal) {
+        public Ask withBudget(Optional<Money> most) {
+            return new Ask(kcal, proteinG, by, kinds, most, mostKcal);
+        }
+    }
 
     /**
      * One snack.

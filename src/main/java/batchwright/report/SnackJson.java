@@ -12,7 +12,7 @@ public final class SnackJson {
     public static String of(SnackAnswers answers) {
         ObjectNode root = Json.schema("snack/1");
         root.put("status", answers.found().isEmpty() ? "not_reachable" : "found");
-        root.put("currency", answers.currency());
+        root.put("currency", answers.currency().code());
         ask(root.putObject("ask"), answers.ask());
         ArrayNode found = root.putArray("answers");
         answers.found().forEach(offer -> offer(found.addObject(), offer));

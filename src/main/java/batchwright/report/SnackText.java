@@ -84,8 +84,8 @@ public final class SnackText {
                 + Show.oneDecimal(offer.proteinG()) + " g protein, " + cost(offer) + " " + answers.currency();
     }
 
-    private static String cost(SnackAnswers.Offer offer) {
-        return Show.rounded(offer.costMinor().movePointLeft(2), 2).toPlainString();
+    private String cost(SnackAnswers.Offer offer) {
+        return answers.currency().text(offer.costMinor());
     }
 
     private String asked() {

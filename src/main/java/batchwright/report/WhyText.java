@@ -6,6 +6,7 @@ import batchwright.explain.ProteinReach;
 import batchwright.explain.RuleCost;
 import batchwright.explain.Why;
 import batchwright.food.Pack;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.util.Comparator;
 import java.util.List;
@@ -28,10 +29,10 @@ final class WhyText {
         rules();
         protein();
         misses();
-        new ItemCostsText(why.items(), page).write(currency());
+        new ItemCostsText(why.items(), currency(), page).write();
     }
 
-    private String currency() {
+    private Currency currency() {
         return answer.kitchen().currency();
     }
 
@@ -105,11 +106,11 @@ final class WhyText {
                 rule.now(),
                 rule.looser().map(RuleCost.Moved::to).orElse("-"),
                 rule.looser()
-                        .map(m -> CostChange.saved(base(), m.cost()).asSaving())
+                        .map(m -> CostChange.saved(base(), m.cost()).asSaving(currency()))
                         .orElse(""),
                 rule.tighter().map(RuleCost.Moved::to).orElse("-"),
                 rule.tighter()
-                        .map(m -> CostChange.added(base(), m.cost()).asCost())
+                        .map(m -> CostChange.added(base(), m.cost()).asCost(currency()))
                         .orElse(""));
     }
 
@@ -138,14 +139,14 @@ final class WhyText {
         page.paragraph(
                 "  ",
                 "    ",
-                Show.money(p.money(), currency()) + " more (" + cost.plus(p.money()) + "): " + floor(p.forMore())
-                        + ".");
+                Show.money(p.money(), currency()) + " more (" + currency().text(cost.plus(p.money())) + "): "
+                        + floor(p.forMore()) + ".");
         p.forLess()
                 .ifPresent(less -> page.paragraph(
                         "  ",
                         "    ",
                         Show.money(p.money(), currency()) + " less ("
-                                + new Money(cost.minor() - p.money().minor()) + "): " + floor(less) + "."));
+                                + currency().text(cost.minus(p.money())) + "): " + floor(less) + "."));
     }
 
     private String each() {
@@ -160,7 +161,7 @@ final class WhyText {
         if (change.isNothing()) {
             return "costs nothing more";
         }
-        String shown = change.asCost();
+        String shown = change.asCost(currency());
         return shown.equals("?")
                 ? "not known in time"
                 : "costs " + shown.replace("<=", "at most ").replace(">=", "at least ") + " " + currency() + " more";
@@ -195,18 +196,24 @@ final class WhyText {
                 "  ",
                 "  ",
                 "enters at: at this price or less a plan that buys it is cheaper; found by planning with that price, to the"
-                        + " cent."
+                        + " " + smallest() + "."
                         + (table.contains(">=") ? " >= perhaps at a higher price already: time ended first." : "")
                         + (why.missesComplete() ? "" : " Time ended before every food was looked at."));
     }
 
-    private static void row(TextTable table, NearMiss miss) {
+    private String smallest() {
+        return currency().digits() == Currency.USD.digits()
+                ? "the cent"
+                : currency().least().toPlainString() + " " + currency();
+    }
+
+    private void row(TextTable table, NearMiss miss) {
         Pack pack = miss.pack();
         table.row(
                 pack.food().name(),
                 pack.isLoose() ? PackText.label(pack) : PackText.bought(pack, 1).replaceFirst("^1 x ", ""),
-                pack.price().toString(),
-                (miss.proven() ? "" : ">=") + miss.entersAt(),
+                currency().text(pack.price()),
+                (miss.proven() ? "" : ">=") + currency().text(miss.entersAt()),
                 Show.whole(miss.shareOff() * 100));
     }
 }

@@ -74,7 +74,13 @@ public final class BatchPlanner implements Planner {
         if (tooDear.isPresent()) {
             return proof.lowerBound().compareTo(tooDear.get()) > 0
                     ? new PlanResult.NoPlan(
-                            proven ? List.of(Clash.budget(tooDear.get(), proof.cost())) : List.of(), proof)
+                            proven
+                                    ? List.of(Clash.budget(
+                                            tooDear.get(),
+                                            proof.cost(),
+                                            request.kitchen().currency()))
+                                    : List.of(),
+                            proof)
                     : new PlanResult.GaveUp(Optional.empty(), proof);
         }
         List<Plan> answers = plans.stream()

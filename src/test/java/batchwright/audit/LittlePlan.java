@@ -34,6 +34,7 @@ import batchwright.plan.Seat;
 import batchwright.plan.Serving;
 import batchwright.plan.Serving.Storage;
 import batchwright.plan.Snack;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Length;
 import batchwright.quantity.Mass;
 import batchwright.quantity.Money;
@@ -162,7 +163,7 @@ final class LittlePlan {
                 packs,
                 Map.of(CHICKEN_RICE.id(), CHICKEN_RICE, EGG_POT.id(), EGG_POT),
                 Map.of(OATS, lots(100), RICE, lots(300), PEANUTS, lots(150)),
-                "USD",
+                Currency.USD,
                 COOKING_DAY);
     }
 

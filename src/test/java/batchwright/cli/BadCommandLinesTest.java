@@ -39,7 +39,7 @@ class BadCommandLinesTest {
         plan lifter-gaining --budget              | --budget has no value                    | --budget M
         plan lifter-gaining --budget abc          | --budget cannot be "abc"                 | 75 or 75.50
         plan lifter-gaining --budget 75,50        | --budget cannot be "75,50"               | decimals with a point
-        plan lifter-gaining --budget 75.505       | --budget cannot be "75.505"              | 75 or 75.50
+        plan lifter-gaining --budget 75.505       | the budget cannot be "75.505"            | at most 2 decimals
         plan lifter-gaining --budget -3           | --budget cannot be "-3"                  | 75 or 75.50
         plan lifter-gaining --budget 1e3          | --budget cannot be "1e3"                 | 75 or 75.50
         plan lifter-gaining --budget 60 --budget 70 | --budget is given twice                | Give it once.
@@ -121,7 +121,6 @@ class BadCommandLinesTest {
         needs --activites                         | there is no option "--activites"         | Nearest: --activities.
         check lifter-gaining                      | more than check can use                  | check --help
         init                                      | no folder is named                       | init my-kitchen
-        init .                                    | these files are there already            | Nothing was written
         init notes.txt                            | notes.txt is a file                      | Nothing was written
         init one two                              | more than one folder is named            | init my-kitchen
         """)

@@ -38,7 +38,7 @@ class CheckCommandTest {
 
         assertThat(result.code()).isZero();
         assertThat(result.out()).isEmpty();
-        assertThat(result.err()).contains("shop.csv:10:").contains("2.19\n").endsWith("\n1 warning in 1 file\n");
+        assertThat(result.err()).contains("shop.csv:11:").contains("2.19\n").endsWith("\n1 warning in 1 file\n");
     }
 
     @Test

@@ -35,7 +35,7 @@ class ClosedInputTest {
                 .run("needs");
 
         assertThat(result.code()).as(result.both()).isEqualTo(130);
-        assertThat(result.both()).contains("Nothing was saved.").doesNotContain("fault");
+        assertThat(result.both()).contains("Nothing was answered.").doesNotContain("fault");
         assertThat(Folders.content(here)).isEqualTo(before);
     }
 }

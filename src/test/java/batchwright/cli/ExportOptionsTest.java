@@ -99,6 +99,17 @@ class ExportOptionsTest {
         assertThat(here.resolve("p.ics")).doesNotExist();
     }
 
+    /** A report from before is worth more than the news that there is none now. */
+    @Test
+    void without_a_plan_a_report_from_before_stays() throws IOException {
+        plan("--report", "r.html");
+        byte[] older = Files.readAllBytes(here.resolve("r.html"));
+        Cli.Result none = plan("--budget", "1", "--report", "r.html");
+
+        assertThat(none.err()).isEqualTo("No plan: r.html is not written; the one that is there is older\n");
+        assertThat(here.resolve("r.html")).hasBinaryContent(older);
+    }
+
     @Test
     void of_several_sessions_each_has_its_days() {
         Cli.Result each = plan("--cooks", "2", "--shopping", "s.csv", "--shopping", "s.txt", "--calendar", "p.ics");

@@ -187,7 +187,7 @@ class PlanOutcomesTest {
     }
 
     @Test
-    void a_caution_stops_planning_but_not_needs() throws IOException {
+    void a_caution_stops_planning_and_needs_shows_it() throws IOException {
         Path profile = Folders.starter(here).resolve("profiles/lifter-gaining.yaml");
         Folders.replace(profile, "age: 27 ", "age: 16 ");
 
@@ -206,7 +206,7 @@ class PlanOutcomesTest {
         assertThat(planJson.get("clashes")).isEmpty();
         assertThat(planJson.at("/cautions/0/code").textValue()).isEqualTo("under_18");
         assertThat(planJson.at("/cautions/0/stops_planning").booleanValue()).isTrue();
-        assertThat(needs.code()).isZero();
+        assertThat(needs.code()).isEqualTo(3);
         assertThat(needs.out().lines().limit(3).toList().toString())
                 .contains("no figures")
                 .contains("made for adults");

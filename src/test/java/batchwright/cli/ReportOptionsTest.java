@@ -3,6 +3,7 @@ package batchwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -51,10 +52,12 @@ class ReportOptionsTest {
     }
 
     @Test
-    void a_place_that_cannot_be_written_to_is_refused() {
+    void a_place_that_cannot_be_written_to_is_refused() throws IOException {
         assertThat(plan("--report", "no-such-folder/plan.html"))
                 .satisfies(r -> assertThat(r.code()).isEqualTo(2))
                 .satisfies(r -> assertThat(r.err()).contains("no-such-folder"));
-        assertThat(plan("--report", ".").err()).contains("is a folder");
+        Files.createDirectory(here.resolve("folder.html"));
+        assertThat(plan("--report", "folder.html").err()).contains("is a folder");
+        assertThat(plan("--report", ".").err()).contains("does not end in .html");
     }
 }

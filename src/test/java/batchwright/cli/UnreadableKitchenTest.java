@@ -26,7 +26,7 @@ class UnreadableKitchenTest {
     @BeforeEach
     void kitchen() throws IOException {
         memory = MemoryFileSystemBuilder.newLinux().build("kitchen");
-        here = memory.getPath("/home/cook");
+        here = memory.getPath("/people/cook");
         Files.createDirectories(here);
         Folders.starter(here);
         assertThat(Cli.in(here).run("check").both()).isEmpty();
@@ -80,13 +80,13 @@ class UnreadableKitchenTest {
     void a_folder_named_by_data_is_not_said_to_be_missing() throws IOException {
         Files.setPosixFilePermissions(here, PosixFilePermissions.fromString("---------"));
 
-        for (String data : List.of("/home/cook/kitchen", "/home/cook", "/home/cook/foods/shop.csv")) {
+        for (String data : List.of("/people/cook/kitchen", "/people/cook", "/people/cook/foods/shop.csv")) {
             Cli.Result result = Cli.in(memory.getPath("/")).run("dishes", "--data", data);
 
             assertThat(result.code()).isEqualTo(2);
             assertThat(result.err())
                     .contains("error: permission to read this is denied")
-                    .contains("/home/cook");
+                    .contains("/people/cook");
         }
     }
 

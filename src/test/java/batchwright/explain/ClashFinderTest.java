@@ -25,6 +25,7 @@ import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
 import batchwright.plan.Planner;
 import batchwright.plan.Proof;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.solve.BatchPlanner;
 import java.math.BigDecimal;
@@ -409,7 +410,7 @@ class ClashFinderTest {
                 Map.of(),
                 k.dishes(),
                 Map.of(MEAT, List.of(Lot.of(BigDecimal.valueOf(100)))),
-                "USD",
+                Currency.USD,
                 k.cookingDay());
 
         assertThat(clashes(request(EASY).withKitchen(poor)))

@@ -6,6 +6,7 @@ import batchwright.plan.Clash;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
 import batchwright.plan.Proof;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.solve.BatchPlanner;
 import batchwright.solve.RandomProblems;
@@ -123,7 +124,8 @@ class ClashesBySolversTest {
                 .isFalse();
 
         Proof proof = ((PlanResult.NoPlan) new BatchPlanner().plan(request)).proof();
-        assertThat(FINDER.clashes(request, proof).get(0)).isEqualTo(Clash.budget(new Money(budget), new Money(cost)));
+        assertThat(FINDER.clashes(request, proof).get(0))
+                .isEqualTo(Clash.budget(new Money(budget), new Money(cost), Currency.USD));
         List<Cure> cures = FINDER.curesWithinBudget(request);
         irreducible(cures, request, outside);
         cures.forEach(cure -> leastThatSolves(cure, request, outside));

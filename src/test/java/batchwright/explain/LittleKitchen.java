@@ -21,6 +21,7 @@ import batchwright.person.Sex;
 import batchwright.person.Wishes;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Length;
 import batchwright.quantity.Mass;
 import batchwright.quantity.Money;
@@ -90,7 +91,7 @@ final class LittleKitchen {
                 packs,
                 byId,
                 Map.of(),
-                "USD",
+                Currency.USD,
                 DAY);
     }
 

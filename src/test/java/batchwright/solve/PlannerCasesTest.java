@@ -25,6 +25,7 @@ import batchwright.person.Sex;
 import batchwright.person.Wishes;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Length;
 import batchwright.quantity.Mass;
 import batchwright.quantity.Money;
@@ -204,7 +205,8 @@ class PlannerCasesTest {
         }
         Map<String, Dish> byId = new LinkedHashMap<>();
         dishes.forEach(dish -> byId.put(dish.id(), dish));
-        var kitchen = new Kitchen(foods, measures, Map.of(), packs, byId, Map.of(), "USD", LocalDate.of(2026, 1, 5));
+        var kitchen =
+                new Kitchen(foods, measures, Map.of(), packs, byId, Map.of(), Currency.USD, LocalDate.of(2026, 1, 5));
         return new PlanRequest(kitchen, List.of(seats), days, Optional.empty(), 3, Duration.ofSeconds(30));
     }
 

@@ -11,6 +11,7 @@ import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.food.Pack;
 import batchwright.food.Part;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -67,7 +68,7 @@ final class RandomKitchen {
                 packs.put(food, packs(food));
             }
         }
-        return new Kitchen(foods, measures, Map.of(), packs, dishes, pantry, "USD", SEEN);
+        return new Kitchen(foods, measures, Map.of(), packs, dishes, pantry, Currency.USD, SEEN);
     }
 
     private boolean chance(double probability) {

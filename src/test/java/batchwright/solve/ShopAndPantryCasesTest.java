@@ -29,6 +29,7 @@ import batchwright.plan.PlanRequest;
 import batchwright.plan.Purchase;
 import batchwright.plan.Seat;
 import batchwright.plan.UseUp;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Length;
 import batchwright.quantity.Mass;
 import batchwright.quantity.Money;
@@ -157,7 +158,7 @@ class ShopAndPantryCasesTest {
                 Map.of(SOUP, List.of(packs)),
                 Map.of(dish.id(), dish),
                 Map.of(SOUP, List.of(lot)),
-                "USD",
+                Currency.USD,
                 COOKING_DAY);
         var wishes = new Wishes(1, Set.of(), Set.of(), Set.of(), List.of(), Optional.empty(), 1, 1);
         var eater = new Eater(

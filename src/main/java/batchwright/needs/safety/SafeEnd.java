@@ -44,10 +44,16 @@ public record SafeEnd(double bmi, double fatPercent) {
     static double errorNotAllowedFor(Body body) {
         Figure allowed = body.sex() == Sex.MALE ? Figure.FAT_ERROR_ALLOWED_MALE : Figure.FAT_ERROR_ALLOWED_FEMALE;
         double error = body.fat()
+                .map(SafeEnd::asSaid)
                 .map(BodyFat::errorPoints)
                 .orElse(OptionalDouble.empty())
                 .orElse(0);
         return Math.max(0, error - allowed.value());
+    }
+
+    /** A figure that is hard to believe has the error of its method here: what is added for the doubt must not lower it. */
+    private static BodyFat asSaid(BodyFat fat) {
+        return fat instanceof BodyFat.Doubted doubted ? doubted.said() : fat;
     }
 
     private static Figure bmi(Body body) {

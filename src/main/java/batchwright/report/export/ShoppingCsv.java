@@ -7,7 +7,6 @@ import batchwright.report.BuyLine;
 import batchwright.report.SessionsAnswer;
 import batchwright.report.Show;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.List;
 
@@ -76,9 +75,9 @@ public final class ShoppingCsv {
                 Integer.toString(line.packs()),
                 Integer.toString(pack.contents().units()),
                 grams(pack.grams()),
-                pack.price().toString(),
-                line.cost().toString(),
-                plan.currency(),
+                plan.currency().text(pack.price()),
+                plan.currency().text(line.cost()),
+                plan.currency().code(),
                 perKg(pack.tag()),
                 grams(line.fromPantryGrams()),
                 grams(line.usedGrams()),
@@ -98,8 +97,8 @@ public final class ShoppingCsv {
                 "",
                 "",
                 "",
-                Money.ZERO.toString(),
-                plan.currency(),
+                plan.currency().text(Money.ZERO),
+                plan.currency().code(),
                 "",
                 grams(line.fromPantryGrams()),
                 grams(line.usedGrams()),
@@ -114,12 +113,8 @@ public final class ShoppingCsv {
         return Show.plainText(grams, 1);
     }
 
-    /** Of what can be used, drained where it is drained; to the cent. */
-    private static String perKg(PriceTag tag) {
-        return tag.price()
-                .major()
-                .multiply(GRAMS_PER_KG)
-                .divide(tag.grams(), 2, RoundingMode.HALF_UP)
-                .toPlainString();
+    /** Of what can be used, drained where it is drained; to the minor unit. */
+    private String perKg(PriceTag tag) {
+        return plan.currency().text(tag.price().shareOf(GRAMS_PER_KG, tag.grams()));
     }
 }

@@ -58,10 +58,8 @@ public final class ShoppingNote {
     }
 
     private String againstBudget() {
-        return plan.whole()
-                .budget()
-                .map(budget ->
-                        ", " + new Money(budget.minor() - plan.cost().minor()) + " under the budget of " + budget)
+        return Show.underBudget(plan.whole().budget(), plan.cost(), plan.currency())
+                .map(under -> ", " + under)
                 .orElse("");
     }
 
@@ -104,7 +102,8 @@ public final class ShoppingNote {
         page.paragraph(
                 BELOW_BOX,
                 BELOW_BOX,
-                PackText.bought(pack, count) + ", " + pack.price().times(count));
+                PackText.bought(pack, count) + ", "
+                        + plan.currency().text(pack.price().times(count)));
     }
 
     /** What is taken without buying it. What a session leaves for the next is not at home yet. */

@@ -1,5 +1,6 @@
 package batchwright.report.export;
 
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.report.PlanAnswer;
 import batchwright.report.SessionsAnswer;
@@ -51,7 +52,7 @@ public record WholePlan(PlanAnswer whole, List<SessionsAnswer.One> sessions, boo
         return cooks(sessions.get(0));
     }
 
-    String currency() {
+    Currency currency() {
         return whole.kitchen().currency();
     }
 

@@ -64,7 +64,7 @@ final class AnswerSection {
     }
 
     private String budget() {
-        return Tile.budget(page.answer().budget(), page.plan().cost());
+        return Tile.budget(page.answer().budget(), page.plan().cost(), page.currency());
     }
 
     private String proof() {

@@ -1,6 +1,7 @@
 package batchwright.report.html;
 
 import batchwright.food.Pack;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.report.BuyLine;
 import batchwright.report.PackText;
@@ -18,14 +19,14 @@ final class Basket {
     private static final String INVENTED = "invented";
 
     private final List<BuyLine> lines;
-    private final String currency;
+    private final Currency currency;
     private final Function<BuyLine, Optional<String>> note;
 
     /**
      * @param lines with packs only
      * @param note what is said below a food
      */
-    Basket(List<BuyLine> lines, String currency, Function<BuyLine, Optional<String>> note) {
+    Basket(List<BuyLine> lines, Currency currency, Function<BuyLine, Optional<String>> note) {
         this.lines = lines;
         this.currency = currency;
         this.note = note;
@@ -76,7 +77,7 @@ final class Basket {
                 "span", line.pack().map(p -> PackText.bought(p, line.packs())).orElse(""), "class", "pack");
         note.apply(line).ifPresent(says -> html.element("span", says, "class", "home"));
         html.close()
-                .element("span", line.cost().toString(), "class", "money")
+                .element("span", currency.text(line.cost()), "class", "money")
                 .close()
                 .close()
                 .line();

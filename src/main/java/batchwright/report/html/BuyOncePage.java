@@ -1,6 +1,7 @@
 package batchwright.report.html;
 
 import batchwright.food.Pack;
+import batchwright.quantity.Currency;
 import batchwright.report.BoughtEarly;
 import batchwright.report.BuyLine;
 import batchwright.report.SessionsAnswer;
@@ -42,7 +43,7 @@ final class BuyOncePage {
     }
 
     void write(Html html) {
-        String currency = answer.whole().kitchen().currency();
+        Currency currency = answer.whole().kitchen().currency();
         List<BuyLine> all = List.copyOf(lines.values());
         html.open("section", "id", "shop", "class", "page shop", "aria-labelledby", "shop-h");
         html.element("h2", "Shopping list, before day 1", "id", "shop-h");

@@ -66,20 +66,21 @@ final class CostSection {
         BarChart.draw(
                 html,
                 spent.stream()
-                        .map(s -> new Bar(s.name, s.money.minor(), s.money.toString(), s.look))
+                        .map(s ->
+                                new Bar(s.name, s.money.minor(), page.currency().text(s.money), s.look))
                         .toList(),
                 says);
         var table = new Table("What drives the cost")
                 .words("food")
-                .numbers(page.currency())
+                .numbers(page.currency().code())
                 .numbers("share %")
                 .numbers("running share %");
         Money running = Money.ZERO;
         for (Spent s : spent) {
             running = running.plus(s.money);
-            table.row(s.name, s.money.toString(), share(s.money, cost), share(running, cost));
+            table.row(s.name, page.currency().text(s.money), share(s.money, cost), share(running, cost));
         }
-        table.rowLike("total", "total", cost.toString(), "100", "");
+        table.rowLike("total", "total", page.currency().text(cost), "100", "");
         Figure.table(html, table);
         html.close().line();
     }
@@ -123,17 +124,14 @@ final class CostSection {
         left.forEach(l -> table.row(
                 l.food.name(),
                 Show.whole(l.grams),
-                l.worth.toString(),
+                page.currency().text(l.worth),
                 l.food.perishable() ? "spoils: use soon" : "weeks"));
-        table.rowLike("total", "total", "", sum.toString(), "").write(html);
+        table.rowLike("total", "total", "", page.currency().text(sum), "").write(html);
         html.close().line();
     }
 
-    /** At the price of its pack, to the cent. */
+    /** At the price of its pack, to the minor unit. */
     private static Money worth(BuyLine line) {
-        return new Money(line.cost()
-                .shareOf(line.leftGrams().min(line.boughtGrams()), line.boughtGrams())
-                .setScale(0, RoundingMode.HALF_UP)
-                .longValueExact());
+        return Money.rounded(line.cost().shareOf(line.leftGrams().min(line.boughtGrams()), line.boughtGrams()));
     }
 }

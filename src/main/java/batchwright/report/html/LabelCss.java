@@ -19,7 +19,7 @@ final class LabelCss {
                 @media print {
                   .sheet {
                     width: %1$s; height: %2$s; padding: %3$s 0 0 %4$s;
-                    grid-template-columns: repeat(%5$d, %6$s); grid-auto-rows: %7$s; column-gap: %8$s;
+                    grid-template-columns: repeat(%5$s, %6$s); grid-auto-rows: %7$s; column-gap: %8$s;
                   }
                 }
                 """.formatted(

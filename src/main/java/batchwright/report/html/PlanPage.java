@@ -3,6 +3,7 @@ package batchwright.report.html;
 import batchwright.plan.Batch;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
+import batchwright.quantity.Currency;
 import batchwright.report.Dates;
 import batchwright.report.PlanAnswer;
 import batchwright.report.SessionsAnswer;
@@ -39,7 +40,7 @@ record PlanPage(PlanAnswer answer, Plan plan, ReportStyle style, Schedule schedu
                 .toList();
     }
 
-    String currency() {
+    Currency currency() {
         return answer.kitchen().currency();
     }
 

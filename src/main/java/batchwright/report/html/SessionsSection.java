@@ -3,6 +3,7 @@ package batchwright.report.html;
 import batchwright.person.Eater;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Proof;
+import batchwright.quantity.Currency;
 import batchwright.report.Dates;
 import batchwright.report.PlanAnswer;
 import batchwright.report.PlanText;
@@ -15,7 +16,7 @@ import java.util.List;
 final class SessionsSection {
     private final SessionsAnswer answer;
     private final List<PlanPage> pages;
-    private final String currency;
+    private final Currency currency;
 
     SessionsSection(SessionsAnswer answer, List<PlanPage> pages) {
         this.answer = answer;
@@ -59,7 +60,7 @@ final class SessionsSection {
                 html,
                 "Cost",
                 Show.money(answer.cost(), currency),
-                Tile.budget(answer.whole().budget(), answer.cost()));
+                Tile.budget(answer.whole().budget(), answer.cost(), currency));
         Tile.write(html, "Proof", planned() ? "Proven cheapest" : "Not proven cheapest", proof());
         Tile.write(
                 html,

@@ -55,10 +55,8 @@ final class ShoppingPage {
     private String total() {
         Money cost = page.plan().cost();
         return "Total " + Show.money(cost, page.currency())
-                + page.answer()
-                        .budget()
-                        .map(budget ->
-                                ", " + new Money(budget.minor() - cost.minor()) + " under the budget of " + budget)
+                + Show.underBudget(page.answer().budget(), cost, page.currency())
+                        .map(under -> ", " + under)
                         .orElse("")
                 + ".";
     }

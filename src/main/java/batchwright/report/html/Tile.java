@@ -1,6 +1,8 @@
 package batchwright.report.html;
 
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
+import batchwright.report.Show;
 import java.util.Optional;
 
 /** A figure that stands out at the top of the report, inside a list of them. */
@@ -18,8 +20,7 @@ final class Tile {
     }
 
     /** How a cost stands to the budget. */
-    static String budget(Optional<Money> budget, Money cost) {
-        return budget.map(most -> new Money(most.minor() - cost.minor()) + " under the budget of " + most)
-                .orElse("no budget was set");
+    static String budget(Optional<Money> budget, Money cost, Currency currency) {
+        return Show.underBudget(budget, cost, currency).orElse("no budget was set");
     }
 }

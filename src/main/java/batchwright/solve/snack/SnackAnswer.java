@@ -12,7 +12,7 @@ import java.util.Map;
  * @param energyKcal energy of all pieces [kcal]
  * @param proteinG protein of all pieces [g]
  * @param grams weight of all pieces [g]
- * @param cost cost of all pieces, in units of the currency
+ * @param cost cost of all pieces [minor units of the currency]
  * @param pieces number of pieces
  * @param overKcal energy above the calorie gap [kcal] (above 0 when there was none); negative when the snack is short
  */

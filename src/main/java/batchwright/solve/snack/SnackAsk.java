@@ -9,7 +9,7 @@ import java.util.Optional;
  *
  * @param energyKcal the calorie gap to close [kcal]; zero or less means there is none, and the empty snack closes it
  * @param proteinG least protein [g], at least 0
- * @param budget most the snack may cost, in units of the currency, at least 0; empty for no limit
+ * @param budget most the snack may cost, at least 0 [minor units of the currency]; empty for no limit
  * @param mostKcal most energy [kcal], at least 0 and at least {@code energyKcal}; empty for no limit
  * @param mostKinds most different items, at least 0; {@link #NO_LIMIT} for no limit
  * @param smallest what "smallest" means

@@ -10,7 +10,7 @@ import java.util.Objects;
  * @param energyKcal energy of a piece [kcal], at least 0
  * @param proteinG protein of a piece [g], at least 0
  * @param grams weight of a piece [g], at least 0
- * @param cost what a piece costs, in units of the currency (not cents), at least 0
+ * @param cost what a piece costs, at least 0 [minor units of the currency]
  * @param most most pieces to be had, at least 0
  * @param atHome whether the pieces come from the pantry; settles ties only, so give them the cost you mean
  */

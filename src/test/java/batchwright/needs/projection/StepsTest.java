@@ -50,9 +50,12 @@ class StepsTest {
 
     @Test
     void the_first_step_is_the_plan_and_then_holding_it_does_less() {
-        Steps steps = of(MAN.percentAWeek(0.25), 24);
+        TestEater slim =
+                TestEater.of(TestEater.body(Sex.MALE, 80, 180, 40, 18.0)).pal(1.7);
+        Steps steps = of(slim.percentAWeek(0.25), 24);
         assertThat(steps.steps().get(0).intake().kcal())
-                .isEqualTo(MAN.percentAWeek(0.25).needs().target().orElseThrow().energyAimKcal());
+                .isEqualTo(
+                        slim.percentAWeek(0.25).needs().target().orElseThrow().energyAimKcal());
         assertThat(steps.held().after(24).orElseThrow().weightKg())
                 .isLessThan(weights(steps).get(5));
     }

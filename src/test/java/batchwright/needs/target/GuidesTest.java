@@ -23,7 +23,7 @@ class GuidesTest {
         Guides guides = TestEater.of(TestEater.body(Sex.MALE, 80, 180, 30))
                 .pal(1.76)
                 .lifts(3)
-                .percentAWeek(0.25)
+                .kcalADay(220)
                 .needs()
                 .guides()
                 .orElseThrow();

@@ -66,7 +66,7 @@ class TargetsTest {
                     .containsExactly(
                             "energy: 1897 to 2013 kcal",
                             "mean_energy: at most 1955 kcal",
-                            "protein: at least 108 g",
+                            "protein: at least 110 g",
                             "fat: 44 to 76 g",
                             "carbohydrate: at least 130 g",
                             "fibre: at least 25 g",
@@ -129,7 +129,7 @@ class TargetsTest {
     @Test
     void every_line_says_where_it_comes_from() {
         Needs needs = TestEater.of(TestEater.body(Sex.MALE, 80, 180, 30)).needs();
-        assertThat(needs.lines()).hasSize(8).allSatisfy(line -> {
+        assertThat(needs.lines()).hasSize(9).allSatisfy(line -> {
             assertThat(line.says()).isNotBlank();
             assertThat(line.source().text()).isNotBlank();
         });

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import batchwright.app.WriteStarterFiles;
 import batchwright.food.Pack;
 import batchwright.plan.Purchase;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.report.PackText;
 import batchwright.report.PlanAnswer;
@@ -54,8 +55,8 @@ class ShoppingFilesTest {
                         purchase.food().name(),
                         pack.label(),
                         packs.getValue() + "",
-                        pack.price() + "",
-                        pack.price().times(packs.getValue()) + ""));
+                        Currency.USD.text(pack.price()),
+                        Currency.USD.text(pack.price().times(packs.getValue()))));
             }
         }
         List<String> found = read(ShoppingCsv.of(plan)).stream()
@@ -75,7 +76,8 @@ class ShoppingFilesTest {
         List<CSVRecord> rows = read(ShoppingCsv.of(plan));
 
         assertThat(rows.stream().map(r -> number(r, "cost")).reduce(BigDecimal.ZERO, BigDecimal::add))
-                .isEqualByComparingTo(answer.plan().orElseThrow().cost().major());
+                .isEqualByComparingTo(
+                        BigDecimal.valueOf(answer.plan().orElseThrow().cost().minor(), 2));
         assertThat(rows).allSatisfy(r -> {
             BigDecimal packs = r.get("packs").equals("0")
                     ? BigDecimal.ZERO
@@ -102,7 +104,8 @@ class ShoppingFilesTest {
         assertThat(note.lines()).allMatch(line -> line.length() <= 36);
         String flat = note.replaceAll("\\s+", " ");
         assertThat(flat)
-                .contains("Total " + cost + " USD, " + new Money(9000 - cost.minor()) + " under the budget of 90.00")
+                .contains("Total " + Currency.USD.text(cost) + " USD, "
+                        + Currency.USD.text(new Money(9000 - cost.minor())) + " under the budget of 90.00")
                 .contains("AT HOME", "[ ] salt");
         assertThat(flat.substring(0, flat.indexOf("AT HOME")).split("\\[ ] ", -1))
                 .hasSize((int) packs + 1);
@@ -112,6 +115,6 @@ class ShoppingFilesTest {
                 .forEach(purchase -> purchase.packs()
                         .forEach((pack, count) -> assertThat(flat)
                                 .contains("[ ] " + purchase.food().name() + " " + PackText.bought(pack, count) + ", "
-                                        + pack.price().times(count))));
+                                        + Currency.USD.text(pack.price().times(count)))));
     }
 }

@@ -9,6 +9,7 @@ import batchwright.plan.Batch;
 import batchwright.plan.Clash;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
+import batchwright.quantity.Currency;
 import batchwright.report.PlanAnswer;
 import batchwright.report.ScheduleWords;
 import batchwright.report.SessionsAnswer;
@@ -95,7 +96,7 @@ class HtmlReportTest {
 
         assertThat(top.replaceAll("\\s+", " "))
                 .contains("2 days for Desk worker, cutting and Parent, holding")
-                .contains(plan.cost() + " USD", "under the budget of 90.00", "Proven cheapest")
+                .contains(Show.money(plan.cost(), Currency.USD), "under the budget of 90.00", "Proven cheapest")
                 .contains("kcal a day (target", "g protein (at least")
                 .contains(
                         "About "
@@ -192,7 +193,7 @@ class HtmlReportTest {
                 .contains("plan-1", "shop-1", "cook-1", "labels-1", "plan-2", "shop-2", "cook-2", "labels-2")
                 .allMatch(id -> html.contains("id=\"" + id + "\""));
         assertThat(html)
-                .contains("2 sessions", Show.money(sessions.cost(), "USD"), "<caption>Day 1</caption>")
+                .contains("2 sessions", Show.money(sessions.cost(), Currency.USD), "<caption>Day 1</caption>")
                 .contains("<caption>Day 2</caption>", "for day 2, Thu 26 Nov", "Cooked Thu 26 Nov.");
         assertThat(Pattern.compile("<div class=\"label ").matcher(html).results())
                 .hasSize(containers);

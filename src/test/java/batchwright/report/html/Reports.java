@@ -4,10 +4,10 @@ import batchwright.app.InsightWanted;
 import batchwright.app.MakePlan;
 import batchwright.app.PlanQuestion;
 import batchwright.app.SessionsQuestion;
+import batchwright.app.TypedSum;
 import batchwright.app.Workspace;
 import batchwright.app.WriteStarterFiles;
 import batchwright.plan.Watch;
-import batchwright.quantity.Money;
 import batchwright.report.PlanAnswer;
 import batchwright.report.SessionsAnswer;
 import java.io.IOException;
@@ -80,7 +80,12 @@ public final class Reports {
     /** No budget is enough. */
     static PlanAnswer noPlan(Path folder) {
         new WriteStarterFiles().into(folder);
-        return plan(folder, List.of("parent-holding"), List.of("lentil_ragu"), 1, Optional.of(new Money(100)));
+        return plan(
+                folder,
+                List.of("parent-holding"),
+                List.of("lentil_ragu"),
+                1,
+                Optional.of(new TypedSum(BigDecimal.ONE)));
     }
 
     public static void replace(Path file, String pattern, String other) throws IOException {
@@ -93,11 +98,11 @@ public final class Reports {
     }
 
     public static PlanAnswer plan(Path folder, List<String> eaters, List<String> dishes, int days) {
-        return plan(folder, eaters, dishes, days, Optional.of(Money.of(new BigDecimal("90.00"))));
+        return plan(folder, eaters, dishes, days, Optional.of(new TypedSum(new BigDecimal("90.00"))));
     }
 
     private static PlanAnswer plan(
-            Path folder, List<String> eaters, List<String> dishes, int days, Optional<Money> budget) {
+            Path folder, List<String> eaters, List<String> dishes, int days, Optional<TypedSum> budget) {
         return new MakePlan()
                 .answer(
                         Workspace.open(Optional.of(folder), folder, TODAY, note -> {}),

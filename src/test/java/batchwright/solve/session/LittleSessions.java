@@ -23,6 +23,7 @@ import batchwright.plan.Seat;
 import batchwright.plan.SessionsRequest;
 import batchwright.plan.SessionsResult;
 import batchwright.plan.Watch;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Length;
 import batchwright.quantity.Mass;
 import batchwright.quantity.Money;
@@ -113,7 +114,7 @@ public final class LittleSessions {
                 Adjustments.NONE,
                 wishes);
         var target = TestTarget.energy(500, 0, 9999).target();
-        var kitchen = new Kitchen(foods, Map.of(), Map.of(), packs, dishes, pantry, "USD", DAY_1);
+        var kitchen = new Kitchen(foods, Map.of(), Map.of(), packs, dishes, pantry, Currency.USD, DAY_1);
         var whole = new PlanRequest(
                 kitchen, List.of(new Seat(eater, target)), days, Optional.empty(), 1, Duration.ofSeconds(60));
         return new SessionsRequest(whole, cooks, vary);
