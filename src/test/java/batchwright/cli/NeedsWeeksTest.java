@@ -137,18 +137,20 @@ class NeedsWeeksTest {
 
     @Test
     void a_projection_that_stops_says_so_and_why() throws IOException {
-        Path profile = here.resolve("profiles/lifter-gaining.yaml");
-        Folders.replace(profile, "goal: gain 0.25 % a week", "goal: lose 0.4 % a week");
+        Path profile = here.resolve("profiles/desk-cutting.yaml");
+        Folders.replace(profile, "weight: 79 kg", "weight: 57 kg");
+        Folders.replace(profile, "body_fat: 34 %", "body_fat: 25 %");
+        Folders.replace(profile, "goal: lose 0.6 % a week", "goal: lose 0.4 % a week");
 
-        Cli.Result text = needs("lifter-gaining", "--weeks", "52");
-        JsonNode projection = json("lifter-gaining", "--weeks", "52", "--json").get("projection");
+        Cli.Result text = needs("desk-cutting", "--weeks", "104");
+        JsonNode projection = json("desk-cutting", "--weeks", "104", "--json").get("projection");
 
         assertThat(text.flat())
                 .contains("The projection stops after week " + projection.get("weeks") + ", because in week")
                 .containsPattern("body fat would be under \\d+ % of weight|the BMI would be under 18.5")
                 .contains("A doctor or dietitian can help");
-        assertThat(projection.get("weeks").intValue()).isBetween(1, 51);
-        assertThat(projection.get("weeks_asked").intValue()).isEqualTo(52);
+        assertThat(projection.get("weeks").intValue()).isBetween(1, 103);
+        assertThat(projection.get("weeks_asked").intValue()).isEqualTo(104);
         assertThat(projection.get("stopped").textValue()).startsWith("The projection stops after week");
         // Before the chart, not below it.
         assertThat(text.out().indexOf("The projection stops"))
@@ -161,8 +163,7 @@ class NeedsWeeksTest {
         Folders.replace(profile, "body_fat: 15 %", "body_fat: 3 %");
         Folders.replace(profile, "goal: gain 0.25 % a week", "goal: lose 0.5 % a week");
 
-        assertThat(refused("lifter-gaining", "--weeks", "12").flat())
-                .contains("No projection where planning stops.");
+        assertThat(refused("lifter-gaining", "--weeks", "12").flat()).contains("No projection where planning stops.");
     }
 
     @ParameterizedTest
