@@ -11,7 +11,7 @@ import batchwright.needs.NeedsCalculator;
 import batchwright.person.Wishes;
 import batchwright.plan.Snack;
 import batchwright.quantity.Money;
-import batchwright.report.SnackAnswers;
+import batchwright.answer.SnackAnswers;
 import batchwright.solve.snack.Smallest;
 import batchwright.solve.snack.SnackAnswer;
 import batchwright.solve.snack.SnackAsk;

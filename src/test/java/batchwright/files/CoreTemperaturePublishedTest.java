@@ -1,5 +1,7 @@
 package batchwright.files;
 
+import batchwright.files.disk.StarterFiles;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -9,7 +11,7 @@ import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Nutrients;
 import batchwright.food.Step;
-import batchwright.report.DishesText;
+import batchwright.report.dishes.DishesText;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;

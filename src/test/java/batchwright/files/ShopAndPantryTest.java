@@ -1,5 +1,7 @@
 package batchwright.files;
 
+import batchwright.files.disk.Read;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.food.Food;

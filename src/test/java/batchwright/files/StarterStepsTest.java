@@ -1,5 +1,7 @@
 package batchwright.files;
 
+import batchwright.files.disk.StarterFiles;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.food.Dish;

@@ -1,5 +1,9 @@
 package batchwright.files;
 
+import batchwright.files.disk.Read;
+import batchwright.files.foods.CatalogueColumns;
+import batchwright.files.foods.CatalogueTable;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.food.Allergen;

@@ -1,5 +1,10 @@
 package batchwright.files;
 
+import batchwright.files.page.Fields;
+import batchwright.files.page.YamlPage;
+import batchwright.files.value.Problems;
+import batchwright.files.value.YesNo;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.text.SourceFile;

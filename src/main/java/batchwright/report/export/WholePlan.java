@@ -2,10 +2,10 @@ package batchwright.report.export;
 
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
-import batchwright.report.PlanAnswer;
-import batchwright.report.SessionsAnswer;
-import batchwright.report.Show;
-import batchwright.report.Work;
+import batchwright.answer.PlanAnswer;
+import batchwright.report.plan.SessionsAnswer;
+import batchwright.report.print.Show;
+import batchwright.report.cooking.Work;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

@@ -2,10 +2,10 @@ package batchwright.report.html;
 
 import batchwright.food.Pack;
 import batchwright.quantity.Currency;
-import batchwright.report.BoughtEarly;
-import batchwright.report.BuyLine;
-import batchwright.report.SessionsAnswer;
-import batchwright.report.Show;
+import batchwright.report.plan.BoughtEarly;
+import batchwright.answer.BuyLine;
+import batchwright.report.plan.SessionsAnswer;
+import batchwright.report.print.Show;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

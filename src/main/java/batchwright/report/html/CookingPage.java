@@ -6,11 +6,11 @@ import batchwright.food.Step;
 import batchwright.plan.Batch;
 import batchwright.plan.Fill;
 import batchwright.plan.Portion;
-import batchwright.report.CoreTemperatures;
-import batchwright.report.Freezing;
-import batchwright.report.KitchenMeasure;
-import batchwright.report.Show;
-import batchwright.report.Work;
+import batchwright.answer.CoreTemperatures;
+import batchwright.answer.Freezing;
+import batchwright.report.cooking.KitchenMeasure;
+import batchwright.report.print.Show;
+import batchwright.report.cooking.Work;
 import java.math.BigDecimal;
 import java.util.List;
 

@@ -1,8 +1,8 @@
 package batchwright.report.html;
 
-import batchwright.report.Notice;
-import batchwright.report.PlanAnswer;
-import batchwright.report.SessionsAnswer;
+import batchwright.report.notice.Notice;
+import batchwright.answer.PlanAnswer;
+import batchwright.report.plan.SessionsAnswer;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

@@ -5,7 +5,7 @@ import batchwright.limit.DayTarget;
 import batchwright.limit.Limit;
 import batchwright.limit.Range;
 import batchwright.limit.Scope;
-import batchwright.report.Show;
+import batchwright.report.print.Show;
 import batchwright.report.html.PercentChart.Dot;
 import batchwright.report.html.PercentChart.Row;
 import batchwright.report.html.PercentChart.Zone;

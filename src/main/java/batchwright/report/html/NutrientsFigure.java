@@ -5,7 +5,7 @@ import batchwright.needs.intakes.Counts;
 import batchwright.needs.intakes.Intake;
 import batchwright.needs.intakes.Intake.Standing;
 import batchwright.needs.intakes.Kind;
-import batchwright.report.IntakeWords;
+import batchwright.report.needs.IntakeWords;
 import batchwright.report.html.PercentChart.Dot;
 import batchwright.report.html.PercentChart.Row;
 import java.math.BigDecimal;

@@ -1,7 +1,7 @@
 package batchwright.report.html;
 
 import batchwright.needs.projection.ProjectedWeek;
-import batchwright.report.Show;
+import batchwright.report.print.Show;
 import batchwright.report.html.Svg.Anchor;
 import java.math.BigDecimal;
 import java.util.ArrayList;

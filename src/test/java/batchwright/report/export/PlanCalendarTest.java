@@ -6,7 +6,7 @@ import batchwright.app.WriteStarterFiles;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Serving;
-import batchwright.report.PlanAnswer;
+import batchwright.answer.PlanAnswer;
 import batchwright.report.html.Reports;
 import batchwright.schedule.Schedule;
 import java.io.IOException;

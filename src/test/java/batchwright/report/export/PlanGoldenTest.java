@@ -2,9 +2,9 @@ package batchwright.report.export;
 
 import batchwright.Golden;
 import batchwright.app.WriteStarterFiles;
-import batchwright.report.Commands;
-import batchwright.report.PlanAnswer;
-import batchwright.report.PlanText;
+import batchwright.report.print.Commands;
+import batchwright.answer.PlanAnswer;
+import batchwright.report.plan.PlanText;
 import batchwright.report.html.Reports;
 import java.nio.file.Path;
 import java.time.LocalTime;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import batchwright.plan.Batch;
-import batchwright.report.PlanAnswer;
+import batchwright.answer.PlanAnswer;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.InputStream;

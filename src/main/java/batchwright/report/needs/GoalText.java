@@ -1,0 +1,16 @@
+package batchwright.report.needs;
+
+import batchwright.report.print.Page;
+
+import batchwright.needs.Needs;
+
+/** What stands beside a goal, for people: the band of advice, and what to expect of a date. */
+final class GoalText {
+    private GoalText() {}
+
+    static void write(Needs needs, Page page) {
+        needs.goal()
+                .ifPresent(goal -> goal.notes()
+                        .forEach(note -> page.paragraph("  ", "    ", note.says() + ". [" + note.source() + "]")));
+    }
+}
