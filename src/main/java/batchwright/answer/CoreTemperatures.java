@@ -2,7 +2,6 @@ package batchwright.answer;
 
 import batchwright.food.CoreTemperature;
 import batchwright.food.Food;
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
@@ -45,17 +44,5 @@ public record CoreTemperatures(Map<CoreTemperature, Set<Food>> foods) {
     private static String says(CoreTemperature least) {
         return least.celsius() + " C (" + least.fahrenheit() + " F)"
                 + (least.restMinutes() > 0 ? ", then rest " + least.restMinutes() + " minutes" : "");
-    }
-
-    public void put(ArrayNode node) {
-        foods.forEach((least, those) -> {
-            var entry = node.addObject();
-            ArrayNode names = entry.putArray("foods");
-            those.forEach(food -> names.add(food.id()));
-            entry.put("celsius", least.celsius())
-                    .put("fahrenheit", least.fahrenheit())
-                    .put("rest_minutes", least.restMinutes())
-                    .put("source", CoreTemperature.SOURCE);
-        });
     }
 }

@@ -1,10 +1,10 @@
 package batchwright.app;
 
-import batchwright.files.disk.DataFiles;
-import batchwright.files.profile.EaterReader;
 import batchwright.files.KitchenReader;
-import batchwright.files.shop.PriceDates;
+import batchwright.files.disk.DataFiles;
 import batchwright.files.disk.Read;
+import batchwright.files.profile.EaterReader;
+import batchwright.files.shop.PriceDates;
 import batchwright.food.Kitchen;
 import batchwright.text.Problem;
 import java.util.ArrayList;

@@ -1,5 +1,7 @@
 package batchwright.app;
 
+import batchwright.answer.PlanAnswer;
+import batchwright.answer.PlanAnswer.Status;
 import batchwright.audit.Audit;
 import batchwright.audit.AuditReport;
 import batchwright.explain.ClashFinder;
@@ -16,8 +18,6 @@ import batchwright.plan.Planner;
 import batchwright.plan.Proof;
 import batchwright.plan.Seat;
 import batchwright.plan.Watch;
-import batchwright.answer.PlanAnswer;
-import batchwright.answer.PlanAnswer.Status;
 import batchwright.report.plan.SessionsAnswer;
 import batchwright.solve.BatchPlanner;
 import java.util.LinkedHashMap;

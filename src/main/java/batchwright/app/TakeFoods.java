@@ -1,5 +1,6 @@
 package batchwright.app;
 
+import batchwright.answer.TakenFood;
 import batchwright.files.foods.CatalogueColumns;
 import batchwright.food.Kitchen;
 import batchwright.reference.Sr28;
@@ -8,7 +9,6 @@ import batchwright.reference.Sr28Measures;
 import batchwright.reference.take.CatalogueLine;
 import batchwright.reference.take.MeasureLines;
 import batchwright.reference.take.Proposal;
-import batchwright.answer.TakenFood;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;

@@ -1,8 +1,8 @@
 package batchwright.app;
 
+import batchwright.files.KitchenReader;
 import batchwright.files.disk.DataFiles;
 import batchwright.files.disk.FolderFiles;
-import batchwright.files.KitchenReader;
 import batchwright.files.disk.Read;
 import batchwright.files.disk.StarterFiles;
 import batchwright.food.Kitchen;

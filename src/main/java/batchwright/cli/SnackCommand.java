@@ -1,9 +1,9 @@
 package batchwright.cli;
 
+import batchwright.answer.SnackAnswers;
 import batchwright.app.FindSnack;
 import batchwright.app.Refused;
 import batchwright.app.TypedSum;
-import batchwright.answer.SnackAnswers;
 import batchwright.report.snacks.SnackJson;
 import batchwright.report.snacks.SnackText;
 import batchwright.text.NearestName;

@@ -31,7 +31,7 @@ final class SoftSessionRules {
                 units -> "--dishes " + (now + units));
         return Optional.of(new SoftRule(
                 "dish count",
-                "at most " + Say.count(now, "dish is", "dishes are") + " cooked, each for at least "
+                "at most " + Phrases.count(now, "dish is", "dishes are") + " cooked, each for at least "
                         + PlanRequest.LEAST_CONTAINERS_OF_A_DISH + " containers",
                 r -> r.withMostDishes(all),
                 List.of(List.of(more))));
@@ -49,7 +49,7 @@ final class SoftSessionRules {
         Loosening fewerDays = new Loosening(
                 days - 1,
                 (r, units) -> r.withDays(days - units),
-                units -> "plan " + Say.count(days - units, "day", "days") + " instead of " + days,
+                units -> "plan " + Phrases.count(days - units, "day", "days") + " instead of " + days,
                 units -> "--days " + (days - units));
         List<Loosening> one = new ArrayList<>();
         for (Dish dish : spoil) {
@@ -65,7 +65,7 @@ final class SoftSessionRules {
         return Optional.of(new SoftRule(
                 "keeping",
                 "what does not freeze is eaten within its fridge days: "
-                        + Say.some(spoil.stream()
+                        + Phrases.some(spoil.stream()
                                 .map(d -> d.name() + " by day " + d.fridgeDays())
                                 .toList()),
                 r -> frozen(r, d -> true),

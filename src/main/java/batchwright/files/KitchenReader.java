@@ -15,7 +15,6 @@ import batchwright.files.shop.PantryTable;
 import batchwright.files.shop.ShopTable;
 import batchwright.files.value.Problems;
 import batchwright.files.value.Sources;
-
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;

@@ -1,10 +1,9 @@
 package batchwright.files;
 
-import batchwright.files.disk.StarterFiles;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import batchwright.files.disk.StarterFiles;
 import batchwright.food.CoreTemperature;
 import batchwright.food.Dish;
 import batchwright.food.Food;

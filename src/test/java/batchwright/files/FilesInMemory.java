@@ -1,5 +1,7 @@
 package batchwright.files;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import batchwright.files.disk.DataFiles;
 import batchwright.files.disk.Decoder;
 import batchwright.files.disk.Found;
@@ -7,9 +9,6 @@ import batchwright.files.disk.Read;
 import batchwright.files.disk.StarterFiles;
 import batchwright.files.profile.EaterReader;
 import batchwright.files.shop.PriceDates;
-
-import static java.nio.charset.StandardCharsets.UTF_8;
-
 import batchwright.food.Kitchen;
 import batchwright.text.Problem;
 import batchwright.text.SourceFile;

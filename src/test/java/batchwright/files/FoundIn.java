@@ -1,9 +1,7 @@
 package batchwright.files;
 
-import batchwright.files.disk.DataFiles;
-import batchwright.files.disk.Found;
-
 import batchwright.files.disk.DataFiles.Entry;
+import batchwright.files.disk.Found;
 import batchwright.text.Problem;
 import java.util.List;
 

@@ -1,7 +1,5 @@
 package batchwright.files;
 
-import batchwright.files.foods.Per;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

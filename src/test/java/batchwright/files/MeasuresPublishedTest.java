@@ -1,10 +1,9 @@
 package batchwright.files;
 
-import batchwright.files.disk.StarterFiles;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import batchwright.files.disk.StarterFiles;
 import batchwright.food.Kitchen;
 import batchwright.food.Measure;
 import java.math.BigDecimal;

@@ -1,9 +1,8 @@
 package batchwright.files;
 
-import batchwright.files.disk.Read;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.files.disk.Read;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Lot;

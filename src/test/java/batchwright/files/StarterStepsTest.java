@@ -1,9 +1,8 @@
 package batchwright.files;
 
-import batchwright.files.disk.StarterFiles;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.files.disk.StarterFiles;
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Ingredient;

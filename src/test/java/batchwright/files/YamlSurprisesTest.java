@@ -1,12 +1,11 @@
 package batchwright.files;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import batchwright.files.page.Fields;
 import batchwright.files.page.YamlPage;
 import batchwright.files.value.Problems;
 import batchwright.files.value.YesNo;
-
-import static org.assertj.core.api.Assertions.assertThat;
-
 import batchwright.text.SourceFile;
 import java.util.List;
 import java.util.Optional;

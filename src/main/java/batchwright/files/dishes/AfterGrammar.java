@@ -1,10 +1,9 @@
 package batchwright.files.dishes;
 
 import batchwright.files.page.Fields;
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Numbers;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import batchwright.text.Written;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +12,7 @@ import java.util.stream.IntStream;
 /** Which steps a step comes after: numbers of earlier ones, or the word nothing. Where it is not said, the step before. */
 final class AfterGrammar {
     private static final String NOTHING = "nothing";
-    private static final Range NUMBER = Range.of("step number", "1", "999", "", "");
+    private static final NumberRange NUMBER = NumberRange.of("step number", "1", "999", "", "");
 
     private final Problems problems;
 

@@ -2,11 +2,10 @@ package batchwright.files.dishes;
 
 import batchwright.files.foods.MeasureNames;
 import batchwright.files.value.FractionSigns;
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Numbers;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
 import batchwright.files.value.Weights;
-
 import batchwright.food.Food;
 import batchwright.food.MeasureName;
 import batchwright.text.Written;
@@ -24,11 +23,13 @@ import java.util.regex.Pattern;
 public final class AmountGrammar {
     static final String EXAMPLE = "a weight or a measure, and perhaps a method: 100 g, or 1 1/2 cups, or 100 g, boiled";
     private static final List<String> WEIGHTS = List.of("g", "kg");
-    private static final Range GRAMS = Range.of("weight", "0.1", "100000", "g", "only the proportions count");
+    private static final NumberRange GRAMS =
+            NumberRange.of("weight", "0.1", "100000", "g", "only the proportions count");
     /** In kg, lb or oz. */
-    private static final Range LARGER = Range.of("weight", "0.001", "100", "", "only the proportions count");
+    private static final NumberRange LARGER =
+            NumberRange.of("weight", "0.001", "100", "", "only the proportions count");
 
-    private static final Range COUNT = Range.of("count", "0.01", "1000", "", "only the proportions count");
+    private static final NumberRange COUNT = NumberRange.of("count", "0.01", "1000", "", "only the proportions count");
 
     private static final Pattern NUMBER_AND_UNIT =
             Pattern.compile("([-+]?(?:[0-9]+\\s+)?[0-9]+/[0-9]+|[-+]?[0-9.,]+(?:[eE][0-9]+)?)\\s*(.*)");
@@ -81,7 +82,7 @@ public final class AmountGrammar {
                         Optional.of(number.replaceAll("\\s+", " ") + " " + MeasureName.of(count, m.name()))));
     }
 
-    private Optional<BigDecimal> number(Written number, Range range) {
+    private Optional<BigDecimal> number(Written number, NumberRange range) {
         if (number.text().indexOf('/') < 0) {
             return new Numbers(problems).decimal(number, range);
         }

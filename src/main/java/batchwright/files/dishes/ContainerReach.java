@@ -1,7 +1,6 @@
 package batchwright.files.dishes;
 
 import batchwright.files.value.Problems;
-
 import batchwright.food.Dish;
 import batchwright.food.Nutrient;
 import batchwright.food.Part;

@@ -1,7 +1,6 @@
 package batchwright.files.dishes;
 
 import batchwright.files.page.Yaml;
-
 import batchwright.text.Span;
 import java.util.List;
 import java.util.Optional;

@@ -4,11 +4,10 @@ import batchwright.files.page.Fields;
 import batchwright.files.page.Yaml;
 import batchwright.files.page.YamlPage;
 import batchwright.files.value.Ids;
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Numbers;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
 import batchwright.files.value.YesNo;
-
 import batchwright.food.Dish;
 import batchwright.food.Part;
 import batchwright.food.Staple;
@@ -25,8 +24,8 @@ public final class DishReader {
     private static final List<String> KEYS =
             List.of("dish", "name", "kind", "fridge_days", "freezes", "reheat", "parts", "staples", "steps");
     private static final List<String> KINDS = List.of("breakfast", "main");
-    private static final Range FRIDGE_DAYS =
-            Range.of("fridge time", "1", "7", "days", "the cooking day is day 1; published home advice is 3 to 4 days");
+    private static final NumberRange FRIDGE_DAYS = NumberRange.of(
+            "fridge time", "1", "7", "days", "the cooking day is day 1; published home advice is 3 to 4 days");
     private static final List<String> COLD = List.of("cold", "do not heat", "not heated");
 
     private final MixReader mixes;

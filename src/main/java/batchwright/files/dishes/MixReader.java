@@ -5,7 +5,6 @@ import batchwright.files.foods.Yields;
 import batchwright.files.page.Yaml;
 import batchwright.files.value.Once;
 import batchwright.files.value.Problems;
-
 import batchwright.food.CookedYield;
 import batchwright.food.Food;
 import batchwright.food.Ingredient;
@@ -27,7 +26,8 @@ public final class MixReader {
     private final Problems problems;
 
     /** @param used is told of every food and its place */
-    public MixReader(FoodNames foods, AmountGrammar amounts, Yields yields, BiConsumer<Food, Span> used, Problems problems) {
+    public MixReader(
+            FoodNames foods, AmountGrammar amounts, Yields yields, BiConsumer<Food, Span> used, Problems problems) {
         this.foods = foods;
         this.amounts = amounts;
         this.yields = yields;

@@ -2,7 +2,6 @@ package batchwright.files.dishes;
 
 import batchwright.files.page.Fields;
 import batchwright.files.value.Problems;
-
 import batchwright.food.Part;
 import batchwright.text.Written;
 import java.util.List;

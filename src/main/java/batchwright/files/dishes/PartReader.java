@@ -3,10 +3,9 @@ package batchwright.files.dishes;
 import batchwright.files.page.Fields;
 import batchwright.files.page.Yaml;
 import batchwright.files.value.Measured;
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Once;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import batchwright.food.FatPouredOff;
 import batchwright.food.Ingredient;
 import batchwright.food.Part;
@@ -20,8 +19,8 @@ import java.util.Optional;
 final class PartReader {
     private static final List<String> KEYS =
             List.of("part", "optional", "piece", "least", "most", "mix", "fat_poured_off");
-    private static final Range FAT =
-            Range.of("fat poured off", "0.1", "1000", "g", "it belongs to the amounts of the mix as written");
+    private static final NumberRange FAT =
+            NumberRange.of("fat poured off", "0.1", "1000", "g", "it belongs to the amounts of the mix as written");
 
     private final MixReader mixes;
     private final AmountGrammar amounts;

@@ -1,10 +1,9 @@
 package batchwright.files.dishes;
 
 import batchwright.files.value.Measured;
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Numbers;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import batchwright.food.Food;
 import batchwright.food.Part;
 import batchwright.text.Written;
@@ -19,9 +18,11 @@ import java.util.regex.Pattern;
  */
 public final class PortionGrammar {
     private static final int STEP = Part.SCALE_STEP_GRAMS;
-    private static final Range GRAMS = Range.of("weight", "5", "1500", "g", "this goes into one container");
-    private static final Range PIECE = Range.of("weight of a piece", "5", "500", "g", "this goes into one container");
-    private static final Range PIECES = Range.of("number of pieces", "1", "50", "", "this goes into one container");
+    private static final NumberRange GRAMS = NumberRange.of("weight", "5", "1500", "g", "this goes into one container");
+    private static final NumberRange PIECE =
+            NumberRange.of("weight of a piece", "5", "500", "g", "this goes into one container");
+    private static final NumberRange PIECES =
+            NumberRange.of("number of pieces", "1", "50", "", "this goes into one container");
 
     private static final Pattern WEIGHT = Pattern.compile("[-+0-9.,eE]*\\s*g?");
 
@@ -45,7 +46,8 @@ public final class PortionGrammar {
     }
 
     /** @param piece such as 50 g, or one of the food's measures: 1 large */
-    public static Optional<PortionGrammar> inPieces(Written piece, Food food, AmountGrammar amounts, Problems problems) {
+    public static Optional<PortionGrammar> inPieces(
+            Written piece, Food food, AmountGrammar amounts, Problems problems) {
         if (isWeight(piece)) {
             return inPieces(piece, problems);
         }

@@ -2,10 +2,9 @@ package batchwright.files.dishes;
 
 import batchwright.files.page.Fields;
 import batchwright.files.page.Yaml;
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Numbers;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import batchwright.food.Step;
 import batchwright.food.Step.Appliance;
 import batchwright.text.Written;
@@ -20,10 +19,10 @@ final class StepReader {
             List.of("do", "minutes", "hands_on", "uses", "celsius", "shelves", "after", "fills", "day_before", "part");
     private static final List<String> APPLIANCES = List.of("burner", "oven");
     private static final List<String> DAY_BEFORE = List.of("evening before", "night before", "day before");
-    private static final Range MINUTES = Range.of("time", "1", "1440", "minutes", "");
-    private static final Range SHELVES = Range.of("number of shelves", "1", "4", "shelves", "");
-    private static final Range CELSIUS =
-            Range.of("oven temperature", "50", "300", "C", "degrees Celsius, not Fahrenheit");
+    private static final NumberRange MINUTES = NumberRange.of("time", "1", "1440", "minutes", "");
+    private static final NumberRange SHELVES = NumberRange.of("number of shelves", "1", "4", "shelves", "");
+    private static final NumberRange CELSIUS =
+            NumberRange.of("oven temperature", "50", "300", "C", "degrees Celsius, not Fahrenheit");
 
     private final PartOfStepGrammar partOfStep;
     private final Problems problems;

@@ -3,7 +3,6 @@ package batchwright.files.foods;
 import batchwright.files.disk.DataFiles;
 import batchwright.files.table.CsvLines;
 import batchwright.files.value.Problems;
-
 import batchwright.text.SourceFile;
 import batchwright.text.Written;
 import java.util.List;

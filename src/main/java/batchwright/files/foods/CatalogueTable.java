@@ -1,10 +1,9 @@
 package batchwright.files.foods;
 
 import batchwright.files.table.CsvTable;
-import batchwright.files.table.Row;
+import batchwright.files.table.TableRow;
 import batchwright.files.value.Ids;
 import batchwright.files.value.Problems;
-
 import batchwright.food.Allergen;
 import batchwright.food.Food;
 import batchwright.food.Nutrient;
@@ -65,12 +64,12 @@ public final class CatalogueTable {
 
     public static FoodNames read(Optional<SourceFile> file, Problems problems) {
         var table = new CatalogueTable(problems);
-        Optional<List<Row>> rows = file.flatMap(f -> CsvTable.rows(f, MOST_LINES, needed(), optional(), problems));
+        Optional<List<TableRow>> rows = file.flatMap(f -> CsvTable.rows(f, MOST_LINES, needed(), optional(), problems));
         rows.ifPresentOrElse(all -> all.forEach(table::row), table.names::unknown);
         return table.names;
     }
 
-    private void row(Row row) {
+    private void row(TableRow row) {
         int before = problems.errors();
         Written id = row.cell("food");
         if (row.isSound()) {
@@ -83,7 +82,7 @@ public final class CatalogueTable {
         names.addBroken(id);
     }
 
-    private Optional<Food> food(Row row) {
+    private Optional<Food> food(TableRow row) {
         Optional<String> id =
                 row.need("food", "Enter a short name such as rolled_oats").flatMap(w -> Ids.id(w, problems));
         id.ifPresent(known -> names.isNew(known, row.cell("food")));
@@ -113,13 +112,13 @@ public final class CatalogueTable {
                 perishable)));
     }
 
-    private void checkAllergens(Row row, String id, Set<Allergen> allergens) {
+    private void checkAllergens(TableRow row, String id, Set<Allergen> allergens) {
         List<String> words =
                 List.of(row.cell("name").text(), row.cell("usda_description").text());
         ObviousAllergens.check(id, words, allergens, row.cell("allergens"), problems);
     }
 
-    private Map<Nutrient, BigDecimal> nutrients(Row row) {
+    private Map<Nutrient, BigDecimal> nutrients(TableRow row) {
         var values = new EnumMap<Nutrient, BigDecimal>(Nutrient.class);
         for (Nutrient nutrient : Nutrient.columns()) {
             if (REQUIRED.contains(nutrient) || !row.cell(nutrient.tagname()).isEmpty()) {
@@ -131,7 +130,7 @@ public final class CatalogueTable {
     }
 
     /** How much of the weight as bought is thrown away; refuse_as_sold, where it is given, replaces the source's figure. */
-    private BigDecimal refuse(Row row) {
+    private BigDecimal refuse(TableRow row) {
         String column = row.cell("refuse_as_sold").isEmpty() ? "REFUSE" : "refuse_as_sold";
         return row.decimal(
                         column,

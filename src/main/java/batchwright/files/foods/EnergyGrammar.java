@@ -1,9 +1,8 @@
 package batchwright.files.foods;
 
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Numbers;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import batchwright.text.Written;
 import java.math.BigDecimal;
 import java.util.Locale;
@@ -20,8 +19,8 @@ final class EnergyGrammar {
     private static final String FIGURE = "([0-9.,]+) *([a-zA-Z]*)";
     private static final Pattern ONE_OR_TWO = Pattern.compile(FIGURE + "(?: *[/(=] *" + FIGURE + " *\\)?)?");
     private static final Pattern CALORIES_FIRST = Pattern.compile("^(?i:calories):? +([0-9.,]+)$");
-    private static final Range KCAL = Range.of("energy", "0", "50000", "kcal", "");
-    private static final Range KILOJOULES = Range.of("energy", "0", "200000", "kJ", "");
+    private static final NumberRange KCAL = NumberRange.of("energy", "0", "50000", "kcal", "");
+    private static final NumberRange KILOJOULES = NumberRange.of("energy", "0", "200000", "kJ", "");
 
     private final Problems problems;
 

@@ -1,9 +1,8 @@
 package batchwright.files.foods;
 
-import batchwright.files.table.Row;
+import batchwright.files.table.TableRow;
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import batchwright.food.Allergen;
 import batchwright.text.Span;
 import batchwright.text.Written;
@@ -35,7 +34,7 @@ final class FoodCells {
             "sauce",
             "other");
     /** The most in USDA SR28 is 81 (a fish sold whole). */
-    static final Range REFUSE = Range.of("refuse", "0", "95", "%", "the rest is what can be eaten");
+    static final NumberRange REFUSE = NumberRange.of("refuse", "0", "95", "%", "the rest is what can be eaten");
 
     private static final Pattern WORD = Pattern.compile("\\S+");
 
@@ -45,7 +44,7 @@ final class FoodCells {
         this.problems = problems;
     }
 
-    String group(Row row) {
+    String group(TableRow row) {
         Optional<Written> group = row.need("group", "Enter one of " + String.join(", ", GROUPS));
         group.filter(g -> !GROUPS.contains(g.text()))
                 .ifPresent(g -> problems.unknown(

@@ -2,7 +2,6 @@ package batchwright.files.foods;
 
 import batchwright.files.value.Once;
 import batchwright.files.value.Problems;
-
 import batchwright.food.Food;
 import batchwright.food.OtherNames;
 import batchwright.text.Problem;

@@ -1,9 +1,8 @@
 package batchwright.files.foods;
 
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Numbers;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import batchwright.text.Written;
 import java.math.BigDecimal;
 import java.util.Optional;
@@ -24,7 +23,7 @@ record LabelAmount(BigDecimal amount, boolean atLeast) {
     private static final Set<String> MICROGRAM = Set.of("mcg", "\u00b5g", "\u03bcg");
 
     /** @param range of what and in which unit; the unit need not be written */
-    static Optional<LabelAmount> read(Written written, Range range, Problems problems) {
+    static Optional<LabelAmount> read(Written written, NumberRange range, Problems problems) {
         Matcher form = FORM.matcher(written.text());
         if (!form.matches()) {
             problems.error(

@@ -1,10 +1,9 @@
 package batchwright.files.foods;
 
-import batchwright.files.value.Problems;
-
 import static batchwright.food.Nutrient.ENERGY;
 import static batchwright.food.Nutrient.FIBRE;
 
+import batchwright.files.value.Problems;
 import batchwright.quantity.Energy;
 import batchwright.text.Written;
 import java.math.BigDecimal;

@@ -1,7 +1,6 @@
 package batchwright.files.foods;
 
 import batchwright.files.value.Problems;
-
 import batchwright.text.Written;
 import java.util.Locale;
 import java.util.Optional;

@@ -1,11 +1,10 @@
 package batchwright.files.foods;
 
-import batchwright.files.table.Row;
-import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import static java.util.Map.entry;
 
+import batchwright.files.table.TableRow;
+import batchwright.files.value.NumberRange;
+import batchwright.files.value.Problems;
 import batchwright.food.Nutrient;
 import batchwright.text.Written;
 import java.math.BigDecimal;
@@ -42,10 +41,10 @@ final class LabelRow {
     /** Every label states them, and no plan can do without. */
     private static final Set<Nutrient> REQUIRED = Set.of(Nutrient.FAT, Nutrient.CARBOHYDRATE, Nutrient.PROTEIN);
 
-    private final Row row;
+    private final TableRow row;
     private final Problems problems;
 
-    LabelRow(Row row, Problems problems) {
+    LabelRow(TableRow row, Problems problems) {
         this.row = row;
         this.problems = problems;
     }
@@ -123,8 +122,8 @@ final class LabelRow {
     }
 
     /** Only so wide that no slip passes as a figure of 5 kg of food; weights are compared with each other later. */
-    private static Range range(String what, String unit) {
-        return Range.of(what, "0", unit.equals("g") ? "5000" : "100000", unit, "");
+    private static NumberRange range(String what, String unit) {
+        return NumberRange.of(what, "0", unit.equals("g") ? "5000" : "100000", unit, "");
     }
 
     private void refuseMoreSaltThanFood(Label label) {

@@ -1,10 +1,9 @@
 package batchwright.files.foods;
 
 import batchwright.files.table.CsvTable;
-import batchwright.files.table.Row;
+import batchwright.files.table.TableRow;
 import batchwright.files.value.Ids;
 import batchwright.files.value.Problems;
-
 import batchwright.food.Allergen;
 import batchwright.food.Food;
 import batchwright.food.Measure;
@@ -54,12 +53,12 @@ public final class LabelsTable {
         return table.measures;
     }
 
-    private void row(Row row) {
+    private void row(TableRow row) {
         Optional<Food> food = row.isSound() ? food(row) : Optional.empty();
         food.ifPresentOrElse(names::add, () -> names.addBroken(row.cell("food")));
     }
 
-    private Optional<Food> food(Row row) {
+    private Optional<Food> food(TableRow row) {
         int before = problems.errors();
         Optional<String> id =
                 row.need("food", "Enter a short name such as protein_bar").flatMap(w -> Ids.id(w, problems));
@@ -100,22 +99,22 @@ public final class LabelsTable {
         return Optional.of(food);
     }
 
-    private void checkAllergens(Row row, String id, Set<Allergen> allergens) {
+    private void checkAllergens(TableRow row, String id, Set<Allergen> allergens) {
         List<String> words = List.of(row.cell("name").text(), row.cell("note").text());
         ObviousAllergens.check(id, words, allergens, row.cell("allergens"), problems);
     }
 
     /** An empty cell is no. */
-    private boolean yes(Row row, String column) {
+    private boolean yes(TableRow row, String column) {
         return !row.cell(column).isEmpty() && row.yesNo(column);
     }
 
-    private static String description(Row row, Label label) {
+    private static String description(TableRow row, Label label) {
         String note = row.cell("note").text();
         return label.shown() + (note.isEmpty() ? "" : "; " + note);
     }
 
-    private void refuseSnackWithoutMeasure(Row row, Label label) {
+    private void refuseSnackWithoutMeasure(TableRow row, Label label) {
         if (!row.cell("snack_max").isEmpty() && label.per().measure().isEmpty()) {
             problems.error(
                     row.cell("snack_max"),

@@ -1,7 +1,6 @@
 package batchwright.files.foods;
 
 import batchwright.files.value.Problems;
-
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Measure;

@@ -1,12 +1,11 @@
 package batchwright.files.foods;
 
 import batchwright.files.table.CsvTable;
-import batchwright.files.table.Row;
+import batchwright.files.table.TableRow;
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Numbers;
 import batchwright.files.value.Once;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import batchwright.food.Food;
 import batchwright.food.Measure;
 import batchwright.text.SourceFile;
@@ -21,8 +20,9 @@ public final class MeasuresTable {
     private static final int MOST_LINES = 50_000;
     static final List<String> COLUMNS = List.of("food", "measure", "grams", "snack_max", "source");
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9 _-]{0,39}");
-    private static final Range GRAMS = Range.of("weight of one measure", "0.1", "5000", "g", "");
-    private static final Range SNACKS = Range.of("snack_max", "1", "3", "", "leave it empty when it is no snack");
+    private static final NumberRange GRAMS = NumberRange.of("weight of one measure", "0.1", "5000", "g", "");
+    private static final NumberRange SNACKS =
+            NumberRange.of("snack_max", "1", "3", "", "leave it empty when it is no snack");
 
     private final FoodNames foods;
     private final Problems problems;
@@ -40,24 +40,24 @@ public final class MeasuresTable {
     public static MeasureNames read(
             Optional<SourceFile> file, FoodNames foods, List<LabelsTable.Defined> defined, Problems problems) {
         var table = new MeasuresTable(foods, problems);
-        Optional<List<Row>> rows = file.flatMap(f -> CsvTable.rows(f, MOST_LINES, COLUMNS, problems));
+        Optional<List<TableRow>> rows = file.flatMap(f -> CsvTable.rows(f, MOST_LINES, COLUMNS, problems));
         rows.ifPresentOrElse(all -> all.forEach(table::row), table.names::unknown);
         defined.stream().filter(d -> table.isNew(d.measure(), d.at())).forEach(d -> table.names.add(d.measure()));
         return table.names;
     }
 
-    private void row(Row row) {
+    private void row(TableRow row) {
         Optional<Measure> measure = row.isSound() ? measure(row) : unsound(row);
         measure.ifPresentOrElse(
                 names::add, () -> names.addBroken(row.cell("food").text()));
     }
 
-    private Optional<Measure> unsound(Row row) {
+    private Optional<Measure> unsound(TableRow row) {
         row.sure("food").ifPresent(foods::find);
         return Optional.empty();
     }
 
-    private Optional<Measure> measure(Row row) {
+    private Optional<Measure> measure(TableRow row) {
         Optional<Food> food = row.need("food", "Enter a food of the catalogue").flatMap(foods::find);
         Optional<String> name =
                 row.need("measure", "Enter a measure such as cup or medium").flatMap(this::name);

@@ -1,7 +1,6 @@
 package batchwright.files.foods;
 
 import batchwright.files.value.Problems;
-
 import batchwright.food.Allergen;
 import batchwright.food.AllergenWords;
 import batchwright.text.Written;

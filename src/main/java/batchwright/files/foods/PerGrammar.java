@@ -1,10 +1,9 @@
 package batchwright.files.foods;
 
+import batchwright.files.foods.Per.Household;
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Numbers;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
-import batchwright.files.foods.Per.Household;
 import batchwright.text.Written;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -22,10 +21,11 @@ final class PerGrammar {
     private static final Pattern COUNT_AND_WORD =
             Pattern.compile("(?:(\\d{1,3}) +)?(\\d{1,4}(?:\\.\\d{1,2})?)(?:/(\\d{1,2}))? *([a-z][a-z -]{0,39})");
     private static final Set<String> VOLUMES = Set.of("ml", "cl", "dl", "l");
-    private static final Range GRAMS = Range.of("weight", "1", "5000", "g", "the weight that the figures are for");
+    private static final NumberRange GRAMS =
+            NumberRange.of("weight", "1", "5000", "g", "the weight that the figures are for");
     /** What a cook pours is between whipped cream and honey; outside it is a slip. */
-    private static final Range GRAMS_OF_ML =
-            Range.of("weight of 1 ml", "0.2", "1.6", "g", "milk has 1.03 g, oil 0.92 g, honey 1.4 g");
+    private static final NumberRange GRAMS_OF_ML =
+            NumberRange.of("weight of 1 ml", "0.2", "1.6", "g", "milk has 1.03 g, oil 0.92 g, honey 1.4 g");
 
     private final Problems problems;
 

@@ -1,8 +1,5 @@
 package batchwright.files.foods;
 
-import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import static batchwright.food.Nutrient.CARBOHYDRATE;
 import static batchwright.food.Nutrient.ENERGY;
 import static batchwright.food.Nutrient.FAT;
@@ -13,6 +10,8 @@ import static batchwright.food.Nutrient.SODIUM;
 import static batchwright.food.Nutrient.SUGAR;
 import static batchwright.food.Nutrient.WATER;
 
+import batchwright.files.value.NumberRange;
+import batchwright.files.value.Problems;
 import batchwright.food.Nutrient;
 import batchwright.quantity.Energy;
 import batchwright.text.Written;
@@ -41,7 +40,7 @@ final class Plausible {
     /** Beer and wine hold 86 to 95 g in 100 g. */
     private static final double WATER_OF_DRINKS = 80;
 
-    private static final Map<Nutrient, Range> RANGES = new EnumMap<>(Nutrient.class);
+    private static final Map<Nutrient, NumberRange> RANGES = new EnumMap<>(Nutrient.class);
 
     static {
         Nutrient.columns().forEach(nutrient -> RANGES.put(nutrient, newRange(nutrient)));
@@ -59,14 +58,14 @@ final class Plausible {
     }
 
     /** What can be in 100 g. */
-    static Range range(Nutrient nutrient) {
+    static NumberRange range(Nutrient nutrient) {
         return Objects.requireNonNull(RANGES.get(nutrient));
     }
 
-    private static Range newRange(Nutrient nutrient) {
+    private static NumberRange newRange(Nutrient nutrient) {
         if (nutrient == SODIUM) {
             // 22.990 g of sodium in 58.443 g of sodium chloride (molar masses).
-            return Range.of(nutrient.label(), "0", "39340", nutrient.unit(), "100 g of pure salt hold no more");
+            return NumberRange.of(nutrient.label(), "0", "39340", nutrient.unit(), "100 g of pure salt hold no more");
         }
         String most = switch (nutrient.unit()) {
             case "kcal" -> "902";
@@ -75,7 +74,7 @@ final class Plausible {
             default -> "100";
         };
         String why = nutrient == ENERGY ? "pure fat has 902 kcal in 100 g" : "100 g of a food hold no more";
-        return Range.of(nutrient.label(), "0", most, nutrient.unit(), why);
+        return NumberRange.of(nutrient.label(), "0", most, nutrient.unit(), why);
     }
 
     /** A row of the catalogue. */

@@ -1,8 +1,5 @@
 package batchwright.files.foods;
 
-import batchwright.files.table.Row;
-import batchwright.files.value.Problems;
-
 import static batchwright.food.Nutrient.CARBOHYDRATE;
 import static batchwright.food.Nutrient.FAT;
 import static batchwright.food.Nutrient.FIBRE;
@@ -10,6 +7,8 @@ import static batchwright.food.Nutrient.PROTEIN;
 import static batchwright.food.Nutrient.SUGAR;
 import static batchwright.food.Nutrient.WATER;
 
+import batchwright.files.table.TableRow;
+import batchwright.files.value.Problems;
 import batchwright.food.Nutrient;
 import java.math.BigDecimal;
 import java.util.Map;
@@ -29,11 +28,11 @@ final class Proximates {
     /** In SR28 sugar and fibre together are up to 3.3 g more than carbohydrate. */
     private static final BigDecimal SUGAR_AND_FIBRE_TOLERANCE = new BigDecimal("3.5");
 
-    private final Row row;
+    private final TableRow row;
     private final Map<Nutrient, BigDecimal> values;
     private final Problems problems;
 
-    Proximates(Row row, Map<Nutrient, BigDecimal> values, Problems problems) {
+    Proximates(TableRow row, Map<Nutrient, BigDecimal> values, Problems problems) {
         this.row = row;
         this.values = values;
         this.problems = problems;

@@ -1,8 +1,7 @@
 package batchwright.files.foods;
 
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import batchwright.text.Written;
 import java.math.BigDecimal;
 import java.util.Locale;
@@ -46,7 +45,7 @@ final class SaltGrammar {
     }
 
     private Optional<LabelAmount> sodium(String number, String unit, String what, Written written) {
-        var range = Range.of(what, "0", "1000000", unit, "");
+        var range = NumberRange.of(what, "0", "1000000", unit, "");
         return LabelAmount.read(new Written(number, written.at()), range, problems)
                 .map(a -> unit.equals("g") ? a.times(MG_PER_G) : a)
                 .map(a -> what.equals("salt") ? a.times(SODIUM_OF_SALT) : a);

@@ -1,11 +1,10 @@
 package batchwright.files.foods;
 
 import batchwright.files.table.CsvTable;
-import batchwright.files.table.Row;
+import batchwright.files.table.TableRow;
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Once;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import batchwright.food.CookedYield;
 import batchwright.food.Food;
 import batchwright.text.SourceFile;
@@ -27,7 +26,7 @@ public final class Yields {
     static final List<String> COLUMNS = List.of("food", "method", "yield", "flag", "source");
     private static final List<String> FLAGS = List.of("checked", "derived", "memory", "common practice");
     private static final Pattern METHOD = Pattern.compile("[a-z][a-z -]{0,39}");
-    private static final Range FACTOR = Range.of(
+    private static final NumberRange FACTOR = NumberRange.of(
             "yield", "0.1", "6", "", "it is cooked weight / raw weight, below 1 for meat, 2 to 3 for dry grains");
 
     private final FoodNames foods;
@@ -45,7 +44,7 @@ public final class Yields {
 
     public static Yields read(Optional<SourceFile> file, FoodNames foods, Problems problems) {
         var yields = new Yields(foods, problems);
-        Optional<List<Row>> rows = file.flatMap(f -> CsvTable.rows(f, MOST_LINES, COLUMNS, problems));
+        Optional<List<TableRow>> rows = file.flatMap(f -> CsvTable.rows(f, MOST_LINES, COLUMNS, problems));
         rows.ifPresentOrElse(all -> all.forEach(yields::row), () -> yields.complete = false);
         return yields;
     }
@@ -77,19 +76,19 @@ public final class Yields {
                 .max(Comparator.comparingInt(String::length));
     }
 
-    private void row(Row row) {
+    private void row(TableRow row) {
         Optional<CookedYield> cooked = row.isSound() ? cooked(row) : unsound(row);
         cooked.ifPresentOrElse(
                 y -> byFood.computeIfAbsent(y.food(), f -> new ArrayList<>()).add(y),
                 () -> broken.add(row.cell("food").text()));
     }
 
-    private Optional<CookedYield> unsound(Row row) {
+    private Optional<CookedYield> unsound(TableRow row) {
         row.sure("food").ifPresent(foods::find);
         return Optional.empty();
     }
 
-    private Optional<CookedYield> cooked(Row row) {
+    private Optional<CookedYield> cooked(TableRow row) {
         int before = problems.errors();
         Optional<Food> food = row.need("food", "Enter a food of the catalogue").flatMap(foods::find);
         Optional<String> method =

@@ -1,11 +1,10 @@
 package batchwright.files.page;
 
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Numbers;
 import batchwright.files.value.Once;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
 import batchwright.files.value.YesNo;
-
 import batchwright.text.NearestName;
 import batchwright.text.Span;
 import batchwright.text.Written;
@@ -102,7 +101,7 @@ public final class Fields {
         return text(key).flatMap(w -> YesNo.read(w, problems));
     }
 
-    public Optional<Integer> whole(String key, Range range) {
+    public Optional<Integer> whole(String key, NumberRange range) {
         return text(key).flatMap(w -> new Numbers(problems).whole(w, range));
     }
 

@@ -1,7 +1,6 @@
 package batchwright.files.page;
 
 import batchwright.files.value.Problems;
-
 import batchwright.text.Echo;
 import batchwright.text.SourceFile;
 import batchwright.text.Span;

@@ -1,13 +1,12 @@
 package batchwright.files.profile;
 
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Numbers;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
-import batchwright.person.Activity;
 import batchwright.person.CommonMultiplier;
 import batchwright.person.FaoLevel;
 import batchwright.person.PalNumber;
+import batchwright.person.PhysicalActivity;
 import batchwright.text.Written;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -21,21 +20,21 @@ import java.util.stream.Stream;
  */
 final class ActivityGrammar {
     /** More is hard to keep up for long (FAO/WHO/UNU 2004: above 2.40, from memory), and no second opinion reaches further. */
-    static final Range PAL = Range.of("activity", "1.0", "2.5", "", "more is hard to keep up for long");
+    static final NumberRange PAL = NumberRange.of("activity", "1.0", "2.5", "", "more is hard to keep up for long");
 
-    private static final Map<String, Activity> NAMED = new LinkedHashMap<>();
+    private static final Map<String, PhysicalActivity> NAMED = new LinkedHashMap<>();
 
     static {
         Stream.of(FaoLevel.values(), CommonMultiplier.values())
                 .flatMap(Arrays::stream)
-                .map(Activity.class::cast)
+                .map(PhysicalActivity.class::cast)
                 .forEach(activity -> NAMED.put(activity.label(), activity));
     }
 
     private ActivityGrammar() {}
 
-    static Optional<Activity> read(Written written, Problems problems) {
-        Activity named = NAMED.get(written.text());
+    static Optional<PhysicalActivity> read(Written written, Problems problems) {
+        PhysicalActivity named = NAMED.get(written.text());
         if (named != null) {
             return Optional.of(named);
         }

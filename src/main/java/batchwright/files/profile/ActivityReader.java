@@ -2,8 +2,7 @@ package batchwright.files.profile;
 
 import batchwright.files.page.Fields;
 import batchwright.files.value.Problems;
-
-import batchwright.person.Activity;
+import batchwright.person.PhysicalActivity;
 import batchwright.text.Written;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -23,7 +22,7 @@ final class ActivityReader {
     }
 
     /** Empty when there is a problem with it. */
-    Optional<? extends Activity> read(Fields fields) {
+    Optional<? extends PhysicalActivity> read(Fields fields) {
         Optional<Written> said = fields.need(
                 "activity", "Enter how active you are: facts, sedentary, active, vigorous, or a number such as 1.65");
         said.ifPresent(written -> notUsed(fields, written));

@@ -1,10 +1,9 @@
 package batchwright.files.profile;
 
 import batchwright.files.foods.MeasureNames;
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Numbers;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Measure;
@@ -18,7 +17,7 @@ import java.util.regex.Pattern;
 /** Something eaten every day, in household measures: {@code 1 cup whole_milk}, {@code 2 slices rye_bread}. */
 final class AlwaysGrammar {
     private static final Pattern FORM = Pattern.compile("(\\S+)\\s+(\\S.*)\\s(\\S+)");
-    private static final Range COUNT = Range.of("count", "1", "20", "", "");
+    private static final NumberRange COUNT = NumberRange.of("count", "1", "20", "", "");
 
     private final Kitchen kitchen;
     private final MeasureNames measures;

@@ -2,10 +2,9 @@ package batchwright.files.profile;
 
 import batchwright.files.page.Fields;
 import batchwright.files.value.Measured;
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Numbers;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import batchwright.person.Body;
 import batchwright.person.BodyFat;
 import batchwright.person.FatMethod;
@@ -32,15 +31,15 @@ final class BodyReader {
             .filter(method -> method != FatMethod.NOT_SAID)
             .map(FatMethod::label)
             .toList();
-    private static final Range AGE = Range.of("age", "1", "120", "years", "");
-    private static final Range KG = Range.of("weight", "25", "300", "kg", EQUATIONS);
-    private static final Range LB = Range.of("weight", "55.2", "661.3", "lb", EQUATIONS);
-    private static final Range CM = Range.of("height", "100", "250", "cm", EQUATIONS);
-    private static final Range METRES = Range.of("height", "1", "2.5", "m", EQUATIONS);
-    private static final Range FEET = Range.of("height", "3", "8", "ft", EQUATIONS);
-    private static final Range INCHES = Range.of("inches", "0", "11.99", "in", "12 inches are a foot");
-    private static final Range FAT =
-            Range.of("body_fat", "2", "70", "%", "write estimate, or leave the line out, when it was not measured");
+    private static final NumberRange AGE = NumberRange.of("age", "1", "120", "years", "");
+    private static final NumberRange KG = NumberRange.of("weight", "25", "300", "kg", EQUATIONS);
+    private static final NumberRange LB = NumberRange.of("weight", "55.2", "661.3", "lb", EQUATIONS);
+    private static final NumberRange CM = NumberRange.of("height", "100", "250", "cm", EQUATIONS);
+    private static final NumberRange METRES = NumberRange.of("height", "1", "2.5", "m", EQUATIONS);
+    private static final NumberRange FEET = NumberRange.of("height", "3", "8", "ft", EQUATIONS);
+    private static final NumberRange INCHES = NumberRange.of("inches", "0", "11.99", "in", "12 inches are a foot");
+    private static final NumberRange FAT = NumberRange.of(
+            "body_fat", "2", "70", "%", "write estimate, or leave the line out, when it was not measured");
     private static final Pattern FEET_AND_INCHES = Pattern.compile("(\\S+)\\s*ft(?:\\s+(\\S+)\\s*in)?");
     private static final String HEIGHT = "a height such as 181 cm, 1.81 m or 5 ft 11 in";
 

@@ -3,7 +3,6 @@ package batchwright.files.profile;
 import batchwright.files.page.Yaml;
 import batchwright.files.value.Once;
 import batchwright.files.value.Problems;
-
 import batchwright.person.Compendium2011;
 import batchwright.person.Diary;
 import batchwright.person.ListedActivity;

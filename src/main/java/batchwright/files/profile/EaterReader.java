@@ -7,18 +7,17 @@ import batchwright.files.page.Yaml;
 import batchwright.files.page.YamlPage;
 import batchwright.files.value.Ids;
 import batchwright.files.value.Measured;
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Numbers;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
 import batchwright.files.value.Sources;
-
 import batchwright.food.Kitchen;
-import batchwright.person.Activity;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
 import batchwright.person.Eater;
 import batchwright.person.Goal;
 import batchwright.person.Health;
+import batchwright.person.PhysicalActivity;
 import batchwright.person.Training;
 import batchwright.person.Wishes;
 import batchwright.text.SourceFile;
@@ -57,16 +56,16 @@ public final class EaterReader {
             "snacks");
     private static final List<String> TARGET =
             List.of("energy_band", "energy_on_average", "protein", "fibre", "fruit_and_vegetables", "carbohydrate");
-    private static final Range BAND =
-            Range.of("energy_band", "1", "15", "%", "the part of the aim that a day may miss");
-    private static final Range ON_AVERAGE =
-            Range.of("energy_on_average", "0", "15", "%", "the part of the aim that the mean of all days may miss");
-    private static final Range PROTEIN =
-            Range.of("protein", "0.5", "3.5", "g per kg", "of body weight a day; more has no known use");
-    private static final Range FIBRE = Range.of("fibre", "0", "80", "g", "a day");
-    private static final Range FRUIT_VEG = Range.of("fruit_and_vegetables", "0", "1500", "g", "a day");
+    private static final NumberRange BAND =
+            NumberRange.of("energy_band", "1", "15", "%", "the part of the aim that a day may miss");
+    private static final NumberRange ON_AVERAGE = NumberRange.of(
+            "energy_on_average", "0", "15", "%", "the part of the aim that the mean of all days may miss");
+    private static final NumberRange PROTEIN =
+            NumberRange.of("protein", "0.5", "3.5", "g per kg", "of body weight a day; more has no known use");
+    private static final NumberRange FIBRE = NumberRange.of("fibre", "0", "80", "g", "a day");
+    private static final NumberRange FRUIT_VEG = NumberRange.of("fruit_and_vegetables", "0", "1500", "g", "a day");
 
-    private static final Range CARBOHYDRATE = Range.of("carbohydrate", "0", "600", "g", "a day");
+    private static final NumberRange CARBOHYDRATE = NumberRange.of("carbohydrate", "0", "600", "g", "a day");
 
     private final Problems problems = new Problems();
     private final Optional<Kitchen> kitchen;
@@ -101,7 +100,7 @@ public final class EaterReader {
                 .ifPresent(known -> Ids.sameAsFile(id.orElseThrow(), problems));
         Optional<Written> name = fields.need("name", "Enter what people call this eater: name: Lifter, gaining");
         Optional<Body> body = new BodyReader(problems).read(fields);
-        Optional<? extends Activity> activity =
+        Optional<? extends PhysicalActivity> activity =
                 new ActivityReader(problems, body.map(Body::ageYears).orElse(0.0)).read(fields);
         Optional<Goal> goal = fields.need("goal", "Enter hold, or gain or lose with a rate: goal: gain 0.25 % a week")
                 .flatMap(written -> GoalGrammar.read(written, kitchen.map(Kitchen::cookingDay), problems));
@@ -138,14 +137,14 @@ public final class EaterReader {
                 decimal(fields, "energy_on_average", ON_AVERAGE, "a share such as 1 %"));
     }
 
-    private OptionalDouble decimal(Fields fields, String key, Range range, String example) {
+    private OptionalDouble decimal(Fields fields, String key, NumberRange range, String example) {
         return fields.text(key)
                 .flatMap(written -> Measured.in(written, range, example, problems))
                 .map(number -> OptionalDouble.of(number.doubleValue()))
                 .orElse(OptionalDouble.empty());
     }
 
-    private OptionalInt grams(Fields fields, String key, Range range, String example) {
+    private OptionalInt grams(Fields fields, String key, NumberRange range, String example) {
         return fields.text(key)
                 .flatMap(written -> Measured.read(written, List.of(range.unit()), example, problems))
                 .flatMap(measured -> new Numbers(problems).whole(measured.number(), range))

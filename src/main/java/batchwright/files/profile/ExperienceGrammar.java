@@ -1,7 +1,6 @@
 package batchwright.files.profile;
 
 import batchwright.files.value.Problems;
-
 import batchwright.person.Experience;
 import batchwright.text.Written;
 import java.util.Arrays;

@@ -1,10 +1,9 @@
 package batchwright.files.profile;
 
 import batchwright.files.page.Fields;
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Once;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import batchwright.person.ActivityFacts;
 import batchwright.person.Compendium2011;
 import batchwright.person.Diary;
@@ -25,7 +24,8 @@ final class FactsReader {
 
     private static final List<String> DAYS =
             Arrays.stream(UsualDay.values()).map(UsualDay::label).toList();
-    private static final Range STEPS = Range.of("steps", "0", "40000", "", "those of a usual day, training left out");
+    private static final NumberRange STEPS =
+            NumberRange.of("steps", "0", "40000", "", "those of a usual day, training left out");
     private static final int MOST_WALKING_MINUTES = 8 * 60;
     private static final int MOST_TRAINING_MINUTES = 35 * 60;
     private static final String NONE = "none";

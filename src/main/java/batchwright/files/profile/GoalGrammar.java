@@ -1,9 +1,8 @@
 package batchwright.files.profile;
 
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Numbers;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import batchwright.person.Goal;
 import batchwright.quantity.Mass;
 import batchwright.text.Written;
@@ -24,10 +23,10 @@ final class GoalGrammar {
             + "gain 0.25 % a week, lose 0.4 kg or 1 lb a week, lose 400 kcal a day, reach 78 kg or 172 lb by"
             + " 2027-03-01";
     private static final String WHY = "faster change is for a clinician to guide; to stay as you are write hold";
-    private static final Range PERCENT = Range.of("rate", "0.01", "2", "% a week", WHY);
-    private static final Range KG = Range.of("rate", "0.01", "2", "kg a week", WHY);
-    private static final Range LB = Range.of("rate", "0.03", "4.4", "lb a week", WHY);
-    private static final Range KCAL = Range.of("rate", "1", "1500", "kcal a day", WHY);
+    private static final NumberRange PERCENT = NumberRange.of("rate", "0.01", "2", "% a week", WHY);
+    private static final NumberRange KG = NumberRange.of("rate", "0.01", "2", "kg a week", WHY);
+    private static final NumberRange LB = NumberRange.of("rate", "0.03", "4.4", "lb a week", WHY);
+    private static final NumberRange KCAL = NumberRange.of("rate", "1", "1500", "kcal a day", WHY);
 
     private GoalGrammar() {}
 

@@ -3,7 +3,6 @@ package batchwright.files.profile;
 import batchwright.files.page.Fields;
 import batchwright.files.page.Yaml;
 import batchwright.files.value.Problems;
-
 import batchwright.person.Health;
 import batchwright.person.Health.Answer;
 import batchwright.person.HealthGroup;

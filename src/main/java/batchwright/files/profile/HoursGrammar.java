@@ -1,9 +1,8 @@
 package batchwright.files.profile;
 
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Numbers;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import batchwright.text.Written;
 import java.math.BigDecimal;
 import java.util.Optional;
@@ -16,8 +15,8 @@ final class HoursGrammar {
 
     private static final Pattern FORM =
             Pattern.compile("(?:([-0-9.,]+)\\s*h)?\\s*(?:([-0-9.,]+)\\s*min)?", Pattern.CASE_INSENSITIVE);
-    private static final Range HOURS = Range.of("time", "0", "168", "h", "a week has 168 hours");
-    private static final Range MINUTES = Range.of("time", "0", "10080", "min", "a week has 10080 minutes");
+    private static final NumberRange HOURS = NumberRange.of("time", "0", "168", "h", "a week has 168 hours");
+    private static final NumberRange MINUTES = NumberRange.of("time", "0", "10080", "min", "a week has 10080 minutes");
     private static final BigDecimal AN_HOUR = BigDecimal.valueOf(60);
 
     private HoursGrammar() {}
@@ -37,7 +36,7 @@ final class HoursGrammar {
         return whole(hours.get().multiply(AN_HOUR).add(minutes.get()), written, problems);
     }
 
-    private static Optional<BigDecimal> number(String text, Range range, Written written, Problems problems) {
+    private static Optional<BigDecimal> number(String text, NumberRange range, Written written, Problems problems) {
         return text == null
                 ? Optional.of(BigDecimal.ZERO)
                 : new Numbers(problems).decimal(new Written(text, written.at()), range);

@@ -3,7 +3,6 @@ package batchwright.files.profile;
 import batchwright.files.disk.DataFiles;
 import batchwright.files.disk.Found;
 import batchwright.files.disk.Read;
-
 import batchwright.food.Kitchen;
 import batchwright.person.Eater;
 import batchwright.text.Problem;

@@ -2,7 +2,6 @@ package batchwright.files.profile;
 
 import batchwright.files.value.DateGrammar;
 import batchwright.files.value.Problems;
-
 import batchwright.person.Goal;
 import batchwright.quantity.Mass;
 import batchwright.text.Written;

@@ -1,9 +1,8 @@
 package batchwright.files.profile;
 
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Numbers;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import batchwright.text.Written;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -11,7 +10,7 @@ import java.util.regex.Pattern;
 
 /** How often the eater trains with weights: {@code no}, or {@code 3 times a week}. */
 final class StrengthTrainingGrammar {
-    private static final Range TIMES = Range.of("strength_training", "0", "14", "times a week", "");
+    private static final NumberRange TIMES = NumberRange.of("strength_training", "0", "14", "times a week", "");
     private static final Pattern FORM = Pattern.compile("(\\S+)\\s+(?:times?|x)\\s+a\\s+week");
 
     private StrengthTrainingGrammar() {}

@@ -3,10 +3,9 @@ package batchwright.files.profile;
 import batchwright.files.page.Fields;
 import batchwright.files.page.Yaml;
 import batchwright.files.value.Measured;
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Numbers;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import batchwright.person.Sex;
 import batchwright.person.Tape;
 import batchwright.quantity.Length;
@@ -66,7 +65,7 @@ final class TapeReader {
         return Measured.read(written, List.of("cm", "in", "m"), "a girth such as 84 cm or 33 in", problems)
                 .flatMap(measured -> {
                     BigDecimal cm = CM.getOrDefault(measured.unit(), BigDecimal.ONE);
-                    Range range = new Range(what, in(leastCm, cm), in(mostCm, cm), measured.unit(), SLIP);
+                    NumberRange range = new NumberRange(what, in(leastCm, cm), in(mostCm, cm), measured.unit(), SLIP);
                     return new Numbers(problems)
                             .decimal(measured.number(), range)
                             .map(number -> new Length(number.multiply(cm).doubleValue()));

@@ -2,9 +2,8 @@ package batchwright.files.profile;
 
 import batchwright.files.page.Fields;
 import batchwright.files.page.Yaml;
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import batchwright.food.Allergen;
 import batchwright.food.Dish;
 import batchwright.food.Food;
@@ -21,9 +20,9 @@ import java.util.stream.Stream;
 /** How an eater likes to be fed: containers a day, what to avoid, what is always eaten, which snacks. */
 final class WishesReader {
     private static final List<String> SNACK_KEYS = List.of("only", "measures_a_day", "kinds_a_day");
-    private static final Range CONTAINERS = Range.of("containers_a_day", "1", "6", "", "");
-    private static final Range MEASURES = Range.of("measures_a_day", "0", "12", "", "");
-    private static final Range KINDS = Range.of("kinds_a_day", "0", "6", "", "");
+    private static final NumberRange CONTAINERS = NumberRange.of("containers_a_day", "1", "6", "", "");
+    private static final NumberRange MEASURES = NumberRange.of("measures_a_day", "0", "12", "", "");
+    private static final NumberRange KINDS = NumberRange.of("kinds_a_day", "0", "6", "", "");
     private static final int USUAL_CONTAINERS = 3;
     private static final int USUAL_MEASURES = 3;
     private static final int USUAL_KINDS = 3;

@@ -1,10 +1,9 @@
 package batchwright.files.shop;
 
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Numbers;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
 import batchwright.files.value.Weights;
-
 import batchwright.food.Contents;
 import batchwright.text.Written;
 import java.math.BigDecimal;
@@ -17,10 +16,12 @@ import java.util.regex.Pattern;
  * of one after draining.
  */
 final class ContentsGrammar {
-    static final Range GRAMS = Range.of("weight of a pack", "1", "50000", "g", "as bought, with peel and bone");
-    private static final Range UNITS = Range.of("number of units", "2", "100", "", "a single pack is its grams alone");
+    static final NumberRange GRAMS =
+            NumberRange.of("weight of a pack", "1", "50000", "g", "as bought, with peel and bone");
+    private static final NumberRange UNITS =
+            NumberRange.of("number of units", "2", "100", "", "a single pack is its grams alone");
     private static final String EXPECTED = "expected grams such as 500, or 4 x 400 in a multipack";
-    private static final Range DRAINED = Range.of("drained weight", "1", "50000", "g", "");
+    private static final NumberRange DRAINED = NumberRange.of("drained weight", "1", "50000", "g", "");
     private static final Pattern MULTIPACK = Pattern.compile("(\\S+?)\\s*[xX\u00d7]\\s*(.+)");
 
     private final Problems problems;

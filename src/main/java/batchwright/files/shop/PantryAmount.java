@@ -1,11 +1,10 @@
 package batchwright.files.shop;
 
 import batchwright.files.foods.MeasureNames;
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Numbers;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
 import batchwright.files.value.Weights;
-
 import batchwright.food.Food;
 import batchwright.food.Measure;
 import batchwright.text.Written;
@@ -23,8 +22,8 @@ import java.util.regex.Pattern;
  */
 final class PantryAmount {
     private static final Pattern FORM = Pattern.compile("(\\S*?[0-9.,])\\s*([a-zA-Z].*)");
-    private static final Range GRAMS = Range.of("weight at home", "0", "100000", "g", "");
-    private static final Range COUNT = Range.of("number of measures", "0", "1000", "", "");
+    private static final NumberRange GRAMS = NumberRange.of("weight at home", "0", "100000", "g", "");
+    private static final NumberRange COUNT = NumberRange.of("number of measures", "0", "1000", "", "");
     private static final List<String> UNITS = List.of("g", "kg");
     /** Less than this may have been meant as a number of pieces: an egg alone weighs twice as much. */
     private static final BigDecimal FEW_GRAMS = BigDecimal.valueOf(30);

@@ -1,8 +1,7 @@
 package batchwright.files.shop;
 
-import batchwright.files.table.Row;
+import batchwright.files.table.TableRow;
 import batchwright.files.value.Problems;
-
 import batchwright.text.Written;
 import java.util.regex.Pattern;
 
@@ -22,7 +21,7 @@ final class PantryNote {
 
     private PantryNote() {}
 
-    static void check(Row row, Problems problems) {
+    static void check(TableRow row, Problems problems) {
         Written note = row.cell("note");
         String text = note.text();
         boolean date =

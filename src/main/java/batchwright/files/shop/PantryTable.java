@@ -1,13 +1,12 @@
 package batchwright.files.shop;
 
-import batchwright.files.value.DateGrammar;
 import batchwright.files.foods.FoodNames;
 import batchwright.files.foods.MeasureNames;
 import batchwright.files.table.CsvTable;
-import batchwright.files.table.Row;
+import batchwright.files.table.TableRow;
+import batchwright.files.value.DateGrammar;
 import batchwright.files.value.Once;
 import batchwright.files.value.Problems;
-
 import batchwright.food.Food;
 import batchwright.food.Lot;
 import batchwright.text.SourceFile;
@@ -48,7 +47,7 @@ public final class PantryTable {
         return table.lots;
     }
 
-    private void row(Row row) {
+    private void row(TableRow row) {
         if (!row.isSound()) {
             row.sure("food").ifPresent(foods::find);
             return;

@@ -1,7 +1,6 @@
 package batchwright.files.shop;
 
 import batchwright.files.disk.DataFiles;
-
 import batchwright.food.Kitchen;
 import batchwright.food.Pack;
 import batchwright.text.Problem;

@@ -1,8 +1,7 @@
 package batchwright.files.shop;
 
-import batchwright.files.table.Row;
+import batchwright.files.table.TableRow;
 import batchwright.files.value.Problems;
-
 import batchwright.food.Food;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
@@ -34,7 +33,7 @@ final class PriceNeighbours {
      *
      * @param minorPerKg price of an edible kg in minor units
      */
-    private record Priced(Food food, BigDecimal grams, Money price, Row row, double minorPerKg) {}
+    private record Priced(Food food, BigDecimal grams, Money price, TableRow row, double minorPerKg) {}
 
     /** What they are, and the median of their prices. */
     private record Neighbours(String who, double minorPerKg) {}
@@ -47,7 +46,7 @@ final class PriceNeighbours {
     }
 
     /** @param grams as purchased */
-    void add(Food food, BigDecimal grams, Money price, Row row) {
+    void add(Food food, BigDecimal grams, Money price, TableRow row) {
         double edibleGrams = grams.multiply(food.edibleShare()).doubleValue();
         byFood.computeIfAbsent(food, f -> new ArrayList<>())
                 .add(new Priced(food, grams, price, row, price.minor() * GRAMS_PER_KG / edibleGrams));

@@ -1,9 +1,8 @@
 package batchwright.files.shop;
 
-import batchwright.files.table.Row;
+import batchwright.files.table.TableRow;
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.text.Written;
@@ -37,7 +36,7 @@ final class ShopPrices {
     }
 
     /** The price of a line; empty when price or currency has an error. */
-    Optional<Money> read(Row row) {
+    Optional<Money> read(TableRow row) {
         Optional<Currency> here =
                 row.need("currency", "Enter a currency such as USD").flatMap(this::currency);
         Optional<BigDecimal> price = price(row, here.orElse(currency()));
@@ -62,7 +61,7 @@ final class ShopPrices {
         };
     }
 
-    private Optional<BigDecimal> price(Row row, Currency currency) {
+    private Optional<BigDecimal> price(TableRow row, Currency currency) {
         Written cell = row.cell("price");
         if (WITH_CURRENCY.matcher(cell.text()).matches()) {
             problems.error(
@@ -71,7 +70,7 @@ final class ShopPrices {
                     "expected the digits alone, such as 2.49: the currency has its own column");
             return Optional.empty();
         }
-        return row.decimal("price", new Range("price", currency.least(), MOST, "", FREE));
+        return row.decimal("price", new NumberRange("price", currency.least(), MOST, "", FREE));
     }
 
     private Optional<Currency> currency(Written code) {

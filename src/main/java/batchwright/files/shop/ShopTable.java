@@ -1,14 +1,13 @@
 package batchwright.files.shop;
 
-import batchwright.files.value.DateGrammar;
 import batchwright.files.foods.FoodNames;
 import batchwright.files.table.CsvTable;
-import batchwright.files.table.Row;
+import batchwright.files.table.TableRow;
+import batchwright.files.value.DateGrammar;
+import batchwright.files.value.NumberRange;
 import batchwright.files.value.Once;
 import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
 import batchwright.files.value.Weights;
-
 import batchwright.food.Contents;
 import batchwright.food.Food;
 import batchwright.food.Pack;
@@ -32,7 +31,7 @@ public final class ShopTable {
     private static final int MOST_LINES = 50_000;
     static final List<String> COLUMNS = List.of("food", "shop", "pack", "grams", "price", "currency", "seen", "note");
     static final List<String> OPTIONAL = List.of("drained", "step");
-    private static final Range STEP = Range.of(
+    private static final NumberRange STEP = NumberRange.of(
             "step", "10", "5000", "g", "the price of a step is rounded up to the cent, so tiny steps would be dear");
 
     private final FoodNames foods;
@@ -54,7 +53,7 @@ public final class ShopTable {
     public static ShopTable read(Optional<SourceFile> file, FoodNames foods, Problems problems) {
         var table = new ShopTable(foods, problems);
         int before = problems.errors();
-        Optional<List<Row>> rows = file.flatMap(f -> CsvTable.rows(f, MOST_LINES, COLUMNS, OPTIONAL, problems));
+        Optional<List<TableRow>> rows = file.flatMap(f -> CsvTable.rows(f, MOST_LINES, COLUMNS, OPTIONAL, problems));
         rows.ifPresent(all -> all.forEach(table::row));
         table.neighbours.check(table.currency());
         table.complete = rows.isPresent() && problems.errors() == before;
@@ -75,7 +74,7 @@ public final class ShopTable {
         return complete;
     }
 
-    private void row(Row row) {
+    private void row(TableRow row) {
         if (!row.isSound()) {
             row.sure("food").ifPresent(foods::find);
             return;
@@ -88,8 +87,8 @@ public final class ShopTable {
                 .flatMap(grams -> new ContentsGrammar(problems).read(grams, row.cell("drained")));
         Optional<BigDecimal> step = step(row, contents);
         Optional<Money> price = prices.read(row);
-        Optional<LocalDate> seen =
-                row.need("seen", "Enter the day you saw the price: 2026-10-15").flatMap(new DateGrammar(problems)::read);
+        Optional<LocalDate> seen = row.need("seen", "Enter the day you saw the price: 2026-10-15")
+                .flatMap(new DateGrammar(problems)::read);
         if (food.isPresent() && contents.isPresent() && price.isPresent()) {
             neighbours.add(food.get(), contents.get().grams(), price.get(), row);
         }
@@ -112,7 +111,7 @@ public final class ShopTable {
     }
 
     /** Of loose goods; empty for packs. */
-    private Optional<BigDecimal> step(Row row, Optional<Contents> contents) {
+    private Optional<BigDecimal> step(TableRow row, Optional<Contents> contents) {
         Written cell = row.cell("step");
         if (cell.isEmpty()) {
             return Optional.empty();

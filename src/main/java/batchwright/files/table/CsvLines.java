@@ -1,8 +1,7 @@
 package batchwright.files.table;
 
-import batchwright.files.value.Problems;
-
 import batchwright.files.table.CellPlaces.Place;
+import batchwright.files.value.Problems;
 import batchwright.text.SourceFile;
 import batchwright.text.Written;
 import java.util.ArrayList;

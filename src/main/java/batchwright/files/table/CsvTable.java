@@ -1,7 +1,6 @@
 package batchwright.files.table;
 
 import batchwright.files.value.Problems;
-
 import batchwright.text.Problem;
 import batchwright.text.SourceFile;
 import batchwright.text.Span;
@@ -27,7 +26,7 @@ public final class CsvTable {
     }
 
     /** The rows below the header; empty when the header is not usable, so that nothing can be said about the rows. */
-    public static Optional<List<Row>> rows(SourceFile file, int most, List<String> needed, Problems problems) {
+    public static Optional<List<TableRow>> rows(SourceFile file, int most, List<String> needed, Problems problems) {
         return rows(file, most, needed, List.of(), problems);
     }
 
@@ -37,7 +36,7 @@ public final class CsvTable {
      * @param most lines it may have
      * @param optional columns that may be left out; in single lines too, when they are the last; their cells are then empty
      */
-    public static Optional<List<Row>> rows(
+    public static Optional<List<TableRow>> rows(
             SourceFile file, int most, List<String> needed, List<String> optional, Problems problems) {
         var table = new CsvTable(file, problems);
         if (file.lines().size() > most) {
@@ -131,9 +130,10 @@ public final class CsvTable {
         return new Written(first.text().split("[;\t]", 2)[0], first.at());
     }
 
-    private Row row(CsvLines.Line line) {
+    private TableRow row(CsvLines.Line line) {
         if (line.sound() && wrongSeparatorIn(line)) {
-            return new Row(columns, List.of(beforeSeparator(line)), file.span(line.number(), 1, 1), false, problems);
+            return new TableRow(
+                    columns, List.of(beforeSeparator(line)), file.span(line.number(), 1, 1), false, problems);
         }
         List<Written> cells = withoutEmptyEnd(line.cells(), columns.size());
         int width = file.line(line.number()).length();
@@ -155,7 +155,7 @@ public final class CsvTable {
                     "expected at least %s cells, the last of them %s: a comma for every cell, also for an empty one"
                             .formatted(leastCells, columnAt(leastCells - 1)));
         }
-        return new Row(columns, cells, whole, line.sound() && fits, problems);
+        return new TableRow(columns, cells, whole, line.sound() && fits, problems);
     }
 
     private String columnAt(int index) {

@@ -1,7 +1,5 @@
 package batchwright.files.table;
 
-import batchwright.files.value.Numbers;
-
 import batchwright.text.Problem;
 import batchwright.text.Span;
 import batchwright.text.Written;

@@ -1,7 +1,6 @@
 package batchwright.files.table;
 
 import batchwright.files.value.Problems;
-
 import batchwright.text.SourceFile;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;

@@ -1,7 +1,5 @@
 package batchwright.files.value;
 
-import batchwright.files.value.Problems;
-
 import batchwright.text.Written;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;

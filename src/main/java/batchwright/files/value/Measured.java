@@ -39,7 +39,7 @@ public record Measured(Written number, String unit) {
     }
 
     /** The number, when only one unit is taken. */
-    public static Optional<BigDecimal> in(Written written, Range range, String example, Problems problems) {
+    public static Optional<BigDecimal> in(Written written, NumberRange range, String example, Problems problems) {
         return read(written, List.of(range.unit()), example, problems)
                 .flatMap(m -> new Numbers(problems).decimal(m.number(), range));
     }

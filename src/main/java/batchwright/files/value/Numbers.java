@@ -17,7 +17,7 @@ public final class Numbers {
     }
 
     /** A decimal inside its range; otherwise a problem at its place. */
-    public Optional<BigDecimal> decimal(Written written, Range range) {
+    public Optional<BigDecimal> decimal(Written written, NumberRange range) {
         Optional<BigDecimal> number = decimal(written);
         if (number.isPresent() && !range.holds(number.get())) {
             problems.error(written, range.wrong(number.get()), range.expected());
@@ -27,7 +27,7 @@ public final class Numbers {
     }
 
     /** A whole number inside its range; otherwise a problem at its place. */
-    public Optional<Integer> whole(Written written, Range range) {
+    public Optional<Integer> whole(Written written, NumberRange range) {
         Optional<BigDecimal> number = decimal(written, range);
         if (number.isPresent() && number.get().stripTrailingZeros().scale() > 0) {
             problems.error(

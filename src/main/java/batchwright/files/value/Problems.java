@@ -1,7 +1,6 @@
 package batchwright.files.value;
 
 import batchwright.files.disk.Read;
-
 import batchwright.text.NearestName;
 import batchwright.text.Problem;
 import batchwright.text.Problem.Severity;

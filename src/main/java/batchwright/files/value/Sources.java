@@ -1,7 +1,6 @@
 package batchwright.files.value;
 
 import batchwright.files.disk.DataFiles;
-
 import batchwright.text.Problem;
 import batchwright.text.SourceFile;
 import batchwright.text.Span;

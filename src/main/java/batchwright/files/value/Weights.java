@@ -40,7 +40,7 @@ public final class Weights {
      * @param range in g
      * @param expected what to write instead of something that is no weight
      */
-    public Optional<BigDecimal> read(Written written, Range range, String expected) {
+    public Optional<BigDecimal> read(Written written, NumberRange range, String expected) {
         if (NUMBER.matcher(written.text()).matches()) {
             return new Numbers(problems).decimal(written, range);
         }
@@ -55,7 +55,7 @@ public final class Weights {
     }
 
     /** @param range in g, whatever the unit */
-    public Optional<BigDecimal> grams(Written number, String unit, Range range) {
+    public Optional<BigDecimal> grams(Written number, String unit, NumberRange range) {
         if (unit.equals("g")) {
             return new Numbers(problems).decimal(number, range);
         }

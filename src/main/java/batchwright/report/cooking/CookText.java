@@ -2,10 +2,6 @@ package batchwright.report.cooking;
 
 import batchwright.answer.CoreTemperatures;
 import batchwright.answer.Freezing;
-import batchwright.report.print.Page;
-import batchwright.report.print.Show;
-import batchwright.report.print.TextTable;
-
 import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.food.Nutrient;
@@ -14,6 +10,9 @@ import batchwright.plan.Batch;
 import batchwright.plan.Fill;
 import batchwright.plan.Plan;
 import batchwright.plan.Portion;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
+import batchwright.report.print.TextTable;
 import java.math.BigDecimal;
 
 /** What to cook and how to fill the containers. */

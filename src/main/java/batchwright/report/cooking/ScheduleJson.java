@@ -1,8 +1,7 @@
 package batchwright.report.cooking;
 
-import batchwright.report.print.Json;
-
 import batchwright.plan.Plan;
+import batchwright.report.print.Json;
 import batchwright.schedule.PlacedStep;
 import batchwright.schedule.Schedule;
 import com.fasterxml.jackson.databind.node.ArrayNode;

@@ -1,9 +1,8 @@
 package batchwright.report.cooking;
 
+import batchwright.plan.Plan;
 import batchwright.report.print.Page;
 import batchwright.report.print.TextTable;
-
-import batchwright.plan.Plan;
 import batchwright.schedule.OvenSetting;
 import batchwright.schedule.PlacedStep;
 import batchwright.schedule.Schedule;

@@ -1,8 +1,7 @@
 package batchwright.report.cooking;
 
-import batchwright.report.print.Show;
-
 import batchwright.food.Step.Appliance;
+import batchwright.report.print.Show;
 import batchwright.schedule.PlacedStep;
 import batchwright.schedule.Schedule;
 import java.util.Locale;

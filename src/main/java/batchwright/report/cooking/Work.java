@@ -1,10 +1,9 @@
 package batchwright.report.cooking;
 
-import batchwright.report.print.Show;
-
 import batchwright.food.Dish;
 import batchwright.food.Step;
 import batchwright.plan.Batch;
+import batchwright.report.print.Show;
 import java.util.List;
 import java.util.function.ToIntFunction;
 

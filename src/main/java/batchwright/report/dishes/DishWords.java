@@ -1,10 +1,9 @@
 package batchwright.report.dishes;
 
-import batchwright.report.print.Show;
-
 import batchwright.plan.ContainerWish;
 import batchwright.plan.DishRequest;
 import batchwright.plan.EnergyBand;
+import batchwright.report.print.Show;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,18 +1,18 @@
 package batchwright.report.dishes;
 
 import batchwright.answer.CoreTemperatures;
+import batchwright.report.cooking.CoreTemperaturesJson;
 import batchwright.answer.FoodSafety;
 import batchwright.answer.OneContainer;
-import batchwright.report.cooking.KitchenMeasure;
-import batchwright.report.needs.NeedsJson;
-import batchwright.report.print.Json;
-import batchwright.report.print.Show;
-
 import batchwright.food.CookedYield;
 import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.food.Part;
 import batchwright.food.Step;
+import batchwright.report.cooking.KitchenMeasure;
+import batchwright.report.needs.NeedsJson;
+import batchwright.report.print.Json;
+import batchwright.report.print.Show;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Collection;
@@ -50,7 +50,7 @@ public final class DishesJson {
             staple.allergens().forEach(a -> told.add(a.id()));
         });
         steps(node.putArray("steps"), dish);
-        CoreTemperatures.of(dish.foods()).put(node.putArray("core_temperatures"));
+        CoreTemperaturesJson.put(node.putArray("core_temperatures"), CoreTemperatures.of(dish.foods()));
         ArrayNode cautions = node.putArray("cautions");
         FoodSafety.of(dish).forEach(caution -> NeedsJson.caution(cautions.addObject(), caution));
         ArrayNode containers = node.putArray("containers");

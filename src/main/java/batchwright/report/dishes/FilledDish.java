@@ -1,14 +1,13 @@
 package batchwright.report.dishes;
 
 import batchwright.answer.PlanAnswer;
-import batchwright.report.notice.Notice;
-
 import batchwright.audit.AuditReport;
 import batchwright.explain.Insight;
 import batchwright.food.Nutrient;
 import batchwright.plan.DishAnswer;
 import batchwright.plan.DishRequest;
 import batchwright.plan.Reach;
+import batchwright.report.notice.Notice;
 import java.util.List;
 import java.util.Optional;
 

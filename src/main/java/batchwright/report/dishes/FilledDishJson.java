@@ -1,10 +1,5 @@
 package batchwright.report.dishes;
 
-import batchwright.report.needs.NeedsJson;
-import batchwright.report.plan.PlanJson;
-import batchwright.report.print.Json;
-import batchwright.report.print.Show;
-
 import batchwright.food.Dish;
 import batchwright.food.Nutrient;
 import batchwright.plan.ContainerWish;
@@ -13,6 +8,10 @@ import batchwright.plan.DishRequest;
 import batchwright.plan.EnergyBand;
 import batchwright.plan.Plan;
 import batchwright.plan.Reach;
+import batchwright.report.needs.NeedsJson;
+import batchwright.report.plan.PlanJson;
+import batchwright.report.print.Json;
+import batchwright.report.print.Show;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;

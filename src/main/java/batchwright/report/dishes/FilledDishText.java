@@ -1,13 +1,6 @@
 package batchwright.report.dishes;
 
 import batchwright.answer.OneContainer;
-import batchwright.report.cooking.CookText;
-import batchwright.report.print.Commands;
-import batchwright.report.print.Page;
-import batchwright.report.print.Show;
-import batchwright.report.print.TextTable;
-import batchwright.report.shopping.BuyText;
-
 import batchwright.food.Dish;
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
@@ -17,6 +10,12 @@ import batchwright.plan.DishRequest;
 import batchwright.plan.Fill;
 import batchwright.plan.Plan;
 import batchwright.quantity.Currency;
+import batchwright.report.cooking.CookText;
+import batchwright.report.print.Commands;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
+import batchwright.report.print.TextTable;
+import batchwright.report.shopping.BuyText;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;

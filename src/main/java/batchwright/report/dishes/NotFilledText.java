@@ -1,9 +1,5 @@
 package batchwright.report.dishes;
 
-import batchwright.report.print.Commands;
-import batchwright.report.print.Page;
-import batchwright.report.print.Show;
-
 import batchwright.food.Nutrient;
 import batchwright.plan.ContainerWish;
 import batchwright.plan.DishAnswer;
@@ -13,6 +9,9 @@ import batchwright.plan.DishRequest;
 import batchwright.plan.EnergyBand;
 import batchwright.plan.Reach;
 import batchwright.quantity.Money;
+import batchwright.report.print.Commands;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;

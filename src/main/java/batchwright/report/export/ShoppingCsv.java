@@ -1,9 +1,9 @@
 package batchwright.report.export;
 
+import batchwright.answer.BuyLine;
 import batchwright.food.Pack;
 import batchwright.food.PriceTag;
 import batchwright.quantity.Money;
-import batchwright.answer.BuyLine;
 import batchwright.report.plan.SessionsAnswer;
 import batchwright.report.print.Show;
 import java.math.BigDecimal;

@@ -1,11 +1,11 @@
 package batchwright.report.export;
 
+import batchwright.answer.PlanAnswer;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
-import batchwright.answer.PlanAnswer;
+import batchwright.report.cooking.Work;
 import batchwright.report.plan.SessionsAnswer;
 import batchwright.report.print.Show;
-import batchwright.report.cooking.Work;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

@@ -1,7 +1,6 @@
 package batchwright.report.files;
 
 import batchwright.report.print.Json;
-
 import batchwright.text.Echo;
 import batchwright.text.Problem;
 import com.fasterxml.jackson.databind.node.ArrayNode;

@@ -3,7 +3,6 @@ package batchwright.report.files;
 import batchwright.report.print.Json;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
-
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;

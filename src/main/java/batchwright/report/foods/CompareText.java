@@ -1,15 +1,14 @@
 package batchwright.report.foods;
 
-import batchwright.report.print.Page;
-import batchwright.report.print.Show;
-import batchwright.report.print.TextTable;
-
 import batchwright.food.Food;
 import batchwright.food.Pack;
 import batchwright.food.PriceRank;
 import batchwright.food.PriceRank.By;
 import batchwright.food.UnitPrice;
 import batchwright.quantity.Currency;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
+import batchwright.report.print.TextTable;
 import java.util.stream.Collectors;
 
 /** Foods ranked by what their energy or protein costs. */

@@ -1,8 +1,5 @@
 package batchwright.report.foods;
 
-import batchwright.report.print.Json;
-import batchwright.report.print.Show;
-
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Nutrient;
@@ -11,6 +8,8 @@ import batchwright.food.Pack;
 import batchwright.food.PriceRank;
 import batchwright.food.UnitPrice;
 import batchwright.reference.Sr28Food;
+import batchwright.report.print.Json;
+import batchwright.report.print.Show;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;

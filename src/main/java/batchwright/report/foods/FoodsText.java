@@ -1,9 +1,5 @@
 package batchwright.report.foods;
 
-import batchwright.report.print.Page;
-import batchwright.report.print.Show;
-import batchwright.report.print.TextTable;
-
 import batchwright.food.CookedYield;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
@@ -13,6 +9,9 @@ import batchwright.food.Pack;
 import batchwright.food.UnitPrice;
 import batchwright.quantity.Money;
 import batchwright.reference.Sr28Food;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
+import batchwright.report.print.TextTable;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;

@@ -1,8 +1,7 @@
 package batchwright.report.foods;
 
-import batchwright.report.print.Show;
-
 import batchwright.food.Pack;
+import batchwright.report.print.Show;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 

@@ -1,9 +1,8 @@
 package batchwright.report.foods;
 
-import batchwright.report.print.Show;
-
 import batchwright.food.Contents;
 import batchwright.food.Pack;
+import batchwright.report.print.Show;
 import java.math.BigDecimal;
 
 /** A pack in words: what the shelf says and what is in it. */

@@ -1,13 +1,12 @@
 package batchwright.report.foods;
 
-import batchwright.report.print.Page;
-import batchwright.report.print.Show;
-import batchwright.report.print.TextTable;
-
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Nutrient;
 import batchwright.reference.Sr28Food;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
+import batchwright.report.print.TextTable;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,9 +1,8 @@
 package batchwright.report.foods;
 
 import batchwright.answer.TakenFood;
-import batchwright.report.print.Json;
-
 import batchwright.food.Food;
+import batchwright.report.print.Json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;

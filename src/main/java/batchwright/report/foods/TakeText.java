@@ -2,7 +2,6 @@ package batchwright.report.foods;
 
 import batchwright.answer.TakenFood;
 import batchwright.report.print.Page;
-
 import java.util.List;
 
 /** Lines to paste. What is said about them stands in comment lines, which the tables may hold. Lines are as long as they are. */

@@ -1,7 +1,9 @@
 package batchwright.report.html;
 
-import batchwright.report.notice.Notice;
+import batchwright.report.labels.LabelCss;
+
 import batchwright.answer.PlanAnswer;
+import batchwright.report.notice.Notice;
 import batchwright.report.plan.SessionsAnswer;
 import java.io.IOException;
 import java.io.InputStream;

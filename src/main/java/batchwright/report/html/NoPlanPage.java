@@ -1,9 +1,9 @@
 package batchwright.report.html;
 
-import batchwright.plan.Clash;
-import batchwright.report.plan.NoPlanWords;
-import batchwright.report.notice.Notice;
 import batchwright.answer.PlanAnswer;
+import batchwright.plan.Clash;
+import batchwright.report.notice.Notice;
+import batchwright.report.plan.NoPlanWords;
 import batchwright.report.print.Show;
 import java.util.Optional;
 

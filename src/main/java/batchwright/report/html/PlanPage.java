@@ -1,12 +1,12 @@
 package batchwright.report.html;
 
+import batchwright.answer.PlanAnswer;
 import batchwright.plan.Batch;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
 import batchwright.quantity.Currency;
-import batchwright.report.print.Dates;
-import batchwright.answer.PlanAnswer;
 import batchwright.report.plan.SessionsAnswer;
+import batchwright.report.print.Dates;
 import batchwright.report.print.Show;
 import batchwright.schedule.Schedule;
 import java.util.List;

@@ -1,14 +1,14 @@
 package batchwright.report.html;
 
+import batchwright.answer.PlanAnswer;
 import batchwright.person.Eater;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Proof;
 import batchwright.quantity.Currency;
-import batchwright.report.print.Dates;
-import batchwright.answer.PlanAnswer;
-import batchwright.report.plan.PlanText;
 import batchwright.report.cooking.ScheduleWords;
+import batchwright.report.plan.PlanText;
 import batchwright.report.plan.SessionsAnswer;
+import batchwright.report.print.Dates;
 import batchwright.report.print.Show;
 import java.util.List;
 

@@ -1,10 +1,9 @@
 package batchwright.report.needs;
 
-import batchwright.report.print.Json;
-
 import batchwright.person.CommonMultiplier;
 import batchwright.person.Compendium2011;
 import batchwright.person.FaoLevel;
+import batchwright.report.print.Json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 

@@ -1,14 +1,13 @@
 package batchwright.report.needs;
 
-import batchwright.report.print.Page;
-import batchwright.report.print.Show;
-import batchwright.report.print.TextTable;
-
 import batchwright.person.CommonMultiplier;
 import batchwright.person.Compendium2011;
 import batchwright.person.FaoLevel;
 import batchwright.person.ListedActivity;
 import batchwright.person.UsualDay;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
+import batchwright.report.print.TextTable;
 
 /** What a profile may say of activity, for people. */
 public final class ActivitiesText {

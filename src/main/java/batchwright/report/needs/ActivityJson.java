@@ -1,13 +1,12 @@
 package batchwright.report.needs;
 
-import batchwright.report.print.Json;
-
 import batchwright.needs.Needs;
 import batchwright.needs.total.PalEvidence;
-import batchwright.person.Activity;
 import batchwright.person.ActivityFacts;
 import batchwright.person.Diary;
 import batchwright.person.ListedActivity;
+import batchwright.person.PhysicalActivity;
+import batchwright.report.print.Json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
@@ -16,7 +15,7 @@ final class ActivityJson {
     private ActivityJson() {}
 
     static void put(ObjectNode root, Needs needs) {
-        Activity activity = needs.eater().activity();
+        PhysicalActivity activity = needs.eater().activity();
         PalEvidence evidence = needs.palEvidence();
         root.put("pal", Json.thousandth(activity.pal()));
         ObjectNode node = root.putObject("activity")

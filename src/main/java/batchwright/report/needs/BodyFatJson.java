@@ -1,10 +1,9 @@
 package batchwright.report.needs;
 
-import batchwright.report.print.Json;
-
 import batchwright.needs.Needs;
 import batchwright.needs.bodyfat.BodyFatEstimate;
 import batchwright.quantity.Share;
+import batchwright.report.print.Json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;

@@ -1,13 +1,12 @@
 package batchwright.report.needs;
 
-import batchwright.report.print.Page;
-import batchwright.report.print.Show;
-
 import batchwright.needs.Needs;
 import batchwright.needs.bodyfat.BodyFatEstimate;
 import batchwright.person.BodyFat;
 import batchwright.person.FatMethod;
 import batchwright.quantity.Share;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
 import java.math.BigDecimal;
 import java.util.Optional;
 

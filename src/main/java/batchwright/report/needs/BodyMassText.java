@@ -1,11 +1,10 @@
 package batchwright.report.needs;
 
-import batchwright.report.print.Page;
-
 import batchwright.needs.Needs;
 import batchwright.needs.caution.BmiBand;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.needs.target.EnergyAvailability;
+import batchwright.report.print.Page;
 
 /** Body mass index and energy availability for people. */
 final class BodyMassText {
@@ -27,9 +26,9 @@ final class BodyMassText {
     private void bodyMass() {
         double bmi = needs.eater().body().bmi();
         var asian = BmiBand.asianActionPoint(bmi);
-        item("BMI " + Words.oneDecimal(bmi) + " kg/m2: " + BmiBand.of(bmi).words()
+        item("BMI " + Numerals.oneDecimal(bmi) + " kg/m2: " + BmiBand.of(bmi).words()
                 + (asian.isPresent()
-                        ? "; for Asian adults at or above the action point of " + Words.plain(asian.getAsDouble())
+                        ? "; for Asian adults at or above the action point of " + Numerals.plain(asian.getAsDouble())
                         : "")
                 + ". It cannot tell muscle from fat. [" + BmiBand.SOURCE + "]");
     }

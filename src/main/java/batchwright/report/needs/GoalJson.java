@@ -1,7 +1,5 @@
 package batchwright.report.needs;
 
-import batchwright.report.print.Json;
-
 import batchwright.needs.Needs;
 import batchwright.needs.dynamics.BodyState;
 import batchwright.needs.goal.AdviceBand;
@@ -11,6 +9,7 @@ import batchwright.needs.goal.Held;
 import batchwright.needs.goal.KcalPerKg;
 import batchwright.needs.goal.WeeklyChange;
 import batchwright.person.Goal;
+import batchwright.report.print.Json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;

@@ -1,8 +1,7 @@
 package batchwright.report.needs;
 
-import batchwright.report.print.Page;
-
 import batchwright.needs.Needs;
+import batchwright.report.print.Page;
 
 /** What stands beside a goal, for people: the band of advice, and what to expect of a date. */
 final class GoalText {

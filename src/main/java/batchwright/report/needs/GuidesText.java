@@ -1,13 +1,12 @@
 package batchwright.report.needs;
 
-import batchwright.report.print.Page;
-import batchwright.report.print.Show;
-import batchwright.report.print.TextTable;
-
 import batchwright.needs.Needs;
 import batchwright.needs.intakes.Reference;
 import batchwright.needs.target.Guides;
 import batchwright.needs.target.TargetLine;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
+import batchwright.report.print.TextTable;
 import java.util.List;
 
 /** What is published beside the target and is no rule of a plan: guides in words, and amounts by sex and age in a table. */

@@ -1,12 +1,11 @@
 package batchwright.report.needs;
 
-import batchwright.report.print.Page;
-import batchwright.report.print.Show;
-
 import batchwright.food.Nutrient;
 import batchwright.needs.intakes.Ceiling;
 import batchwright.needs.intakes.Kind;
 import batchwright.needs.intakes.Reference;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Stream;

@@ -1,12 +1,11 @@
 package batchwright.report.needs;
 
-import batchwright.report.print.Json;
-import batchwright.report.print.Show;
-
 import batchwright.needs.intakes.Ceiling;
 import batchwright.needs.intakes.Intake;
 import batchwright.needs.intakes.Recommended;
 import batchwright.needs.intakes.Reference;
+import batchwright.report.print.Json;
+import batchwright.report.print.Show;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.Locale;

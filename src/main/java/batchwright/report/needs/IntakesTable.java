@@ -1,11 +1,10 @@
 package batchwright.report.needs;
 
+import batchwright.needs.intakes.Intake;
+import batchwright.needs.intakes.Reference;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import batchwright.report.print.TextTable;
-
-import batchwright.needs.intakes.Intake;
-import batchwright.needs.intakes.Reference;
 import java.util.List;
 
 /** Every nutrient of an average day beside published amounts. */

@@ -1,14 +1,13 @@
 package batchwright.report.needs;
 
-import batchwright.report.plan.DaysTable;
-import batchwright.report.print.BandPicture;
-import batchwright.report.print.Show;
-import batchwright.report.print.TextTable;
-
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.limit.Limit;
 import batchwright.limit.Range;
+import batchwright.report.plan.DaysTable;
+import batchwright.report.print.BandPicture;
+import batchwright.report.print.Show;
+import batchwright.report.print.TextTable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

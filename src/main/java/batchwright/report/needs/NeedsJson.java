@@ -1,12 +1,11 @@
 package batchwright.report.needs;
 
-import batchwright.report.print.Json;
-
 import batchwright.needs.Needs;
 import batchwright.needs.Outlook;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.evidence.Estimate;
 import batchwright.needs.target.TargetLine;
+import batchwright.report.print.Json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;

@@ -1,9 +1,5 @@
 package batchwright.report.needs;
 
-import batchwright.report.print.Page;
-import batchwright.report.print.Show;
-import batchwright.report.print.TextTable;
-
 import batchwright.food.Nutrient;
 import batchwright.limit.DayTarget;
 import batchwright.needs.Needs;
@@ -11,6 +7,9 @@ import batchwright.needs.Outlook;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.evidence.Estimate;
 import batchwright.needs.target.TargetLine;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
+import batchwright.report.print.TextTable;
 import java.util.List;
 
 /** Needs for people: the answer, then where it comes from. Cautions that stop planning stand first. */

@@ -1,8 +1,7 @@
 package batchwright.report.needs;
 
-import batchwright.report.print.Show;
-
 import batchwright.needs.projection.ProjectedWeek;
+import batchwright.report.print.Show;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;

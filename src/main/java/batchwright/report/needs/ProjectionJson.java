@@ -1,12 +1,11 @@
 package batchwright.report.needs;
 
-import batchwright.report.print.Json;
-
 import batchwright.needs.dynamics.BodyState;
 import batchwright.needs.dynamics.StartingFat;
 import batchwright.needs.projection.ProjectedWeek;
 import batchwright.needs.projection.Projection;
 import batchwright.needs.projection.TotalBand;
+import batchwright.report.print.Json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;

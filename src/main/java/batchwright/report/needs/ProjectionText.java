@@ -1,15 +1,14 @@
 package batchwright.report.needs;
 
-import batchwright.report.print.Page;
-import batchwright.report.print.Show;
-import batchwright.report.print.TextTable;
-
 import batchwright.needs.caution.Caution;
 import batchwright.needs.dynamics.BodyState;
 import batchwright.needs.goal.EnergyPerKg;
 import batchwright.needs.projection.ProjectedWeek;
 import batchwright.needs.projection.Projection;
 import batchwright.quantity.Energy;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
+import batchwright.report.print.TextTable;
 import java.util.List;
 import java.util.Optional;
 

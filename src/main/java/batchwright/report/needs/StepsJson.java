@@ -1,9 +1,8 @@
 package batchwright.report.needs;
 
+import batchwright.needs.projection.Stage;
+import batchwright.needs.projection.Stages;
 import batchwright.report.print.Json;
-
-import batchwright.needs.projection.Step;
-import batchwright.needs.projection.Steps;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
@@ -11,7 +10,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 final class StepsJson {
     private StepsJson() {}
 
-    static ObjectNode of(Steps steps) {
+    static ObjectNode of(Stages steps) {
         ObjectNode root = Json.object();
         ArrayNode list = root.putArray("list");
         steps.steps().forEach(step -> step(list.addObject(), step, steps));
@@ -19,7 +18,7 @@ final class StepsJson {
         return root;
     }
 
-    private static void step(ObjectNode node, Step step, Steps steps) {
+    private static void step(ObjectNode node, Stage step, Stages steps) {
         node.put("first_week", step.firstWeek())
                 .put("last_week", step.lastWeek())
                 .put("intake_kcal", NeedsJson.tenth(step.intake().kcal()))

@@ -1,14 +1,13 @@
 package batchwright.report.needs;
 
+import batchwright.needs.evidence.Numerals;
+import batchwright.needs.goal.GoalFinding;
+import batchwright.needs.projection.Stage;
+import batchwright.needs.projection.Stages;
+import batchwright.person.Goal;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import batchwright.report.print.TextTable;
-
-import batchwright.needs.evidence.Words;
-import batchwright.needs.goal.GoalFinding;
-import batchwright.needs.projection.Step;
-import batchwright.needs.projection.Steps;
-import batchwright.person.Goal;
 
 /** The target in steps: a table, and why it may end early. */
 final class StepsText {
@@ -16,7 +15,7 @@ final class StepsText {
 
     private StepsText() {}
 
-    static void print(GoalFinding goal, Steps steps, Page page) {
+    static void print(GoalFinding goal, Stages steps, Page page) {
         page.heading("The target in steps of four weeks");
         if (goal.isHold()) {
             page.paragraph("  ", "  ", "Who holds the weight needs no steps.");
@@ -26,7 +25,7 @@ final class StepsText {
         if (!steps.steps().isEmpty()) {
             table(goal, steps, compared, page);
         }
-        if (steps.steps().stream().anyMatch(Step::limited)) {
+        if (steps.steps().stream().anyMatch(Stage::limited)) {
             page.paragraph(
                     "  ",
                     "  ",
@@ -43,7 +42,7 @@ final class StepsText {
                         + " month goes only once. When your weight is over 1 kg off, ask again with that weight.");
     }
 
-    private static void table(GoalFinding goal, Steps steps, boolean compared, Page page) {
+    private static void table(GoalFinding goal, Stages steps, boolean compared, Page page) {
         var table = new TextTable("  ")
                 .left("weeks")
                 .right("kcal\na day")
@@ -54,7 +53,7 @@ final class StepsText {
         }
         table.left("");
         double before = goal.model().start().weightKg();
-        for (Step step : steps.steps()) {
+        for (Stage step : steps.steps()) {
             int weeks = step.lastWeek() - step.firstWeek() + 1;
             double counted = goal.reach()
                     .map(reach -> Math.min(step.lastWeek(), reach.weeks()) - step.firstWeek() + 1)
@@ -74,7 +73,7 @@ final class StepsText {
         page.table(table);
     }
 
-    private static String held(Steps steps, Step step) {
+    private static String held(Stages steps, Stage step) {
         return steps.held()
                 .after(step.lastWeek())
                 .map(body -> Show.oneDecimal(body.weightKg()))
@@ -83,13 +82,13 @@ final class StepsText {
 
     private static String afterwards(GoalFinding goal, Goal.ReachWeight reach) {
         return goal.holdsAfterwards()
-                .map(energy -> "From " + reach.by() + " on about " + Words.tens(energy.kcal()) + " kcal a day hold "
-                        + Words.plain(reach.weight().kg()) + " kg.")
+                .map(energy -> "From " + reach.by() + " on about " + Numerals.tens(energy.kcal()) + " kcal a day hold "
+                        + Numerals.plain(reach.weight().kg()) + " kg.")
                 .orElse("");
     }
 
-    private static String stops(Steps steps, String why) {
-        int last = steps.steps().stream().mapToInt(Step::lastWeek).max().orElse(0);
+    private static String stops(Stages steps, String why) {
+        int last = steps.steps().stream().mapToInt(Stage::lastWeek).max().orElse(0);
         return "The steps end after week " + last + ": in the next one " + why
                 + ". Hold the weight then; a doctor or dietitian can help to choose another goal.";
     }

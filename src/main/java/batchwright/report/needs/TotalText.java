@@ -1,18 +1,17 @@
 package batchwright.report.needs;
 
-import batchwright.report.print.Page;
-import batchwright.report.print.Show;
-import batchwright.report.print.TextTable;
-
 import batchwright.needs.Needs;
 import batchwright.needs.evidence.Estimate;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.needs.total.MetCost;
 import batchwright.needs.total.PalEvidence;
 import batchwright.needs.total.TotalRange;
 import batchwright.person.ActivityFacts;
 import batchwright.person.Diary;
 import batchwright.quantity.Mass;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
+import batchwright.report.print.TextTable;
 import java.util.stream.Collectors;
 
 /** Total energy for people: the figure, how far off it may be, the diary behind it, second opinions. */
@@ -50,8 +49,8 @@ final class TotalText {
         TotalRange range = needs.totalRange();
         PalEvidence pal = needs.palEvidence();
         item("8 of 10 people of this description need between "
-                + Words.tens(range.least().kcal()) + " and "
-                + Words.tens(range.most().kcal()) + " kcal. Weigh yourself for some weeks and correct.");
+                + Numerals.tens(range.least().kcal()) + " and "
+                + Numerals.tens(range.most().kcal()) + " kcal. Weigh yourself for some weeks and correct.");
         item("PAL alone lies from "
                 + Show.twoDecimals(pal.leastPal())
                 + " to "

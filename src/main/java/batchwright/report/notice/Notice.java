@@ -3,8 +3,6 @@ package batchwright.report.notice;
 import batchwright.answer.DishAllergens;
 import batchwright.answer.FoodSafety;
 import batchwright.answer.PlanAnswer;
-import batchwright.report.print.Show;
-
 import batchwright.food.Allergen;
 import batchwright.food.Dish;
 import batchwright.food.Nutrient;
@@ -18,6 +16,7 @@ import batchwright.needs.evidence.Citation;
 import batchwright.plan.Batch;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
+import batchwright.report.print.Show;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;

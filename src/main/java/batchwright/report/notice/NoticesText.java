@@ -1,7 +1,6 @@
 package batchwright.report.notice;
 
 import batchwright.report.print.Page;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,7 +1,6 @@
 package batchwright.report.plan;
 
 import batchwright.answer.BuyLine;
-
 import batchwright.food.Food;
 import java.util.LinkedHashSet;
 import java.util.List;

@@ -1,13 +1,12 @@
 package batchwright.report.plan;
 
 import batchwright.answer.BuyLine;
+import batchwright.food.Pack;
+import batchwright.quantity.Currency;
 import batchwright.report.foods.PackText;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import batchwright.report.print.TextTable;
-
-import batchwright.food.Pack;
-import batchwright.quantity.Currency;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

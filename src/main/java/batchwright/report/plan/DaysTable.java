@@ -1,9 +1,5 @@
 package batchwright.report.plan;
 
-import batchwright.report.needs.LimitCells;
-import batchwright.report.print.BandPicture;
-import batchwright.report.print.TextTable;
-
 import batchwright.food.Nutrients;
 import batchwright.limit.DayTarget;
 import batchwright.limit.Limit;
@@ -11,6 +7,9 @@ import batchwright.limit.Scope;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
+import batchwright.report.needs.LimitCells;
+import batchwright.report.print.BandPicture;
+import batchwright.report.print.TextTable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,8 +1,5 @@
 package batchwright.report.plan;
 
-import batchwright.report.print.Page;
-import batchwright.report.print.Show;
-
 import batchwright.limit.DayTarget;
 import batchwright.limit.Limit;
 import batchwright.limit.Scope;
@@ -11,6 +8,8 @@ import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
 import batchwright.plan.Serving;
 import batchwright.plan.Snack;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;

@@ -1,14 +1,13 @@
 package batchwright.report.plan;
 
 import batchwright.answer.PlanAnswer;
-import batchwright.report.needs.IntakeWords;
-import batchwright.report.needs.IntakesTable;
-import batchwright.report.print.Page;
-
 import batchwright.food.Nutrient;
 import batchwright.needs.Needs;
 import batchwright.needs.intakes.Intake;
 import batchwright.needs.intakes.Intake.Standing;
+import batchwright.report.needs.IntakeWords;
+import batchwright.report.needs.IntakesTable;
+import batchwright.report.print.Page;
 import java.math.BigDecimal;
 import java.util.EnumSet;
 import java.util.List;

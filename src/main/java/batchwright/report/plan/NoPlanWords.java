@@ -1,11 +1,10 @@
 package batchwright.report.plan;
 
 import batchwright.answer.PlanAnswer;
-import batchwright.report.print.Show;
-
 import batchwright.plan.Clash;
 import batchwright.plan.Proof;
 import batchwright.quantity.Currency;
+import batchwright.report.print.Show;
 import java.util.List;
 import java.util.Optional;
 

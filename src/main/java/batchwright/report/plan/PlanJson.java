@@ -2,21 +2,9 @@ package batchwright.report.plan;
 
 import batchwright.answer.BuyLine;
 import batchwright.answer.CoreTemperatures;
+import batchwright.report.cooking.CoreTemperaturesJson;
 import batchwright.answer.DishesUsing;
 import batchwright.answer.PlanAnswer;
-import batchwright.report.cooking.KitchenMeasure;
-import batchwright.report.cooking.ScheduleJson;
-import batchwright.report.cooking.Work;
-import batchwright.report.foods.PackJson;
-import batchwright.report.needs.IntakesJson;
-import batchwright.report.needs.NeedsJson;
-import batchwright.report.needs.TargetJson;
-import batchwright.report.notice.Notice;
-import batchwright.report.print.Json;
-import batchwright.report.print.Show;
-import batchwright.report.why.FrontierJson;
-import batchwright.report.why.WhyJson;
-
 import batchwright.audit.AuditReport;
 import batchwright.food.Food;
 import batchwright.needs.Needs;
@@ -31,6 +19,18 @@ import batchwright.plan.Proof;
 import batchwright.plan.SecondOpinion;
 import batchwright.plan.Serving;
 import batchwright.plan.UseUp;
+import batchwright.report.cooking.KitchenMeasure;
+import batchwright.report.cooking.ScheduleJson;
+import batchwright.report.cooking.Work;
+import batchwright.report.foods.PackJson;
+import batchwright.report.needs.IntakesJson;
+import batchwright.report.needs.NeedsJson;
+import batchwright.report.needs.TargetJson;
+import batchwright.report.notice.Notice;
+import batchwright.report.print.Json;
+import batchwright.report.print.Show;
+import batchwright.report.why.FrontierJson;
+import batchwright.report.why.WhyJson;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
@@ -165,7 +165,9 @@ public final class PlanJson {
                     ingredients.addObject().put("food", food.id()).put("grams", Json.tenth(grams));
             Json.text(ingredient, "measure", KitchenMeasure.text(answer.kitchen(), food, grams));
         });
-        CoreTemperatures.of(batch.ingredients().keySet()).put(node.putArray("core_temperatures"));
+        CoreTemperaturesJson.put(
+                node.putArray("core_temperatures"),
+                CoreTemperatures.of(batch.ingredients().keySet()));
         ArrayNode fat = node.putArray("fat_poured_off");
         batch.fatToPourOff()
                 .forEach((part, grams) ->

@@ -1,6 +1,12 @@
 package batchwright.report.plan;
 
 import batchwright.answer.PlanAnswer;
+import batchwright.needs.Needs;
+import batchwright.plan.Clash;
+import batchwright.plan.Plan;
+import batchwright.plan.Proof;
+import batchwright.quantity.Currency;
+import batchwright.quantity.Money;
 import batchwright.report.cooking.CookText;
 import batchwright.report.cooking.ScheduleText;
 import batchwright.report.notice.Notice;
@@ -11,13 +17,6 @@ import batchwright.report.print.Show;
 import batchwright.report.shopping.BuyText;
 import batchwright.report.why.FrontierText;
 import batchwright.report.why.WhyText;
-
-import batchwright.needs.Needs;
-import batchwright.plan.Clash;
-import batchwright.plan.Plan;
-import batchwright.plan.Proof;
-import batchwright.quantity.Currency;
-import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.stream.Collectors;

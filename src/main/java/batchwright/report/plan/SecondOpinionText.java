@@ -1,11 +1,10 @@
 package batchwright.report.plan;
 
 import batchwright.answer.PlanAnswer;
-import batchwright.report.print.Page;
-import batchwright.report.print.Show;
-
 import batchwright.plan.SecondOpinion;
 import batchwright.quantity.Money;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
 
 /** What a solver from elsewhere says of the answer. */
 final class SecondOpinionText {

@@ -1,8 +1,6 @@
 package batchwright.report.plan;
 
 import batchwright.answer.PlanAnswer;
-import batchwright.report.notice.Notice;
-
 import batchwright.audit.AuditReport;
 import batchwright.food.Nutrients;
 import batchwright.needs.Needs;
@@ -10,6 +8,7 @@ import batchwright.needs.intakes.Intake;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
 import batchwright.quantity.Money;
+import batchwright.report.notice.Notice;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;

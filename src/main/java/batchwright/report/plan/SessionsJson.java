@@ -1,9 +1,8 @@
 package batchwright.report.plan;
 
+import batchwright.needs.Needs;
 import batchwright.report.needs.IntakesJson;
 import batchwright.report.print.Json;
-
-import batchwright.needs.Needs;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;

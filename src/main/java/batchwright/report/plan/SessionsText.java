@@ -1,19 +1,18 @@
 package batchwright.report.plan;
 
 import batchwright.answer.PlanAnswer;
+import batchwright.plan.Proof;
+import batchwright.quantity.Currency;
 import batchwright.report.cooking.CookText;
 import batchwright.report.cooking.ScheduleText;
 import batchwright.report.notice.NoticesText;
+import batchwright.report.plan.SessionsAnswer.One;
+import batchwright.report.plan.SessionsAnswer.Stretch;
 import batchwright.report.print.Commands;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import batchwright.report.shopping.BuyText;
 import batchwright.report.shopping.PantryText;
-
-import batchwright.plan.Proof;
-import batchwright.quantity.Currency;
-import batchwright.report.plan.SessionsAnswer.One;
-import batchwright.report.plan.SessionsAnswer.Stretch;
 import java.util.stream.Collectors;
 
 /** Several cooking sessions for people: the answer in one sentence, then session by session, and last what holds for all. */

@@ -2,17 +2,16 @@ package batchwright.report.shopping;
 
 import batchwright.answer.BuyLine;
 import batchwright.answer.PlanAnswer;
-import batchwright.report.foods.PackText;
-import batchwright.report.print.Commands;
-import batchwright.report.print.Page;
-import batchwright.report.print.Show;
-import batchwright.report.print.TextTable;
-
 import batchwright.food.Pack;
 import batchwright.plan.Batch;
 import batchwright.plan.Plan;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
+import batchwright.report.foods.PackText;
+import batchwright.report.print.Commands;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
+import batchwright.report.print.TextTable;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.LinkedHashSet;

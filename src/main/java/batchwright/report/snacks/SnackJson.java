@@ -4,7 +4,6 @@ import batchwright.answer.SnackAnswers;
 import batchwright.report.needs.NeedsJson;
 import batchwright.report.print.Json;
 import batchwright.report.print.Show;
-
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.RoundingMode;

@@ -1,13 +1,12 @@
 package batchwright.report.snacks;
 
 import batchwright.answer.SnackAnswers;
-import batchwright.report.print.Page;
-import batchwright.report.print.Show;
-import batchwright.report.print.TextTable;
-
 import batchwright.food.Allergen;
 import batchwright.needs.Needs;
 import batchwright.needs.caution.Caution;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
+import batchwright.report.print.TextTable;
 import java.math.BigDecimal;
 import java.util.EnumSet;
 import java.util.Map;

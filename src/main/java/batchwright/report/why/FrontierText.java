@@ -1,11 +1,6 @@
 package batchwright.report.why;
 
 import batchwright.answer.PlanAnswer;
-import batchwright.report.print.Page;
-import batchwright.report.print.PointsChart;
-import batchwright.report.print.Show;
-import batchwright.report.print.TextTable;
-
 import batchwright.explain.Frontier;
 import batchwright.explain.Frontier.Point;
 import batchwright.explain.KnownCost;
@@ -14,6 +9,10 @@ import batchwright.food.Nutrient;
 import batchwright.plan.TradeOff;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
+import batchwright.report.print.Page;
+import batchwright.report.print.PointsChart;
+import batchwright.report.print.Show;
+import batchwright.report.print.TextTable;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -1,13 +1,12 @@
 package batchwright.report.why;
 
 import batchwright.answer.CostChange;
-import batchwright.report.print.Page;
-import batchwright.report.print.Show;
-import batchwright.report.print.TextTable;
-
 import batchwright.explain.ItemCost;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
+import batchwright.report.print.TextTable;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;

@@ -1,10 +1,9 @@
 package batchwright.report.why;
 
 import batchwright.answer.PlanAnswer;
-import batchwright.report.print.Show;
-
 import batchwright.explain.ProteinReach;
 import batchwright.food.Nutrient;
+import batchwright.report.print.Show;
 import java.util.Optional;
 
 /** Changes of protein floors in words: as the floor of a single eater, as a change for several. */

@@ -1,14 +1,13 @@
 package batchwright.report.why;
 
 import batchwright.answer.CostChange;
-import batchwright.report.print.Json;
-
 import batchwright.explain.ItemCost;
 import batchwright.explain.KnownCost;
 import batchwright.explain.NearMiss;
 import batchwright.explain.ProteinReach;
 import batchwright.explain.RuleCost;
 import batchwright.explain.Why;
+import batchwright.report.print.Json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;

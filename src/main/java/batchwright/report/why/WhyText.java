@@ -2,11 +2,6 @@ package batchwright.report.why;
 
 import batchwright.answer.CostChange;
 import batchwright.answer.PlanAnswer;
-import batchwright.report.foods.PackText;
-import batchwright.report.print.Page;
-import batchwright.report.print.Show;
-import batchwright.report.print.TextTable;
-
 import batchwright.explain.KnownCost;
 import batchwright.explain.NearMiss;
 import batchwright.explain.ProteinReach;
@@ -15,6 +10,10 @@ import batchwright.explain.Why;
 import batchwright.food.Pack;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
+import batchwright.report.foods.PackText;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
+import batchwright.report.print.TextTable;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;

@@ -1,15 +1,13 @@
 package batchwright.files.dishes;
 
-import batchwright.files.FilesInMemory;
-import batchwright.files.KitchenReader;
-import batchwright.files.Lines;
-import batchwright.files.foods.MeasureNames;
-import batchwright.files.profile.EaterReader;
-import batchwright.files.value.Problems;
-
 import static batchwright.files.Lines.written;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.files.FilesInMemory;
+import batchwright.files.KitchenReader;
+import batchwright.files.foods.MeasureNames;
+import batchwright.files.profile.EaterReader;
+import batchwright.files.value.Problems;
 import batchwright.food.Food;
 import batchwright.food.Measure;
 import batchwright.food.Nutrients;

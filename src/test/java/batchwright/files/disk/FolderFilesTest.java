@@ -1,11 +1,10 @@
 package batchwright.files.disk;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import batchwright.files.FilesInMemory;
 import batchwright.files.FoundIn;
 import batchwright.files.KitchenReader;
-
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,12 +1,11 @@
 package batchwright.files.disk;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import batchwright.files.FilesInMemory;
 import batchwright.files.FoundIn;
 import batchwright.files.KitchenReader;
 import batchwright.files.profile.EaterReader;
-
-import static org.assertj.core.api.Assertions.assertThat;
-
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Nutrient;

@@ -1,10 +1,9 @@
 package batchwright.files.foods;
 
-import batchwright.files.Tables;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import batchwright.files.Tables;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

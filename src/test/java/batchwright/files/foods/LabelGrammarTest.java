@@ -1,12 +1,10 @@
 package batchwright.files.foods;
 
-import batchwright.files.Lines;
-import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import static batchwright.files.Lines.written;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.files.value.NumberRange;
+import batchwright.files.value.Problems;
 import java.math.BigDecimal;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -16,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Amounts, energy and salt as labels print them. */
 class LabelGrammarTest {
-    private static final Range FAT = Range.of("fat", "0", "5000", "g", "");
+    private static final NumberRange FAT = NumberRange.of("fat", "0", "5000", "g", "");
 
     private final Problems problems = new Problems();
 

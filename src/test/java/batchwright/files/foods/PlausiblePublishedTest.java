@@ -1,10 +1,9 @@
 package batchwright.files.foods;
 
-import batchwright.files.value.Problems;
-
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.files.value.Problems;
 import batchwright.text.Problem;
 import batchwright.text.SourceFile;
 import java.io.IOException;

@@ -1,11 +1,5 @@
 package batchwright.files.foods;
 
-import batchwright.files.CsvRows;
-import batchwright.files.FilesInMemory;
-import batchwright.files.KitchenReader;
-import batchwright.files.Lines;
-import batchwright.files.disk.StarterFiles;
-
 import static batchwright.food.Nutrient.FAT;
 import static batchwright.food.Nutrient.PROTEIN;
 import static batchwright.food.Nutrient.WATER;
@@ -13,6 +7,10 @@ import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
+import batchwright.files.CsvRows;
+import batchwright.files.FilesInMemory;
+import batchwright.files.KitchenReader;
+import batchwright.files.disk.StarterFiles;
 import batchwright.food.CookedYield;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;

@@ -1,20 +1,18 @@
 package batchwright.files.profile;
 
-import batchwright.files.Lines;
+import static batchwright.files.Lines.written;
+import static org.assertj.core.api.Assertions.assertThat;
+
 import batchwright.files.page.Fields;
 import batchwright.files.page.Yaml;
 import batchwright.files.page.YamlPage;
 import batchwright.files.value.Problems;
-
-import static batchwright.files.Lines.written;
-import static org.assertj.core.api.Assertions.assertThat;
-
-import batchwright.person.Activity;
 import batchwright.person.ActivityFacts;
 import batchwright.person.CommonMultiplier;
 import batchwright.person.Diary;
 import batchwright.person.FaoLevel;
 import batchwright.person.PalNumber;
+import batchwright.person.PhysicalActivity;
 import batchwright.person.UsualDay;
 import batchwright.text.SourceFile;
 import java.util.List;
@@ -29,7 +27,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ActivityReaderTest {
     private final Problems problems = new Problems();
 
-    private Optional<? extends Activity> read(String lines) {
+    private Optional<? extends PhysicalActivity> read(String lines) {
         Yaml.Group page =
                 YamlPage.read(SourceFile.of("a.yaml", lines + "\n"), problems).orElseThrow();
         return new ActivityReader(problems, 30)
@@ -37,8 +35,8 @@ class ActivityReaderTest {
                         page, List.of("activity", "diary", "day", "steps", "walking", "training"), problems));
     }
 
-    private Activity right(String lines) {
-        Activity activity = read(lines).orElseThrow();
+    private PhysicalActivity right(String lines) {
+        PhysicalActivity activity = read(lines).orElseThrow();
         assertThat(problems.list()).isEmpty();
         return activity;
     }
@@ -58,7 +56,7 @@ class ActivityReaderTest {
     @ParameterizedTest
     @CsvSource({"1.0, 1", "1.65, 1.65", "1.60, 1.6", "2.5, 2.5"})
     void a_number(String written, String label) {
-        Activity activity = right("activity: " + written);
+        PhysicalActivity activity = right("activity: " + written);
         assertThat(activity).isEqualTo(new PalNumber(Double.parseDouble(written)));
         assertThat(activity.label()).isEqualTo(label);
     }
@@ -66,7 +64,8 @@ class ActivityReaderTest {
     /** 1.40 + 0.02 x 3 + (3 h x 2.5 + 0.75 h x 6) / 7 / 24 / 0.9 = 1.539. */
     @Test
     void facts() {
-        Activity facts = right("activity: facts\nday: sitting\nsteps: 7000\ntraining: 3 h weights, 45 min jogging");
+        PhysicalActivity facts =
+                right("activity: facts\nday: sitting\nsteps: 7000\ntraining: 3 h weights, 45 min jogging");
         assertThat(facts.label()).isEqualTo("facts");
         assertThat(facts.pal()).isEqualTo(1.54);
         assertThat(right("activity: facts\nday: sitting\nwalking: 30 min\ntraining: none"))
@@ -90,15 +89,17 @@ class ActivityReaderTest {
     /** (8 x 0.95 + 7.5 x 1.5 + 0.5 x 3.5 + 8 x 1.3) / 24 = 31 / 24 = 1.29. */
     @Test
     void a_diary_of_a_day() {
-        Activity day = right("activity: diary\ndiary:\n  sleeping: 8 h\n  office_work: 7 h 30 min\n  walking: 30 min\n"
-                + "  sitting: 8.0 h");
+        PhysicalActivity day =
+                right("activity: diary\ndiary:\n  sleeping: 8 h\n  office_work: 7 h 30 min\n  walking: 30 min\n"
+                        + "  sitting: 8.0 h");
         assertThat(day.label()).isEqualTo("diary of a day");
         assertThat(day.pal()).isEqualTo(1.29);
     }
 
     @Test
     void a_diary_of_a_week() {
-        Activity week = right("activity: diary\ndiary:\n  sleeping: 56 h\n  office_work: 40 h\n  sitting: 72 h");
+        PhysicalActivity week =
+                right("activity: diary\ndiary:\n  sleeping: 56 h\n  office_work: 40 h\n  sitting: 72 h");
         assertThat(week)
                 .isInstanceOfSatisfying(
                         Diary.class, diary -> assertThat(diary.isWeek()).isTrue());

@@ -1,20 +1,17 @@
 package batchwright.files.profile;
 
-import batchwright.files.FilesInMemory;
-import batchwright.files.Lines;
-import batchwright.files.dishes.PortionGrammar;
-import batchwright.files.page.Fields;
-import batchwright.files.page.Yaml;
-import batchwright.files.page.YamlPage;
-import batchwright.files.value.Measured;
-import batchwright.files.value.Numbers;
-import batchwright.files.value.Problems;
-import batchwright.files.value.Range;
-
 import static batchwright.files.Lines.written;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import batchwright.files.FilesInMemory;
+import batchwright.files.dishes.PortionGrammar;
+import batchwright.files.page.Fields;
+import batchwright.files.page.Yaml;
+import batchwright.files.page.YamlPage;
+import batchwright.files.value.NumberRange;
+import batchwright.files.value.Numbers;
+import batchwright.files.value.Problems;
 import batchwright.person.Body;
 import batchwright.person.BodyFat;
 import batchwright.person.Experience;
@@ -249,7 +246,7 @@ class GrammarTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource({"12, 12", "0.25, 0.25", ".5, 0.5", "012, 12", "7.130, 7.130"})
     void numbers_are_exact_decimals(String text, BigDecimal number) {
-        var range = Range.of("amount", "0", "100", "g", "");
+        var range = NumberRange.of("amount", "0", "100", "g", "");
         assertThat(new Numbers(problems).decimal(written(text), range))
                 .hasValueSatisfying(n -> assertThat(n).isEqualByComparingTo(number));
     }
@@ -274,7 +271,7 @@ class GrammarTest {
                 "5f"
             })
     void what_is_no_plain_number_in_range_is_refused(String text) {
-        var range = Range.of("amount", "0", "100", "g", "");
+        var range = NumberRange.of("amount", "0", "100", "g", "");
         assertThat(new Numbers(problems).decimal(written(text), range)).isEmpty();
         assertThat(problems.errors()).isEqualTo(1);
     }

@@ -1,9 +1,8 @@
 package batchwright.files.shop;
 
-import batchwright.files.FilesInMemory;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.files.FilesInMemory;
 import batchwright.text.Problem;
 import java.util.List;
 import org.junit.jupiter.api.Test;

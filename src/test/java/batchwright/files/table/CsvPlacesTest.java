@@ -1,12 +1,11 @@
 package batchwright.files.table;
 
-import batchwright.files.FoundIn;
-import batchwright.files.disk.Decoder;
-import batchwright.files.value.Problems;
-
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.files.FoundIn;
+import batchwright.files.disk.Decoder;
+import batchwright.files.value.Problems;
 import batchwright.text.SourceFile;
 import batchwright.text.Written;
 import java.io.IOException;

@@ -1,5 +1,9 @@
 package batchwright.report.html;
 
+import batchwright.report.labels.LabelRounding;
+import batchwright.report.labels.LabelSheet;
+
+import batchwright.answer.PlanAnswer;
 import batchwright.app.InsightWanted;
 import batchwright.app.MakePlan;
 import batchwright.app.PlanQuestion;
@@ -8,7 +12,6 @@ import batchwright.app.TypedSum;
 import batchwright.app.Workspace;
 import batchwright.app.WriteStarterFiles;
 import batchwright.plan.Watch;
-import batchwright.answer.PlanAnswer;
 import batchwright.report.plan.SessionsAnswer;
 import java.io.IOException;
 import java.math.BigDecimal;

@@ -1,11 +1,10 @@
 package batchwright.report.needs;
 
-import batchwright.report.print.Page;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.needs.dynamics.BodyState;
 import batchwright.needs.projection.ProjectedWeek;
+import batchwright.report.print.Page;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
