@@ -2,90 +2,80 @@ package batchwright.report.html;
 
 import batchwright.answer.PlanAnswer;
 import batchwright.plan.Proof;
+import batchwright.quantity.Currency;
+import batchwright.quantity.Money;
 import batchwright.report.cooking.ScheduleWords;
 import batchwright.report.cooking.Work;
+import batchwright.report.html.part.Tile;
+import batchwright.report.html.part.Way;
 import batchwright.report.plan.PlanText;
 import batchwright.report.print.Dates;
 import batchwright.report.print.Show;
 import java.util.List;
+import java.util.Optional;
 
-/** The answer first: what it costs, how sure that is, and whether every day holds what it must. */
-final class AnswerSection {
-    private final PlanPage page;
-
-    AnswerSection(PlanPage page) {
-        this.page = page;
+/**
+ * The answer first: what it costs, how sure that is, and whether every day holds what it must.
+ *
+ * @param hits one for each eater
+ * @param shopOnce whether there is one shopping list for several sessions
+ * @param ways to the pages of each session
+ */
+public record AnswerSection(
+        String whose, String forWhom, List<Tile> tiles, List<OnTarget> hits, boolean shopOnce, List<Way> ways) {
+    static AnswerSection of(PlanPage page) {
+        return new AnswerSection(
+                "Batchwright · cooking day "
+                        + Dates.inFull(page.answer().kitchen().cookingDay()),
+                page.forWhom(),
+                tiles(page),
+                page.plan().eaters().stream()
+                        .map(eater -> OnTarget.of(eater.seat(), page.eaten(eater)))
+                        .toList(),
+                false,
+                List.of(page.way("Pages", "", "Shop")));
     }
 
-    void write(Html html) {
-        html.open("header").line();
-        html.element(
-                        "p",
-                        "Batchwright · cooking day "
-                                + Dates.inFull(page.answer().kitchen().cookingDay()),
-                        "class",
-                        "whose")
-                .line();
-        html.open("h1").name(page.forWhom()).close().line();
-        html.open("dl", "class", "tiles").line();
-        Tile.write(html, "Cost", Show.money(page.plan().cost(), page.currency()), budget());
-        Tile.write(html, "Proof", planned() ? "Proven cheapest" : "Not proven cheapest", proof());
-        Tile.write(
-                html,
-                "To cook",
-                Show.count(page.plan().batches().size(), "dish", "dishes"),
-                Show.count(page.containers(), "container", "containers"));
-        Tile.write(
-                html,
-                "Time to cook",
-                "About " + ScheduleWords.duration(page.schedule().minutes()),
-                work());
-        html.close().line();
-        page.plan().eaters().forEach(eater -> OnTarget.write(html, eater.seat(), page.eaten(eater)));
-        html.open("p", "class", "note")
-                .text("Every figure was worked out again from the files. They are estimates and no medical advice: ")
-                .element("a", "read the cautions", "href", "#cautions")
-                .text(".")
-                .close()
-                .line();
-        links(html, page, "Pages", "Shop");
-        html.close().line();
+    private static List<Tile> tiles(PlanPage page) {
+        Money cost = page.plan().cost();
+        return List.of(
+                new Tile(
+                        "Cost",
+                        Show.money(cost, page.currency()),
+                        budget(page.answer().budget(), cost, page.currency())),
+                new Tile("Proof", isPlanned(page) ? "Proven cheapest" : "Not proven cheapest", proof(page)),
+                new Tile(
+                        "To cook",
+                        Show.count(page.plan().batches().size(), "dish", "dishes"),
+                        Show.count(page.containers(), "container", "containers")),
+                new Tile(
+                        "Time to cook",
+                        "About " + ScheduleWords.duration(page.schedule().minutes()),
+                        work(page)));
     }
 
-    private String work() {
+    private static String work(PlanPage page) {
         boolean early = page.plan().batches().stream()
                 .anyMatch(b -> !Work.of(b).dayBefore().isEmpty());
         return ScheduleWords.duration(page.schedule().handsOnMinutes()) + " of it hands on"
                 + (early ? "; something to do the evening before" : "");
     }
 
-    private boolean planned() {
+    private static boolean isPlanned(PlanPage page) {
         return page.answer().status() == PlanAnswer.Status.PLANNED;
     }
 
-    private String budget() {
-        return Tile.budget(page.answer().budget(), page.plan().cost(), page.currency());
+    /** How a cost stands to the budget. */
+    static String budget(Optional<Money> budget, Money cost, Currency currency) {
+        return Show.underBudget(budget, cost, currency).orElse("no budget was set");
     }
 
-    private String proof() {
+    private static String proof(PlanPage page) {
         Proof proof = page.answer().proof();
-        return planned()
+        return isPlanned(page)
                 ? "no plan that keeps every rule costs less"
                 : "at most " + PlanText.percentAbove(page.plan().cost(), proof.lowerBound())
                         + " % above the cheapest; none costs less than "
                         + Show.money(proof.lowerBound(), page.currency());
-    }
-
-    /**
-     * To the pages of a session.
-     *
-     * @param shop what that page is called
-     */
-    static void links(Html html, PlanPage page, String label, String shop) {
-        html.open("nav", "aria-label", label);
-        for (String name : List.of("plan", "shop", "cook", "labels")) {
-            html.element("a", name.equals("shop") ? shop : Show.capital(name), "href", "#" + page.id(name));
-        }
-        html.close().line();
     }
 }

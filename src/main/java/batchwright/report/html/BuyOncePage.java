@@ -3,6 +3,7 @@ package batchwright.report.html;
 import batchwright.answer.BuyLine;
 import batchwright.food.Pack;
 import batchwright.quantity.Currency;
+import batchwright.report.html.part.PageHead;
 import batchwright.report.plan.BoughtEarly;
 import batchwright.report.plan.SessionsAnswer;
 import batchwright.report.print.Show;
@@ -13,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** One shopping list for all sessions, with the sessions for which things are bought. */
 final class BuyOncePage {
@@ -42,24 +44,29 @@ final class BuyOncePage {
                         a.usedGrams().add(b.usedGrams())));
     }
 
-    void write(Html html) {
+    ShoppingPage page() {
         Currency currency = answer.whole().kitchen().currency();
         List<BuyLine> all = List.copyOf(lines.values());
-        html.open("section", "id", "shop", "class", "page shop", "aria-labelledby", "shop-h");
-        html.element("h2", "Shopping list, before day 1", "id", "shop-h");
-        html.open("p", "class", "whose").name(PlanPage.forWhom(answer.whole())).close();
-        html.element("p", "Total " + Show.money(answer.cost(), currency) + ".", "class", "says")
-                .line();
-        new BasketTable(all, currency, this::forSessions).write(html);
-        BoughtEarly.says(answer.sessions()).ifPresent(says -> html.element("p", says, "class", "note"));
-        BasketTable.prices(html, all);
-        html.close().line();
+        return new ShoppingPage(
+                new PageHead(
+                        "shop",
+                        "shop",
+                        "Shopping list, before day 1",
+                        PlanPage.forWhom(answer.whole()),
+                        "",
+                        "Total " + Show.money(answer.cost(), currency) + "."),
+                ShopList.of(all, currency, this::forSessions),
+                Optional.empty(),
+                Stream.of(BoughtEarly.says(answer.sessions()), ShopList.prices(all))
+                        .flatMap(Optional::stream)
+                        .toList());
     }
 
-    private Optional<String> forSessions(BuyLine line) {
+    private String forSessions(BuyLine line) {
         return line.pack()
                 .map(sessions::get)
                 .map(numbers -> (numbers.size() == 1 ? "for session " : "for sessions ")
-                        + numbers.stream().map(n -> Integer.toString(n)).collect(Collectors.joining(" and ")));
+                        + numbers.stream().map(n -> Integer.toString(n)).collect(Collectors.joining(" and ")))
+                .orElse("");
     }
 }

@@ -2,10 +2,11 @@ package batchwright.report.html;
 
 import batchwright.answer.PlanAnswer;
 import batchwright.person.Eater;
-import batchwright.plan.EaterDays;
 import batchwright.plan.Proof;
 import batchwright.quantity.Currency;
 import batchwright.report.cooking.ScheduleWords;
+import batchwright.report.html.part.Tile;
+import batchwright.report.html.part.Way;
 import batchwright.report.plan.PlanText;
 import batchwright.report.plan.SessionsAnswer;
 import batchwright.report.print.Dates;
@@ -24,57 +25,38 @@ final class SessionsSection {
         this.currency = answer.whole().kitchen().currency();
     }
 
-    void write(Html html) {
-        html.open("header").line();
-        html.element(
-                        "p",
-                        "Batchwright · first cooking day "
-                                + Dates.inFull(answer.whole().kitchen().cookingDay()),
-                        "class",
-                        "whose")
-                .line();
-        html.open("h1").name(PlanPage.forWhom(answer.whole())).close().line();
-        tiles(html);
-        List<EaterDays> eaters = pages.get(0).plan().eaters();
-        eaters.forEach(
-                eater -> OnTarget.write(html, eater.seat(), days(eater.seat().eater())));
-        html.open("p", "class", "note")
-                .text("Every figure was worked out again from the files. They are estimates and no medical advice: ")
-                .element("a", "read the cautions", "href", "#cautions")
-                .text(".")
-                .close()
-                .line();
-        if (answer.shopOnce()) {
-            html.open("p")
-                    .element("a", "One shopping list for all sessions", "href", "#shop")
-                    .close()
-                    .line();
-        }
-        pages.forEach(page -> session(html, page));
-        html.close().line();
+    AnswerSection section() {
+        return new AnswerSection(
+                "Batchwright · first cooking day "
+                        + Dates.inFull(answer.whole().kitchen().cookingDay()),
+                PlanPage.forWhom(answer.whole()),
+                tiles(),
+                pages.get(0).plan().eaters().stream()
+                        .map(eater ->
+                                OnTarget.of(eater.seat(), days(eater.seat().eater())))
+                        .toList(),
+                answer.shopOnce(),
+                pages.stream().map(this::way).toList());
     }
 
-    private void tiles(Html html) {
-        html.open("dl", "class", "tiles").line();
-        Tile.write(
-                html,
-                "Cost",
-                Show.money(answer.cost(), currency),
-                Tile.budget(answer.whole().budget(), answer.cost(), currency));
-        Tile.write(html, "Proof", planned() ? "Proven cheapest" : "Not proven cheapest", proof());
-        Tile.write(
-                html,
-                "To cook",
-                Show.count(pages.size(), "session", "sessions"),
-                Show.count(pages.stream().mapToInt(PlanPage::containers).sum(), "container", "containers"));
+    private List<Tile> tiles() {
         int minutes = pages.stream().mapToInt(p -> p.schedule().minutes()).sum();
         int hands = pages.stream().mapToInt(p -> p.schedule().handsOnMinutes()).sum();
-        Tile.write(
-                html,
-                "Time to cook, all sessions",
-                "About " + ScheduleWords.duration(minutes),
-                ScheduleWords.duration(hands) + " of it hands on");
-        html.close().line();
+        int containers = pages.stream().mapToInt(PlanPage::containers).sum();
+        return List.of(
+                new Tile(
+                        "Cost",
+                        Show.money(answer.cost(), currency),
+                        AnswerSection.budget(answer.whole().budget(), answer.cost(), currency)),
+                new Tile("Proof", planned() ? "Proven cheapest" : "Not proven cheapest", proof()),
+                new Tile(
+                        "To cook",
+                        Show.count(pages.size(), "session", "sessions"),
+                        Show.count(containers, "container", "containers")),
+                new Tile(
+                        "Time to cook, all sessions",
+                        "About " + ScheduleWords.duration(minutes),
+                        ScheduleWords.duration(hands) + " of it hands on"));
     }
 
     private boolean planned() {
@@ -98,10 +80,8 @@ final class SessionsSection {
                 .toList();
     }
 
-    private void session(Html html, PlanPage page) {
-        html.open("div", "class", "session").open("p");
-        html.element("strong", "Session " + page.session());
-        html.text(": cook on day " + page.firstDay() + ", "
+    private Way way(PlanPage page) {
+        String says = "cook on day " + page.firstDay() + ", "
                 + Dates.shortly(page.answer().kitchen().cookingDay()) + ", for days " + page.firstDay() + " to "
                 + (page.firstDay() + page.answer().days() - 1) + ": "
                 + Show.count(page.plan().batches().size(), "dish", "dishes") + ", "
@@ -109,9 +89,7 @@ final class SessionsSection {
                 + ScheduleWords.duration(page.schedule().minutes())
                 + (answer.shopOnce()
                         ? "."
-                        : "; shop for " + Show.money(page.plan().cost(), currency) + "."));
-        html.close().line();
-        AnswerSection.links(html, page, "Session " + page.session(), answer.shopOnce() ? "At home" : "Shop");
-        html.close().line();
+                        : "; shop for " + Show.money(page.plan().cost(), currency) + ".");
+        return page.way("Session " + page.session(), says, answer.shopOnce() ? "At home" : "Shop");
     }
 }

@@ -2,57 +2,53 @@ package batchwright.report.html;
 
 import batchwright.answer.BuyLine;
 import batchwright.food.Food;
+import batchwright.food.Staple;
 import batchwright.plan.UseUp;
 import batchwright.quantity.Money;
 import batchwright.report.cooking.KitchenMeasure;
+import batchwright.report.html.part.PageHead;
+import batchwright.report.html.part.Tick;
 import batchwright.report.print.Dates;
 import batchwright.report.print.Show;
 import java.math.BigDecimal;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The shopping list: shop by shop, section by section, with boxes to tick; what is at home; the total against the budget. */
-final class ShoppingPage {
-    private final PlanPage page;
-    private final List<BuyLine> lines;
+public record ShoppingPage(PageHead head, List<ShopList> shops, Optional<List<Tick>> atHome, List<String> notes) {
+    private static final String AT_HOME =
+            " At home is also what the sessions before leave; of what spoils soon no opened pack is counted on.";
 
-    ShoppingPage(PlanPage page) {
-        this.page = page;
-        this.lines = BuyLine.of(page.plan());
-    }
-
-    void write(Html html) {
-        page.open(html, "shop", "Shopping list", total() + carriedOver());
+    static ShoppingPage of(PlanPage page) {
+        List<BuyLine> lines = BuyLine.of(page.plan());
         List<BuyLine> bought = lines.stream().filter(l -> l.pack().isPresent()).toList();
-        new BasketTable(bought, page.currency(), ShoppingPage::moreAtHome).write(html);
-        atHome(html);
-        BasketTable.prices(html, bought);
-        html.close().line();
+        return new ShoppingPage(
+                page.head("shop", "Shopping list", total(page) + carriedOver(page)),
+                ShopList.of(bought, page.currency(), ShoppingPage::moreAtHome),
+                Optional.of(atHome(page, lines)),
+                notes(page, ShopList.prices(bought)));
     }
 
     /** When all was bought before the first session. */
-    void writeWhatIsAtHome(Html html) {
-        page.open(html, "shop", "At home", "Everything was bought before day 1." + carriedOver());
-        atHome(html);
-        html.close().line();
+    static ShoppingPage whatIsAtHome(PlanPage page) {
+        return new ShoppingPage(
+                page.head("shop", "At home", "Everything was bought before day 1." + carriedOver(page)),
+                List.of(),
+                Optional.of(atHome(page, BuyLine.of(page.plan()))),
+                notes(page, Optional.empty()));
     }
 
-    private String carriedOver() {
-        return page.session() < 2
-                ? ""
-                : " At home is also what the sessions before leave; of what spoils soon no opened pack is counted on.";
+    private static String carriedOver(PlanPage page) {
+        return page.session() < 2 ? "" : AT_HOME;
     }
 
-    private static Optional<String> moreAtHome(BuyLine line) {
-        return Optional.of(line)
-                .filter(l -> l.fromPantryGrams().signum() > 0)
-                .map(l -> Show.whole(l.fromPantryGrams()) + " g more is at home");
+    private static String moreAtHome(BuyLine line) {
+        return line.fromPantryGrams().signum() > 0 ? Show.whole(line.fromPantryGrams()) + " g more is at home" : "";
     }
 
-    private String total() {
+    private static String total(PlanPage page) {
         Money cost = page.plan().cost();
         return "Total " + Show.money(cost, page.currency())
                 + Show.underBudget(page.answer().budget(), cost, page.currency())
@@ -61,49 +57,40 @@ final class ShoppingPage {
                 + ".";
     }
 
-    private void atHome(Html html) {
-        List<BuyLine> home =
-                lines.stream().filter(l -> l.fromPantryGrams().signum() > 0).toList();
-        Set<String> staples = page.plan().batches().stream()
+    private static List<Tick> atHome(PlanPage page, List<BuyLine> lines) {
+        Stream<Tick> foods = lines.stream()
+                .filter(l -> l.fromPantryGrams().signum() > 0)
+                .map(l -> new Tick(l.food().name(), amount(page, l.food(), l.fromPantryGrams()), "", ""));
+        Stream<Tick> staples = page.plan().batches().stream()
                 .flatMap(b -> b.dish().staples().stream())
-                .map(s -> s.name())
-                .collect(Collectors.toCollection(LinkedHashSet::new));
-        html.open("h3").text("At home: look before you go").close();
-        html.open("ul", "class", "ticks").line();
-        for (BuyLine line : home) {
-            BasketTable.tick(html);
-            html.open("span", "class", "what")
-                    .open("strong")
-                    .name(line.food().name())
-                    .close();
-            html.element("span", amount(line.food(), line.fromPantryGrams()), "class", "pack");
-            html.close().close().close().line();
-        }
-        for (String staple : staples) {
-            BasketTable.tick(html);
-            html.open("span", "class", "what").open("strong").name(staple).close();
-            html.close().close().close().line();
-        }
-        html.close().line();
-        useUp(html);
+                .map(Staple::name)
+                .distinct()
+                .map(name -> new Tick(name, "", "", ""));
+        return Stream.concat(foods, staples).toList();
     }
 
-    private void useUp(Html html) {
-        String useUp = UseUp.of(page.answer().kitchen(), page.answer().days(), page.plan()).stream()
-                .map(u -> u.food().name() + ", " + amount(u.food(), u.grams()) + ", by " + Dates.shortly(u.useBy()))
+    private static List<String> notes(PlanPage page, Optional<String> prices) {
+        return Stream.of(useUp(page), pastTheirDate(page), prices)
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private static Optional<String> useUp(PlanPage page) {
+        String foods = UseUp.of(page.answer().kitchen(), page.answer().days(), page.plan()).stream()
+                .map(u ->
+                        u.food().name() + ", " + amount(page, u.food(), u.grams()) + ", by " + Dates.shortly(u.useBy()))
                 .collect(Collectors.joining("; "));
-        if (!useUp.isEmpty()) {
-            html.element("p", "Use up, besides this plan: " + useUp + ".", "class", "note");
-        }
-        String past = page.answer().kitchen().pastTheirDate().keySet().stream()
+        return foods.isEmpty() ? Optional.empty() : Optional.of("Use up, besides this plan: " + foods + ".");
+    }
+
+    private static Optional<String> pastTheirDate(PlanPage page) {
+        String foods = page.answer().kitchen().pastTheirDate().keySet().stream()
                 .map(Food::name)
                 .collect(Collectors.joining("; "));
-        if (!past.isEmpty()) {
-            html.element("p", "Past its date, not used: " + past + ".", "class", "note");
-        }
+        return foods.isEmpty() ? Optional.empty() : Optional.of("Past its date, not used: " + foods + ".");
     }
 
-    private String amount(Food food, BigDecimal grams) {
+    private static String amount(PlanPage page, Food food, BigDecimal grams) {
         return Show.whole(grams) + " g"
                 + KitchenMeasure.pieces(page.answer().kitchen(), food, grams.multiply(food.edibleShare()))
                         .map(pieces -> " (" + pieces + ")")

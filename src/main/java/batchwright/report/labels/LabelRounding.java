@@ -1,7 +1,5 @@
 package batchwright.report.labels;
 
-import batchwright.report.html.Figure;
-
 import batchwright.food.Nutrients;
 import java.util.List;
 import java.util.Locale;

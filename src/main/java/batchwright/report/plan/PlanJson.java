@@ -2,7 +2,6 @@ package batchwright.report.plan;
 
 import batchwright.answer.BuyLine;
 import batchwright.answer.CoreTemperatures;
-import batchwright.report.cooking.CoreTemperaturesJson;
 import batchwright.answer.DishesUsing;
 import batchwright.answer.PlanAnswer;
 import batchwright.audit.AuditReport;
@@ -19,6 +18,7 @@ import batchwright.plan.Proof;
 import batchwright.plan.SecondOpinion;
 import batchwright.plan.Serving;
 import batchwright.plan.UseUp;
+import batchwright.report.cooking.CoreTemperaturesJson;
 import batchwright.report.cooking.KitchenMeasure;
 import batchwright.report.cooking.ScheduleJson;
 import batchwright.report.cooking.Work;

@@ -1,8 +1,5 @@
 package batchwright.report.html;
 
-import batchwright.report.labels.LabelRounding;
-import batchwright.report.labels.LabelSheet;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.answer.PlanAnswer;
@@ -15,6 +12,8 @@ import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
 import batchwright.quantity.Currency;
 import batchwright.report.cooking.ScheduleWords;
+import batchwright.report.labels.LabelRounding;
+import batchwright.report.labels.LabelSheet;
 import batchwright.report.plan.SessionsAnswer;
 import batchwright.report.print.Show;
 import batchwright.schedule.Schedule;
