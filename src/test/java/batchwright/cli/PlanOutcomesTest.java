@@ -9,6 +9,7 @@ import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
 import batchwright.plan.Planner;
 import batchwright.plan.Proof;
+import batchwright.plan.Remedy;
 import batchwright.plan.Purchase;
 import batchwright.quantity.Money;
 import batchwright.solve.BatchPlanner;
@@ -161,7 +162,7 @@ class PlanOutcomesTest {
 
     @Test
     void no_plan_names_the_rules_that_clash() {
-        var clash = new Clash("budget", "at most 10.00", "12.34 or more", "plan parent-holding --budget 12.34");
+        var clash = new Clash("budget", "at most 10.00", "12.34 or more", Optional.of(new Remedy.PlanDays(2)));
         UnaryOperator<PlanResult> none = result -> new PlanResult.NoPlan(List.of(clash), Proof.NONE);
 
         Cli.Result text = run(none, PLAN);
