@@ -169,7 +169,7 @@ class PlanOutcomesTest {
         JsonNode json = Shape.parse(run(none, PLAN_JSON).out());
 
         assertThat(text.code()).isEqualTo(3);
-        assertThat(text.out()).contains("Budget: at most 10.00.", "Cure: 12.34 or more.", "Try: plan parent-holding");
+        assertThat(text.out()).contains("Budget: at most 10.00.", "Cure: 12.34 or more.", "Try: --days 2");
         Shape.check(json, """
                 {"status": "=no_plan", "clashes": [{"rule": "text", "says": "text", "cure": "text", "try": "text"}],
                  "proof": {"proven_cheapest": "=false", "cost_minor": "whole?", "lower_bound_minor": "whole?",
