@@ -1,5 +1,6 @@
 package batchwright.report.foods;
 
+import batchwright.answer.DishAllergens;
 import batchwright.food.CookedYield;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
@@ -109,7 +110,7 @@ public final class FoodsText {
         page.paragraph("", "  ", "Source: " + source(food) + ".");
         page.paragraph(
                 "", "  ", "Thrown away: " + Show.plainText(food.refusePercent(), 1) + " % of the weight as bought.");
-        page.paragraph("", "  ", "Allergens: " + Show.allergens(food.allergens()) + ". Labels decide: read them.");
+        page.paragraph("", "  ", "Allergens: " + DishAllergens.named(food.allergens()) + ". Labels decide: read them.");
         page.paragraph("", "  ", "At home: " + Show.plainText(kitchen.pantryGrams(food), 1) + " g" + dates(food) + ".");
         nutrients(food);
         packs(food);
