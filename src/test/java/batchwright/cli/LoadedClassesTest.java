@@ -25,7 +25,8 @@ class LoadedClassesTest {
     void a_plan_loads_no_class_of_ojalgo_and_no_template() throws Exception {
         assertThat(loaded())
                 .contains("batchwright.cli.PlanCommand")
-                .doesNotContain("org.ojalgo", "gg.jte", "batchwright.report.html.template", "batchwright.report.html.part");
+                .doesNotContain(
+                        "org.ojalgo", "gg.jte", "batchwright.report.html.template", "batchwright.report.html.part");
     }
 
     @Test
@@ -56,8 +57,7 @@ class LoadedClassesTest {
                 .start();
         String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         // A slow machine finds a plan in the time given, but no proof.
-        assertThat(process.waitFor())
-                .isIn(ExitCode.DONE.code(), ExitCode.NOT_PROVEN.code());
+        assertThat(process.waitFor()).isIn(ExitCode.DONE.code(), ExitCode.NOT_PROVEN.code());
         return out;
     }
 }

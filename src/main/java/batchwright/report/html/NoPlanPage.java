@@ -1,9 +1,9 @@
 package batchwright.report.html;
 
+import batchwright.answer.Notice;
 import batchwright.answer.PlanAnswer;
 import batchwright.plan.Clash;
 import batchwright.report.html.part.Document;
-import batchwright.answer.Notice;
 import batchwright.report.plan.NoPlanWords;
 import batchwright.report.print.RemedyText;
 import batchwright.report.print.Show;
@@ -83,7 +83,10 @@ public record NoPlanPage(
         List<ClashLine> lines = new ArrayList<>();
         for (Clash clash : words.clashes()) {
             String cure = words.cure(clash).map(c -> " " + c).orElse("");
-            lines.add(new ClashLine(Show.capital(clash.rule()), clash.says() + "." + cure, clash.remedy().map(RemedyText::of).orElse("")));
+            lines.add(new ClashLine(
+                    Show.capital(clash.rule()),
+                    clash.says() + "." + cure,
+                    clash.remedy().map(RemedyText::of).orElse("")));
         }
         words.perhaps().ifPresent(perhaps -> lines.add(new ClashLine("", perhaps, "")));
         return lines;

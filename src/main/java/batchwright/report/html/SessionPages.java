@@ -1,7 +1,7 @@
 package batchwright.report.html;
 
-import batchwright.report.html.part.PageHead;
 import batchwright.answer.Notice;
+import batchwright.report.html.part.PageHead;
 import java.util.List;
 import java.util.Optional;
 

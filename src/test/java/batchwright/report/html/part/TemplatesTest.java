@@ -27,8 +27,7 @@ class TemplatesTest {
 
     private static String page(Document document) {
         return Templates.render(
-                "noplan",
-                new NoPlanPage(document, "1 day", "none", Optional.empty(), List.of(), List.of(), List.of()));
+                "noplan", new NoPlanPage(document, "1 day", "none", Optional.empty(), List.of(), List.of(), List.of()));
     }
 
     @Test
@@ -110,6 +109,7 @@ class TemplatesTest {
                         .toList())
                 .containsExactly("layout.jte: $unsafe{document.css()}");
         assertThat(String.join("\n", sources.values()))
-                .doesNotContainPattern("(?i)<script|<style>(?!\\$unsafe\\{document\\.css)|\\sstyle=|\\son[a-z]+=|<iframe|<base");
+                .doesNotContainPattern(
+                        "(?i)<script|<style>(?!\\$unsafe\\{document\\.css)|\\sstyle=|\\son[a-z]+=|<iframe|<base");
     }
 }
