@@ -54,7 +54,8 @@ final class Eaters {
     /** One of those in profiles/. */
     private Eater known(String name) {
         String path = looksLikePath(name) ? name.replace('\\', '/') : KitchenInFiles.pathOf(name);
-        if (!ids().contains(KitchenInFiles.idOf(path)) || !path.equals(KitchenInFiles.pathOf(KitchenInFiles.idOf(path)))) {
+        if (!ids().contains(KitchenInFiles.idOf(path))
+                || !path.equals(KitchenInFiles.pathOf(KitchenInFiles.idOf(path)))) {
             throw unknown(name, path);
         }
         return workspace.value(workspace.source().eater(KitchenInFiles.idOf(path), Optional.of(kitchen)));
