@@ -4,6 +4,8 @@ import batchwright.food.Allergen;
 import batchwright.food.Food;
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
+import batchwright.food.TakenOff;
+import batchwright.food.origin.Origins;
 import batchwright.text.SourceFile;
 import batchwright.text.Written;
 import java.math.BigDecimal;
@@ -40,7 +42,7 @@ final class CatalogueTable {
     static List<String> columns() {
         var columns = new ArrayList<>(List.of("food", "name", "group", "usda_ndb", "usda_description"));
         Nutrient.columns().forEach(n -> columns.add(n.tagname()));
-        columns.addAll(List.of("REFUSE", "refuse_as_sold", "fruit_veg", "perishable", "allergens"));
+        columns.addAll(List.of("REFUSE", "refuse_as_sold", "fruit_veg", "perishable", "allergens", "origins", "taken_off"));
         return columns;
     }
 
@@ -50,7 +52,7 @@ final class CatalogueTable {
                         Nutrient.columns().stream()
                                 .filter(n -> !REQUIRED.contains(n))
                                 .map(Nutrient::tagname),
-                        Stream.of("refuse_as_sold"))
+                        Stream.of("refuse_as_sold", "origins", "taken_off"))
                 .toList();
     }
 
@@ -95,6 +97,8 @@ final class CatalogueTable {
         }
         boolean perishable = row.yesNo("perishable");
         BigDecimal refuse = refuse(row);
+        Origins origins = cells.origins(row, allergens);
+        Set<TakenOff> takenOff = cells.takenOff(row.cell("taken_off"), refuse);
         Written ndb = row.cell("usda_ndb");
         return id.flatMap(i -> name.map(n -> new Food(
                 i,
@@ -105,7 +109,9 @@ final class CatalogueTable {
                 Nutrients.of(nutrients),
                 refuse,
                 allergens,
-                perishable)));
+                perishable,
+                origins,
+                takenOff)));
     }
 
     private void checkAllergens(Row row, String id, Set<Allergen> allergens) {

@@ -3,6 +3,7 @@ package batchwright.files;
 import batchwright.food.Allergen;
 import batchwright.food.Food;
 import batchwright.food.Measure;
+import batchwright.food.origin.Origins;
 import batchwright.text.SourceFile;
 import batchwright.text.Written;
 import java.math.BigDecimal;
@@ -23,7 +24,7 @@ final class LabelsTable {
             .toList();
     private static final List<String> OPTIONAL = Stream.concat(
                     LabelRow.OPTIONAL.stream(),
-                    Stream.of("snack_max", "fruit_veg", "perishable", "refuse", "allergens", "note"))
+                    Stream.of("snack_max", "fruit_veg", "perishable", "refuse", "allergens", "origins", "note"))
             .toList();
 
     private final FoodNames names;
@@ -67,6 +68,7 @@ final class LabelsTable {
         if (problems.errors() == beforeAllergens) {
             id.ifPresent(known -> checkAllergens(row, known, allergens));
         }
+        Origins origins = cells.origins(row, allergens);
         boolean perishable = yes(row, "perishable");
         boolean fruitVeg = yes(row, "fruit_veg");
         BigDecimal refuse = row.cell("refuse").isEmpty()
@@ -86,7 +88,9 @@ final class LabelsTable {
                 label.orElseThrow().per100g(fruitVeg),
                 refuse,
                 allergens,
-                perishable);
+                perishable,
+                origins,
+                Set.of());
         label.orElseThrow()
                 .per()
                 .measure()

@@ -13,6 +13,7 @@ import batchwright.food.Nutrients;
 import batchwright.food.Pack;
 import batchwright.food.Part;
 import batchwright.limit.TestTarget;
+import batchwright.person.Avoided;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
 import batchwright.person.Eater;
@@ -114,14 +115,12 @@ final class LittlePlan {
     static final Dish EGG_POT = dish("egg_pot", 2, false, List.of(EGGS, PORRIDGE));
 
     static final Eater BEN =
-            eater("ben", new Wishes(2, Set.of(), Set.of(), Set.of(), List.of(), Optional.empty(), 3, 2));
+            eater("ben", new Wishes(2, Avoided.NOTHING, List.of(), Optional.empty(), 3, 2));
     static final Eater ANNA = eater(
             "anna",
             new Wishes(
                     1,
-                    Set.of(RICE),
-                    Set.of(Allergen.PEANUT),
-                    Set.of(EGG_POT),
+                    Avoided.NOTHING.with(Set.of(RICE), Set.of(Allergen.PEANUT), Set.of(EGG_POT)),
                     List.of(new Wishes.Always(CUP, 1)),
                     Optional.of(Set.of(BANANA)),
                     1,

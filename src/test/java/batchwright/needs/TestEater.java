@@ -1,5 +1,6 @@
 package batchwright.needs;
 
+import batchwright.person.Avoided;
 import batchwright.person.Activity;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
@@ -148,7 +149,7 @@ public final class TestEater {
     }
 
     public Eater eater() {
-        Wishes wishes = new Wishes(3, Set.of(), Set.of(), Set.of(), List.of(), Optional.empty(), 3, 2);
+        Wishes wishes = new Wishes(3, Avoided.NOTHING, List.of(), Optional.empty(), 3, 2);
         return new Eater("somebody", "Somebody", body, activity, goal, health, adjustments, wishes, training);
     }
 

@@ -15,6 +15,7 @@ import batchwright.food.Part;
 import batchwright.food.Staple;
 import batchwright.limit.DayTarget;
 import batchwright.limit.TestTarget;
+import batchwright.person.Avoided;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
 import batchwright.person.Eater;
@@ -279,7 +280,7 @@ class PlannerCasesTest {
 
     private static Seat seat(String id, int containersADay, int snackMeasures, DayTarget target) {
         var wishes =
-                new Wishes(containersADay, Set.of(), Set.of(), Set.of(), List.of(), Optional.empty(), snackMeasures, 2);
+                new Wishes(containersADay, Avoided.NOTHING, List.of(), Optional.empty(), snackMeasures, 2);
         return new Seat(
                 new Eater(
                         id,

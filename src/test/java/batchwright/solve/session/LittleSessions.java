@@ -10,6 +10,7 @@ import batchwright.food.Nutrients;
 import batchwright.food.Pack;
 import batchwright.food.Part;
 import batchwright.limit.TestTarget;
+import batchwright.person.Avoided;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
 import batchwright.person.Eater;
@@ -103,7 +104,7 @@ public final class LittleSessions {
     }
 
     public SessionsRequest request(int days, int cooks, boolean vary) {
-        var wishes = new Wishes(1, Set.of(), Set.of(), Set.of(), List.of(), Optional.empty(), 0, 0);
+        var wishes = new Wishes(1, Avoided.NOTHING, List.of(), Optional.empty(), 0, 0);
         var eater = new Eater(
                 "eater",
                 "Eater",
