@@ -5,7 +5,10 @@ import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import batchwright.solve.mip.Expression;
 
-/** At most so many dishes in the cooking session, and a dish that is cooked fills at least two containers. */
+/**
+ * At most so many dishes in the cooking session, a dish that is cooked fills at least two containers, and one
+ * that is asked for is cooked.
+ */
 public record DishCount() implements Rule {
     @Override
     public void addTo(Draft draft) {
@@ -30,6 +33,10 @@ public record DishCount() implements Rule {
             containers.plus(draft.cooked(dish), -PlanRequest.LEAST_CONTAINERS_OF_A_DISH);
             draft.model().atLeast("batch." + dish.id(), containers, 0);
         }
+        draft.menu().dishes().stream()
+                .filter(draft.request().mustCook()::contains)
+                .forEach(dish -> draft.model()
+                        .atLeast("asked_for." + dish.id(), new Expression().plus(draft.cooked(dish), 1), 1));
         draft.model().atMost("dishes", cooked, draft.request().mostDishes());
     }
 }
