@@ -51,7 +51,7 @@ class ArchitectureTest {
         may.put("audit", Set.of("quantity", "food", "person", "limit", "plan"));
         may.put("explain", Set.of("quantity", "food", "person", "limit", "plan", "audit"));
         may.put(
-                "report",
+                "answer",
                 Set.of(
                         "quantity",
                         "text",
@@ -64,6 +64,21 @@ class ArchitectureTest {
                         "schedule",
                         "audit",
                         "explain"));
+        may.put(
+                "report",
+                Set.of(
+                        "quantity",
+                        "text",
+                        "food",
+                        "reference",
+                        "person",
+                        "limit",
+                        "needs",
+                        "plan",
+                        "schedule",
+                        "audit",
+                        "explain",
+                        "answer"));
         may.put(
                 "app",
                 Set.of(
@@ -80,10 +95,22 @@ class ArchitectureTest {
                         "solve",
                         "audit",
                         "explain",
+                        "answer",
                         "report"));
         may.put(
                 "cli",
-                Set.of("quantity", "text", "food", "reference", "person", "needs", "plan", "audit", "report", "app"));
+                Set.of(
+                        "quantity",
+                        "text",
+                        "food",
+                        "reference",
+                        "person",
+                        "needs",
+                        "plan",
+                        "audit",
+                        "answer",
+                        "report",
+                        "app"));
         return may;
     }
 
@@ -122,7 +149,37 @@ class ArchitectureTest {
     @Test
     void there_are_no_cycles() {
         slices().matching(ROOT + ".(*)..").should().beFreeOfCycles().check(CLASSES);
-        slices().matching(ROOT + ".needs.(*)..").should().beFreeOfCycles().check(CLASSES);
+        for (String folder : List.of("needs", "files", "report")) {
+            slices().matching(ROOT + "." + folder + ".(*)..")
+                    .should()
+                    .beFreeOfCycles()
+                    .check(CLASSES);
+        }
+    }
+
+    /** A stranger finds a class by its name alone. */
+    @Test
+    void no_two_classes_have_the_same_name() {
+        var names = new TreeMap<String, TreeSet<String>>();
+        CLASSES.stream()
+                .filter(c -> c.isTopLevelClass() && !c.getSimpleName().equals("package-info"))
+                .forEach(c -> names.computeIfAbsent(c.getSimpleName(), n -> new TreeSet<>())
+                        .add(c.getName()));
+
+        assertThat(names.values()).allSatisfy(same -> assertThat(same).hasSize(1));
+    }
+
+    /** A folder that holds more is about more than one thing. */
+    @Test
+    void no_folder_has_more_than_forty_files() {
+        var files = new TreeMap<String, TreeSet<String>>();
+        CLASSES.stream()
+                .filter(c -> c.isTopLevelClass())
+                .forEach(c -> files.computeIfAbsent(c.getPackageName(), n -> new TreeSet<>())
+                        .add(c.getSimpleName()));
+
+        assertThat(files)
+                .allSatisfy((folder, classes) -> assertThat(classes).as(folder).hasSizeLessThanOrEqualTo(40));
     }
 
     @ParameterizedTest

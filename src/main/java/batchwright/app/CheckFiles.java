@@ -1,10 +1,10 @@
 package batchwright.app;
 
-import batchwright.files.DataFiles;
-import batchwright.files.EaterReader;
 import batchwright.files.KitchenReader;
-import batchwright.files.PriceDates;
-import batchwright.files.Read;
+import batchwright.files.disk.DataFiles;
+import batchwright.files.disk.Read;
+import batchwright.files.profile.EaterReader;
+import batchwright.files.shop.PriceDates;
 import batchwright.food.Kitchen;
 import batchwright.text.Problem;
 import java.util.ArrayList;

@@ -1,9 +1,9 @@
 package batchwright.app;
 
-import batchwright.files.DataFiles;
-import batchwright.files.EaterReader;
-import batchwright.files.FolderFiles;
-import batchwright.files.Found;
+import batchwright.files.disk.DataFiles;
+import batchwright.files.disk.FolderFiles;
+import batchwright.files.disk.Found;
+import batchwright.files.profile.EaterReader;
 import batchwright.food.Kitchen;
 import batchwright.person.Eater;
 import batchwright.text.NearestName;

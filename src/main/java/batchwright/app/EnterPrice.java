@@ -1,12 +1,12 @@
 package batchwright.app;
 
-import batchwright.files.FolderFiles;
+import batchwright.files.disk.FolderFiles;
 import batchwright.files.KitchenReader;
-import batchwright.files.PriceEntry;
-import batchwright.files.WithChange;
+import batchwright.files.shop.PriceEntry;
+import batchwright.files.disk.WithChange;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
-import batchwright.report.PriceAnswer;
+import batchwright.report.foods.PriceAnswer;
 import batchwright.text.SourceFile;
 import batchwright.write.CannotWrite;
 import batchwright.write.EditedFile;

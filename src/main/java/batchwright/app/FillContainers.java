@@ -9,7 +9,7 @@ import batchwright.plan.DishAnswer;
 import batchwright.plan.DishPlanner;
 import batchwright.plan.DishRequest;
 import batchwright.plan.Plan;
-import batchwright.report.FilledDish;
+import batchwright.report.dishes.FilledDish;
 import batchwright.solve.dish.DishSolver;
 import batchwright.text.NearestName;
 import java.time.Duration;

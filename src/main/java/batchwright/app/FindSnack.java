@@ -1,5 +1,6 @@
 package batchwright.app;
 
+import batchwright.answer.SnackAnswers;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Measure;
@@ -11,7 +12,6 @@ import batchwright.needs.NeedsCalculator;
 import batchwright.person.Wishes;
 import batchwright.plan.Snack;
 import batchwright.quantity.Money;
-import batchwright.report.SnackAnswers;
 import batchwright.solve.snack.Smallest;
 import batchwright.solve.snack.SnackAnswer;
 import batchwright.solve.snack.SnackAsk;

@@ -1,5 +1,7 @@
 package batchwright.app;
 
+import batchwright.answer.PlanAnswer;
+import batchwright.answer.PlanAnswer.Status;
 import batchwright.audit.Audit;
 import batchwright.audit.AuditReport;
 import batchwright.explain.ClashFinder;
@@ -15,9 +17,7 @@ import batchwright.plan.Planner;
 import batchwright.plan.Proof;
 import batchwright.plan.Seat;
 import batchwright.plan.Watch;
-import batchwright.report.PlanAnswer;
-import batchwright.report.PlanAnswer.Status;
-import batchwright.report.SessionsAnswer;
+import batchwright.report.plan.SessionsAnswer;
 import batchwright.solve.BatchPlanner;
 import java.util.List;
 import java.util.Optional;

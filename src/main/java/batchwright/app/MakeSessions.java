@@ -1,5 +1,7 @@
 package batchwright.app;
 
+import batchwright.answer.PlanAnswer;
+import batchwright.answer.PlanAnswer.Status;
 import batchwright.audit.Audit;
 import batchwright.audit.AuditReport;
 import batchwright.audit.SessionsAudit;
@@ -15,9 +17,7 @@ import batchwright.plan.SessionsPlan;
 import batchwright.plan.SessionsRequest;
 import batchwright.plan.SessionsResult;
 import batchwright.plan.Watch;
-import batchwright.report.PlanAnswer;
-import batchwright.report.PlanAnswer.Status;
-import batchwright.report.SessionsAnswer;
+import batchwright.report.plan.SessionsAnswer;
 import batchwright.solve.session.SessionsPlanner;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,7 +1,7 @@
 package batchwright.app;
 
-import batchwright.files.FolderFiles;
-import batchwright.files.ProfilePage;
+import batchwright.files.disk.FolderFiles;
+import batchwright.files.profile.ProfilePage;
 import batchwright.food.Kitchen;
 import batchwright.needs.caution.Caution;
 import batchwright.person.Eater;

@@ -1,6 +1,6 @@
 package batchwright.app;
 
-import batchwright.files.FolderFiles;
+import batchwright.files.disk.FolderFiles;
 import batchwright.write.CannotWrite;
 import batchwright.write.OwnFile;
 import java.io.IOException;

@@ -1,6 +1,7 @@
 package batchwright.app;
 
-import batchwright.files.CatalogueColumns;
+import batchwright.answer.TakenFood;
+import batchwright.files.foods.CatalogueColumns;
 import batchwright.food.Kitchen;
 import batchwright.reference.Sr28;
 import batchwright.reference.Sr28Food;
@@ -8,7 +9,6 @@ import batchwright.reference.Sr28Measures;
 import batchwright.reference.take.CatalogueLine;
 import batchwright.reference.take.MeasureLines;
 import batchwright.reference.take.Proposal;
-import batchwright.report.TakenFood;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;

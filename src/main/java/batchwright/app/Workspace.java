@@ -1,10 +1,10 @@
 package batchwright.app;
 
-import batchwright.files.DataFiles;
-import batchwright.files.FolderFiles;
 import batchwright.files.KitchenReader;
-import batchwright.files.Read;
-import batchwright.files.StarterFiles;
+import batchwright.files.disk.DataFiles;
+import batchwright.files.disk.FolderFiles;
+import batchwright.files.disk.Read;
+import batchwright.files.disk.StarterFiles;
 import batchwright.food.Kitchen;
 import batchwright.text.Problem;
 import java.nio.file.Path;

@@ -1,6 +1,6 @@
 package batchwright.app;
 
-import batchwright.files.StarterFiles;
+import batchwright.files.disk.StarterFiles;
 import batchwright.write.CannotWrite;
 import batchwright.write.WholeFolder;
 import java.nio.file.Path;

@@ -1,8 +1,8 @@
 package batchwright.cli;
 
-import batchwright.report.Fault;
-import batchwright.report.Page;
-import batchwright.report.Wrapped;
+import batchwright.report.files.Fault;
+import batchwright.report.print.Page;
+import batchwright.report.print.Wrapped;
 import batchwright.text.Problem;
 import java.util.List;
 import java.util.function.Consumer;

@@ -4,7 +4,7 @@ import batchwright.app.MakePlan;
 import batchwright.app.OutputFiles;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
-import batchwright.report.Commands;
+import batchwright.report.print.Commands;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;

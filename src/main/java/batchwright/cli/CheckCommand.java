@@ -1,8 +1,8 @@
 package batchwright.cli;
 
 import batchwright.app.CheckFiles;
-import batchwright.report.CheckJson;
-import batchwright.report.ProblemCount;
+import batchwright.report.files.CheckJson;
+import batchwright.report.files.ProblemCount;
 import batchwright.text.Problem;
 import java.util.List;
 import java.util.concurrent.Callable;

@@ -3,7 +3,7 @@ package batchwright.cli;
 import batchwright.app.FailedAudit;
 import batchwright.app.MakePlan;
 import batchwright.app.Refused;
-import batchwright.report.Fault;
+import batchwright.report.files.Fault;
 import batchwright.text.Echo;
 import java.io.PrintWriter;
 import java.io.StringWriter;

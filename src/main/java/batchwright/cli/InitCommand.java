@@ -2,7 +2,7 @@ package batchwright.cli;
 
 import batchwright.app.Refused;
 import batchwright.app.WriteStarterFiles;
-import batchwright.report.InitAnswer;
+import batchwright.report.files.InitAnswer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;

@@ -1,6 +1,6 @@
 package batchwright.cli;
 
-import batchwright.report.Page;
+import batchwright.report.print.Page;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;

@@ -1,6 +1,6 @@
 package batchwright.cli;
 
-import batchwright.report.Fault;
+import batchwright.report.files.Fault;
 import java.util.Optional;
 
 /** What is said when the memory that Java was given does not suffice: that is no fault of the program, and the user can cure it. */

@@ -1,19 +1,19 @@
 package batchwright.cli;
 
+import batchwright.answer.PlanAnswer;
 import batchwright.app.DishesWanted;
 import batchwright.app.PlanQuestion;
 import batchwright.app.Refused;
 import batchwright.app.SessionsQuestion;
 import batchwright.plan.PlanRequest;
-import batchwright.report.PlanAnswer;
-import batchwright.report.PlanJson;
-import batchwright.report.PlanText;
-import batchwright.report.SessionsAnswer;
-import batchwright.report.SessionsJson;
-import batchwright.report.SessionsText;
 import batchwright.report.export.WholePlan;
 import batchwright.report.html.HtmlReport;
 import batchwright.report.html.ReportStyle;
+import batchwright.report.plan.PlanJson;
+import batchwright.report.plan.PlanText;
+import batchwright.report.plan.SessionsAnswer;
+import batchwright.report.plan.SessionsJson;
+import batchwright.report.plan.SessionsText;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;

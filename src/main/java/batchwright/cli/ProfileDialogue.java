@@ -4,7 +4,7 @@ import batchwright.app.ProfileAnswers;
 import batchwright.app.ProfileDraft;
 import batchwright.app.ProfileQuestion;
 import batchwright.app.Refused;
-import batchwright.needs.safety.Reason;
+import batchwright.needs.safety.DecisionReason;
 import batchwright.text.Problem;
 import java.math.BigDecimal;
 import java.util.ArrayDeque;
@@ -200,7 +200,7 @@ final class ProfileDialogue {
     /** At once, before more is asked of somebody who gets no figures. */
     private void sayTooYoung(ProfileQuestion question, String answer) {
         if (question.key().equals(ProfileQuestion.AGE) && new BigDecimal(answer).compareTo(ADULT_YEARS) < 0) {
-            asking.say(Reason.of("under_18").says() + " Type back if the age is wrong, else quit.");
+            asking.say(DecisionReason.of("under_18").says() + " Type back if the age is wrong, else quit.");
         }
     }
 

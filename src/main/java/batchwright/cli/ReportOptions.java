@@ -2,8 +2,8 @@ package batchwright.cli;
 
 import batchwright.app.Refused;
 import batchwright.report.html.HtmlReport;
-import batchwright.report.html.LabelRounding;
-import batchwright.report.html.LabelSheet;
+import batchwright.report.labels.LabelRounding;
+import batchwright.report.labels.LabelSheet;
 import batchwright.report.html.ReportStyle;
 import java.util.Arrays;
 import java.util.Locale;

@@ -1,11 +1,11 @@
 package batchwright.cli;
 
+import batchwright.answer.SnackAnswers;
 import batchwright.app.FindSnack;
 import batchwright.app.Refused;
 import batchwright.app.TypedSum;
-import batchwright.report.SnackAnswers;
-import batchwright.report.SnackJson;
-import batchwright.report.SnackText;
+import batchwright.report.snacks.SnackJson;
+import batchwright.report.snacks.SnackText;
 import batchwright.text.NearestName;
 import java.math.BigDecimal;
 import java.util.ArrayList;

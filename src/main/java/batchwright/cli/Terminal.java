@@ -1,6 +1,6 @@
 package batchwright.cli;
 
-import batchwright.report.Ascii;
+import batchwright.report.print.Ascii;
 import batchwright.text.Echo;
 import java.io.PrintStream;
 import java.util.Optional;

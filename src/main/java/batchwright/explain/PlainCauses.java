@@ -85,7 +85,7 @@ final class PlainCauses {
                 () -> cause(
                         "stock",
                         "every dish that " + at.name() + " may eat needs a food that is neither at home nor sold: "
-                                + Say.some(missing.stream().map(Food::name).toList()),
+                                + Phrases.some(missing.stream().map(Food::name).toList()),
                         List.of(),
                         "packs in foods/shop.csv"));
     }
@@ -100,7 +100,7 @@ final class PlainCauses {
                 () -> cause(
                         RULE,
                         at.name() + " gets exactly " + containers(at) + " a day, of one dish at most " + A_DAY
-                                + ": that takes " + Say.count(needed, "dish", "dishes") + ", and " + offered
+                                + ": that takes " + Phrases.count(needed, "dish", "dishes") + ", and " + offered
                                 + " can be served",
                         offered == 0 ? List.of() : List.of(SoftWishes.containers(at, offered * A_DAY)),
                         "another dish, in --cook if you named some there, else in foods/dishes"));
@@ -143,6 +143,6 @@ final class PlainCauses {
     }
 
     private static String containers(EaterInRequest at) {
-        return Say.count(at.wishes().containersADay(), "container", "containers");
+        return Phrases.count(at.wishes().containersADay(), "container", "containers");
     }
 }

@@ -33,7 +33,7 @@ final class SoftSessionRules {
                 units -> "--dishes " + (now + units));
         return Optional.of(new SoftRule(
                 "dish count",
-                "at most " + Say.count(now, "dish is", "dishes are") + " cooked, each for at least "
+                "at most " + Phrases.count(now, "dish is", "dishes are") + " cooked, each for at least "
                         + PlanRequest.LEAST_CONTAINERS_OF_A_DISH + " containers",
                 r -> r.withMostDishes(all),
                 List.of(List.of(more))));
@@ -55,7 +55,7 @@ final class SoftSessionRules {
         Loosening none = Loosening.once(r -> r.withMustCook(Set.of()), "ask for none of them", "plan without --with");
         return Optional.of(new SoftRule(
                 "dishes asked for",
-                Say.some(asked.stream().map(Dish::name).toList()) + (asked.size() == 1 ? " is" : " are") + " cooked",
+                Phrases.some(asked.stream().map(Dish::name).toList()) + (asked.size() == 1 ? " is" : " are") + " cooked",
                 r -> r.withMustCook(Set.of()),
                 asked.size() == 1 ? List.of(one) : List.of(one, List.of(none))));
     }
@@ -72,7 +72,7 @@ final class SoftSessionRules {
         Loosening fewerDays = new Loosening(
                 days - 1,
                 (r, units) -> r.withDays(days - units),
-                units -> "plan " + Say.count(days - units, "day", "days") + " instead of " + days,
+                units -> "plan " + Phrases.count(days - units, "day", "days") + " instead of " + days,
                 units -> "--days " + (days - units));
         List<Loosening> one = new ArrayList<>();
         for (Dish dish : spoil) {
@@ -88,7 +88,7 @@ final class SoftSessionRules {
         return Optional.of(new SoftRule(
                 "keeping",
                 "what does not freeze is eaten within its fridge days: "
-                        + Say.some(spoil.stream()
+                        + Phrases.some(spoil.stream()
                                 .map(d -> d.name() + " by day " + d.fridgeDays())
                                 .toList()),
                 r -> frozen(r, d -> true),

@@ -39,8 +39,9 @@ final class SoftWishes {
         }
         return new SoftRule(
                 "containers a day",
-                at.name() + " gets exactly " + Say.count(now, "container", "containers")
-                        + " a day, of one dish at most 2; " + Say.count(dishes, "dish", "dishes") + " can be served",
+                at.name() + " gets exactly " + Phrases.count(now, "container", "containers")
+                        + " a day, of one dish at most 2; " + Phrases.count(dishes, "dish", "dishes")
+                        + " can be served",
                 request -> request,
                 loosenings);
     }
@@ -62,13 +63,13 @@ final class SoftWishes {
                 MOST_MEASURES - measures,
                 (request, k) ->
                         at.withWishes(request, w -> w.withSnacks(w.snackFoods(), measures + k, w.snackKindsADay())),
-                k -> "allow " + Say.count(measures + k, "measure", "measures") + " a day",
+                k -> "allow " + Phrases.count(measures + k, "measure", "measures") + " a day",
                 k -> "measures_a_day: " + (measures + k) + under);
         Loosening moreKinds = new Loosening(
                 MOST_KINDS - kinds,
                 (request, k) ->
                         at.withWishes(request, w -> w.withSnacks(w.snackFoods(), w.snackMeasuresADay(), kinds + k)),
-                k -> "allow " + Say.count(kinds + k, "kind", "kinds") + " a day",
+                k -> "allow " + Phrases.count(kinds + k, "kind", "kinds") + " a day",
                 k -> "kinds_a_day: " + (kinds + k) + under);
         Loosening moreOfBoth = new Loosening(
                 Math.max(moreMeasures.reach(), moreKinds.reach()),
@@ -76,8 +77,8 @@ final class SoftWishes {
                         request,
                         w -> w.withSnacks(
                                 w.snackFoods(), upTo(MOST_MEASURES, measures + k), upTo(MOST_KINDS, kinds + k))),
-                k -> "allow " + Say.count(upTo(MOST_MEASURES, measures + k), "measure", "measures") + " and "
-                        + Say.count(upTo(MOST_KINDS, kinds + k), "kind", "kinds") + " a day",
+                k -> "allow " + Phrases.count(upTo(MOST_MEASURES, measures + k), "measure", "measures") + " and "
+                        + Phrases.count(upTo(MOST_KINDS, kinds + k), "kind", "kinds") + " a day",
                 k -> "measures_a_day: " + upTo(MOST_MEASURES, measures + k) + " and kinds_a_day: "
                         + upTo(MOST_KINDS, kinds + k) + under);
         List<List<Loosening>> loosenings =
@@ -90,15 +91,15 @@ final class SoftWishes {
         }
         return new SoftRule(
                 "snack limits",
-                at.name() + " eats at most " + Say.count(measures, "measure", "measures")
-                        + " of snacks a day, of at most " + Say.count(kinds, "kind", "kinds")
+                at.name() + " eats at most " + Phrases.count(measures, "measure", "measures")
+                        + " of snacks a day, of at most " + Phrases.count(kinds, "kind", "kinds")
                         + now.snackFoods().map(SoftWishes::only).orElse(""),
                 request -> at.withWishes(request, w -> w.withSnacks(Optional.empty(), MOST_MEASURES, MOST_KINDS)),
                 loosenings);
     }
 
     private static String only(Set<Food> foods) {
-        return ", only of " + Say.some(foods.stream().map(Food::name).toList());
+        return ", only of " + Phrases.some(foods.stream().map(Food::name).toList());
     }
 
     private static int upTo(int most, int wanted) {
@@ -157,8 +158,9 @@ final class SoftWishes {
         long left = kitchen.dishes().values().stream().filter(now::allows).count();
         return Optional.of(new SoftRule(
                 "avoid",
-                Say.some(names) + " never " + (names.size() == 1 ? "reaches " : "reach ") + at.name() + ", who may eat "
-                        + left + " of " + Say.count(kitchen.dishes().size(), "dish", "dishes"),
+                Phrases.some(names) + " never " + (names.size() == 1 ? "reaches " : "reach ") + at.name()
+                        + ", who may eat " + left + " of "
+                        + Phrases.count(kitchen.dishes().size(), "dish", "dishes"),
                 request -> at.withWishes(request, w -> avoiding(w, nothing)),
                 List.of(one, names.size() == 1 ? List.of() : List.of(all))));
     }

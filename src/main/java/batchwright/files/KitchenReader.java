@@ -1,5 +1,20 @@
 package batchwright.files;
 
+import batchwright.files.dishes.AmountGrammar;
+import batchwright.files.dishes.DishReader;
+import batchwright.files.dishes.MixReader;
+import batchwright.files.disk.DataFiles;
+import batchwright.files.disk.Read;
+import batchwright.files.foods.CatalogueTable;
+import batchwright.files.foods.FoodNames;
+import batchwright.files.foods.LabelsTable;
+import batchwright.files.foods.MeasureNames;
+import batchwright.files.foods.MeasuresTable;
+import batchwright.files.foods.Yields;
+import batchwright.files.shop.PantryTable;
+import batchwright.files.shop.ShopTable;
+import batchwright.files.value.Problems;
+import batchwright.files.value.Sources;
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;

@@ -1,5 +1,8 @@
 package batchwright.files;
 
+import batchwright.files.disk.DataFiles;
+import batchwright.files.value.Problems;
+import batchwright.files.value.Sources;
 import batchwright.text.NearestName;
 import batchwright.text.Problem;
 import batchwright.text.SourceFile;

@@ -10,7 +10,7 @@ import batchwright.needs.caution.HealthCautions;
 import batchwright.needs.caution.TargetCautions;
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Estimate;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.needs.goal.CappedGoal;
 import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.resting.RestingEnergyEquations;
@@ -74,7 +74,7 @@ public final class NeedsCalculator {
                 bodyFat,
                 resting,
                 total,
-                new Citation(inUse.equation() + " x PAL " + Words.pal(pal)
+                new Citation(inUse.equation() + " x PAL " + Numerals.pal(pal)
                         + "; method: FAO/WHO/UNU, Human energy requirements, 2004"),
                 SecondOpinions.of(body, pal),
                 stops ? 0 : goal.change().kcalADay(),

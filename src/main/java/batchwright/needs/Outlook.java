@@ -1,7 +1,7 @@
 package batchwright.needs;
 
 import batchwright.needs.projection.Projection;
-import batchwright.needs.projection.Steps;
+import batchwright.needs.projection.Stages;
 import batchwright.needs.projection.TotalBand;
 import batchwright.needs.total.TotalRange;
 import batchwright.quantity.Energy;
@@ -21,9 +21,9 @@ public record Outlook(OptionalInt weeks, OptionalInt stepWeeks) {
     }
 
     /** How the target changes as weight does; empty likewise. */
-    public Optional<Steps> steps(Needs needs) {
+    public Optional<Stages> steps(Needs needs) {
         return stepWeeks.isPresent()
-                ? needs.goal().map(goal -> Steps.of(goal, stepWeeks.getAsInt()))
+                ? needs.goal().map(goal -> Stages.of(goal, stepWeeks.getAsInt()))
                 : Optional.empty();
     }
 

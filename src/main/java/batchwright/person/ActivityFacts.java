@@ -14,7 +14,7 @@ import java.util.List;
  * @param training minutes a week for each activity
  */
 public record ActivityFacts(UsualDay day, int stepsADay, List<Diary.Entry> training, double ageYears)
-        implements Activity {
+        implements PhysicalActivity {
     public static final int USUAL_STEPS = 4000;
     /** Of walking at an ordinary pace; common practice. */
     public static final int STEPS_A_MINUTE = 100;

@@ -6,7 +6,7 @@ import java.util.Locale;
  * A multiplier of resting energy in common use. No study stands behind the five figures, and 1.2 lies below every PAL that was
  * measured on people who are up and about. The words for them are ours.
  */
-public enum CommonMultiplier implements Activity {
+public enum CommonMultiplier implements PhysicalActivity {
     DESK(1.2, "at a desk, hardly any walking or sport"),
     LIGHT(1.375, "some walking or light sport in the week"),
     MEDIUM(1.55, "sport on about half of the days"),

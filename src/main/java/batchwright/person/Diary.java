@@ -12,7 +12,7 @@ import java.util.List;
  * a MET from about 1 kcal per kg and hour, which most people and heavy ones above all do not reach. Here METs multiply the eater's
  * own resting energy.
  */
-public record Diary(List<Entry> entries) implements Activity {
+public record Diary(List<Entry> entries) implements PhysicalActivity {
     public static final int MINUTES_A_DAY = 24 * 60;
     public static final int MINUTES_A_WEEK = 7 * MINUTES_A_DAY;
     private static final int DECIMALS = 2;

@@ -3,7 +3,7 @@ package batchwright.person;
 import java.math.BigDecimal;
 
 /** A physical activity level given as a number. */
-public record PalNumber(double pal) implements Activity {
+public record PalNumber(double pal) implements PhysicalActivity {
     @Override
     public String label() {
         return BigDecimal.valueOf(pal).stripTrailingZeros().toPlainString();

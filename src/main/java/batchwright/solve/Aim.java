@@ -1,7 +1,7 @@
 package batchwright.solve;
 
 import batchwright.solve.mip.Expression;
-import batchwright.solve.rule.Budget;
+import batchwright.solve.rule.BudgetRule;
 import batchwright.solve.rule.Draft;
 import batchwright.solve.rule.Rule;
 import batchwright.solve.rule.Rules;
@@ -12,7 +12,7 @@ enum Aim {
     LEAST_COST {
         @Override
         Expression of(Draft draft) {
-            return Budget.cost(draft);
+            return BudgetRule.cost(draft);
         }
     },
     /** Any plan at all. */

@@ -9,8 +9,8 @@ import batchwright.solve.mip.Expression;
 import batchwright.solve.mip.OutOfTime;
 import batchwright.solve.mip.Stop;
 import batchwright.solve.rule.Amounts;
-import batchwright.solve.rule.Budget;
-import batchwright.solve.rule.UseBy;
+import batchwright.solve.rule.BudgetRule;
+import batchwright.solve.rule.UseByRule;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -82,8 +82,8 @@ final class TieBreak {
         public DaysDraft make(Layout layout) {
             DaysDraft draft = Aim.LEAST_COST.complete(
                     new DaysDraft(sofar.draft().request(), sofar.draft().menu(), layout, stop));
-            double cost = Budget.cost(sofar.draft()).value(sofar.values());
-            draft.model().atMost("keep.cost", Budget.cost(draft), cost + SLACK);
+            double cost = BudgetRule.cost(sofar.draft()).value(sofar.values());
+            draft.model().atMost("keep.cost", BudgetRule.cost(draft), cost + SLACK);
             for (int k = 0; k < settled.size(); k++) {
                 double reached = settled.get(k).apply(sofar.draft()).value(sofar.values());
                 draft.model().atMost("keep.aim" + k, settled.get(k).apply(draft), reached + SLACK);
@@ -121,7 +121,7 @@ final class TieBreak {
     }
 
     private static boolean spoils(DaysDraft draft, Food food) {
-        return food.perishable() || UseBy.spoils(draft.request(), food);
+        return food.perishable() || UseByRule.spoils(draft.request(), food);
     }
 
     private static Expression used(DaysDraft draft, Food food) {

@@ -3,7 +3,7 @@ package batchwright.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.files.KitchenReader;
-import batchwright.files.StarterFiles;
+import batchwright.files.disk.StarterFiles;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.OtherNames;

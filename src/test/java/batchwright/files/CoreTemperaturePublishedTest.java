@@ -3,13 +3,14 @@ package batchwright.files;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import batchwright.files.disk.StarterFiles;
 import batchwright.food.CoreTemperature;
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Nutrients;
 import batchwright.food.Step;
-import batchwright.report.DishesText;
+import batchwright.report.dishes.DishesText;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;

@@ -11,10 +11,10 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /** Tables as plain text, not read by the program: the catalogue's and the published ones that it is compared with. */
-final class CsvRows {
+public final class CsvRows {
     private CsvRows() {}
 
-    static List<CSVRecord> published(String name) {
+    public static List<CSVRecord> published(String name) {
         return read(Path.of("src/test/resources/published", name));
     }
 

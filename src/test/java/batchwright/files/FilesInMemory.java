@@ -2,6 +2,13 @@ package batchwright.files;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import batchwright.files.disk.DataFiles;
+import batchwright.files.disk.Decoder;
+import batchwright.files.disk.Found;
+import batchwright.files.disk.Read;
+import batchwright.files.disk.StarterFiles;
+import batchwright.files.profile.EaterReader;
+import batchwright.files.shop.PriceDates;
 import batchwright.food.Kitchen;
 import batchwright.text.Problem;
 import batchwright.text.SourceFile;
@@ -18,32 +25,32 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** Files of a test: a folder, with single files replaced or taken away. */
-final class FilesInMemory implements DataFiles {
+public final class FilesInMemory implements DataFiles {
     /** The cooking day of the tests of this package. */
-    static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+    public static final LocalDate DAY = LocalDate.of(2026, 11, 25);
 
     static final Path GALLERY = Path.of("src/test/resources/errors");
 
     private final Map<String, byte[]> files = new TreeMap<>();
 
     /** The small valid workspace that the examples of errors are laid over. */
-    static FilesInMemory base() {
+    public static FilesInMemory base() {
         return new FilesInMemory().withFolder(GALLERY.resolve("_base"));
     }
 
-    static FilesInMemory starter() {
+    public static FilesInMemory starter() {
         var starter = new StarterFiles();
         var files = new FilesInMemory();
         starter.paths().forEach(path -> files.with(path, starter.bytes(path).orElseThrow()));
         return files;
     }
 
-    FilesInMemory with(String path, byte[] bytes) {
+    public FilesInMemory with(String path, byte[] bytes) {
         files.put(path, bytes);
         return this;
     }
 
-    FilesInMemory with(String path, String text) {
+    public FilesInMemory with(String path, String text) {
         return with(path, text.getBytes(UTF_8));
     }
 
@@ -71,12 +78,12 @@ final class FilesInMemory implements DataFiles {
         return Objects.requireNonNull(files.get(path)).clone();
     }
 
-    String text(String path) {
+    public String text(String path) {
         return new String(bytes(path), UTF_8);
     }
 
     /** All problems of all files. */
-    List<Problem> problems() {
+    public List<Problem> problems() {
         Read<Kitchen> kitchen = KitchenReader.read(this, DAY);
         var problems = new ArrayList<>(kitchen.problems());
         kitchen.value().map(k -> PriceDates.warnings(this, k)).ifPresent(problems::addAll);

@@ -1,14 +1,15 @@
 package batchwright.files;
 
-import batchwright.files.DataFiles.Entry;
+import batchwright.files.disk.DataFiles.Entry;
+import batchwright.files.disk.Found;
 import batchwright.text.Problem;
 import java.util.List;
 
 /** One of the three answers, where a test knows which it must be. */
-final class FoundIn {
+public final class FoundIn {
     private FoundIn() {}
 
-    static <T> T there(Found<T> found) {
+    public static <T> T there(Found<T> found) {
         return found.match(
                 () -> {
                     throw new AssertionError("absent");
@@ -19,15 +20,15 @@ final class FoundIn {
                 });
     }
 
-    static List<String> paths(Found<List<Entry>> found) {
+    public static List<String> paths(Found<List<Entry>> found) {
         return there(found).stream().map(Entry::path).toList();
     }
 
-    static boolean isAbsent(Found<?> found) {
+    public static boolean isAbsent(Found<?> found) {
         return found instanceof Found.Absent<?>;
     }
 
-    static Problem problem(Found<?> found) {
+    public static Problem problem(Found<?> found) {
         return found.match(
                 () -> {
                     throw new AssertionError("absent");

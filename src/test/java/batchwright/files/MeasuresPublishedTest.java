@@ -3,6 +3,7 @@ package batchwright.files;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import batchwright.files.disk.StarterFiles;
 import batchwright.food.Kitchen;
 import batchwright.food.Measure;
 import java.math.BigDecimal;

@@ -2,6 +2,7 @@ package batchwright.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.files.disk.Read;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Lot;

@@ -2,6 +2,7 @@ package batchwright.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.files.disk.StarterFiles;
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Ingredient;

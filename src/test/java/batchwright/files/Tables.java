@@ -11,7 +11,7 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /** Tables of tests as plain text, not read by the program. */
-final class Tables {
+public final class Tables {
     private static final CSVFormat FORMAT = CSVFormat.RFC4180
             .builder()
             .setCommentMarker('#')
@@ -21,7 +21,7 @@ final class Tables {
 
     private Tables() {}
 
-    static List<CSVRecord> rows(Path file) {
+    public static List<CSVRecord> rows(Path file) {
         try (var parser = CSVParser.parse(file, UTF_8, FORMAT)) {
             return parser.getRecords();
         } catch (IOException e) {

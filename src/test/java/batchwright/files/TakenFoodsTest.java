@@ -2,6 +2,9 @@ package batchwright.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.files.disk.Read;
+import batchwright.files.foods.CatalogueColumns;
+import batchwright.files.foods.CatalogueTable;
 import batchwright.food.Allergen;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;

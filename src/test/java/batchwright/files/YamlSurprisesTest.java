@@ -2,6 +2,10 @@ package batchwright.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.files.page.Fields;
+import batchwright.files.page.YamlPage;
+import batchwright.files.value.Problems;
+import batchwright.files.value.YesNo;
 import batchwright.text.SourceFile;
 import java.util.List;
 import java.util.Optional;

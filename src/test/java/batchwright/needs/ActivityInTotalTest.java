@@ -3,12 +3,12 @@ package batchwright.needs;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import batchwright.person.Activity;
 import batchwright.person.Body;
 import batchwright.person.CommonMultiplier;
 import batchwright.person.Diaries;
 import batchwright.person.FaoLevel;
 import batchwright.person.PalNumber;
+import batchwright.person.PhysicalActivity;
 import batchwright.person.Sex;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -20,7 +20,7 @@ class ActivityInTotalTest {
     /** Rests on 1780 kcal by Mifflin-St Jeor. */
     private static final Body MAN = TestEater.body(Sex.MALE, 80, 180, 30);
 
-    static Stream<Activity> activities() {
+    static Stream<PhysicalActivity> activities() {
         return Stream.of(
                 FaoLevel.VIGOROUS,
                 CommonMultiplier.LIGHT,
@@ -30,7 +30,7 @@ class ActivityInTotalTest {
 
     @ParameterizedTest
     @MethodSource("activities")
-    void total_is_resting_energy_times_pal_and_no_more(Activity activity) {
+    void total_is_resting_energy_times_pal_and_no_more(PhysicalActivity activity) {
         Needs needs = TestEater.of(MAN).activity(activity).needs();
         assertThat(needs.total().kcal()).isCloseTo(1780 * activity.pal(), within(1e-9));
     }

@@ -1,7 +1,6 @@
 package batchwright.needs;
 
 import batchwright.person.Avoided;
-import batchwright.person.Activity;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
 import batchwright.person.BodyFat;
@@ -12,6 +11,7 @@ import batchwright.person.Health;
 import batchwright.person.Health.Answer;
 import batchwright.person.HealthQuestion;
 import batchwright.person.PalNumber;
+import batchwright.person.PhysicalActivity;
 import batchwright.person.Sex;
 import batchwright.person.Training;
 import batchwright.person.Wishes;
@@ -32,18 +32,23 @@ public final class TestEater {
             new Health(HealthQuestion.all().stream().collect(Collectors.toMap(q -> q, q -> Answer.NO)));
 
     private final Body body;
-    private final Activity activity;
+    private final PhysicalActivity activity;
     private final Goal goal;
     private final Health health;
     private final Adjustments adjustments;
     private final Training training;
 
-    private TestEater(Body body, Activity activity, Goal goal, Health health, Adjustments adjustments) {
+    private TestEater(Body body, PhysicalActivity activity, Goal goal, Health health, Adjustments adjustments) {
         this(body, activity, goal, health, adjustments, Training.NOT_SAID);
     }
 
     private TestEater(
-            Body body, Activity activity, Goal goal, Health health, Adjustments adjustments, Training training) {
+            Body body,
+            PhysicalActivity activity,
+            Goal goal,
+            Health health,
+            Adjustments adjustments,
+            Training training) {
         this.training = training;
         this.body = body;
         this.activity = activity;
@@ -73,7 +78,7 @@ public final class TestEater {
         return activity(new PalNumber(pal));
     }
 
-    public TestEater activity(Activity activity) {
+    public TestEater activity(PhysicalActivity activity) {
         return new TestEater(body, activity, goal, health, adjustments, training);
     }
 

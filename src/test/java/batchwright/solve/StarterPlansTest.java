@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.audit.Audit;
 import batchwright.audit.AuditReport;
-import batchwright.files.EaterReader;
 import batchwright.files.KitchenReader;
-import batchwright.files.StarterFiles;
+import batchwright.files.disk.StarterFiles;
+import batchwright.files.profile.EaterReader;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.needs.NeedsCalculator;

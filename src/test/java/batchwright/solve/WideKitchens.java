@@ -1,8 +1,8 @@
 package batchwright.solve;
 
-import batchwright.files.EaterReader;
 import batchwright.files.KitchenReader;
-import batchwright.files.StarterFiles;
+import batchwright.files.disk.StarterFiles;
+import batchwright.files.profile.EaterReader;
 import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.food.Part;

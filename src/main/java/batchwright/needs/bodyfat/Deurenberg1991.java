@@ -1,8 +1,8 @@
 package batchwright.needs.bodyfat;
 
 import batchwright.needs.evidence.Citation;
+import batchwright.needs.evidence.Numerals;
 import batchwright.needs.evidence.StudiedPeople;
-import batchwright.needs.evidence.Words;
 import batchwright.person.Body;
 import batchwright.person.Sex;
 import java.util.ArrayList;
@@ -51,8 +51,8 @@ public final class Deurenberg1991 {
     private static List<String> caveats(Body body, double percent) {
         List<String> caveats = new ArrayList<>(STUDIED.caveats(body));
         if (!FatBounds.hold(percent)) {
-            caveats.add(
-                    "the formula gives " + Words.whole(percent) + " %, which cannot be: the nearest that can is taken");
+            caveats.add("the formula gives " + Numerals.whole(percent)
+                    + " %, which cannot be: the nearest that can is taken");
         }
         return List.copyOf(caveats);
     }

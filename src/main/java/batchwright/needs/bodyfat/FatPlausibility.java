@@ -1,6 +1,6 @@
 package batchwright.needs.bodyfat;
 
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.person.Body;
 import batchwright.person.BodyFat;
 import batchwright.person.FatMethod;
@@ -81,14 +81,14 @@ public record FatPlausibility(Verdict verdict, String why, BodyFatEstimate byBmi
     private static boolean isFar(double percent, FatMethod method, BodyFatEstimate byBmi) {
         double sd = Math.hypot(method.errorPoints(), SD_BY_BMI);
         boolean better = method.errorPoints() <= SD_BY_BMI * MUCH_BETTER;
-        return !better && Words.above(Math.abs(percent - byBmi.fat().percent()), FAR * sd);
+        return !better && Numerals.above(Math.abs(percent - byBmi.fat().percent()), FAR * sd);
     }
 
     private static boolean isOutside(double value, double least, double most) {
-        return Words.below(value, least) || Words.above(value, most);
+        return Numerals.below(value, least) || Numerals.above(value, most);
     }
 
     private static String saysIndex(double ffmi) {
-        return "it would mean " + Words.oneDecimal(ffmi) + " kg of fat-free mass for each square metre of height";
+        return "it would mean " + Numerals.oneDecimal(ffmi) + " kg of fat-free mass for each square metre of height";
     }
 }

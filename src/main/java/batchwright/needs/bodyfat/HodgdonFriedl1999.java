@@ -1,8 +1,8 @@
 package batchwright.needs.bodyfat;
 
 import batchwright.needs.evidence.Citation;
+import batchwright.needs.evidence.Numerals;
 import batchwright.needs.evidence.StudiedPeople;
-import batchwright.needs.evidence.Words;
 import batchwright.person.Body;
 import batchwright.person.Sex;
 import batchwright.person.Tape;
@@ -61,7 +61,7 @@ public final class HodgdonFriedl1999 {
         List<String> caveats = new ArrayList<>(STUDIED.caveats(body));
         boolean possible = FatBounds.hold(percent);
         if (!possible) {
-            caveats.add("the formula gives " + Words.whole(percent) + " %, which cannot be: measure again");
+            caveats.add("the formula gives " + Numerals.whole(percent) + " %, which cannot be: measure again");
         }
         return new BodyFatEstimate(
                 "tape, Hodgdon-Friedl 1999",

@@ -2,7 +2,7 @@ package batchwright.needs.caution;
 
 import batchwright.food.Allergen;
 import batchwright.food.origin.Origin;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.target.Targets;
 import batchwright.person.Avoided;
@@ -38,17 +38,17 @@ final class AnswerLimits {
 
     private Optional<String> fastLoss() {
         double percent = -goal.change().percentAWeek();
-        return Words.above(percent, SLOW_PERCENT_A_WEEK)
+        return Numerals.above(percent, SLOW_PERCENT_A_WEEK)
                 ? Optional.of(
-                        "This goal loses " + Words.twoDecimals(percent)
+                        "This goal loses " + Numerals.twoDecimals(percent)
                                 + " % of weight a week; here more than 0.5 % is not planned. Choose a slower goal, and ask your doctor.")
                 : Optional.empty();
     }
 
     private Optional<String> littleCarbohydrate() {
         double least = targets.carbohydrate().grams();
-        return Words.below(least, CARBOHYDRATE_G)
-                ? Optional.of("This target can leave as little as " + Words.whole(least)
+        return Numerals.below(least, CARBOHYDRATE_G)
+                ? Optional.of("This target can leave as little as " + Numerals.whole(least)
                         + " g of carbohydrate a day; here less than 130 g is not planned. Ask your doctor.")
                 : Optional.empty();
     }

@@ -1,7 +1,7 @@
 package batchwright.needs.caution;
 
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.needs.goal.AdviceBand;
 import batchwright.needs.goal.GoalFinding;
 import java.util.ArrayList;
@@ -49,8 +49,8 @@ final class BandCautions {
 
     private static String rate(GoalFinding goal) {
         return (goal.change().gains() ? "Gaining " : "Losing ")
-                + Words.twoDecimals(Math.abs(goal.change().percentAWeek())) + " % of body weight a week ("
-                + Words.signed(goal.change().kcalADay()) + " kcal a day)";
+                + Numerals.twoDecimals(Math.abs(goal.change().percentAWeek())) + " % of body weight a week ("
+                + Numerals.signed(goal.change().kcalADay()) + " kcal a day)";
     }
 
     private static String says(GoalFinding goal, AdviceBand band) {

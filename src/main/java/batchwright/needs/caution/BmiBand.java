@@ -1,7 +1,7 @@
 package batchwright.needs.caution;
 
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
@@ -37,7 +37,7 @@ public enum BmiBand {
     public static BmiBand of(double bmi) {
         BmiBand found = SEVERE_THINNESS;
         for (BmiBand band : values()) {
-            if (!Words.below(bmi, band.least)) {
+            if (!Numerals.below(bmi, band.least)) {
                 found = band;
             }
         }
@@ -47,7 +47,7 @@ public enum BmiBand {
     /** The highest of the action points for Asian adults that is reached. */
     public static OptionalDouble asianActionPoint(double bmi) {
         return DoubleStream.of(ASIAN_ACTION_POINTS)
-                .filter(point -> !Words.below(bmi, point))
+                .filter(point -> !Numerals.below(bmi, point))
                 .max();
     }
 

@@ -5,7 +5,7 @@ import batchwright.needs.bodyfat.BodyFatFinding;
 import batchwright.needs.bodyfat.FatPlausibility;
 import batchwright.needs.bodyfat.FatPlausibility.Verdict;
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -45,7 +45,7 @@ public final class BodyFatCautions {
         return Caution.warn(
                 "body_fat_doubtful",
                 said(finding) + " is hard to believe of this body, for which BMI suggests about "
-                        + Words.whole(doubt.byBmi().fat().percent()) + " %: " + doubt.why()
+                        + Numerals.whole(doubt.byBmi().fat().percent()) + " %: " + doubt.why()
                         + ". Measure again, best by another method. Until then the resting energy in use comes from weight, height"
                         + " and age, and its range is wider.",
                 BOUNDS);
@@ -53,15 +53,15 @@ public final class BodyFatCautions {
 
     private static String said(BodyFatFinding finding) {
         return "Body fat of "
-                + Words.plain(finding.body().bodyFat().orElseThrow().percent()) + " %";
+                + Numerals.plain(finding.body().bodyFat().orElseThrow().percent()) + " %";
     }
 
     private static Caution estimated(BodyFatEstimate estimate) {
         return Caution.warn(
                 "body_fat_estimated",
                 "Body fat was not measured. The profile asks for an estimate: "
-                        + Words.oneDecimal(estimate.fat().percent()) + " %, give or take "
-                        + Words.oneDecimal(estimate.errorPoints()) + " points, by " + estimate.method() + ". "
+                        + Numerals.oneDecimal(estimate.fat().percent()) + " %, give or take "
+                        + Numerals.oneDecimal(estimate.errorPoints()) + " points, by " + estimate.method() + ". "
                         + (estimate.tellsMoreThanBmi()
                                 ? "The resting energy in use rests on it, and the protein of a loss."
                                 : "It holds nothing that weight, height, sex and age do not, so neither the resting energy in use nor"

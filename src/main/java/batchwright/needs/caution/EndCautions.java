@@ -1,6 +1,6 @@
 package batchwright.needs.caution;
 
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.goal.Hall2007;
 import batchwright.needs.safety.Harms;
@@ -52,7 +52,7 @@ final class EndCautions {
 
     private void lowWeight(double leastBmi) {
         double bmi = body.bmiAt(end);
-        if (Words.below(bmi, leastBmi)) {
+        if (Numerals.below(bmi, leastBmi)) {
             cautions.add(Caution.stop(
                     leastBmi == NORMAL_BMI ? "goal_below_bmi_18_5" : "goal_below_least_bmi",
                     where(bmi, leastBmi)
@@ -63,19 +63,19 @@ final class EndCautions {
     }
 
     private String where(double bmi, double leastBmi) {
-        String under = ", under " + Words.plain(leastBmi)
+        String under = ", under " + Numerals.plain(leastBmi)
                 + (leastBmi == NORMAL_BMI ? "." : ", the least at the end of a loss at this age.");
         return goal.reach().isPresent()
-                ? Words.plain(end.kg()) + " kg would be a BMI of " + Words.oneDecimal(bmi) + under
-                : "The BMI is " + Words.oneDecimal(body.bmi()) + " now and after " + Words.whole(WEEKS_AHEAD)
-                        + " weeks of this goal it would be " + Words.oneDecimal(bmi) + under;
+                ? Numerals.plain(end.kg()) + " kg would be a BMI of " + Numerals.oneDecimal(bmi) + under
+                : "The BMI is " + Numerals.oneDecimal(body.bmi()) + " now and after " + Numerals.whole(WEEKS_AHEAD)
+                        + " weeks of this goal it would be " + Numerals.oneDecimal(bmi) + under;
     }
 
     private String leastThatIsPlanned(double leastBmi) {
         double metres = body.height().metres();
         double leastKg = Math.ceil(leastBmi * metres * metres * TENTHS) / TENTHS;
         return goal.reach().isPresent()
-                ? " The least that is planned to here is " + Words.oneDecimal(leastKg) + " kg."
+                ? " The least that is planned to here is " + Numerals.oneDecimal(leastKg) + " kg."
                 : "";
     }
 
@@ -85,13 +85,13 @@ final class EndCautions {
             return;
         }
         body.bodyFat()
-                .filter(now -> !Words.below(now.percent(), least.fatPercent()))
+                .filter(now -> !Numerals.below(now.percent(), least.fatPercent()))
                 .ifPresent(now -> {
                     double fatKg = now.fraction() * body.weight().kg();
                     double lostKg = Hall2007.fatChangeKg(
                             new Mass(fatKg), end.kg() - body.weight().kg());
                     double percent = (fatKg + lostKg) / end.kg() * PER_CENT;
-                    if (Words.below(percent, least.fatPercent())) {
+                    if (Numerals.below(percent, least.fatPercent())) {
                         cautions.add(lowFat(percent));
                     }
                 });
@@ -100,11 +100,11 @@ final class EndCautions {
     private Caution lowFat(double percent) {
         return Caution.stop(
                 "goal_below_least_fat",
-                "Body fat would be about " + Words.oneDecimal(percent) + " % "
+                "Body fat would be about " + Numerals.oneDecimal(percent) + " % "
                         + (goal.reach().isPresent()
-                                ? "at " + Words.plain(end.kg()) + " kg"
-                                : "after " + Words.whole(WEEKS_AHEAD) + " weeks of this goal")
-                        + ". A loss is planned to " + Words.plain(least.fatPercent())
+                                ? "at " + Numerals.plain(end.kg()) + " kg"
+                                : "after " + Numerals.whole(WEEKS_AHEAD) + " weeks of this goal")
+                        + ". A loss is planned to " + Numerals.plain(least.fatPercent())
                         + " % at the least, the error of its measurement included: less harms "
                         + Harms.of(body)
                         + ". Choose an earlier end or a slower goal; a sports doctor or dietitian can look at it with you.",

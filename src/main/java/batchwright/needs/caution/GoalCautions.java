@@ -1,7 +1,7 @@
 package batchwright.needs.caution;
 
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.target.Targets;
 import batchwright.person.Eater;
@@ -74,10 +74,10 @@ public final class GoalCautions {
 
     private void proteinVeryHigh() {
         double asked = eater.adjustments().proteinGPerKg().orElse(0);
-        if (Words.above(asked, PROTEIN_MOST_G_PER_KG)) {
+        if (Numerals.above(asked, PROTEIN_MOST_G_PER_KG)) {
             cautions.add(Caution.warn(
                     "protein_very_high",
-                    "The profile asks for " + Words.plain(asked)
+                    "The profile asks for " + Numerals.plain(asked)
                             + " g of protein per kg. The highest range among the sources used"
                             + " here is 2.3-3.1 g per kg of fat-free mass; ask a doctor or dietitian before eating more.",
                     Citation.designChoice("above every range of ISSN 2017 and Helms et al. 2014")));

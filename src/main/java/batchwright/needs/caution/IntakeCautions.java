@@ -1,10 +1,10 @@
 package batchwright.needs.caution;
 
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.needs.goal.GoalFinding;
-import batchwright.needs.safety.Figure;
 import batchwright.needs.safety.Harms;
+import batchwright.needs.safety.SafetyFigure;
 import batchwright.needs.target.EnergyAvailability;
 import batchwright.person.Body;
 import batchwright.person.BodyFat;
@@ -43,23 +43,23 @@ final class IntakeCautions {
     }
 
     private void veryLow() {
-        if (aimKcal < Figure.INTAKE_LEAST.value()) {
+        if (aimKcal < SafetyFigure.INTAKE_LEAST.value()) {
             cautions.add(Caution.stop(
                     "very_low_energy",
                     "Less than 800 kcal a day is for clinics only: it needs a doctor who watches over it, and gallstones are its"
                             + " commonest harm.",
-                    Figure.INTAKE_LEAST.source()));
+                    SafetyFigure.INTAKE_LEAST.source()));
         }
     }
 
     private void floor(Function<GoalFinding, String> when) {
         boolean male = body.sex() == Sex.MALE;
-        Figure floor = male ? Figure.INTAKE_LEAST_LOSS_MALE : Figure.INTAKE_LEAST_LOSS_FEMALE;
+        SafetyFigure floor = male ? SafetyFigure.INTAKE_LEAST_LOSS_MALE : SafetyFigure.INTAKE_LEAST_LOSS_FEMALE;
         if (aimKcal < floor.value()) {
             boolean loses = goal.change().loses();
             cautions.add(new Caution(
                     "intake_below_floor",
-                    "Under " + Words.whole(floor.value())
+                    "Under " + Numerals.whole(floor.value())
                             + " kcal a day it is hard to get all vitamins and minerals from food"
                             + (loses
                                     ? ", and this goal would take less, so no plan is made."
@@ -82,14 +82,15 @@ final class IntakeCautions {
 
     private void availability() {
         EnergyAvailability.of(goal.eater(), goal.total(), new Energy(aimKcal)).ifPresent(available -> {
-            if (Words.below(available.kcalPerKg(), Figure.ENERGY_AVAILABILITY_LOW.value())) {
+            if (Numerals.below(available.kcalPerKg(), SafetyFigure.ENERGY_AVAILABILITY_LOW.value())) {
                 cautions.add(new Caution(
                         "low_energy_availability",
                         "This leaves " + available.says() + byWhichFat()
                                 + ". Below 30 can harm " + Harms.of(body) + "; below 25 no loss is planned."
                                 + " A sports doctor or dietitian can help.",
                         goal.change().loses()
-                                && Words.below(available.kcalPerKg(), Figure.ENERGY_AVAILABILITY_TOO_LOW.value()),
+                                && Numerals.below(
+                                        available.kcalPerKg(), SafetyFigure.ENERGY_AVAILABILITY_TOO_LOW.value()),
                         EnergyAvailability.SOURCE));
             }
         });
@@ -98,10 +99,10 @@ final class IntakeCautions {
     /** Not of a loss that is refused: the refusal says more. */
     private void belowResting() {
         double resting = goal.total().kcal() / goal.eater().activity().pal();
-        if (Words.below(aimKcal, resting) && cautions.stream().noneMatch(Caution::stopsPlanning)) {
+        if (Numerals.below(aimKcal, resting) && cautions.stream().noneMatch(Caution::stopsPlanning)) {
             cautions.add(Caution.warn(
                     "aim_below_resting",
-                    "The aim of " + aimKcal + " kcal is less than the " + Words.whole(resting)
+                    "The aim of " + aimKcal + " kcal is less than the " + Numerals.whole(resting)
                             + " kcal that this body burns at rest. Keep to it for some weeks only, and tell a doctor or dietitian"
                             + " when you feel cold, faint or very tired.",
                     Citation.designChoice("no guideline names this limit; it is a sign of a large deficit")));

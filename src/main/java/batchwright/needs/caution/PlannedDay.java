@@ -1,6 +1,6 @@
 package batchwright.needs.caution;
 
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.target.Targets;
 import batchwright.person.Eater;
@@ -38,11 +38,11 @@ final class PlannedDay {
     }
 
     private String says() {
-        String kg = Words.plain(reach.weight().kg()) + " kg";
+        String kg = Numerals.plain(reach.weight().kg()) + " kg";
         return never(kg)
                 .orElseGet(() -> first().map(
                                 day -> kg + " would be reached on " + day + " at the earliest, by eating an even "
-                                        + Words.whole(on(day).intake().kcal()) + " kcal a day from now.")
+                                        + Numerals.whole(on(day).intake().kcal()) + " kcal a day from now.")
                         .orElse("No day until " + last + ", the last that can be asked for, is planned for " + kg
                                 + " with the answers so far; a weight nearer by may be."));
     }
@@ -51,9 +51,9 @@ final class PlannedDay {
         Energy least = goal.lossLimit().leastIntake(goal.model().start());
         return goal.change().loses()
                         && goal.model().dayOf(reach.weight().kg(), least).isEmpty()
-                ? Optional.of("An even " + Words.up(least.kcal()) + " kcal a day never leads to " + kg
+                ? Optional.of("An even " + Numerals.up(least.kcal()) + " kcal a day never leads to " + kg
                         + ": weight would settle near "
-                        + Words.whole(goal.model().settled(least).weightKg()) + " kg.")
+                        + Numerals.whole(goal.model().settled(least).weightKg()) + " kg.")
                 : Optional.empty();
     }
 

@@ -1,7 +1,7 @@
 package batchwright.needs.caution;
 
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.needs.goal.GoalFinding;
 import batchwright.person.Body;
 import batchwright.person.Goal;
@@ -41,10 +41,10 @@ final class ReachCautions {
 
     private void gainToObesity() {
         double bmi = body.bmiAt(reach.weight());
-        if (!Words.below(bmi, OBESE_BMI)) {
+        if (!Numerals.below(bmi, OBESE_BMI)) {
             cautions.add(Caution.warn(
                     "goal_bmi_30_or_more",
-                    Words.plain(reach.weight().kg()) + " kg would be a BMI of " + Words.oneDecimal(bmi)
+                    Numerals.plain(reach.weight().kg()) + " kg would be a BMI of " + Numerals.oneDecimal(bmi)
                             + ". From 30 on weight makes illness likelier, unless it is mostly muscle; ask a doctor before you gain so"
                             + " much.",
                     new Citation("WHO: BMI from 30 on is obesity; from memory")));
@@ -53,12 +53,13 @@ final class ReachCautions {
 
     private void muchLoss() {
         double percent = (1 - reach.weight().kg() / body.weight().kg()) * PER_CENT;
-        if (Words.above(percent, FIRST_LOSS_PERCENT)) {
+        if (Numerals.above(percent, FIRST_LOSS_PERCENT)) {
             Mass first = new Mass(body.weight().kg() * (1 - FIRST_LOSS_PERCENT / PER_CENT));
             cautions.add(Caution.warn(
                     "loss_over_10_percent",
-                    "This goal loses " + Words.whole(percent) + " % of body weight. The usual first step is 10 %, to "
-                            + Words.oneDecimal(first.kg())
+                    "This goal loses " + Numerals.whole(percent)
+                            + " % of body weight. The usual first step is 10 %, to "
+                            + Numerals.oneDecimal(first.kg())
                             + " kg, in about half a year; then hold it for a while, and look at the next"
                             + " step with a doctor or dietitian.",
                     new Citation("NHLBI, obesity guidelines 1998 and 2000: 10 % over 6 months")));

@@ -1,7 +1,7 @@
 package batchwright.needs.caution;
 
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.person.Eater;
 import batchwright.person.HealthEffect;
 import batchwright.person.HealthQuestion;
@@ -53,7 +53,7 @@ final class SignsTogether {
     private static long refeeding(Eater eater) {
         List<HealthQuestion> yes = eater.health().yes();
         return Stream.of(
-                        Words.below(eater.body().bmi(), LOW_BMI),
+                        Numerals.below(eater.body().bmi(), LOW_BMI),
                         yes.stream().anyMatch(question -> question.has(HealthEffect.REFEEDING_BY_LOSS)),
                         yes.stream().anyMatch(question -> question.has(HealthEffect.REFEEDING_BY_MEDICINE)))
                 .filter(sign -> sign)

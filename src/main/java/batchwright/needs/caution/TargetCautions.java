@@ -1,7 +1,7 @@
 package batchwright.needs.caution;
 
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.needs.target.CarbohydrateFloor;
 import batchwright.needs.target.ProteinFloor;
 import batchwright.needs.target.Targets;
@@ -24,10 +24,10 @@ public final class TargetCautions {
         List<Caution> cautions = new ArrayList<>();
         ProteinFloor protein = targets.protein();
         double share = KCAL_PER_G * protein.grams() / targets.day().energyAimKcal();
-        if (Words.above(share, ProteinFloor.MOST_OF_ENERGY)) {
+        if (Numerals.above(share, ProteinFloor.MOST_OF_ENERGY)) {
             cautions.add(Caution.warn(
                     "protein_share_high",
-                    "The protein that the profile asks for is " + Words.whole(share * PER_CENT)
+                    "The protein that the profile asks for is " + Numerals.whole(share * PER_CENT)
                             + " % of the energy; more than 35 % is outside the range for adults and crowds out other food.",
                     AMDR));
         }
@@ -35,11 +35,11 @@ public final class TargetCautions {
             cautions.add(Caution.warn(
                     "protein_lowered",
                     "So little energy does not hold as much protein as the evidence suggests: the floor is lowered to "
-                            + Words.up(protein.grams()) + " g. A slower goal holds more.",
+                            + Numerals.up(protein.grams()) + " g. A slower goal holds more.",
                     AMDR));
         }
         CarbohydrateFloor carbohydrate = targets.carbohydrate();
-        if (Words.below(carbohydrate.grams(), CarbohydrateFloor.RDA_G)) {
+        if (Numerals.below(carbohydrate.grams(), CarbohydrateFloor.RDA_G)) {
             cautions.add(Caution.warn(
                     "carbohydrate_low",
                     "The day may hold less than 130 g of carbohydrate, the amount that the brain uses"

@@ -1,7 +1,7 @@
 package batchwright.needs.caution;
 
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.goal.WeeklyChange;
 import batchwright.needs.safety.SafeChange;
@@ -50,9 +50,10 @@ final class TooFastCautions {
                 LOSS_TOO_FAST,
                 asked(goal, "less than a quarter of the total")
                                 .orElse("This goal eats "
-                                        + Words.whole(-goal.change().kcalADay()) + " kcal a day less than the total.")
-                        + " The most planned here is " + Words.down(most)
-                        + " kcal less, about " + Words.twoDecimals(Words.down(kgAWeek * PER_CENT) / PER_CENT)
+                                        + Numerals.whole(-goal.change().kcalADay())
+                                        + " kcal a day less than the total.")
+                        + " The most planned here is " + Numerals.down(most)
+                        + " kcal less, about " + Numerals.twoDecimals(Numerals.down(kgAWeek * PER_CENT) / PER_CENT)
                         + " kg a week at first: 1 % of body weight or 1 kg a week, 1000 kcal a day (500 from 65 years on) or 25 %"
                         + " of the total, whichever is least." + when
                         + " Slower keeps more muscle; faster belongs in the hands of a clinician.",
@@ -60,19 +61,19 @@ final class TooFastCautions {
     }
 
     private static Caution gain(GoalFinding goal, SafeChange most, String when) {
-        boolean thin = Words.below(goal.eater().body().bmi(), UNDERWEIGHT_BMI);
+        boolean thin = Numerals.below(goal.eater().body().bmi(), UNDERWEIGHT_BMI);
         String kcal = Double.isInfinite(most.kcalADay())
                 ? ""
-                : " or " + Words.down(most.kcalADay()) + " kcal a day above the total, whichever is less";
+                : " or " + Numerals.down(most.kcalADay()) + " kcal a day above the total, whichever is less";
         return Caution.stop(
                 "gain_too_fast",
                 asked(goal, "more than four times the total")
                                 .orElse("This goal gains "
-                                        + Words.oneDecimal(goal.change().percentAWeek())
+                                        + Numerals.oneDecimal(goal.change().percentAWeek())
                                         + " % of body weight a week in the first four weeks ("
-                                        + Words.signed(goal.change().kcalADay()) + " kcal a day)"
+                                        + Numerals.signed(goal.change().kcalADay()) + " kcal a day)"
                                         + (thin ? "." : ", nearly all of it fat."))
-                        + " The most planned here is " + Words.twoDecimals(most.kgAWeek()) + " kg a week" + kcal
+                        + " The most planned here is " + Numerals.twoDecimals(most.kgAWeek()) + " kg a week" + kcal
                         + ": 1 % of body weight; under a BMI of 18.5, where eating much more at once can be dangerous, at most"
                         + " 500 kcal a day, and from 30 on also 20 % of the total." + when,
                 GAIN);
@@ -85,7 +86,7 @@ final class TooFastCautions {
         }
         return Optional.of(goal.reach()
                         .map(reach ->
-                                Words.plain(reach.weight().kg()) + " kg cannot be reached by " + reach.by() + ": it")
+                                Numerals.plain(reach.weight().kg()) + " kg cannot be reached by " + reach.by() + ": it")
                         .orElse("This goal cannot be reached: it")
                 + " would take " + intake + ".");
     }

@@ -1,6 +1,6 @@
 package batchwright.needs.dynamics;
 
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.needs.safety.SafeEnd;
 import batchwright.person.Body;
 import batchwright.quantity.Mass;
@@ -36,12 +36,12 @@ public final class SafeLimits {
     }
 
     private static boolean isUnder(double now, double limit, double start) {
-        return Words.below(now, Math.min(limit, start - ROUNDING));
+        return Numerals.below(now, Math.min(limit, start - ROUNDING));
     }
 
     private static String says(String what, double limit, String unit, double start) {
-        String under = "under " + Words.plain(limit) + unit;
-        return Words.below(start, limit)
+        String under = "under " + Numerals.plain(limit) + unit;
+        return Numerals.below(start, limit)
                 ? what + ", " + under + " already, would fall further"
                 : what + " would be " + under;
     }

@@ -23,14 +23,14 @@ public record StudiedPeople(List<Limit> limits, List<String> notes) {
             if (value >= least && value <= most) {
                 return Optional.empty();
             }
-            return Optional.of("made for " + what + " " + range() + unit + ", not " + Words.oneDecimal(value));
+            return Optional.of("made for " + what + " " + range() + unit + ", not " + Numerals.oneDecimal(value));
         }
 
         private String range() {
             if (Double.isInfinite(most)) {
-                return "from " + Words.plain(least);
+                return "from " + Numerals.plain(least);
             }
-            return least > 0 ? Words.plain(least) + " to " + Words.plain(most) : "up to " + Words.plain(most);
+            return least > 0 ? Numerals.plain(least) + " to " + Numerals.plain(most) : "up to " + Numerals.plain(most);
         }
     }
 

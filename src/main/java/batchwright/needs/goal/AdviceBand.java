@@ -1,7 +1,7 @@
 package batchwright.needs.goal;
 
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.person.Body;
 import batchwright.person.Experience;
 import batchwright.person.Sex;
@@ -69,38 +69,38 @@ public record AdviceBand(
         double limit = body.sex() == Sex.MALE ? LEAN_PERCENT_MALE : LEAN_PERCENT_FEMALE;
         return body.fatTellsMoreThanBmi()
                 && body.bodyFat()
-                        .filter(fat -> Words.below(fat.percent(), limit))
+                        .filter(fat -> Numerals.below(fat.percent(), limit))
                         .isPresent();
     }
 
     /** Whether a goal is faster, or its surplus larger, than advised. */
     public boolean isExceededBy(WeeklyChange change, Energy total) {
-        return Words.above(Math.abs(change.percentAWeek()), mostPercent)
-                || Words.above(change.kcalADay(), mostOfTotal * total.kcal());
+        return Numerals.above(Math.abs(change.percentAWeek()), mostPercent)
+                || Numerals.above(change.kcalADay(), mostOfTotal * total.kcal());
     }
 
     /** Whether a goal is slower than advised, to the hundredth of a per cent that is printed. */
     public boolean isNotReachedBy(WeeklyChange change) {
-        return Words.below(Math.round(Math.abs(change.percentAWeek()) * HUNDREDTHS) / HUNDREDTHS, leastPercent);
+        return Numerals.below(Math.round(Math.abs(change.percentAWeek()) * HUNDREDTHS) / HUNDREDTHS, leastPercent);
     }
 
     /** The band in words, with what it means for this body. */
     public String says(Body body, Energy total) {
         double kg = body.weight().kg() / PER_CENT;
-        String rate = "for " + forWhom + ": " + range(leastPercent, mostPercent, Words::plain) + " % of weight a week, "
-                + range(leastPercent * kg, mostPercent * kg, Words::twoDecimals) + " kg";
+        String rate = "for " + forWhom + ": " + range(leastPercent, mostPercent, Numerals::plain)
+                + " % of weight a week, " + range(leastPercent * kg, mostPercent * kg, Numerals::twoDecimals) + " kg";
         if (Double.isInfinite(mostOfTotal)) {
             return rate;
         }
         String careful = leastOfTotal > 0
                 ? "; a careful start is "
-                        + Words.whole(Energy.ofKilojoules(START_LEAST_KJ).kcal()) + "-"
-                        + Words.whole(Energy.ofKilojoules(START_MOST_KJ).kcal())
+                        + Numerals.whole(Energy.ofKilojoules(START_LEAST_KJ).kcal()) + "-"
+                        + Numerals.whole(Energy.ofKilojoules(START_MOST_KJ).kcal())
                         + " kcal (Slater et al., Front Nutr 2019;6:131)"
                 : "";
         return rate + ", and a surplus of "
-                + range(leastOfTotal * PER_CENT, mostOfTotal * PER_CENT, Words::plain) + " % of the total, "
-                + range(leastOfTotal * total.kcal(), mostOfTotal * total.kcal(), Words::whole) + " kcal a day"
+                + range(leastOfTotal * PER_CENT, mostOfTotal * PER_CENT, Numerals::plain) + " % of the total, "
+                + range(leastOfTotal * total.kcal(), mostOfTotal * total.kcal(), Numerals::whole) + " kcal a day"
                 + careful;
     }
 

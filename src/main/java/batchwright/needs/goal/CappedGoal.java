@@ -1,7 +1,7 @@
 package batchwright.needs.goal;
 
 import batchwright.needs.dynamics.BodyModel;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.needs.safety.SafeChange;
 import batchwright.person.Body;
 import batchwright.person.Eater;
@@ -27,11 +27,11 @@ public record CappedGoal(Eater eater, Optional<WeeklyChange> asked) {
         Body body = eater.body();
         WeeklyChange change = WeeklyChange.of(
                 eater.goal(), BodyModel.of(body, total, eater.activity().pal()));
-        boolean maySlow = change.loses() || (change.gains() && Words.below(body.bmi(), UNDERWEIGHT_BMI));
+        boolean maySlow = change.loses() || (change.gains() && Numerals.below(body.bmi(), UNDERWEIGHT_BMI));
         SafeChange most = change.loses() ? SafeChange.ofLoss(body, total) : SafeChange.ofGain(body, total);
         return maySlow && most.isExceededBy(0, change.kcalADay()) && !isTooFast(eater, change, most)
                 ? new CappedGoal(
-                        eater.withGoal(new Goal.EnergyADay((change.loses() ? -1 : 1) * Words.down(most.kcalADay()))),
+                        eater.withGoal(new Goal.EnergyADay((change.loses() ? -1 : 1) * Numerals.down(most.kcalADay()))),
                         Optional.of(change))
                 : new CappedGoal(eater, Optional.empty());
     }

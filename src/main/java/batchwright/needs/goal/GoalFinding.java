@@ -3,7 +3,7 @@ package batchwright.needs.goal;
 import batchwright.needs.dynamics.BodyModel;
 import batchwright.needs.dynamics.BodyState;
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.person.Body;
 import batchwright.person.Eater;
 import batchwright.person.Goal;
@@ -96,20 +96,21 @@ public record GoalFinding(
             return "hold the weight";
         }
         String rate = (change.gains() ? "gain" : "lose") + " about "
-                + Words.twoDecimals(Math.abs(change.kgAWeek())) + " kg ("
-                + Words.twoDecimals(Math.abs(change.percentAWeek())) + " %) a week in the next four weeks";
-        String kcal = Words.signed(change.kcalADay()) + " kcal a day";
-        return reach.map(goal -> "reach " + Words.plain(goal.weight().kg()) + " kg by " + goal.by() + ", in "
-                                + Words.oneDecimal(goal.weeks()) + " weeks: " + kcal + " all along, to " + rate + ", "
-                                + Words.twoDecimals(Math.abs(byRule().kgAWeek())) + " kg on average")
+                + Numerals.twoDecimals(Math.abs(change.kgAWeek())) + " kg ("
+                + Numerals.twoDecimals(Math.abs(change.percentAWeek())) + " %) a week in the next four weeks";
+        String kcal = Numerals.signed(change.kcalADay()) + " kcal a day";
+        return reach.map(goal -> "reach " + Numerals.plain(goal.weight().kg()) + " kg by " + goal.by() + ", in "
+                                + Numerals.oneDecimal(goal.weeks()) + " weeks: " + kcal + " all along, to " + rate
+                                + ", "
+                                + Numerals.twoDecimals(Math.abs(byRule().kgAWeek())) + " kg on average")
                         .orElse(kcal + ", to " + rate)
-                + " (by the rule of " + Words.whole(EnergyPerKg.RULE_KCAL) + " kcal per kg: " + saysRule() + ")";
+                + " (by the rule of " + Numerals.whole(EnergyPerKg.RULE_KCAL) + " kcal per kg: " + saysRule() + ")";
     }
 
     private String saysRule() {
         return eater.goal() instanceof Goal.EnergyADay
-                ? Words.twoDecimals(Math.abs(byRule().kgAWeek())) + " kg"
-                : Words.signed(byRule().kcalADay()) + " kcal";
+                ? Numerals.twoDecimals(Math.abs(byRule().kgAWeek())) + " kg"
+                : Numerals.signed(byRule().kcalADay()) + " kcal";
     }
 
     /** What to know beside the goal: the band of advice; what comes after the first weeks. */
@@ -126,16 +127,17 @@ public record GoalFinding(
     private String saysWater() {
         BodyState later = model.after(WeeklyChange.STEP_WEEKS * DAYS_A_WEEK, intake(), model.start());
         return "Of the "
-                + Words.oneDecimal(Math.abs(later.weightKg() - model.start().weightKg()))
-                + " kg of the first four weeks about " + Words.oneDecimal(Math.abs(later.waterShiftKg()))
+                + Numerals.oneDecimal(Math.abs(later.weightKg() - model.start().weightKg()))
+                + " kg of the first four weeks about " + Numerals.oneDecimal(Math.abs(later.waterShiftKg()))
                 + " are water. A rate takes a new target every four weeks: needs with --stages";
     }
 
     private String saysAfterwards(Energy holding) {
         return "The same intake all along: weight changes faster at first than at the end. Once there, about "
-                + Words.tens(holding.kcal())
+                + Numerals.tens(holding.kcal())
                 + " kcal a day hold it. One person may need less or more: weigh yourself and"
-                + " correct; needs with --weeks " + Words.up(reach.orElseThrow().weeks()) + " shows how far apart";
+                + " correct; needs with --weeks "
+                + Numerals.up(reach.orElseThrow().weeks()) + " shows how far apart";
     }
 
     private String notSaid() {

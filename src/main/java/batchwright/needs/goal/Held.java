@@ -4,7 +4,7 @@ import batchwright.needs.dynamics.BodyModel;
 import batchwright.needs.dynamics.BodyState;
 import batchwright.needs.dynamics.Course;
 import batchwright.needs.dynamics.SafeLimits;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.person.Body;
 import batchwright.quantity.Energy;
 import java.util.List;
@@ -41,13 +41,13 @@ public record Held(Energy intake, Course year, Optional<BodyState> settled) {
         String stops = year.stopped()
                 .map(why -> "after " + year.lastWeek() + " weeks it has to stop, for " + why)
                 .orElse("");
-        return "The same " + Words.whole(intake.kcal()) + " kcal all along "
+        return "The same " + Numerals.whole(intake.kcal()) + " kcal all along "
                 + (weights.isEmpty()
                         ? stops
                         : "lead to about " + String.join(", ", weights) + (stops.isEmpty() ? "" : "; " + stops));
     }
 
     private static String kg(BodyState body) {
-        return Words.oneDecimal(body.weightKg());
+        return Numerals.oneDecimal(body.weightKg());
     }
 }

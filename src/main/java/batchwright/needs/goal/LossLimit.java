@@ -2,8 +2,8 @@ package batchwright.needs.goal;
 
 import batchwright.needs.dynamics.BodyModel;
 import batchwright.needs.dynamics.BodyState;
-import batchwright.needs.safety.Figure;
 import batchwright.needs.safety.SafeChange;
+import batchwright.needs.safety.SafetyFigure;
 import batchwright.person.Body;
 import batchwright.person.Sex;
 import batchwright.quantity.Energy;
@@ -18,7 +18,7 @@ public record LossLimit(BodyModel model, Body body) {
 
     /** Least that a loss may eat, whoever it is [kcal/d]; common practice. */
     public static double floorKcal(Sex sex) {
-        return (sex == Sex.MALE ? Figure.INTAKE_LEAST_LOSS_MALE : Figure.INTAKE_LEAST_LOSS_FEMALE).value();
+        return (sex == Sex.MALE ? SafetyFigure.INTAKE_LEAST_LOSS_MALE : SafetyFigure.INTAKE_LEAST_LOSS_FEMALE).value();
     }
 
     /** The largest deficit, floor aside [kcal/d]. */

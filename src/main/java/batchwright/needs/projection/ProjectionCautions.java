@@ -5,7 +5,7 @@ import batchwright.needs.caution.Caution;
 import batchwright.needs.dynamics.Course;
 import batchwright.needs.dynamics.StartingFat;
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.person.Body;
 import java.util.ArrayList;
 import java.util.List;
@@ -103,9 +103,9 @@ final class ProjectionCautions {
         return Caution.warn(
                 "body_fat_estimated",
                 "Body fat was not measured. It starts from "
-                        + Words.oneDecimal(estimate.fat().percent())
+                        + Numerals.oneDecimal(estimate.fat().percent())
                         + " % by " + estimate.method() + doubt + ", give or take "
-                        + Words.oneDecimal(estimate.errorPoints()) + " points or " + Words.oneDecimal(kg)
+                        + Numerals.oneDecimal(estimate.errorPoints()) + " points or " + Numerals.oneDecimal(kg)
                         + " kg; fat and lean mass are no surer than that.",
                 estimate.source());
     }

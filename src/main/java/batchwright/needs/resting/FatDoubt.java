@@ -1,7 +1,7 @@
 package batchwright.needs.resting;
 
+import batchwright.needs.evidence.Numerals;
 import batchwright.needs.evidence.UsualError;
-import batchwright.needs.evidence.Words;
 import batchwright.person.Body;
 import batchwright.person.BodyFat;
 import batchwright.quantity.Share;
@@ -26,7 +26,7 @@ final class FatDoubt {
         return kcal > 0
                 ? new UsualError(
                         Math.hypot(own.kcal(), kcal),
-                        own.says() + "; with " + Words.whole(kcal) + " kcal for the error of body fat")
+                        own.says() + "; with " + Numerals.whole(kcal) + " kcal for the error of body fat")
                 : own;
     }
 

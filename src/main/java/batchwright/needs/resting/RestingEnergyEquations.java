@@ -2,7 +2,7 @@ package batchwright.needs.resting;
 
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Estimate;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.person.Body;
 import batchwright.person.BodyFat;
 import java.util.List;
@@ -92,7 +92,7 @@ public final class RestingEnergyEquations {
                         estimate.perDay(),
                         Math.hypot(estimate.errorKcal(), kcal),
                         estimate.used(),
-                        new Citation(estimate.source().text() + "; with " + Words.whole(kcal)
+                        new Citation(estimate.source().text() + "; with " + Numerals.whole(kcal)
                                 + " kcal, half the way to the equation from the doubtful body fat"),
                         estimate.caveats());
     }

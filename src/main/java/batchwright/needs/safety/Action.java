@@ -1,6 +1,6 @@
 package batchwright.needs.safety;
 
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.person.Body;
 import batchwright.quantity.Energy;
 import java.util.Locale;
@@ -32,14 +32,14 @@ public enum Action {
     }
 
     private static Action loss(double percent) {
-        return Words.above(percent, Figure.LOSS_PERCENT_A_WEEK_SLOW.value()) ? LOSE_USUAL : LOSE_SLOW;
+        return Numerals.above(percent, SafetyFigure.LOSS_PERCENT_A_WEEK_SLOW.value()) ? LOSE_USUAL : LOSE_SLOW;
     }
 
     private static Action gain(Body body, Energy total, double percent, double kgAWeek, double kcalADay) {
         if (SafeChange.ofUsualGain(body, total).isExceededBy(kgAWeek, kcalADay)) {
             return GAIN_FAST;
         }
-        return Words.above(percent, Figure.GAIN_PERCENT_A_WEEK_SLOW.value()) ? GAIN_USUAL : GAIN_SLOW;
+        return Numerals.above(percent, SafetyFigure.GAIN_PERCENT_A_WEEK_SLOW.value()) ? GAIN_USUAL : GAIN_SLOW;
     }
 
     /** As the tables write it. */

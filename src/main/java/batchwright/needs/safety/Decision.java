@@ -1,7 +1,7 @@
 package batchwright.needs.safety;
 
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.person.Eater;
 import batchwright.person.Outcome;
 import batchwright.person.Sex;
@@ -12,13 +12,13 @@ import java.util.List;
  *
  * @param outcome after the eater's answers; never {@link Outcome#PLAN}
  */
-public record Decision(Eater eater, Outcome outcome, Reason reason, Citation source) {
+public record Decision(Eater eater, Outcome outcome, DecisionReason reason, Citation source) {
     private static final String REFUSED =
             " So no plan is made for this goal; a doctor or dietitian can look at it with you.";
     private static final double PER_CENT = 100;
 
     /** With the answer to what an ask waits for. */
-    static Decision answered(Eater eater, Outcome outcome, Reason reason, Citation source) {
+    static Decision answered(Eater eater, Outcome outcome, DecisionReason reason, Citation source) {
         if (outcome != Outcome.ASK) {
             return new Decision(eater, outcome, reason, source);
         }
@@ -33,15 +33,15 @@ public record Decision(Eater eater, Outcome outcome, Reason reason, Citation sou
     /** For people. */
     public String says() {
         String text = reason.says()
-                .replace("{bmi}", Words.oneDecimal(eater.body().bmi()))
-                .replace("{years}", Words.whole(Math.floor(eater.body().ageYears())))
+                .replace("{bmi}", Numerals.oneDecimal(eater.body().bmi()))
+                .replace("{years}", Numerals.whole(Math.floor(eater.body().ageYears())))
                 .replace("{harms}", Harms.of(eater.body()))
                 .replace("{periods}", eater.body().sex() == Sex.FEMALE ? ", and stop when periods stay away" : "")
                 .replace(
                         "{fat}",
                         eater.body()
                                 .bodyFat()
-                                .map(fat -> Words.plain(fat.fraction() * PER_CENT))
+                                .map(fat -> Numerals.plain(fat.fraction() * PER_CENT))
                                 .orElse("?"));
         return switch (outcome) {
             case PLAN, WARN -> text;
@@ -57,7 +57,7 @@ public record Decision(Eater eater, Outcome outcome, Reason reason, Citation sou
         return outcome == Outcome.ASK ? question(reason).keys() : List.of();
     }
 
-    private static Question question(Reason reason) {
+    private static Question question(DecisionReason reason) {
         return reason.question()
                 .orElseThrow(() -> new IllegalStateException(reason.code() + " of reasons.csv has no question."));
     }

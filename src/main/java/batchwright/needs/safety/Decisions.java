@@ -1,7 +1,7 @@
 package batchwright.needs.safety;
 
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.person.Body;
 import batchwright.person.Eater;
 import batchwright.person.Outcome;
@@ -21,20 +21,21 @@ public final class Decisions {
     private static final String NO_REASON = "-";
 
     private static final List<Row> BY_BMI =
-            Table.rows("decisions.csv", COLUMNS).stream().map(Row::of).toList();
-    private static final List<FatRow> BY_FAT =
-            Table.rows("decisions_by_fat.csv", COLUMNS).stream().map(FatRow::of).toList();
+            SafetyTable.rows("decisions.csv", COLUMNS).stream().map(Row::of).toList();
+    private static final List<FatRow> BY_FAT = SafetyTable.rows("decisions_by_fat.csv", COLUMNS).stream()
+            .map(FatRow::of)
+            .toList();
 
     private Decisions() {}
 
-    private record Verdict(String action, Outcome outcome, Optional<Reason> reason, Citation source) {
+    private record Verdict(String action, Outcome outcome, Optional<DecisionReason> reason, Citation source) {
         static Verdict of(List<String> cells) {
             return new Verdict(
                     cells.get(0),
                     Outcome.valueOf(cells.get(1).toUpperCase(Locale.ROOT)),
                     Optional.of(cells.get(2))
                             .filter(name -> !name.equals(NO_REASON))
-                            .map(Reason::of),
+                            .map(DecisionReason::of),
                     new Citation(cells.get(3)));
         }
 
@@ -57,7 +58,7 @@ public final class Decisions {
         }
 
         boolean isFor(double years, double bmi) {
-            return fromYears == years && !Words.below(bmi, fromBmi) && Words.below(bmi, toBmi);
+            return fromYears == years && !Numerals.below(bmi, fromBmi) && Numerals.below(bmi, toBmi);
         }
     }
 
@@ -105,7 +106,7 @@ public final class Decisions {
     private static Optional<Verdict> byFat(Body body, Action wanted) {
         return fatPercent(body, wanted)
                 .flatMap(fat -> BY_FAT.stream()
-                        .filter(row -> row.verdict().isOf(wanted) && !Words.below(fat, row.from(body.sex())))
+                        .filter(row -> row.verdict().isOf(wanted) && !Numerals.below(fat, row.from(body.sex())))
                         .map(FatRow::verdict)
                         .reduce((lower, higher) -> higher));
     }

@@ -1,6 +1,6 @@
 package batchwright.needs.safety;
 
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.person.Body;
 import batchwright.quantity.Energy;
 
@@ -21,16 +21,17 @@ public record SafeChange(double kgAWeek, double kcalADay) {
     public static SafeChange ofLoss(Body body, Energy total) {
         SafeChange most = ofLossAtAnyTotal(body);
         return new SafeChange(
-                most.kgAWeek, Math.min(most.kcalADay, Figure.LOSS_PERCENT_OF_TOTAL.value() / PER_CENT * total.kcal()));
+                most.kgAWeek,
+                Math.min(most.kcalADay, SafetyFigure.LOSS_PERCENT_OF_TOTAL.value() / PER_CENT * total.kcal()));
     }
 
     /** What may be asked for: the part of the total does not count. */
     public static SafeChange ofLossAtAnyTotal(Body body) {
         return new SafeChange(
-                Math.min(Figure.LOSS_KG_A_WEEK.value(), percent(Figure.LOSS_PERCENT_A_WEEK, body)),
+                Math.min(SafetyFigure.LOSS_KG_A_WEEK.value(), percent(SafetyFigure.LOSS_PERCENT_A_WEEK, body)),
                 body.ageYears() < OLDER_YEARS
-                        ? Figure.LOSS_KCAL_A_DAY.value()
-                        : Figure.LOSS_KCAL_A_DAY_FROM_65.value());
+                        ? SafetyFigure.LOSS_KCAL_A_DAY.value()
+                        : SafetyFigure.LOSS_KCAL_A_DAY_FROM_65.value());
     }
 
     /**
@@ -39,23 +40,25 @@ public record SafeChange(double kgAWeek, double kcalADay) {
      * @param total energy a day that holds the weight
      */
     public static SafeChange ofGain(Body body, Energy total) {
-        double kg = percent(Figure.GAIN_PERCENT_A_WEEK, body);
-        if (Words.below(body.bmi(), UNDERWEIGHT_BMI)) {
-            return new SafeChange(kg, Figure.GAIN_KCAL_A_DAY.value());
+        double kg = percent(SafetyFigure.GAIN_PERCENT_A_WEEK, body);
+        if (Numerals.below(body.bmi(), UNDERWEIGHT_BMI)) {
+            return new SafeChange(kg, SafetyFigure.GAIN_KCAL_A_DAY.value());
         }
-        return new SafeChange(kg, Words.below(body.bmi(), OBESE_BMI) ? NO_LIMIT : surplus(total));
+        return new SafeChange(kg, Numerals.below(body.bmi(), OBESE_BMI) ? NO_LIMIT : surplus(total));
     }
 
     /** The fastest gain that is still usual: faster is mostly fat. */
     static SafeChange ofUsualGain(Body body, Energy total) {
-        return new SafeChange(percent(Figure.GAIN_PERCENT_A_WEEK_USUAL, body), surplus(total));
+        return new SafeChange(percent(SafetyFigure.GAIN_PERCENT_A_WEEK_USUAL, body), surplus(total));
     }
 
     private static double surplus(Energy total) {
-        return Math.min(Figure.GAIN_KCAL_A_DAY.value(), Figure.GAIN_PERCENT_OF_TOTAL.value() / PER_CENT * total.kcal());
+        return Math.min(
+                SafetyFigure.GAIN_KCAL_A_DAY.value(),
+                SafetyFigure.GAIN_PERCENT_OF_TOTAL.value() / PER_CENT * total.kcal());
     }
 
-    private static double percent(Figure figure, Body body) {
+    private static double percent(SafetyFigure figure, Body body) {
         return figure.value() / PER_CENT * body.weight().kg();
     }
 
@@ -66,6 +69,6 @@ public record SafeChange(double kgAWeek, double kcalADay) {
      * @param kcalADay deficit or surplus; its sign does not count
      */
     public boolean isExceededBy(double kgAWeek, double kcalADay) {
-        return Words.above(Math.abs(kgAWeek), this.kgAWeek) || Words.above(Math.abs(kcalADay), this.kcalADay);
+        return Numerals.above(Math.abs(kgAWeek), this.kgAWeek) || Numerals.above(Math.abs(kcalADay), this.kcalADay);
     }
 }

@@ -28,8 +28,8 @@ public record SafeEnd(double bmi, double fatPercent) {
         return fat(body).source();
     }
 
-    private static Figure fat(Body body) {
-        return body.sex() == Sex.MALE ? Figure.END_FAT_PERCENT_MALE : Figure.END_FAT_PERCENT_FEMALE;
+    private static SafetyFigure fat(Body body) {
+        return body.sex() == Sex.MALE ? SafetyFigure.END_FAT_PERCENT_MALE : SafetyFigure.END_FAT_PERCENT_FEMALE;
     }
 
     /** Whether body fat is known otherwise than by weight, height, age and sex: then limits of it count. */
@@ -42,7 +42,8 @@ public record SafeEnd(double bmi, double fatPercent) {
 
     /** By how much the error of the method in use exceeds what limits of body fat allow for already [points]; 0 when nothing is known. */
     static double errorNotAllowedFor(Body body) {
-        Figure allowed = body.sex() == Sex.MALE ? Figure.FAT_ERROR_ALLOWED_MALE : Figure.FAT_ERROR_ALLOWED_FEMALE;
+        SafetyFigure allowed =
+                body.sex() == Sex.MALE ? SafetyFigure.FAT_ERROR_ALLOWED_MALE : SafetyFigure.FAT_ERROR_ALLOWED_FEMALE;
         double error = body.fat()
                 .map(SafeEnd::asSaid)
                 .map(BodyFat::errorPoints)
@@ -56,10 +57,10 @@ public record SafeEnd(double bmi, double fatPercent) {
         return fat instanceof BodyFat.Doubted doubted ? doubted.said() : fat;
     }
 
-    private static Figure bmi(Body body) {
+    private static SafetyFigure bmi(Body body) {
         if (body.ageYears() < OLDER_YEARS) {
-            return Figure.END_BMI;
+            return SafetyFigure.END_BMI;
         }
-        return body.ageYears() < OLD_YEARS ? Figure.END_BMI_FROM_65 : Figure.END_BMI_FROM_70;
+        return body.ageYears() < OLD_YEARS ? SafetyFigure.END_BMI_FROM_65 : SafetyFigure.END_BMI_FROM_70;
     }
 }

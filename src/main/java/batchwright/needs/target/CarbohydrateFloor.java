@@ -1,7 +1,7 @@
 package batchwright.needs.target;
 
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.person.Eater;
 
 /**
@@ -21,7 +21,7 @@ public record CarbohydrateFloor(double grams, String says, Citation source, bool
             return new CarbohydrateFloor(wanted(eater), "", new Citation("the eater's profile"), false);
         }
         double room = Math.max(0, aimKcal * (1 - FAT_LEAST) / KCAL_PER_G - proteinG);
-        boolean lowered = Words.below(room, RDA_G);
+        boolean lowered = Numerals.below(room, RDA_G);
         return new CarbohydrateFloor(
                 Math.min(RDA_G, room),
                 lowered ? "130 g are published; this is what protein and fat leave" : "fibre included",

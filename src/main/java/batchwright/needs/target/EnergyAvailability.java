@@ -1,8 +1,8 @@
 package batchwright.needs.target;
 
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
-import batchwright.needs.safety.Figure;
+import batchwright.needs.evidence.Numerals;
+import batchwright.needs.safety.SafetyFigure;
 import batchwright.needs.total.NetExercise;
 import batchwright.person.Eater;
 import batchwright.quantity.Energy;
@@ -23,7 +23,7 @@ public record EnergyAvailability(Energy intake, NetExercise exercise, Mass fatFr
         var resting = new Energy(total.kcal() / eater.activity().pal());
         return eater.body()
                 .fatFreeMass()
-                .filter(mass -> Words.below(eater.body().bmi(), Figure.ENERGY_AVAILABILITY_BMI.value()))
+                .filter(mass -> Numerals.below(eater.body().bmi(), SafetyFigure.ENERGY_AVAILABILITY_BMI.value()))
                 .map(mass -> new EnergyAvailability(intake, NetExercise.of(eater.activity(), resting), mass));
     }
 
@@ -43,11 +43,11 @@ public record EnergyAvailability(Energy intake, NetExercise exercise, Mass fatFr
 
     /** In words: 39.8 (29.9 to 47.1) kcal ... after 750 (470 to 900) kcal of exercise, ... */
     public String says() {
-        return Words.oneDecimal(kcalPerKg()) + " kcal a day (" + Words.whole(leastKcalPerKg()) + " to "
-                + Words.whole(mostKcalPerKg()) + ") for each kg of fat-free mass, after "
-                + Words.whole(exercise.likely().kcal()) + " kcal ("
-                + Words.whole(exercise.least().kcal()) + " to "
-                + Words.whole(exercise.most().kcal()) + ") of exercise on the average day, "
+        return Numerals.oneDecimal(kcalPerKg()) + " kcal a day (" + Numerals.whole(leastKcalPerKg()) + " to "
+                + Numerals.whole(mostKcalPerKg()) + ") for each kg of fat-free mass, after "
+                + Numerals.whole(exercise.likely().kcal()) + " kcal ("
+                + Numerals.whole(exercise.least().kcal()) + " to "
+                + Numerals.whole(exercise.most().kcal()) + ") of exercise on the average day, "
                 + (exercise.counted()
                         ? "by the training that you count"
                         : "guessed from the PAL: counted training says it better");

@@ -1,7 +1,7 @@
 package batchwright.needs.target;
 
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.person.Body;
 import batchwright.person.Eater;
 import batchwright.person.Sex;
@@ -22,7 +22,7 @@ public record FibreFloor(int grams, String says, Citation source) {
             return new FibreFloor(0, "no rule: your doctor or dietitian says how much is right", HealthFloors.NO_FIBRE);
         }
         int adequate = adequate(eater.body());
-        int byEnergy = Words.up(aimKcal * G_PER_KCAL);
+        int byEnergy = Numerals.up(aimKcal * G_PER_KCAL);
         return new FibreFloor(
                 Math.min(adequate, byEnergy),
                 byEnergy < adequate ? "14 g per 1000 kcal" : "adequate intake by age and sex",

@@ -4,7 +4,7 @@ import batchwright.food.Nutrient;
 import batchwright.limit.DayTarget;
 import batchwright.limit.Range;
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.person.Body;
 import batchwright.person.Eater;
 import java.util.ArrayList;
@@ -51,10 +51,10 @@ public record Guides(
     public static Guides of(Eater eater, DayTarget day, double goalKcal) {
         int aim = day.energyAimKcal();
         Range fat = day.day(Nutrient.FAT);
-        int least = Words.up(carbohydrate(day, fat.most().orElse(0)));
-        int most = Words.down(carbohydrate(day, fat.least()));
-        int saturated = Words.down(aim * SATURATED_FAT_MOST / KCAL_PER_G_FAT);
-        int sugar = Words.down(aim * FREE_SUGAR_MOST / KCAL_PER_G_CARBOHYDRATE);
+        int least = Numerals.up(carbohydrate(day, fat.most().orElse(0)));
+        int most = Numerals.down(carbohydrate(day, fat.least()));
+        int saturated = Numerals.down(aim * SATURATED_FAT_MOST / KCAL_PER_G_FAT);
+        int sugar = Numerals.down(aim * FREE_SUGAR_MOST / KCAL_PER_G_CARBOHYDRATE);
         return new Guides(least, most, saturated, sugar, lines(eater, aim, goalKcal, least, most, saturated, sugar));
     }
 
@@ -74,8 +74,8 @@ public record Guides(
                 "carbohydrate",
                 least + " to " + most + " g, fibre included: what the aim leaves beside the protein floor and the fat"
                         + " range; 45-65 % of energy would be "
-                        + Words.up(aim * CARBOHYDRATE_LEAST / KCAL_PER_G_CARBOHYDRATE) + " to "
-                        + Words.down(aim * CARBOHYDRATE_MOST / KCAL_PER_G_CARBOHYDRATE) + " g",
+                        + Numerals.up(aim * CARBOHYDRATE_LEAST / KCAL_PER_G_CARBOHYDRATE) + " to "
+                        + Numerals.down(aim * CARBOHYDRATE_MOST / KCAL_PER_G_CARBOHYDRATE) + " g",
                 ATWATER));
         if (goalKcal > 0 && !eater.training().saysNone()) {
             lines.add(lifters("at least 3-5 g per kg", 3, 5, "gain", body, GAINING));
@@ -108,7 +108,7 @@ public record Guides(
         double kg = body.weight().kg();
         return new TargetLine(
                 "carbohydrate, lifters who " + goal,
-                says + ": " + Words.whole(leastPerKg * kg) + " to " + Words.whole(mostPerKg * kg) + " g",
+                says + ": " + Numerals.whole(leastPerKg * kg) + " to " + Numerals.whole(mostPerKg * kg) + " g",
                 source);
     }
 }

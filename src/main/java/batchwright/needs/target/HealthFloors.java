@@ -1,7 +1,7 @@
 package batchwright.needs.target;
 
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.person.Body;
 import batchwright.person.Eater;
 import batchwright.person.HealthEffect;
@@ -24,7 +24,7 @@ final class HealthFloors {
         ProteinFloor floor = usual;
         for (HealthQuestion question : eater.health().yes()) {
             double grams = grams(question, eater.body());
-            if (Words.above(grams, floor.grams())) {
+            if (Numerals.above(grams, floor.grams())) {
                 floor = new ProteinFloor(
                         grams,
                         says(question, eater.body()),
@@ -53,7 +53,7 @@ final class HealthFloors {
     private static String says(HealthQuestion question, Body body) {
         String least = question.has(HealthEffect.PROTEIN_1_2_G_PER_KG)
                 ? ProteinFloor.saysPerKg(G_PER_KG, body)
-                : Words.whole(G_A_DAY) + " g";
+                : Numerals.whole(G_A_DAY) + " g";
         return least + ", the least with " + question.words();
     }
 }

@@ -1,7 +1,7 @@
 package batchwright.needs.target;
 
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.needs.goal.WeeklyChange;
 import batchwright.person.Body;
 import batchwright.person.Eater;
@@ -31,7 +31,7 @@ public record ProteinFloor(double grams, String says, Citation source, boolean l
         Optional<ProteinFloor> asked = eater.adjustments().proteinGPerKg().stream()
                 .mapToObj(gPerKg -> new ProteinFloor(
                         gPerKg * body.weight().kg(),
-                        Words.plain(gPerKg) + " g per kg, as the profile asks",
+                        Numerals.plain(gPerKg) + " g per kg, as the profile asks",
                         new Citation("the eater's profile"),
                         false))
                 .findFirst();
@@ -45,10 +45,10 @@ public record ProteinFloor(double grams, String says, Citation source, boolean l
         double byShare = Math.min(wanted, MOST_OF_ENERGY * aimKcal / KCAL_PER_G);
         double beside = CarbohydrateFloor.proteinThatLeavesIt(eater, aimKcal);
         double grams = Math.min(byShare, Math.max(beside, LEAST_WHEN_LOWERED_G_PER_KG * kg));
-        boolean lowered = Words.below(grams, wanted);
+        boolean lowered = Numerals.below(grams, wanted);
         String says = ReferenceWeight.says(range.leastGPerKg(), eater.body())
                 + (lowered
-                        ? ", lowered from " + Words.up(wanted)
+                        ? ", lowered from " + Numerals.up(wanted)
                                 + " g to 35 % of energy or to leave room for carbohydrate"
                         : more(eater, range, kg, aimKcal, grams));
         return new ProteinFloor(grams, says, range.source(), lowered);
@@ -58,8 +58,8 @@ public record ProteinFloor(double grams, String says, Citation source, boolean l
         if (eater.health().answer(HealthQuestion.of("kidney_disease")) != Answer.NO) {
             return "; whether more may help is said once the profile answers kidney_disease";
         }
-        int most = Words.down(Math.min(range.mostGPerKg() * kg, MOST_OF_ENERGY * aimKcal / KCAL_PER_G));
-        return most <= Words.up(grams) ? "" : "; more helps up to " + most + " g for " + range.mostIsFor();
+        int most = Numerals.down(Math.min(range.mostGPerKg() * kg, MOST_OF_ENERGY * aimKcal / KCAL_PER_G));
+        return most <= Numerals.up(grams) ? "" : "; more helps up to " + most + " g for " + range.mostIsFor();
     }
 
     /** A figure per kg of the weight that protein is counted by. */

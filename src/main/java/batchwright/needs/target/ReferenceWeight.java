@@ -1,6 +1,6 @@
 package batchwright.needs.target;
 
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.person.Body;
 
 /**
@@ -24,9 +24,9 @@ public final class ReferenceWeight {
     /** A figure per kg of this weight, in words. */
     static String says(double gPerKg, Body body) {
         boolean adjusted = body.weight().kg() > kgAtBmi25(body);
-        return Words.plain(gPerKg) + " g per kg"
+        return Numerals.plain(gPerKg) + " g per kg"
                 + (adjusted
-                        ? " of " + Words.oneDecimal(kg(body)) + " kg (weight at BMI 25 and a third of the rest)"
+                        ? " of " + Numerals.oneDecimal(kg(body)) + " kg (weight at BMI 25 and a third of the rest)"
                         : "");
     }
 

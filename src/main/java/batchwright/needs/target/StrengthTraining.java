@@ -1,9 +1,9 @@
 package batchwright.needs.target;
 
-import batchwright.person.Activity;
 import batchwright.person.ActivityFacts;
 import batchwright.person.Diary;
 import batchwright.person.Eater;
+import batchwright.person.PhysicalActivity;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -31,7 +31,7 @@ final class StrengthTraining {
         return eater.experience().isPresent() ? OptionalDouble.of(1) : OptionalDouble.empty();
     }
 
-    private static double minutesAWeek(Activity activity) {
+    private static double minutesAWeek(PhysicalActivity activity) {
         if (activity instanceof ActivityFacts facts) {
             return strength(facts.training());
         }

@@ -8,7 +8,7 @@ import batchwright.limit.Reason;
 import batchwright.limit.Scope;
 import batchwright.limit.Setting;
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.needs.goal.WeeklyChange;
 import batchwright.person.Adjustments;
 import batchwright.person.Eater;
@@ -71,7 +71,7 @@ public record Targets(DayTarget day, ProteinFloor protein, CarbohydrateFloor car
         private DayTarget target(ProteinFloor protein, CarbohydrateFloor carbohydrate, WeeklyChange change) {
             energyBand();
             energyOnAverage(change);
-            limit("protein floor", Scope.DAY, Nutrient.PROTEIN, Range.atLeast(Words.up(protein.grams())))
+            limit("protein floor", Scope.DAY, Nutrient.PROTEIN, Range.atLeast(Numerals.up(protein.grams())))
                     .because(protein.says(), protein.source())
                     .changedBy(proteinSetting(protein));
             limit("fat band", Scope.DAY, Nutrient.FAT, ofAim(FAT_LEAST, FAT_MOST, KCAL_PER_G_FAT))
@@ -81,7 +81,7 @@ public record Targets(DayTarget day, ProteinFloor protein, CarbohydrateFloor car
                             "carbohydrate floor",
                             Scope.DAY,
                             Nutrient.CARBOHYDRATE,
-                            Range.atLeast(Words.down(carbohydrate.grams())))
+                            Range.atLeast(Numerals.down(carbohydrate.grams())))
                     .because(carbohydrate.says(), carbohydrate.source())
                     .changedBy(new Setting.Amount("carbohydrate", "g"));
             FibreFloor fibre = FibreFloor.of(eater, aim);
@@ -113,10 +113,10 @@ public record Targets(DayTarget day, ProteinFloor protein, CarbohydrateFloor car
                             Scope.DAY,
                             Nutrient.ENERGY,
                             Range.between(
-                                    Words.up(aim * (1 - percent / PER_CENT)),
-                                    Words.down(aim * (1 + percent / PER_CENT))))
+                                    Numerals.up(aim * (1 - percent / PER_CENT)),
+                                    Numerals.down(aim * (1 + percent / PER_CENT))))
                     .because(
-                            aim + " +- " + Words.plain(percent) + " %",
+                            aim + " +- " + Numerals.plain(percent) + " %",
                             own.energyBandPercent().isPresent()
                                     ? PROFILE
                                     : Citation.designChoice("finer than 3 % is less than food tables can tell"))
@@ -126,11 +126,12 @@ public record Targets(DayTarget day, ProteinFloor protein, CarbohydrateFloor car
         /** A plan would else take the cheap end of the band on every day, and price away what the goal asks for. */
         private void energyOnAverage(WeeklyChange change) {
             double percent = own.energyOnAveragePercent().orElse(change.gains() || change.loses() ? 0 : HOLD_PERCENT);
-            int least = Words.up(aim * (1 - percent / PER_CENT));
-            int most = Words.down(aim * (1 + percent / PER_CENT));
+            int least = Numerals.up(aim * (1 - percent / PER_CENT));
+            int most = Numerals.down(aim * (1 + percent / PER_CENT));
             limit("energy on average", Scope.MEAN_OF_DAYS, Nutrient.ENERGY, onAverage(change, least, most))
                     .because(
-                            sideOfAim(change) + (percent == 0 ? "" : ", give or take " + Words.plain(percent) + " %"),
+                            sideOfAim(change)
+                                    + (percent == 0 ? "" : ", give or take " + Numerals.plain(percent) + " %"),
                             own.energyOnAveragePercent().isPresent()
                                     ? PROFILE
                                     : Citation.designChoice("days may differ, what they come to is the goal"))
@@ -153,17 +154,17 @@ public record Targets(DayTarget day, ProteinFloor protein, CarbohydrateFloor car
 
         private Setting proteinSetting(ProteinFloor protein) {
             double safe = Math.min(protein.grams(), LEAST_PROTEIN_G_PER_KG * ReferenceWeight.kg(eater.body()));
-            int lowest = Words.up(Math.max(safe, HealthFloors.leastProteinG(eater)));
+            int lowest = Numerals.up(Math.max(safe, HealthFloors.leastProteinG(eater)));
             return new Setting.PerKg("protein", eater.body().weight().kg(), lowest);
         }
 
         private int containerProtein() {
-            return Words.up(CONTAINER_PROTEIN_G_PER_KG * ProteinFloor.countedKg(eater.body()));
+            return Numerals.up(CONTAINER_PROTEIN_G_PER_KG * ProteinFloor.countedKg(eater.body()));
         }
 
         /** A share of the aim, in what has so many kcal a unit. */
         private Range ofAim(double least, double most, double kcalPerUnit) {
-            return Range.between(Words.up(aim * least / kcalPerUnit), Words.down(aim * most / kcalPerUnit));
+            return Range.between(Numerals.up(aim * least / kcalPerUnit), Numerals.down(aim * most / kcalPerUnit));
         }
 
         private Entry limit(String name, Scope scope, Nutrient measured, Range range) {

@@ -1,8 +1,8 @@
 package batchwright.needs.total;
 
-import batchwright.person.Activity;
 import batchwright.person.ActivityFacts;
 import batchwright.person.Diary;
+import batchwright.person.PhysicalActivity;
 import batchwright.quantity.Energy;
 
 /**
@@ -23,7 +23,7 @@ public record NetExercise(Energy least, Energy likely, Energy most, boolean coun
     private static final double LEAST_PAL = 1.1;
 
     /** A day on the average. */
-    public static NetExercise of(Activity activity, Energy restingADay) {
+    public static NetExercise of(PhysicalActivity activity, Energy restingADay) {
         if (activity instanceof Diary diary) {
             return counted(restingADay.times(share(diary)));
         }

@@ -1,13 +1,13 @@
 package batchwright.needs.total;
 
 import batchwright.needs.evidence.Citation;
-import batchwright.needs.evidence.Words;
-import batchwright.person.Activity;
+import batchwright.needs.evidence.Numerals;
 import batchwright.person.ActivityFacts;
 import batchwright.person.CommonMultiplier;
 import batchwright.person.Diary;
 import batchwright.person.FaoLevel;
 import batchwright.person.PalNumber;
+import batchwright.person.PhysicalActivity;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.distribution.NormalDistribution;
@@ -37,7 +37,7 @@ public record PalEvidence(double pal, double sd, Citation source, List<String> c
     private static final double MOST_LIVED = 2.40;
     private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
-    public static PalEvidence of(Activity activity) {
+    public static PalEvidence of(PhysicalActivity activity) {
         PalEvidence evidence = activity.match(new BySaying());
         List<String> caveats = new ArrayList<>(evidence.caveats);
         caveats.addAll(hardlyLived(activity.pal()));
@@ -62,15 +62,15 @@ public record PalEvidence(double pal, double sd, Citation source, List<String> c
     }
 
     private static List<String> hardlyLived(double pal) {
-        if (Words.below(pal, LEAST_LIVED)) {
+        if (Numerals.below(pal, LEAST_LIVED)) {
             return List.of("under PAL 1.40 people are hardly up and about (FAO/WHO/UNU 2004, from memory)");
         }
-        return Words.above(pal, MOST_LIVED)
+        return Numerals.above(pal, MOST_LIVED)
                 ? List.of("over PAL 2.40 is hard to keep up for long (FAO/WHO/UNU 2004, from memory)")
                 : List.of();
     }
 
-    private static PalEvidence counted(Activity activity, String source, String... caveats) {
+    private static PalEvidence counted(PhysicalActivity activity, String source, String... caveats) {
         double pal = activity.pal();
         return new PalEvidence(
                 pal,
@@ -79,7 +79,7 @@ public record PalEvidence(double pal, double sd, Citation source, List<String> c
                 List.of(caveats));
     }
 
-    private static PalEvidence word(Activity activity, String source, String... caveats) {
+    private static PalEvidence word(PhysicalActivity activity, String source, String... caveats) {
         double pal = activity.pal();
         return new PalEvidence(
                 pal,
@@ -90,13 +90,13 @@ public record PalEvidence(double pal, double sd, Citation source, List<String> c
                 List.of(caveats));
     }
 
-    private static final class BySaying implements Activity.Cases<PalEvidence> {
+    private static final class BySaying implements PhysicalActivity.Cases<PalEvidence> {
         @Override
         public PalEvidence level(FaoLevel level) {
             return word(
                     level,
                     "FAO/WHO/UNU, Human energy requirements, 2004: level \"" + level.label() + "\", "
-                            + Words.twoDecimals(level.leastPal()) + "-" + Words.twoDecimals(level.mostPal()),
+                            + Numerals.twoDecimals(level.leastPal()) + "-" + Numerals.twoDecimals(level.mostPal()),
                     "one word is a rough answer: facts (activity: facts) make the range narrower");
         }
 
@@ -126,8 +126,8 @@ public record PalEvidence(double pal, double sd, Citation source, List<String> c
             String[] held = facts.unheldPal() == facts.pal()
                     ? new String[0]
                     : new String[] {
-                        "the facts come to " + Words.twoDecimals(facts.unheldPal()) + "; it is held at "
-                                + Words.twoDecimals(facts.pal()) + ", as far as people of this age live for long"
+                        "the facts come to " + Numerals.twoDecimals(facts.unheldPal()) + "; it is held at "
+                                + Numerals.twoDecimals(facts.pal()) + ", as far as people of this age live for long"
                     };
             return counted(
                     facts,

@@ -1,15 +1,15 @@
 package batchwright.report.export;
 
+import batchwright.answer.Freezing;
 import batchwright.food.Dish;
 import batchwright.plan.Batch;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Serving;
-import batchwright.report.Dates;
-import batchwright.report.Freezing;
-import batchwright.report.SessionsAnswer;
-import batchwright.report.Show;
-import batchwright.report.Work;
+import batchwright.report.cooking.Work;
+import batchwright.report.plan.SessionsAnswer;
+import batchwright.report.print.Dates;
+import batchwright.report.print.Show;
 import batchwright.schedule.Schedule;
 import java.time.LocalDate;
 import java.time.LocalTime;

@@ -1,11 +1,11 @@
 package batchwright.report.export;
 
+import batchwright.answer.BuyLine;
 import batchwright.food.Pack;
 import batchwright.food.PriceTag;
 import batchwright.quantity.Money;
-import batchwright.report.BuyLine;
-import batchwright.report.SessionsAnswer;
-import batchwright.report.Show;
+import batchwright.report.plan.SessionsAnswer;
+import batchwright.report.print.Show;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;

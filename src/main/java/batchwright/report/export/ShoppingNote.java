@@ -1,16 +1,16 @@
 package batchwright.report.export;
 
+import batchwright.answer.BuyLine;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Pack;
 import batchwright.quantity.Money;
-import batchwright.report.BoughtEarly;
-import batchwright.report.BuyLine;
-import batchwright.report.Dates;
-import batchwright.report.PackText;
-import batchwright.report.Page;
-import batchwright.report.SessionsAnswer;
-import batchwright.report.Show;
+import batchwright.report.foods.PackText;
+import batchwright.report.plan.BoughtEarly;
+import batchwright.report.plan.SessionsAnswer;
+import batchwright.report.print.Dates;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;

@@ -1,11 +1,11 @@
 package batchwright.report.export;
 
+import batchwright.answer.PlanAnswer;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
-import batchwright.report.PlanAnswer;
-import batchwright.report.SessionsAnswer;
-import batchwright.report.Show;
-import batchwright.report.Work;
+import batchwright.report.cooking.Work;
+import batchwright.report.plan.SessionsAnswer;
+import batchwright.report.print.Show;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

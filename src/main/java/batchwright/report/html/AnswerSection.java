@@ -1,12 +1,12 @@
 package batchwright.report.html;
 
+import batchwright.answer.PlanAnswer;
 import batchwright.plan.Proof;
-import batchwright.report.Dates;
-import batchwright.report.PlanAnswer;
-import batchwright.report.PlanText;
-import batchwright.report.ScheduleWords;
-import batchwright.report.Show;
-import batchwright.report.Work;
+import batchwright.report.cooking.ScheduleWords;
+import batchwright.report.cooking.Work;
+import batchwright.report.plan.PlanText;
+import batchwright.report.print.Dates;
+import batchwright.report.print.Show;
 import java.util.List;
 
 /** The answer first: what it costs, how sure that is, and whether every day holds what it must. */

@@ -1,5 +1,7 @@
 package batchwright.report.html;
 
+import batchwright.report.labels.Shortened;
+
 import batchwright.report.html.Svg.Anchor;
 import java.util.List;
 

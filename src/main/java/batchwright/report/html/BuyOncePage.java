@@ -1,11 +1,11 @@
 package batchwright.report.html;
 
+import batchwright.answer.BuyLine;
 import batchwright.food.Pack;
 import batchwright.quantity.Currency;
-import batchwright.report.BoughtEarly;
-import batchwright.report.BuyLine;
-import batchwright.report.SessionsAnswer;
-import batchwright.report.Show;
+import batchwright.report.plan.BoughtEarly;
+import batchwright.report.plan.SessionsAnswer;
+import batchwright.report.print.Show;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -50,9 +50,9 @@ final class BuyOncePage {
         html.open("p", "class", "whose").name(PlanPage.forWhom(answer.whole())).close();
         html.element("p", "Total " + Show.money(answer.cost(), currency) + ".", "class", "says")
                 .line();
-        new Basket(all, currency, this::forSessions).write(html);
+        new BasketTable(all, currency, this::forSessions).write(html);
         BoughtEarly.says(answer.sessions()).ifPresent(says -> html.element("p", says, "class", "note"));
-        Basket.prices(html, all);
+        BasketTable.prices(html, all);
         html.close().line();
     }
 

@@ -1,16 +1,16 @@
 package batchwright.report.html;
 
+import batchwright.answer.CoreTemperatures;
+import batchwright.answer.Freezing;
 import batchwright.food.Dish;
 import batchwright.food.Part;
 import batchwright.food.Step;
 import batchwright.plan.Batch;
 import batchwright.plan.Fill;
 import batchwright.plan.Portion;
-import batchwright.report.CoreTemperatures;
-import batchwright.report.Freezing;
-import batchwright.report.KitchenMeasure;
-import batchwright.report.Show;
-import batchwright.report.Work;
+import batchwright.report.cooking.KitchenMeasure;
+import batchwright.report.cooking.Work;
+import batchwright.report.print.Show;
 import java.math.BigDecimal;
 import java.util.List;
 

@@ -1,11 +1,11 @@
 package batchwright.report.html;
 
+import batchwright.answer.BuyLine;
 import batchwright.food.Food;
 import batchwright.plan.Purchase;
 import batchwright.quantity.Money;
-import batchwright.report.BuyLine;
-import batchwright.report.Show;
 import batchwright.report.html.BarChart.Bar;
+import batchwright.report.print.Show;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;

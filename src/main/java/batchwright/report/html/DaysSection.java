@@ -7,7 +7,7 @@ import batchwright.needs.Needs;
 import batchwright.needs.intakes.Intake;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Fill;
-import batchwright.report.Show;
+import batchwright.report.print.Show;
 import java.util.List;
 import java.util.Optional;
 

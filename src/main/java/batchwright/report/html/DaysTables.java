@@ -5,7 +5,7 @@ import batchwright.limit.DayTarget;
 import batchwright.limit.Limit;
 import batchwright.limit.Range;
 import batchwright.limit.Scope;
-import batchwright.report.Show;
+import batchwright.report.print.Show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;

@@ -9,7 +9,7 @@ import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
 import batchwright.plan.Serving;
 import batchwright.plan.Snack;
-import batchwright.report.Show;
+import batchwright.report.print.Show;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumMap;

@@ -1,7 +1,7 @@
 package batchwright.report.html;
 
 /** A picture with its heading and its meaning in one sentence above it. */
-final class Figure {
+public final class Figure {
     private Figure() {}
 
     /** To be closed by the caller. */

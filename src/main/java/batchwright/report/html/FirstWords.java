@@ -1,5 +1,7 @@
 package batchwright.report.html;
 
+import batchwright.report.labels.Shortened;
+
 import java.util.ArrayList;
 import java.util.List;
 

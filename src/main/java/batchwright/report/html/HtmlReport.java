@@ -1,8 +1,10 @@
 package batchwright.report.html;
 
-import batchwright.report.Notice;
-import batchwright.report.PlanAnswer;
-import batchwright.report.SessionsAnswer;
+import batchwright.report.labels.LabelCss;
+
+import batchwright.answer.PlanAnswer;
+import batchwright.report.notice.Notice;
+import batchwright.report.plan.SessionsAnswer;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

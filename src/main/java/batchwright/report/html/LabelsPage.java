@@ -1,5 +1,11 @@
 package batchwright.report.html;
 
+import batchwright.report.labels.ContainerLabel;
+import batchwright.report.labels.LabelCss;
+import batchwright.report.labels.LabelFit;
+import batchwright.report.labels.LabelSheet;
+import batchwright.report.labels.LabelWords;
+
 import batchwright.food.Dish;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,10 +1,10 @@
 package batchwright.report.html;
 
+import batchwright.answer.PlanAnswer;
 import batchwright.plan.Clash;
-import batchwright.report.NoPlanWords;
-import batchwright.report.Notice;
-import batchwright.report.PlanAnswer;
-import batchwright.report.Show;
+import batchwright.report.notice.Notice;
+import batchwright.report.plan.NoPlanWords;
+import batchwright.report.print.Show;
 import java.util.Optional;
 
 /** There is no plan: why, and what would make one possible. No figure of anybody's body or needs is on it. */

@@ -4,7 +4,7 @@ import batchwright.food.Nutrient;
 import batchwright.limit.DayTarget;
 import batchwright.limit.Scope;
 import batchwright.plan.Seat;
-import batchwright.report.Show;
+import batchwright.report.print.Show;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;

@@ -1,13 +1,13 @@
 package batchwright.report.html;
 
+import batchwright.answer.PlanAnswer;
 import batchwright.plan.Batch;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
 import batchwright.quantity.Currency;
-import batchwright.report.Dates;
-import batchwright.report.PlanAnswer;
-import batchwright.report.SessionsAnswer;
-import batchwright.report.Show;
+import batchwright.report.plan.SessionsAnswer;
+import batchwright.report.print.Dates;
+import batchwright.report.print.Show;
 import batchwright.schedule.Schedule;
 import java.util.List;
 import java.util.stream.Collectors;

@@ -1,7 +1,7 @@
 package batchwright.report.html;
 
 import batchwright.needs.Needs;
-import batchwright.report.SessionsAnswer;
+import batchwright.report.plan.SessionsAnswer;
 import java.util.ArrayList;
 import java.util.List;
 

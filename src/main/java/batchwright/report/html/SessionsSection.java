@@ -1,15 +1,15 @@
 package batchwright.report.html;
 
+import batchwright.answer.PlanAnswer;
 import batchwright.person.Eater;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Proof;
 import batchwright.quantity.Currency;
-import batchwright.report.Dates;
-import batchwright.report.PlanAnswer;
-import batchwright.report.PlanText;
-import batchwright.report.ScheduleWords;
-import batchwright.report.SessionsAnswer;
-import batchwright.report.Show;
+import batchwright.report.cooking.ScheduleWords;
+import batchwright.report.plan.PlanText;
+import batchwright.report.plan.SessionsAnswer;
+import batchwright.report.print.Dates;
+import batchwright.report.print.Show;
 import java.util.List;
 
 /** The answer for several sessions: what all cost together, whether every day is on target, and the way to each session. */

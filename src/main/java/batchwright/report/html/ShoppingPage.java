@@ -1,12 +1,12 @@
 package batchwright.report.html;
 
+import batchwright.answer.BuyLine;
 import batchwright.food.Food;
 import batchwright.plan.UseUp;
 import batchwright.quantity.Money;
-import batchwright.report.BuyLine;
-import batchwright.report.Dates;
-import batchwright.report.KitchenMeasure;
-import batchwright.report.Show;
+import batchwright.report.cooking.KitchenMeasure;
+import batchwright.report.print.Dates;
+import batchwright.report.print.Show;
 import java.math.BigDecimal;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -27,9 +27,9 @@ final class ShoppingPage {
     void write(Html html) {
         page.open(html, "shop", "Shopping list", total() + carriedOver());
         List<BuyLine> bought = lines.stream().filter(l -> l.pack().isPresent()).toList();
-        new Basket(bought, page.currency(), ShoppingPage::moreAtHome).write(html);
+        new BasketTable(bought, page.currency(), ShoppingPage::moreAtHome).write(html);
         atHome(html);
-        Basket.prices(html, bought);
+        BasketTable.prices(html, bought);
         html.close().line();
     }
 
@@ -71,7 +71,7 @@ final class ShoppingPage {
         html.open("h3").text("At home: look before you go").close();
         html.open("ul", "class", "ticks").line();
         for (BuyLine line : home) {
-            Basket.tick(html);
+            BasketTable.tick(html);
             html.open("span", "class", "what")
                     .open("strong")
                     .name(line.food().name())
@@ -80,7 +80,7 @@ final class ShoppingPage {
             html.close().close().close().line();
         }
         for (String staple : staples) {
-            Basket.tick(html);
+            BasketTable.tick(html);
             html.open("span", "class", "what").open("strong").name(staple).close();
             html.close().close().close().line();
         }

@@ -2,7 +2,7 @@ package batchwright.report.html;
 
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
-import batchwright.report.Show;
+import batchwright.report.print.Show;
 import java.util.Optional;
 
 /** A figure that stands out at the top of the report, inside a list of them. */

@@ -1,8 +1,8 @@
 package batchwright.report.html;
 
 import batchwright.plan.Plan;
-import batchwright.report.ScheduleWords;
-import batchwright.report.Show;
+import batchwright.report.cooking.ScheduleWords;
+import batchwright.report.print.Show;
 import batchwright.schedule.OvenSetting;
 import batchwright.schedule.PlacedStep;
 import batchwright.schedule.Schedule;

@@ -1,6 +1,6 @@
 package batchwright.report.html;
 
-import batchwright.report.ScheduleWords;
+import batchwright.report.cooking.ScheduleWords;
 import batchwright.report.html.Svg.Anchor;
 import batchwright.schedule.OvenSetting;
 import batchwright.schedule.PlacedStep;

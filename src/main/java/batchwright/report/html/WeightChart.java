@@ -1,8 +1,8 @@
 package batchwright.report.html;
 
 import batchwright.needs.projection.ProjectedWeek;
-import batchwright.report.Show;
 import batchwright.report.html.Svg.Anchor;
+import batchwright.report.print.Show;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -5,7 +5,7 @@ import batchwright.needs.Outlook;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.projection.ProjectedWeek;
 import batchwright.needs.projection.Projection;
-import batchwright.report.Show;
+import batchwright.report.print.Show;
 import java.util.List;
 
 /** Where weight goes when the target is eaten for some weeks, where the profile allows a projection. */

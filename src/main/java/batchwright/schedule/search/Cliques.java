@@ -22,7 +22,7 @@ final class Cliques {
     }
 
     /** Rules for the sets that hold an activity with a setting; the others are on one resource and have their rule. */
-    List<Rule> rules() {
+    List<Propagator> rules() {
         Set<List<Integer>> found = new LinkedHashSet<>();
         List<Integer> longestFirst = IntStream.range(0, project.size())
                 .boxed()
@@ -37,7 +37,7 @@ final class Cliques {
         }
         return found.stream()
                 .filter(clique -> clique.size() >= LEAST)
-                .<Rule>map(this::rule)
+                .<Propagator>map(this::rule)
                 .toList();
     }
 
@@ -52,7 +52,7 @@ final class Cliques {
     }
 
     /** Each keeps the others off for at least the shortest time for which it keeps one of them off. */
-    private Rule rule(List<Integer> clique) {
+    private Propagator rule(List<Integer> clique) {
         int[] activities = clique.stream().mapToInt(Integer::intValue).toArray();
         int[] minutes = IntStream.of(activities)
                 .map(i -> IntStream.of(activities)

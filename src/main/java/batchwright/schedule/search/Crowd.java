@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Never more of a resource in use than there is, by what must be in use wherever in its window an activity starts. */
-final class Crowd implements Rule {
+final class Crowd implements Propagator {
     private record User(int activity, int amount, int minutes) {}
 
     private final int capacity;

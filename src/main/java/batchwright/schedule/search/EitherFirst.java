@@ -3,7 +3,7 @@ package batchwright.schedule.search;
 import java.util.Optional;
 
 /** Of two that are in conflict, one is first; when the one cannot be, the other is. */
-final class EitherFirst implements Rule {
+final class EitherFirst implements Propagator {
     private final Project project;
     private final Conflicts conflicts;
 

@@ -1,7 +1,7 @@
 package batchwright.schedule.search;
 
 /** An activity starts when all it follows have ended. */
-final class Following implements Rule {
+final class Following implements Propagator {
     private final Project project;
 
     Following(Project project) {

@@ -7,7 +7,7 @@ import java.util.Arrays;
  * set of them and one more, that one must come after the set, or before it: edge finding, the quadratic algorithm of Nuijten
  * as given by Baptiste, Le Pape and Nuijten, Constraint-Based Scheduling, Kluwer 2001, section 2.1.3 (section from memory).
  */
-final class OneAtATime implements Rule {
+final class OneAtATime implements Propagator {
     private static final int NONE = Integer.MIN_VALUE / 2;
     private final int[] activities;
     private final int[] minutes;

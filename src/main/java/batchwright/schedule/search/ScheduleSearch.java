@@ -12,7 +12,7 @@ public final class ScheduleSearch {
     private static final int FREE = -1;
     private final Project project;
     private final Conflicts conflicts;
-    private final Rules rules;
+    private final Propagators rules;
     private final Rivals rivals;
     private final int mostSteps;
     private final FirstIdeas ideas;
@@ -23,7 +23,7 @@ public final class ScheduleSearch {
     private ScheduleSearch(Project project, int mostSteps) {
         this.project = project;
         this.conflicts = new Conflicts(project);
-        this.rules = new Rules(project, conflicts);
+        this.rules = new Propagators(project, conflicts);
         this.rivals = new Rivals(project);
         this.mostSteps = mostSteps;
         this.ideas = new FirstIdeas(project, conflicts);

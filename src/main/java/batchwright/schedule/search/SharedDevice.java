@@ -8,7 +8,7 @@ import java.util.List;
  * in its setting with none of the others takes all of the resource, and a changeover besides. An oven of two shelves holds two
  * trays of 30 minutes and one of another temperature in no less than 30, 10 and its own.
  */
-final class SharedDevice implements Rule {
+final class SharedDevice implements Propagator {
     private record User(int activity, int work) {}
 
     private final Project project;

@@ -5,17 +5,17 @@ import java.util.List;
 /** Every rule of a plan but "avoid", which the {@link Menu} keeps. */
 public final class Rules {
     public static final List<Rule> ALL = List.of(
-            new DayLimits(),
-            new MeanLimits(),
-            new ContainerLimits(),
-            new ContainersADay(),
-            new PartRange(),
-            new DishCount(),
-            new SnackLimits(),
-            new Keeping(),
-            new Stock(),
-            new UseBy(),
-            new Budget());
+            new DayLimitsRule(),
+            new MeanLimitsRule(),
+            new ContainerLimitsRule(),
+            new ContainersADayRule(),
+            new PartRangeRule(),
+            new DishCountRule(),
+            new SnackLimitsRule(),
+            new KeepingRule(),
+            new StockRule(),
+            new UseByRule(),
+            new BudgetRule());
 
     private Rules() {}
 }

@@ -9,9 +9,9 @@ import batchwright.plan.Seat;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.Expression;
 import batchwright.solve.rule.Amounts;
-import batchwright.solve.rule.ContainerLimits;
-import batchwright.solve.rule.ContainersADay;
-import batchwright.solve.rule.PartRange;
+import batchwright.solve.rule.ContainerLimitsRule;
+import batchwright.solve.rule.ContainersADayRule;
+import batchwright.solve.rule.PartRangeRule;
 import batchwright.solve.rule.Rule;
 import java.util.List;
 import java.util.Set;
@@ -22,7 +22,7 @@ import java.util.Set;
  */
 final class SingleDays {
     /** Rules whose rows over all days are sums of the rows of single containers and days, here and in {@link Helping}. */
-    static final Set<Rule> KEEPS = Set.of(new ContainerLimits(), new ContainersADay(), new PartRange());
+    static final Set<Rule> KEEPS = Set.of(new ContainerLimitsRule(), new ContainersADayRule(), new PartRangeRule());
 
     private final WholeDraft draft;
 
@@ -90,7 +90,7 @@ final class SingleDays {
     }
 
     private void add(Limit limit, String name, Expression holds, Column there) {
-        ContainerLimits.add(draft, Meaning.eachContainer(limit) + "." + name, limit, holds, Expression.of(there));
+        ContainerLimitsRule.add(draft, Meaning.eachContainer(limit) + "." + name, limit, holds, Expression.of(there));
     }
 
     /**

@@ -14,7 +14,7 @@ import batchwright.solve.mip.MipModel;
 import batchwright.solve.rule.Amounts;
 import batchwright.solve.rule.Draft;
 import batchwright.solve.rule.Menu;
-import batchwright.solve.rule.Stock;
+import batchwright.solve.rule.StockRule;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -78,7 +78,7 @@ final class WholeDraft implements Draft {
 
     /** No plan needs more of a pack than what can be used at all, less what is at home and keeps. */
     private double mostPacks(Pack pack) {
-        double missing = Stock.mostUsed(this, pack.food())
+        double missing = StockRule.mostUsed(this, pack.food())
                 - request.lastingGrams(pack.food()).doubleValue();
         return Math.max(0, Math.ceil(missing / pack.grams().doubleValue()));
     }

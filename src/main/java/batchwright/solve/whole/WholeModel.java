@@ -3,7 +3,7 @@ package batchwright.solve.whole;
 import batchwright.plan.PlanRequest;
 import batchwright.solve.mip.MipModel;
 import batchwright.solve.mip.MpsText;
-import batchwright.solve.rule.Budget;
+import batchwright.solve.rule.BudgetRule;
 import batchwright.solve.rule.Rule;
 import batchwright.solve.rule.Rules;
 import java.util.List;
@@ -33,7 +33,7 @@ public final class WholeModel {
             }
         }
         SingleDays.addTo(draft);
-        draft.model().minimise(Budget.cost(draft), 1);
+        draft.model().minimise(BudgetRule.cost(draft), 1);
         return new WholeModel(draft);
     }
 

@@ -117,6 +117,6 @@ class DecisionGridTest {
     /** Every age, BMI and action has its row, and an ask has its question. */
     @Test
     void every_reason_of_the_tables_is_known() {
-        assertThat(Reason.all()).containsKeys("under_18", "refeeding_risk", "underweight", "gain_mostly_fat");
+        assertThat(DecisionReason.all()).containsKeys("under_18", "refeeding_risk", "underweight", "gain_mostly_fat");
     }
 }

@@ -52,7 +52,7 @@ class SafeChangeTest {
 
     @ParameterizedTest
     @EnumSource
-    void every_figure_has_a_value_and_a_source(Figure figure) {
+    void every_figure_has_a_value_and_a_source(SafetyFigure figure) {
         assertThat(figure.value()).isPositive();
         assertThat(figure.source().text()).isNotBlank();
     }

@@ -1,6 +1,6 @@
 package batchwright.needs.safety;
 
-import batchwright.needs.evidence.Words;
+import batchwright.needs.evidence.Numerals;
 import batchwright.needs.safety.SafetyGrid.Cell;
 import batchwright.person.Outcome;
 import batchwright.person.Sex;
@@ -46,8 +46,8 @@ final class SafetyPicture {
                 panel(
                         left(sex),
                         40 + row * PANEL_HEIGHT,
-                        who(sex) + ", " + Words.plain(years) + " years, body fat not known; by BMI",
-                        SafetyGrid.BMIS.stream().map(Words::plain).toList(),
+                        who(sex) + ", " + Numerals.plain(years) + " years, body fat not known; by BMI",
+                        SafetyGrid.BMIS.stream().map(Numerals::plain).toList(),
                         (column, rate) -> new Cell(sex, years, SafetyGrid.BMIS.get(column), rate, Optional.empty()));
             }
         }
@@ -115,7 +115,7 @@ final class SafetyPicture {
     }
 
     private static String says(double rate) {
-        return rate == 0 ? "hold" : (rate > 0 ? "+" : "-") + Words.plain(Math.abs(rate)) + " %";
+        return rate == 0 ? "hold" : (rate > 0 ? "+" : "-") + Numerals.plain(Math.abs(rate)) + " %";
     }
 
     private static String letter(Outcome outcome) {

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import batchwright.needs.TestEater;
 import batchwright.needs.total.NetExercise;
-import batchwright.person.Activity;
 import batchwright.person.Compendium2011;
 import batchwright.person.Diary;
 import batchwright.person.PalNumber;
+import batchwright.person.PhysicalActivity;
 import batchwright.person.Sex;
 import batchwright.quantity.Energy;
 import batchwright.quantity.Mass;
@@ -86,7 +86,7 @@ class EnergyAvailabilityTest {
         return eater.needs().energyAvailability().orElseThrow();
     }
 
-    private static EnergyAvailability available(Activity activity) {
+    private static EnergyAvailability available(PhysicalActivity activity) {
         var eater = TestEater.of(TestEater.body(Sex.FEMALE, 60, 165, 30, 25.0))
                 .activity(activity)
                 .eater();

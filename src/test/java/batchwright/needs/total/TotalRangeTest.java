@@ -6,12 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 import batchwright.needs.Needs;
 import batchwright.needs.TestEater;
 import batchwright.needs.evidence.Estimate;
-import batchwright.person.Activity;
 import batchwright.person.ActivityFacts;
 import batchwright.person.Body;
 import batchwright.person.CommonMultiplier;
 import batchwright.person.FaoLevel;
 import batchwright.person.PalNumber;
+import batchwright.person.PhysicalActivity;
 import batchwright.person.Sex;
 import batchwright.person.UsualDay;
 import java.util.List;
@@ -88,7 +88,7 @@ class TotalRangeTest {
         Sex sex = random.nextBoolean() ? Sex.MALE : Sex.FEMALE;
         Body body = TestEater.body(sex, bmi * cm * cm / 10_000, cm, 20 + 50 * random.nextDouble());
         UsualDay[] days = UsualDay.values();
-        List<Activity> said = List.of(
+        List<PhysicalActivity> said = List.of(
                 new PalNumber(1.4 + 0.8 * random.nextDouble()),
                 random.nextBoolean() ? FaoLevel.SEDENTARY : FaoLevel.ACTIVE,
                 new ActivityFacts(
@@ -167,7 +167,7 @@ class TotalRangeTest {
         assertThat(PalEvidence.of(new PalNumber(pal)).caveats()).hasSize(caveat.isEmpty() ? 0 : 1);
     }
 
-    private static TotalRange range(Activity activity) {
+    private static TotalRange range(PhysicalActivity activity) {
         return TestEater.of(MAN).activity(activity).needs().totalRange();
     }
 

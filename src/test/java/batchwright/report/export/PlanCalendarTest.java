@@ -2,11 +2,11 @@ package batchwright.report.export;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.answer.PlanAnswer;
 import batchwright.app.WriteStarterFiles;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Serving;
-import batchwright.report.PlanAnswer;
 import batchwright.report.html.Reports;
 import batchwright.schedule.Schedule;
 import java.io.IOException;

@@ -1,11 +1,11 @@
 package batchwright.report.export;
 
 import batchwright.Golden;
+import batchwright.answer.PlanAnswer;
 import batchwright.app.WriteStarterFiles;
-import batchwright.report.Commands;
-import batchwright.report.PlanAnswer;
-import batchwright.report.PlanText;
 import batchwright.report.html.Reports;
+import batchwright.report.plan.PlanText;
+import batchwright.report.print.Commands;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.util.List;

@@ -2,13 +2,13 @@ package batchwright.report.export;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.answer.PlanAnswer;
 import batchwright.app.WriteStarterFiles;
 import batchwright.food.Pack;
 import batchwright.plan.Purchase;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
-import batchwright.report.PackText;
-import batchwright.report.PlanAnswer;
+import batchwright.report.foods.PackText;
 import batchwright.report.html.Reports;
 import java.io.IOException;
 import java.math.BigDecimal;

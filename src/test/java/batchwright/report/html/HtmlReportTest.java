@@ -1,7 +1,11 @@
 package batchwright.report.html;
 
+import batchwright.report.labels.LabelRounding;
+import batchwright.report.labels.LabelSheet;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.answer.PlanAnswer;
 import batchwright.app.WriteStarterFiles;
 import batchwright.explain.Insight;
 import batchwright.food.Nutrient;
@@ -10,10 +14,9 @@ import batchwright.plan.Clash;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
 import batchwright.quantity.Currency;
-import batchwright.report.PlanAnswer;
-import batchwright.report.ScheduleWords;
-import batchwright.report.SessionsAnswer;
-import batchwright.report.Show;
+import batchwright.report.cooking.ScheduleWords;
+import batchwright.report.plan.SessionsAnswer;
+import batchwright.report.print.Show;
 import batchwright.schedule.Schedule;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;

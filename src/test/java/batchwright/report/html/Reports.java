@@ -1,5 +1,9 @@
 package batchwright.report.html;
 
+import batchwright.report.labels.LabelRounding;
+import batchwright.report.labels.LabelSheet;
+
+import batchwright.answer.PlanAnswer;
 import batchwright.app.DishesWanted;
 import batchwright.app.InsightWanted;
 import batchwright.app.MakePlan;
@@ -9,8 +13,7 @@ import batchwright.app.TypedSum;
 import batchwright.app.Workspace;
 import batchwright.app.WriteStarterFiles;
 import batchwright.plan.Watch;
-import batchwright.report.PlanAnswer;
-import batchwright.report.SessionsAnswer;
+import batchwright.report.plan.SessionsAnswer;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;

@@ -1,0 +1,49 @@
+package batchwright.answer;
+
+import batchwright.food.Dish;
+import batchwright.plan.Day;
+import batchwright.plan.EaterDays;
+import batchwright.plan.Plan;
+import batchwright.plan.Serving;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/**
+ * Which containers of a dish go into the freezer on the cooking day, because they are eaten after its fridge days.
+ *
+ * @param byDay containers, by the day they are eaten
+ */
+public record Freezing(SortedMap<Integer, Integer> byDay) {
+    public static Freezing of(Plan plan, Dish dish) {
+        var byDay = new TreeMap<Integer, Integer>();
+        for (EaterDays eater : plan.eaters()) {
+            for (Day day : eater.days()) {
+                day.servings().stream()
+                        .filter(s -> s.dish().equals(dish) && s.from() == Serving.Storage.FREEZER)
+                        .forEach(s -> byDay.merge(day.day(), s.count(), Integer::sum));
+            }
+        }
+        return new Freezing(byDay);
+    }
+
+    public static boolean anyOf(Plan plan) {
+        return plan.batches().stream().anyMatch(b -> !of(plan, b.dish()).byDay.isEmpty());
+    }
+
+    /**
+     * Empty when nothing is frozen.
+     *
+     * @param firstDay by which number the cooking day is called
+     */
+    public String says(int firstDay) {
+        if (byDay.isEmpty()) {
+            return "";
+        }
+        int all = byDay.values().stream().mapToInt(Integer::intValue).sum();
+        String days = byDay.entrySet().stream()
+                .map(e -> (byDay.size() > 1 ? e.getValue() + " for day " : "for day ") + (e.getKey() + firstDay - 1))
+                .collect(Collectors.joining(", "));
+        return "freeze " + all + " of them on the cooking day, " + days;
+    }
+}

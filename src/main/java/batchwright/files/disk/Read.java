@@ -1,0 +1,16 @@
+package batchwright.files.disk;
+
+import batchwright.text.Problem;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What came of reading files: the value, unless an error stands in its way, and every problem found.
+ *
+ * @param value empty when there is at least one error
+ */
+public record Read<T>(Optional<T> value, List<Problem> problems) {
+    public Read {
+        problems = List.copyOf(problems);
+    }
+}

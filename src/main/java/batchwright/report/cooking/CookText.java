@@ -1,0 +1,140 @@
+package batchwright.report.cooking;
+
+import batchwright.answer.CoreTemperatures;
+import batchwright.answer.Freezing;
+import batchwright.food.Dish;
+import batchwright.food.Kitchen;
+import batchwright.food.Nutrient;
+import batchwright.food.Nutrients;
+import batchwright.plan.Batch;
+import batchwright.plan.Fill;
+import batchwright.plan.Plan;
+import batchwright.plan.Portion;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
+import batchwright.report.print.TextTable;
+import java.math.BigDecimal;
+
+/** What to cook and how to fill the containers. */
+public final class CookText {
+    /** Columns from which on what goes in and what comes out stand beside each other. */
+    private static final int TWO_BLOCKS = 120;
+
+    private static final int BETWEEN = 4;
+
+    private final Kitchen kitchen;
+    private final Plan plan;
+    private final Page page;
+    private final int firstDay;
+
+    public CookText(Kitchen kitchen, Plan plan, Page page) {
+        this(kitchen, plan, page, 1);
+    }
+
+    /** @param firstDay by which number the cooking day is called */
+    public CookText(Kitchen kitchen, Plan plan, Page page, int firstDay) {
+        this.firstDay = firstDay;
+        this.kitchen = kitchen;
+        this.plan = plan;
+        this.page = page;
+    }
+
+    public void write() {
+        int containers = plan.batches().stream().mapToInt(Batch::containers).sum();
+        page.heading("COOK: " + Show.count(plan.batches().size(), "dish", "dishes") + ", "
+                + Show.count(containers, "container", "containers"));
+        plan.batches().forEach(this::batch);
+        page.gap();
+        minutesNote();
+    }
+
+    public void minutesNote() {
+        int most = plan.batches().stream().mapToInt(Batch::containers).max().orElse(0);
+        page.paragraph("  ", "  ", Work.note(most));
+    }
+
+    /** What to begin the evening before, and how long the steps take. */
+    public void work(Batch batch) {
+        var work = Work.of(batch);
+        work.dayBefore().forEach(step -> page.paragraph("  ", "    ", "The evening before: " + step));
+        page.paragraph("  ", "    ", "Takes " + work.says() + ".");
+    }
+
+    private void batch(Batch batch) {
+        Dish dish = batch.dish();
+        page.gap();
+        page.paragraph(
+                "",
+                "  ",
+                dish.name() + " (" + dish.id() + "): " + Show.count(batch.containers(), "container", "containers"));
+        page.paragraph("  ", "  ", keeps(dish));
+        work(batch);
+        if (page.width() < TWO_BLOCKS) {
+            raw(batch);
+            batch.fills().forEach(this::fill);
+        } else {
+            var left = new CookText(kitchen, plan, new Page(page.width() / 2), firstDay);
+            left.raw(batch);
+            int column = left.page.widest() + BETWEEN;
+            var right = new CookText(kitchen, plan, new Page(page.width() - column), firstDay);
+            batch.fills().forEach(right::fill);
+            page.beside(left.page, column, right.page);
+        }
+    }
+
+    public void raw(Batch batch) {
+        page.line("  Raw, for the whole batch (edible weight):");
+        var raw = new TextTable("    ").right("g").left("food").left("in measures");
+        batch.ingredients()
+                .forEach((food, grams) -> raw.row(
+                        amount(grams),
+                        food.name(),
+                        KitchenMeasure.text(kitchen, food, grams).orElse("")));
+        page.table(raw);
+        CoreTemperatures.of(batch.ingredients().keySet()).says().ifPresent(says -> page.paragraph("  ", "    ", says));
+        batch.fatToPourOff()
+                .forEach((part, grams) -> page.paragraph(
+                        "  ",
+                        "    ",
+                        "Pour off about " + amount(grams) + " g of fat (" + part.name()
+                                + "): the figures below leave it out."));
+    }
+
+    private String keeps(Dish dish) {
+        String freeze = Freezing.of(plan, dish).says(firstDay);
+        return "Keeps " + Show.count(dish.fridgeDays(), "day", "days") + " in the fridge, the cooking day being "
+                + (firstDay == 1 ? "day 1" : "the first")
+                + (freeze.isEmpty() ? "." : "; " + freeze + ".");
+    }
+
+    private static String amount(BigDecimal grams) {
+        return grams.compareTo(BigDecimal.TEN) < 0 ? Show.oneDecimal(grams) : Show.whole(grams);
+    }
+
+    public void fill(Fill fill) {
+        Nutrients holds = fill.perContainer();
+        String which = fill.containers() == 1 ? "The container" : "Each of the " + fill.containers() + " containers";
+        page.paragraph(
+                "  ",
+                "    ",
+                which + fill.forWhom() + ": " + Show.amount(holds, Nutrient.ENERGY) + " kcal, "
+                        + Show.amount(holds, Nutrient.PROTEIN) + " g protein");
+        var parts = new TextTable("    ")
+                .left("part")
+                .right("raw g")
+                .right("cooked g")
+                .left("");
+        for (Portion portion : fill.portions()) {
+            if (portion.rawGrams() == 0) {
+                parts.row(portion.part().name(), "-", "-", "left out");
+            } else {
+                parts.row(
+                        portion.part().name(),
+                        Integer.toString(portion.rawGrams()),
+                        Integer.toString(portion.cookedGrams()),
+                        portion.part().pieces() ? Show.count(portion.pieces(), "piece", "pieces") : "");
+            }
+        }
+        page.table(parts);
+    }
+}

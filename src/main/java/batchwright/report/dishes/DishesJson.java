@@ -1,0 +1,103 @@
+package batchwright.report.dishes;
+
+import batchwright.answer.CoreTemperatures;
+import batchwright.report.cooking.CoreTemperaturesJson;
+import batchwright.answer.FoodSafety;
+import batchwright.answer.OneContainer;
+import batchwright.food.CookedYield;
+import batchwright.food.Dish;
+import batchwright.food.Kitchen;
+import batchwright.food.Part;
+import batchwright.food.Step;
+import batchwright.report.cooking.KitchenMeasure;
+import batchwright.report.needs.NeedsJson;
+import batchwright.report.print.Json;
+import batchwright.report.print.Show;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Collection;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Dishes for scripts: schema batchwright.dishes/1. */
+public final class DishesJson {
+    private DishesJson() {}
+
+    public static String of(Kitchen kitchen, Collection<Dish> dishes) {
+        ObjectNode root =
+                Json.schema("dishes/1").put("currency", kitchen.currency().code());
+        ArrayNode list = root.putArray("dishes");
+        dishes.forEach(dish -> dish(list.addObject(), kitchen, dish));
+        return Json.text(root);
+    }
+
+    private static void dish(ObjectNode node, Kitchen kitchen, Dish dish) {
+        node.put("dish", dish.id())
+                .put("name", dish.name())
+                .put("kind", dish.kind().name().toLowerCase(Locale.ROOT))
+                .put("fridge_days", dish.fridgeDays())
+                .put("freezes", dish.freezes())
+                .put("reheat", dish.reheat());
+        ArrayNode parts = node.putArray("parts");
+        dish.parts().forEach(part -> part(parts.addObject(), kitchen, part));
+        ArrayNode staples = node.putArray("staples");
+        dish.staples().forEach(staple -> staples.add(staple.name()));
+        ArrayNode allergens = node.putArray("allergens");
+        dish.allergens().forEach(a -> allergens.add(a.id()));
+        ArrayNode byStaples = node.putArray("staple_allergens");
+        dish.staples().stream().filter(staple -> !staple.allergens().isEmpty()).forEach(staple -> {
+            ArrayNode told = byStaples.addObject().put("staple", staple.name()).putArray("allergens");
+            staple.allergens().forEach(a -> told.add(a.id()));
+        });
+        steps(node.putArray("steps"), dish);
+        CoreTemperaturesJson.put(node.putArray("core_temperatures"), CoreTemperatures.of(dish.foods()));
+        ArrayNode cautions = node.putArray("cautions");
+        FoodSafety.of(dish).forEach(caution -> NeedsJson.caution(cautions.addObject(), caution));
+        ArrayNode containers = node.putArray("containers");
+        for (OneContainer.Size size : OneContainer.Size.values()) {
+            container(containers.addObject(), kitchen, OneContainer.of(dish, size, false));
+            container(containers.addObject(), kitchen, OneContainer.of(dish, size, true));
+        }
+    }
+
+    private static void part(ObjectNode node, Kitchen kitchen, Part part) {
+        node.put("part", part.name())
+                .put("optional", part.optional())
+                .put("least_g", part.leastGrams())
+                .put("most_g", part.mostGrams())
+                .put("step_g", part.stepGrams())
+                .put("pieces", part.pieces())
+                .put("fat_poured_off_g", Show.plain(part.fatPouredOff().grams(), 2));
+        ArrayNode mix = node.putArray("mix");
+        part.mix().forEach(i -> {
+            ObjectNode ingredient = mix.addObject().put("food", i.food().id()).put("grams", Show.plain(i.amount(), 2));
+            Json.text(ingredient, "measure", KitchenMeasure.text(kitchen, i));
+            Json.text(ingredient, "cooked", i.cooked().map(CookedYield::method));
+        });
+    }
+
+    private static void steps(ArrayNode steps, Dish dish) {
+        dish.steps().forEach(step -> {
+            ObjectNode node = steps.addObject()
+                    .put("do", step.text())
+                    .put("minutes", step.minutes())
+                    .put("hands_on", step.handsOn())
+                    .put("hands_on_minutes", step.handsOnMinutes())
+                    .put("day_before", step.dayBefore());
+            step.appliance()
+                    .ifPresentOrElse(
+                            a -> node.put("uses", a.name().toLowerCase(Locale.ROOT)), () -> node.putNull("uses"));
+            step.celsius().ifPresentOrElse(c -> node.put("celsius", c), () -> node.putNull("celsius"));
+            node.put("shelves", step.appliance().equals(Optional.of(Step.Appliance.OVEN)) ? step.shelves() : 0);
+            step.after().forEach(node.putArray("after")::add);
+            node.put("fills", step.fills());
+            step.parts().forEach(node.putArray("parts")::add);
+        });
+    }
+
+    private static void container(ObjectNode node, Kitchen kitchen, OneContainer one) {
+        node.put("size", one.size().name().toLowerCase(Locale.ROOT)).put("optional_parts", one.optional());
+        Json.money(node, "cost_minor", one.cost(kitchen));
+        node.set("totals", Json.totals(one.nutrients()));
+    }
+}

@@ -1,0 +1,233 @@
+package batchwright.report.dishes;
+
+import batchwright.answer.CoreTemperatures;
+import batchwright.answer.DishAllergens;
+import batchwright.answer.FoodSafety;
+import batchwright.answer.OneContainer;
+import batchwright.food.CoreTemperature;
+import batchwright.food.Dish;
+import batchwright.food.Ingredient;
+import batchwright.food.Kitchen;
+import batchwright.food.Nutrient;
+import batchwright.food.Nutrients;
+import batchwright.food.Part;
+import batchwright.food.Staple;
+import batchwright.food.Step;
+import batchwright.quantity.Money;
+import batchwright.report.cooking.KitchenMeasure;
+import batchwright.report.cooking.Work;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
+import batchwright.report.print.TextTable;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Dishes for people: all in a table, or one in full. */
+public final class DishesText {
+    private final Kitchen kitchen;
+    private final Page page = new Page();
+
+    private DishesText(Kitchen kitchen) {
+        this.kitchen = kitchen;
+    }
+
+    public static String all(Kitchen kitchen) {
+        return new DishesText(kitchen).table();
+    }
+
+    public static String one(Kitchen kitchen, Dish dish) {
+        return new DishesText(kitchen).full(dish);
+    }
+
+    private String table() {
+        page.line(Show.count(kitchen.dishes().size(), "dish", "dishes") + ". One container, least/middle/most:");
+        page.gap();
+        var table = new TextTable("")
+                .left("dish")
+                .left("kind")
+                .right("keeps\ndays")
+                .left("freezes")
+                .right("kcal")
+                .right("protein\ng")
+                .right("cost\n" + kitchen.currency());
+        for (Dish dish : kitchen.dishes().values()) {
+            table.row(
+                    dish.id(),
+                    kind(dish),
+                    Integer.toString(dish.fridgeDays()),
+                    dish.freezes() ? "yes" : "no",
+                    range(dish, Nutrient.ENERGY),
+                    range(dish, Nutrient.PROTEIN),
+                    cost(OneContainer.of(dish, OneContainer.Size.MIDDLE, true).cost(kitchen)));
+        }
+        page.table(table);
+        Show.atLeastNote(page, table);
+        page.gap();
+        page.paragraph(
+                "Least leaves out what may be left out; middle and most hold every part. Cost is of the middle one, by"
+                        + " the unit price of the cheapest packs.");
+        return page.toString();
+    }
+
+    private static String kind(Dish dish) {
+        return dish.kind().name().toLowerCase(Locale.ROOT);
+    }
+
+    private static String range(Dish dish, Nutrient nutrient) {
+        return amount(dish, OneContainer.Size.LEAST, false, nutrient) + "/"
+                + amount(dish, OneContainer.Size.MIDDLE, true, nutrient) + "/"
+                + amount(dish, OneContainer.Size.MOST, true, nutrient);
+    }
+
+    private static String amount(Dish dish, OneContainer.Size size, boolean optional, Nutrient nutrient) {
+        return Show.cell(OneContainer.of(dish, size, optional).nutrients(), nutrient);
+    }
+
+    private String cost(Optional<Money> cost) {
+        return Show.money(cost, kitchen.currency());
+    }
+
+    private String full(Dish dish) {
+        page.paragraph(dish.name() + " (" + dish.id() + ")");
+        page.paragraph(Show.capital(kind(dish)) + "; keeps " + Show.count(dish.fridgeDays(), "day", "days")
+                + " in the fridge, the cooking day being day 1; "
+                + (dish.freezes() ? "freezes." : "does not freeze."));
+        parts(dish);
+        containers(dish);
+        page.heading("Allergens");
+        page.paragraph("  ", "  ", Show.capital(DishAllergens.text(dish)));
+        steps(dish);
+        page.heading("Reheat");
+        page.paragraph("  ", "  ", dish.reheat());
+        page.heading("Food safety");
+        CoreTemperatures.of(dish.foods())
+                .says()
+                .ifPresent(says -> page.paragraph("  ", "    ", says + " [" + CoreTemperature.SOURCE + "]"));
+        FoodSafety.of(dish)
+                .forEach(caution -> page.paragraph("  ", "    ", caution.text() + " [" + caution.source() + "]"));
+        return page.toString();
+    }
+
+    private void parts(Dish dish) {
+        page.heading("Parts, raw edible g in a container");
+        var table = new TextTable("  ")
+                .left("part")
+                .right("least")
+                .right("most")
+                .left("")
+                .left("mix");
+        for (Part part : dish.parts()) {
+            table.row(
+                    part.name(),
+                    Integer.toString(part.leastGrams()),
+                    Integer.toString(part.mostGrams()),
+                    choices(part),
+                    mix(part));
+        }
+        page.table(table);
+        if (!dish.staples().isEmpty()) {
+            page.paragraph(
+                    "  ",
+                    "    ",
+                    "Always at home: "
+                            + dish.staples().stream().map(Staple::name).collect(Collectors.joining(", ")) + ".");
+        }
+    }
+
+    private String mix(Part part) {
+        String mix = part.mix().stream().map(this::ingredient).collect(Collectors.joining("; "));
+        return part.fatPouredOff().isNone()
+                ? mix
+                : mix + "; of its fat " + Show.plainText(part.fatPouredOff().grams(), 1) + " g is poured off";
+    }
+
+    private static String choices(Part part) {
+        List<String> choices = new ArrayList<>();
+        if (part.optional()) {
+            choices.add("or none");
+        }
+        if (part.pieces()) {
+            choices.add("pieces of " + part.stepGrams() + " g");
+        }
+        return String.join(", ", choices);
+    }
+
+    /** Olive oil 27 g (2 tbsp); lentils, dry 75 g, boiled. */
+    private String ingredient(Ingredient ingredient) {
+        return ingredient.food().name() + " " + Show.plainText(ingredient.amount(), 1) + " g"
+                + KitchenMeasure.text(kitchen, ingredient)
+                        .map(m -> " (" + m + ")")
+                        .orElse("")
+                + ingredient.cooked().map(c -> ", " + c.method()).orElse("");
+    }
+
+    private void containers(Dish dish) {
+        page.heading("One container");
+        var table = new TextTable("  ")
+                .left("")
+                .left("optional\nparts")
+                .right("kcal")
+                .right("protein\ng")
+                .right("fat\ng")
+                .right("carb\ng")
+                .right("fibre\ng")
+                .right("fruit+veg\ng")
+                .right("cost\n" + kitchen.currency());
+        boolean choice = dish.parts().stream().anyMatch(Part::optional);
+        for (OneContainer.Size size : OneContainer.Size.values()) {
+            if (choice) {
+                row(table, OneContainer.of(dish, size, false), "without");
+            }
+            row(table, OneContainer.of(dish, size, true), choice ? "with" : "none");
+        }
+        page.table(table);
+        Show.atLeastNote(page, table);
+        page.paragraph("  ", "  ", "Cost by the unit price of the cheapest packs; the checkout wants whole packs.");
+    }
+
+    private void row(TextTable table, OneContainer one, String optional) {
+        Nutrients holds = one.nutrients();
+        table.row(
+                one.size().name().toLowerCase(Locale.ROOT),
+                optional,
+                Show.cell(holds, Nutrient.ENERGY),
+                Show.cell(holds, Nutrient.PROTEIN),
+                Show.cell(holds, Nutrient.FAT),
+                Show.cell(holds, Nutrient.CARBOHYDRATE),
+                Show.cell(holds, Nutrient.FIBRE),
+                Show.cell(holds, Nutrient.FRUIT_VEG),
+                cost(one.cost(kitchen)));
+    }
+
+    private void steps(Dish dish) {
+        if (dish.steps().isEmpty()) {
+            return;
+        }
+        page.heading("Steps: " + Work.of(dish).says());
+        int number = 1;
+        for (Step step : dish.steps()) {
+            String place = step.appliance()
+                    .map(a -> ", " + a.name().toLowerCase(Locale.ROOT))
+                    .orElse("");
+            String heat = step.celsius().isPresent() ? " " + oven(step.celsius().getAsInt()) : "";
+            String when = step.dayBefore() ? ", the evening before" : "";
+            String parts = step.parts().isEmpty() ? "" : ", only with " + String.join(" or ", step.parts());
+            page.paragraph(
+                    "  " + number + ". ",
+                    "     ",
+                    step.text() + " (" + step.minutes() + " min" + place + heat + when + parts + ")");
+            number++;
+        }
+        page.paragraph("  ", "  ", Work.note(Integer.MAX_VALUE));
+    }
+
+    /** Ovens are set in steps of 5 F. */
+    private static String oven(int celsius) {
+        BigDecimal fahrenheit = BigDecimal.valueOf(Math.round((celsius * 9 / 5.0 + 32) / 5) * 5);
+        return celsius + " C (" + fahrenheit.toPlainString() + " F)";
+    }
+}

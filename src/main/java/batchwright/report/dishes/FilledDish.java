@@ -1,0 +1,55 @@
+package batchwright.report.dishes;
+
+import batchwright.answer.PlanAnswer;
+import batchwright.audit.AuditReport;
+import batchwright.explain.Insight;
+import batchwright.food.Nutrient;
+import batchwright.plan.DishAnswer;
+import batchwright.plan.DishRequest;
+import batchwright.plan.Reach;
+import batchwright.report.notice.Notice;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a request for containers of one dish came to.
+ *
+ * @param audit what the audit checked; there exactly when containers are
+ */
+public record FilledDish(DishRequest request, DishAnswer answer, Optional<AuditReport> audit) {
+    /** As a plan for nobody on the cooking day: what plans and this have in common is reported by the same classes. */
+    PlanAnswer asPlan() {
+        PlanAnswer.Status status = switch (answer.status()) {
+            case FILLED -> PlanAnswer.Status.PLANNED;
+            case NOT_POSSIBLE -> PlanAnswer.Status.NO_PLAN;
+            case NOT_PROVEN -> PlanAnswer.Status.NOT_PROVEN;
+        };
+        return new PlanAnswer(
+                request.kitchen(),
+                List.of(),
+                List.of(),
+                1,
+                request.budget(),
+                status,
+                answer.proof(),
+                answer.plan(),
+                audit,
+                List.of(),
+                Insight.NONE);
+    }
+
+    /** Containers that are left after the fridge days when one is eaten each day. */
+    int beyondFridge() {
+        return Math.max(0, request.containers() - request.dish().fridgeDays());
+    }
+
+    List<Notice> notices() {
+        return answer.plan()
+                .map(plan -> Notice.ofDish(plan, request.dish().freezes() && beyondFridge() > 0))
+                .orElse(List.of());
+    }
+
+    Reach reach(Nutrient nutrient) {
+        return Reach.of(request, nutrient);
+    }
+}

@@ -1,0 +1,7 @@
+/**
+ * A whole plan, printed.
+ */
+@NullMarked
+package batchwright.report.plan;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,183 @@
+package batchwright.report.shopping;
+
+import batchwright.answer.BuyLine;
+import batchwright.answer.PlanAnswer;
+import batchwright.food.Pack;
+import batchwright.plan.Batch;
+import batchwright.plan.Plan;
+import batchwright.quantity.Currency;
+import batchwright.quantity.Money;
+import batchwright.report.foods.PackText;
+import batchwright.report.print.Commands;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
+import batchwright.report.print.TextTable;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/** The shopping list: shop by shop, section by section, in whole packs. */
+public final class BuyText {
+    private static final String INVENTED = "invented";
+    private final PlanAnswer answer;
+    private final Plan plan;
+    private final Commands commands;
+    private final Page page;
+    private final List<BuyLine> bought;
+
+    public BuyText(PlanAnswer answer, Plan plan, Commands commands, Page page) {
+        this.commands = commands;
+        this.answer = answer;
+        this.plan = plan;
+        this.page = page;
+        this.bought =
+                BuyLine.of(plan).stream().filter(l -> l.pack().isPresent()).toList();
+    }
+
+    public void write() {
+        page.heading("BUY: " + things() + ", " + Show.money(plan.cost(), currency()));
+        for (String shop : shops()) {
+            List<BuyLine> here =
+                    bought.stream().filter(l -> shop(l).equals(shop)).toList();
+            page.gap();
+            page.line("  " + Show.capital(shop) + ": " + Show.money(sum(here), currency()));
+            page.table(table(here));
+        }
+        new PantryText(answer, plan, commands, page).write();
+        total();
+        new CostBarsText(bought, currency(), page).write();
+        page.gap();
+        prices();
+        oddPriceDates();
+    }
+
+    /** Loose goods are one bag each, however many steps on the scale. */
+    private String things() {
+        int packs = bought.stream()
+                .filter(l -> !isLoose(l))
+                .mapToInt(BuyLine::packs)
+                .sum();
+        int loose = (int) bought.stream().filter(BuyText::isLoose).count();
+        String says = Show.count(packs, "pack", "packs");
+        return loose == 0 ? says : says + " and " + Show.count(loose, "food", "foods") + " loose";
+    }
+
+    private static boolean isLoose(BuyLine line) {
+        return line.pack().filter(Pack::isLoose).isPresent();
+    }
+
+    private Currency currency() {
+        return answer.kitchen().currency();
+    }
+
+    private static String shop(BuyLine line) {
+        return line.pack().map(Pack::shop).orElse("");
+    }
+
+    private Set<String> shops() {
+        return bought.stream().map(BuyText::shop).collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private static Money sum(List<BuyLine> lines) {
+        return lines.stream().map(BuyLine::cost).reduce(Money.ZERO, Money::plus);
+    }
+
+    private TextTable table(List<BuyLine> lines) {
+        var table = new TextTable("  ")
+                .left("food")
+                .left("packs")
+                .right("cost")
+                .right("home g")
+                .right("used g")
+                .right("left g");
+        for (String group : groups(lines)) {
+            table.row(group.replace('_', ' ') + ":", "", "", "", "", "");
+            lines.stream().filter(l -> l.food().group().equals(group)).forEach(l -> row(table, l));
+        }
+        return table;
+    }
+
+    private static Set<String> groups(List<BuyLine> lines) {
+        return lines.stream().map(l -> l.food().group()).collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private void row(TextTable table, BuyLine line) {
+        table.row(
+                line.food().name(),
+                line.pack().map(p -> PackText.bought(p, line.packs())).orElse(""),
+                currency().text(line.cost()),
+                line.fromPantryGrams().signum() == 0 ? "" : Show.whole(line.fromPantryGrams()),
+                Show.whole(line.usedGrams()),
+                Show.whole(line.leftGrams()));
+    }
+
+    private void total() {
+        page.gap();
+        Money cost = plan.cost();
+        String against = answer.budget()
+                .map(budget -> ", " + Show.money(budget.minus(cost), currency()) + " under the budget of "
+                        + currency().text(budget))
+                .orElse("");
+        page.paragraph("  ", "    ", "Total " + Show.money(cost, currency()) + against + "; " + each(cost) + ".");
+        page.paragraph(
+                "  ",
+                "    ",
+                "Grams are as bought, with peel, bone or shell, but drained where it is said. left: what remains of packs"
+                        + " and pantry taken.");
+    }
+
+    /** A day of one eater, or a container when nobody in particular eats them. */
+    private String each(Money cost) {
+        int eaters = plan.eaters().size();
+        long howMany = eaters == 0
+                ? plan.batches().stream().mapToInt(Batch::containers).sum()
+                : (long) answer.days() * eaters;
+        BigDecimal one = cost.shareOf(BigDecimal.ONE, BigDecimal.valueOf(howMany));
+        String what = eaters == 0 ? " a container" : eaters == 1 ? " a day" : " a day and eater";
+        return currency().text(one) + " " + currency() + what;
+    }
+
+    private void prices() {
+        long invented = bought.stream()
+                .flatMap(l -> l.pack().stream())
+                .filter(p -> p.note().startsWith(INVENTED))
+                .count();
+        Optional<LocalDate> oldest =
+                bought.stream().flatMap(l -> l.pack().stream()).map(Pack::seen).min(LocalDate::compareTo);
+        oldest.ifPresent(date -> page.paragraph(
+                "  ",
+                "    ",
+                "Prices from " + date + " or later"
+                        + (invented == 0
+                                ? "."
+                                : "; " + (invented == bought.size() ? "all" : Long.toString(invented))
+                                        + " of them are invented for the demo: put yours into foods/shop.csv.")));
+    }
+
+    private void oddPriceDates() {
+        LocalDate day = answer.kitchen().cookingDay();
+        pricesSeen(
+                "Stale prices, seen more than " + Pack.STALE_AFTER_DAYS + " days before " + day + ": ",
+                pack -> pack.isStaleOn(day));
+        pricesSeen(
+                "Prices seen after the cooking day, " + day + ": ",
+                pack -> pack.seen().isAfter(day));
+    }
+
+    private void pricesSeen(String when, Predicate<Pack> which) {
+        String named = bought.stream()
+                .flatMap(l -> l.pack().stream())
+                .filter(which)
+                .map(p -> p.food().name() + " " + p.seen())
+                .distinct()
+                .collect(Collectors.joining("; "));
+        if (!named.isEmpty()) {
+            page.paragraph("  ", "    ", when + named + ".");
+        }
+    }
+}

@@ -1,0 +1,88 @@
+package batchwright.report.shopping;
+
+import batchwright.answer.BuyLine;
+import batchwright.answer.DishesUsing;
+import batchwright.answer.PlanAnswer;
+import batchwright.food.Dish;
+import batchwright.food.Food;
+import batchwright.food.Lot;
+import batchwright.plan.Plan;
+import batchwright.plan.UseUp;
+import batchwright.report.cooking.KitchenMeasure;
+import batchwright.report.print.Commands;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What the cook should know of the pantry: what was taken without buying, what to use up, what is past its date. */
+public final class PantryText {
+    private final PlanAnswer answer;
+    private final Plan plan;
+    private final Commands commands;
+    private final Page page;
+
+    public PantryText(PlanAnswer answer, Plan plan, Commands commands, Page page) {
+        this.commands = commands;
+        this.answer = answer;
+        this.plan = plan;
+        this.page = page;
+    }
+
+    public void write() {
+        page.gap();
+        say(
+                "From the pantry alone: ",
+                BuyLine.of(plan).stream()
+                        .filter(l -> l.pack().isEmpty())
+                        .map(l -> l.food().name() + " " + Show.whole(l.usedGrams()) + " g")
+                        .toList());
+        List<UseUp> useUp = UseUp.of(answer.kitchen(), answer.days(), plan);
+        say(
+                "Use up, besides this plan: ",
+                useUp.stream()
+                        .map(u -> amount(u.food(), u.grams()) + " by " + u.useBy())
+                        .toList());
+        useUp.stream().map(UseUp::food).distinct().forEach(this::dishesUsing);
+        say("Past its date, not used: ", pastTheirDate());
+    }
+
+    private void dishesUsing(Food food) {
+        var all = new DishesUsing(answer);
+        List<Dish> using = all.of(food);
+        if (!using.isEmpty() && !answer.named().isEmpty()) {
+            page.paragraph(
+                    "    ",
+                    "      ",
+                    "Dishes with " + food.name() + ": "
+                            + using.stream().map(Dish::id).collect(Collectors.joining(", ")) + ". Try: "
+                            + commands.line(all.command(using.get(0))));
+        }
+    }
+
+    private List<String> pastTheirDate() {
+        List<String> past = new ArrayList<>();
+        answer.kitchen().pastTheirDate().forEach((food, lots) -> {
+            for (Lot lot : lots) {
+                past.add(amount(food, lot.grams()) + " of " + lot.useBy().orElseThrow());
+            }
+        });
+        return past;
+    }
+
+    /** 455 g egg (8 large): pieces are counted, as they are at home. */
+    private String amount(Food food, BigDecimal grams) {
+        return Show.whole(grams) + " g " + food.name()
+                + KitchenMeasure.pieces(answer.kitchen(), food, grams.multiply(food.edibleShare()))
+                        .map(pieces -> " (" + pieces + ")")
+                        .orElse("");
+    }
+
+    private void say(String what, List<String> which) {
+        if (!which.isEmpty()) {
+            page.paragraph("  ", "    ", what + which.stream().collect(Collectors.joining("; ")) + ".");
+        }
+    }
+}

@@ -1,0 +1,7 @@
+/**
+ * What a plan's rules cost, and frontiers, printed.
+ */
+@NullMarked
+package batchwright.report.why;
+
+import org.jspecify.annotations.NullMarked;
