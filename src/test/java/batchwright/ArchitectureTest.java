@@ -12,13 +12,17 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.library.GeneralCodingRules;
+import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -258,6 +262,25 @@ class ArchitectureTest {
                 .dependOnClassesThat()
                 .haveFullyQualifiedName("java.nio.channels.FileChannel")
                 .check(CLASSES);
+    }
+
+    /** What was found is said the same in a terminal, in JSON and on a page; only doors know options and commands. */
+    @Test
+    void nothing_below_a_door_knows_an_option_or_a_command() throws IOException {
+        Pattern words = Pattern.compile("\"[^\"]*(?<![\\w-])--[a-z][a-z-]+|\"[^\"]*\\bthe command\\b"
+                + "|\"[^\"]*\\b(needs|plan|dishes|foods|snack|check|init) (with )?(--|[A-Z]{3,}\\b)");
+        List<String> found = new ArrayList<>();
+        try (Stream<Path> sources = Files.walk(Path.of("src/main/java/batchwright"))) {
+            for (Path source :
+                    sources.filter(p -> p.toString().endsWith(".java")).toList()) {
+                String path = source.toString().replace('\\', '/');
+                if (!path.contains("/cli/") && !path.contains("/report/")) {
+                    words.matcher(Files.readString(source)).results().forEach(m -> found.add(path + ": " + m.group()));
+                }
+            }
+        }
+
+        assertThat(found).isEmpty();
     }
 
     @Test

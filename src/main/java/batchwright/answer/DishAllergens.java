@@ -6,6 +6,7 @@ import batchwright.food.Part;
 import batchwright.food.Staple;
 import batchwright.plan.Batch;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -17,6 +18,13 @@ public final class DishAllergens {
     /** The same for a batch: an allergen only of parts that nobody gets is said to be so. The parts share a kitchen. */
     public static String text(Batch batch) {
         return text(batch.dish(), allergen -> leftOut(batch, allergen));
+    }
+
+    /** Of foods that are eaten as they are bought. */
+    public static String named(Collection<Allergen> allergens) {
+        return allergens.isEmpty()
+                ? "none known"
+                : allergens.stream().map(Allergen::label).collect(Collectors.joining(", "));
     }
 
     /** Two sentences: tree nut, wheat, mustard (mustard seeds). Labels decide: ... */

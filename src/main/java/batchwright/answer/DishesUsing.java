@@ -10,10 +10,9 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Dishes with which something of the pantry could be used up, and the command to try them. */
+/** Dishes with which something of the pantry could be used up, and what to cook beside them. */
 public final class DishesUsing {
     private static final int MOST_NAMED = 2;
 
@@ -45,19 +44,14 @@ public final class DishesUsing {
     }
 
     /** This dish, and where it is too little for a day, as many dishes of the plan as are needed beside it. */
-    public String command(Dish using) {
+    public List<Dish> cookedWith(Dish using) {
         int containers = eaters().mapToInt(eater -> eater.eater().wishes().containersADay())
                 .max()
                 .orElse(1);
         int needed = (containers + PlanRequest.MOST_OF_A_DISH_A_DAY - 1) / PlanRequest.MOST_OF_A_DISH_A_DAY;
         List<Dish> cook = new ArrayList<>(List.of(using));
         inPlan().limit(needed - 1L).forEach(cook::add);
-        return "plan " + String.join(" ", answer.named()) + " --days " + answer.days()
-                + answer.budget()
-                        .map(budget ->
-                                " --budget " + answer.kitchen().currency().text(budget))
-                        .orElse("") + " --cook "
-                + cook.stream().map(Dish::id).collect(Collectors.joining(","));
+        return cook;
     }
 
     private Stream<Needs> eaters() {

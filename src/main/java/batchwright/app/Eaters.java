@@ -96,8 +96,7 @@ final class Eaters {
         if (kitchen.dishes().containsKey(dish)) {
             return Refused.because(
                     "\"" + dish + "\" is a dish and no eater",
-                    "Name a profile. In --cook, dishes stand with commas and without blanks: --cook DISH," + dish
-                            + ".");
+                    "Name a profile. Dishes stand with commas and without blanks: DISH," + dish + ".");
         }
         String wrong = looksLikePath(name)
                 ? "there is no file " + name
@@ -105,7 +104,7 @@ final class Eaters {
         String nearest = NearestName.of(idOf(path), ids())
                 .map(id -> "Nearest: " + id + ".")
                 .orElseGet(() -> ids().isEmpty()
-                        ? "Write a profile into profiles/; \"init DIR\" writes starter profiles."
+                        ? "Write a profile into profiles/, or begin with the starter files."
                         : "Known: " + String.join(", ", ids()) + ".");
         return Refused.because(wrong, nearest);
     }

@@ -1,5 +1,6 @@
 package batchwright.app;
 
+import batchwright.answer.FilledDish;
 import batchwright.audit.AuditReport;
 import batchwright.audit.DishAudit;
 import batchwright.food.Dish;
@@ -9,7 +10,6 @@ import batchwright.plan.DishAnswer;
 import batchwright.plan.DishPlanner;
 import batchwright.plan.DishRequest;
 import batchwright.plan.Plan;
-import batchwright.report.dishes.FilledDish;
 import batchwright.solve.dish.DishSolver;
 import batchwright.text.NearestName;
 import java.time.Duration;
@@ -44,7 +44,7 @@ public final class FillContainers {
         Set<String> with = parts(dish, question.with());
         Set<String> without = parts(dish, question.without());
         with.stream().filter(without::contains).findFirst().ifPresent(part -> {
-            throw Refused.because(part + " is both in --with and in --without", "Name it once.");
+            throw Refused.because(part + " is both to be in and to be left out", "Name it once.");
         });
         var request = new DishRequest(
                 kitchen,

@@ -17,7 +17,7 @@ public final class ModelFile {
         if (!mps.endsWith(ENDING)) {
             throw Refused.because(
                     "the file of the model, " + mps + ", does not end in " + ENDING,
-                    "Solvers tell the format by it: --model plan.mps.");
+                    "Solvers tell the format by it: plan.mps.");
         }
         this.mps = mps;
         this.names = mps.substring(0, mps.length() - ENDING.length()) + ".names.csv";

@@ -241,7 +241,7 @@ public final class ProfileAnswers {
         if (!(workspace.files() instanceof FolderFiles folder)) {
             throw Refused.because(
                     "there is no folder of your own to save a profile in",
-                    "Write the starter files first, init my-kitchen, and then add --data my-kitchen.");
+                    "Begin with the starter files in a folder, and name that folder.");
         }
         return folder.path("profiles/" + id + ".yaml");
     }

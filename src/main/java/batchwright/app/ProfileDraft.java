@@ -18,7 +18,7 @@ import java.util.Optional;
 public final class ProfileDraft {
     private static final String NAME = "profiles/draft.txt";
     private static final String HEAD =
-            "# Unfinished answers. The command needs, without a name, goes on with them, and removes this file at the end.\n";
+            "# Unfinished answers: the questions go on from here, and this file is removed at the end.\n";
     private static final String COLON = ":";
 
     private final Optional<Path> file;

@@ -131,8 +131,8 @@ final class ProfileQuestions {
                 new ProfileQuestion(
                         "training",
                         "training a week",
-                        "Do you train, with weights or otherwise? Enter how long in a week, each with its time, or none. The command"
-                                + " needs --activities lists the names.",
+                        "Do you train, with weights or otherwise? Enter how long in a week, each with its time, or none. The list of"
+                                + " activities has the names.",
                         Pair.same("3 h weights, 45 min jogging"),
                         Pair.NONE,
                         When.USUALLY,
@@ -140,8 +140,8 @@ final class ProfileQuestions {
                 new ProfileQuestion(
                         ProfileQuestion.DIARY,
                         "diary",
-                        "An activity and its hours; when a day (24 h) or a week (168 h) is full, only Enter. The command needs"
-                                + " --activities lists them.",
+                        "An activity and its hours; when a day (24 h) or a week (168 h) is full, only Enter. The list of"
+                                + " activities names them.",
                         Pair.same("sleeping 8 h"),
                         Pair.NONE,
                         When.NEEDED,

@@ -1,6 +1,6 @@
 package batchwright.app;
 
-import batchwright.report.files.Fault;
+import batchwright.answer.Fault;
 import batchwright.text.Problem;
 import java.util.List;
 

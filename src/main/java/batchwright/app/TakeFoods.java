@@ -32,7 +32,7 @@ public final class TakeFoods {
     public List<TakenFood> answer(List<String> numbers) {
         if (numbers.isEmpty()) {
             throw Refused.because(
-                    "no food is named", "Write its NDB number: foods --take 20031. A search shows the numbers.");
+                    "no food is named", "Write its NDB number, such as 20031. A search shows the numbers.");
         }
         List<String> columns = CatalogueColumns.of(workspace.files());
         var taken = new HashSet<>(kitchen.foods().keySet());
@@ -59,13 +59,12 @@ public final class TakeFoods {
         if (!digits) {
             throw Refused.because(
                     "\"" + number + "\" is no NDB number",
-                    "Write five digits, such as 20031. \"foods " + number
-                            + "\" searches for it and shows the numbers.");
+                    "Write five digits, such as 20031. A search for its words shows the numbers.");
         }
         return table.food("0".repeat(Math.max(0, NDB_DIGITS - number.length())) + number)
                 .orElseThrow(() -> Refused.because(
                         "there is no food " + number + " in USDA SR28, as far as it is known here",
-                        "\"foods WORDS\" shows the numbers. Foods with a trade name are left out: write those from their"
+                        "A search for its words shows the numbers. Foods with a trade name are left out: write those from their"
                                 + " label."));
     }
 }

@@ -1,6 +1,6 @@
 package batchwright.cli;
 
-import batchwright.report.files.Fault;
+import batchwright.answer.Fault;
 import batchwright.report.print.Page;
 import batchwright.report.print.Wrapped;
 import batchwright.text.Problem;

@@ -1,6 +1,6 @@
 package batchwright.cli;
 
-import batchwright.report.files.Fault;
+import batchwright.answer.Fault;
 import batchwright.text.NearestName;
 import java.util.List;
 import java.util.Optional;

@@ -1,9 +1,10 @@
 package batchwright.cli;
 
+import batchwright.answer.Fault;
 import batchwright.app.FailedAudit;
 import batchwright.app.MakePlan;
 import batchwright.app.Refused;
-import batchwright.report.files.Fault;
+import batchwright.report.files.FaultsJson;
 import batchwright.text.Echo;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -127,8 +128,9 @@ final class CommandRunner {
         }
         boolean ascii = args.contains(Batchwright.ASCII);
         faults.forEach(fault -> terminal.err().print(terminal.shown(fault.text(), ascii)));
+        WhereToLook.below(faults).forEach(line -> terminal.err().print(line + "\n"));
         if (args.contains("--json") && !terminal.out().isUsed()) {
-            terminal.out().print(Fault.json(faults));
+            terminal.out().print(FaultsJson.of(faults));
         }
         return exit.code();
     }

@@ -1,5 +1,6 @@
 package batchwright.cli;
 
+import batchwright.answer.FilledDish;
 import batchwright.app.FillContainers;
 import batchwright.app.FindDish;
 import batchwright.app.Refused;
@@ -8,7 +9,6 @@ import batchwright.food.Kitchen;
 import batchwright.plan.DishAnswer;
 import batchwright.report.dishes.DishesJson;
 import batchwright.report.dishes.DishesText;
-import batchwright.report.dishes.FilledDish;
 import batchwright.report.dishes.FilledDishJson;
 import batchwright.report.dishes.FilledDishText;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package batchwright.cli;
 
-import batchwright.report.files.Fault;
+import batchwright.answer.Fault;
 import java.util.Optional;
 
 /** What is said when the memory that Java was given does not suffice: that is no fault of the program, and the user can cure it. */

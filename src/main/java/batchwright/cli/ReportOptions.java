@@ -2,9 +2,9 @@ package batchwright.cli;
 
 import batchwright.app.Refused;
 import batchwright.report.html.HtmlReport;
+import batchwright.report.html.ReportStyle;
 import batchwright.report.labels.LabelRounding;
 import batchwright.report.labels.LabelSheet;
-import batchwright.report.html.ReportStyle;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.function.Supplier;

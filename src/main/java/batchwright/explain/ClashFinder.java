@@ -4,6 +4,7 @@ import batchwright.plan.Clash;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Planner;
 import batchwright.plan.Proof;
+import batchwright.plan.Remedy;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import java.time.Duration;
@@ -84,7 +85,7 @@ public final class ClashFinder {
             "whatever the targets, the dishes make no plan with their parts within their ranges and with the foods that"
                     + " are at home or sold",
             "",
-            "other dishes or wider ranges of their parts in foods/dishes, or more packs in foods/shop.csv");
+            Optional.of(new Remedy.ChangeDishesOrPacks()));
 
     /** There is a plan, but not within the budget. */
     private static Clash tooDear(Money budget, Proof proof, Currency currency) {
@@ -101,7 +102,7 @@ public final class ClashFinder {
                 "the checkout cost stays within " + currency.text(budget) + "; every plan costs at least "
                         + currency.text(proof.lowerBound()),
                 "raise the budget to " + raised + ", the cost of a plan that was found; perhaps less would do",
-                "--budget " + raised);
+                Optional.of(new Remedy.RaiseBudget(Optional.of(proof.cost()), currency)));
     }
 
     /** For a request without a plan at any cost: one for each rule of the set. Empty when no rule that can be loosened is to blame. */

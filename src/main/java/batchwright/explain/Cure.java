@@ -3,6 +3,7 @@ package batchwright.explain;
 import batchwright.plan.Clash;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Planner.Possible;
+import batchwright.plan.Remedy;
 import java.util.List;
 import java.util.Optional;
 
@@ -72,15 +73,15 @@ record Cure(SoftRule softRule, Optional<Loosened> found, Optional<Raised> raised
     /** @param needed whether it is proven that the other rules of the set can all hold */
     Clash clash(boolean needed) {
         if (found.isEmpty()) {
-            return softRule.clash(certain ? "" : NOT_FOUND, "", needed);
+            return softRule.clash(certain ? "" : NOT_FOUND, Optional.empty(), needed);
         }
         Loosened loosened = found.get();
         String change = loosened.loosening().cure().apply(loosened.units());
         String cure = raised.map(r -> r.cure(change)).orElse(change);
-        String edit = loosened.loosening().tryThis().apply(loosened.units());
+        Remedy remedy = loosened.loosening().remedy().apply(loosened.units());
         return softRule.clash(
                 certain ? cure : cure + "; a smaller change may do, but none was found in time",
-                raised.map(r -> r.tryThis(edit)).orElse(edit),
+                Optional.of(raised.map(r -> r.besides(remedy)).orElse(remedy)),
                 needed);
     }
 

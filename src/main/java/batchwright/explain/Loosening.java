@@ -1,6 +1,7 @@
 package batchwright.explain;
 
 import batchwright.plan.PlanRequest;
+import batchwright.plan.Remedy;
 import java.util.function.IntFunction;
 import java.util.function.UnaryOperator;
 
@@ -11,17 +12,17 @@ import java.util.function.UnaryOperator;
  * @param reach most units; 0 when the rule cannot be loosened in this way
  * @param loosen the request with the rule loosened by so many units
  * @param cure what a person does to loosen it by so many units: "lower it to 112 g"
- * @param tryThis the edit or option that does so; empty when there is none
+ * @param remedy the same as data
  */
-record Loosening(int reach, ByUnits loosen, IntFunction<String> cure, IntFunction<String> tryThis) {
+record Loosening(int reach, ByUnits loosen, IntFunction<String> cure, IntFunction<Remedy> remedy) {
     /** A request with a rule loosened by so many units. */
     interface ByUnits {
         PlanRequest by(PlanRequest request, int units);
     }
 
     /** All or nothing. */
-    static Loosening once(UnaryOperator<PlanRequest> loosen, String cure, String tryThis) {
+    static Loosening once(UnaryOperator<PlanRequest> loosen, String cure, Remedy remedy) {
         return new Loosening(
-                1, (request, units) -> units == 0 ? request : loosen.apply(request), k -> cure, k -> tryThis);
+                1, (request, units) -> units == 0 ? request : loosen.apply(request), k -> cure, k -> remedy);
     }
 }

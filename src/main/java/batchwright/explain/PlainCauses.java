@@ -4,6 +4,7 @@ import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.plan.Clash;
 import batchwright.plan.PlanRequest;
+import batchwright.plan.Remedy;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -13,7 +14,8 @@ import java.util.function.Supplier;
 final class PlainCauses {
     private static final int A_DAY = PlanRequest.MOST_OF_A_DISH_A_DAY;
     private static final String RULE = "containers a day";
-    private static final Loosening TWO_DAYS = Loosening.once(request -> request.withDays(2), "plan 2 days", "--days 2");
+    private static final Loosening TWO_DAYS =
+            Loosening.once(request -> request.withDays(2), "plan 2 days", new Remedy.PlanDays(2));
 
     private final PlanRequest request;
 
@@ -27,9 +29,9 @@ final class PlainCauses {
      * @param softRule its loosenings are other figures to try; dropping it is no way out
      * @param otherwise what to try when none of them helps
      */
-    record Cause(SoftRule softRule, String otherwise) {
+    record Cause(SoftRule softRule, Remedy otherwise) {
         Clash clash(Cure cure) {
-            return cure.found().isPresent() ? cure.clash(true) : softRule.clash("", otherwise, true);
+            return cure.found().isPresent() ? cure.clash(true) : softRule.clash("", Optional.of(otherwise), true);
         }
     }
 
@@ -48,7 +50,7 @@ final class PlainCauses {
                         RULE,
                         at.name() + " gets exactly " + containers(at) + " a day, and there is no dish to fill them",
                         List.of(),
-                        "dishes in foods/dishes; the command init writes starter dishes"));
+                        new Remedy.WriteDishes()));
     }
 
     private Optional<Cause> alwaysMissing(EaterInRequest at) {
@@ -66,7 +68,7 @@ final class PlainCauses {
                                             ? "not sold, and what is at home spoils before the last day"
                                             : "neither at home nor sold"),
                             List.of(),
-                            "a pack of " + food.id() + " in foods/shop.csv");
+                            new Remedy.SellPacks(Optional.of(food)));
                 });
     }
 
@@ -87,7 +89,7 @@ final class PlainCauses {
                         "every dish that " + at.name() + " may eat needs a food that is neither at home nor sold: "
                                 + Phrases.some(missing.stream().map(Food::name).toList()),
                         List.of(),
-                        "packs in foods/shop.csv"));
+                        new Remedy.SellPacks(Optional.empty())));
     }
 
     /** Dishes that are avoided are left to the search: it knows which to allow again. */
@@ -103,7 +105,7 @@ final class PlainCauses {
                                 + ": that takes " + Phrases.count(needed, "dish", "dishes") + ", and " + offered
                                 + " can be served",
                         offered == 0 ? List.of() : List.of(SoftWishes.containers(at, offered * A_DAY)),
-                        "another dish, in --cook if you named some there, else in foods/dishes"));
+                        new Remedy.OfferAnotherDish()));
     }
 
     private static boolean avoids(EaterInRequest at) {
@@ -126,14 +128,14 @@ final class PlainCauses {
                                         TWO_DAYS,
                                         SoftWishes.containers(at, now + 1),
                                         SoftWishes.containers(at, now - 1)),
-                        "--days 2"));
+                        new Remedy.PlanDays(2)));
     }
 
     private static Optional<Cause> when(boolean holds, Supplier<Cause> cause) {
         return holds ? Optional.of(cause.get()) : Optional.empty();
     }
 
-    private static Cause cause(String rule, String says, List<Loosening> oneAfterAnother, String otherwise) {
+    private static Cause cause(String rule, String says, List<Loosening> oneAfterAnother, Remedy otherwise) {
         var softRule = new SoftRule(
                 rule,
                 says,

@@ -1,6 +1,7 @@
 package batchwright.explain;
 
 import batchwright.plan.PlanRequest;
+import batchwright.plan.Remedy;
 import batchwright.quantity.Currency;
 
 /**
@@ -25,8 +26,7 @@ record Raised(KnownCost cost, Currency currency) {
                 + cost.most().map(to -> " to " + currency.text(to)).orElse(", to how much was not found in time");
     }
 
-    String tryThis(String edit) {
-        return edit + "; besides "
-                + cost.most().map(to -> "--budget " + currency.text(to)).orElse("a larger --budget");
+    Remedy besides(Remedy change) {
+        return new Remedy.Together(change, new Remedy.RaiseBudget(cost.most(), currency));
     }
 }

@@ -2,7 +2,7 @@ package batchwright.explain;
 
 import batchwright.limit.Limit;
 import batchwright.limit.Range;
-import batchwright.limit.Setting;
+import batchwright.plan.Remedy;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -10,10 +10,6 @@ import java.util.List;
 
 /** A soft rule for each limit: loosened by whole units, at the end it has, at both as evenly as a profile says it, or at either. */
 final class SoftLimits {
-    /** What to try where no file and no option changes the rule. */
-    static final String FIXED =
-            "this rule is fixed; try wider ranges of parts in foods/dishes, another dish or other snacks";
-
     /** More of any unit than a day holds, yet small enough to count with. */
     private static final int NO_LIMIT = 50_000;
 
@@ -69,9 +65,7 @@ final class SoftLimits {
                 Math.max(0, reach),
                 (request, units) -> at.with(request, limit, looser(units, below, above)),
                 units -> verb + figure(looser(units, below, above)),
-                units -> limit.setting()
-                        .map(setting -> edit(setting, looser(units, below, above)))
-                        .orElse(FIXED));
+                units -> remedy(looser(units, below, above)));
     }
 
     private Range looser(int units, int below, int above) {
@@ -86,7 +80,9 @@ final class SoftLimits {
         return (limit.range().hasLeast() && range.most().isPresent() ? both : one) + " " + limit.unit();
     }
 
-    private String edit(Setting setting, Range range) {
-        return setting.key() + ": " + setting.written(range) + " under target, in " + at.file();
+    private Remedy remedy(Range range) {
+        return limit.setting()
+                .<Remedy>map(setting -> new Remedy.ChangeTarget(at.eater(), setting, range))
+                .orElse(new Remedy.ChangeWhatIsCooked());
     }
 }

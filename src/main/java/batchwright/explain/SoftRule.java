@@ -2,7 +2,9 @@ package batchwright.explain;
 
 import batchwright.plan.Clash;
 import batchwright.plan.PlanRequest;
+import batchwright.plan.Remedy;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
@@ -18,7 +20,7 @@ record SoftRule(String rule, String says, UnaryOperator<PlanRequest> dropped, Li
         loosenings = List.copyOf(loosenings);
     }
 
-    Clash clash(String cure, String tryThis, boolean needed) {
-        return new Clash(rule, says, cure, tryThis, needed);
+    Clash clash(String cure, Optional<Remedy> remedy, boolean needed) {
+        return new Clash(rule, says, cure, remedy, needed);
     }
 }

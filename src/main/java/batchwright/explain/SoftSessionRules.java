@@ -3,6 +3,7 @@ package batchwright.explain;
 import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.plan.PlanRequest;
+import batchwright.plan.Remedy;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -14,7 +15,7 @@ import java.util.function.Predicate;
 
 /** Soft rules for the one cooking session that all eaters share. */
 final class SoftSessionRules {
-    /** The most that the command line takes. */
+    /** The most that can be asked for. */
     static final int MOST_DISHES = 10;
 
     private SoftSessionRules() {}
@@ -30,7 +31,7 @@ final class SoftSessionRules {
                 all - now,
                 (r, units) -> r.withMostDishes(now + units),
                 units -> "cook up to " + (now + units) + " dishes",
-                units -> "--dishes " + (now + units));
+                units -> new Remedy.AllowDishes(now + units));
         return Optional.of(new SoftRule(
                 "dish count",
                 "at most " + Phrases.count(now, "dish is", "dishes are") + " cooked, each for at least "
@@ -50,9 +51,12 @@ final class SoftSessionRules {
             Set<Dish> others = new LinkedHashSet<>(asked);
             others.remove(dish);
             one.add(Loosening.once(
-                    r -> r.withMustCook(others), "not ask for " + dish.name(), "plan without --with " + dish.id()));
+                    r -> r.withMustCook(others),
+                    "not ask for " + dish.name(),
+                    new Remedy.AskForLess(Optional.of(dish))));
         }
-        Loosening none = Loosening.once(r -> r.withMustCook(Set.of()), "ask for none of them", "plan without --with");
+        Loosening none = Loosening.once(
+                r -> r.withMustCook(Set.of()), "ask for none of them", new Remedy.AskForLess(Optional.empty()));
         return Optional.of(new SoftRule(
                 "dishes asked for",
                 Phrases.some(asked.stream().map(Dish::name).toList()) + (asked.size() == 1 ? " is" : " are") + " cooked",
@@ -73,18 +77,18 @@ final class SoftSessionRules {
                 days - 1,
                 (r, units) -> r.withDays(days - units),
                 units -> "plan " + Phrases.count(days - units, "day", "days") + " instead of " + days,
-                units -> "--days " + (days - units));
+                units -> new Remedy.PlanDays(days - units));
         List<Loosening> one = new ArrayList<>();
         for (Dish dish : spoil) {
             one.add(Loosening.once(
                     r -> frozen(r, dish::equals),
                     "freeze " + dish.name() + ", but only if it is safe and good to eat after freezing",
-                    "freezes: yes in foods/dishes/" + dish.id() + ".yaml, if it is"));
+                    new Remedy.Freeze(Optional.of(dish))));
         }
         Loosening all = Loosening.once(
                 r -> frozen(r, d -> true),
                 "freeze all of them, but only what is safe and good to eat after freezing",
-                "freezes: yes in foods/dishes, where it is");
+                new Remedy.Freeze(Optional.empty()));
         return Optional.of(new SoftRule(
                 "keeping",
                 "what does not freeze is eaten within its fridge days: "

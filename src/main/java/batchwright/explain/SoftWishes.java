@@ -7,10 +7,12 @@ import batchwright.food.Kitchen;
 import batchwright.food.origin.Diet;
 import batchwright.person.Avoided;
 import batchwright.person.Wishes;
+import batchwright.plan.Remedy;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -51,26 +53,25 @@ final class SoftWishes {
         return Loosening.once(
                 request -> at.withWishes(request, w -> w.withContainersADay(other)),
                 "ask for " + other + " a day",
-                "containers_a_day: " + other + " in " + at.file());
+                new Remedy.ChangeContainers(at.eater(), other));
     }
 
     static SoftRule snackLimits(EaterInRequest at) {
         Wishes now = at.wishes();
         int measures = now.snackMeasuresADay();
         int kinds = now.snackKindsADay();
-        String under = " under snacks, in " + at.file();
         Loosening moreMeasures = new Loosening(
                 MOST_MEASURES - measures,
                 (request, k) ->
                         at.withWishes(request, w -> w.withSnacks(w.snackFoods(), measures + k, w.snackKindsADay())),
                 k -> "allow " + Phrases.count(measures + k, "measure", "measures") + " a day",
-                k -> "measures_a_day: " + (measures + k) + under);
+                k -> snacks(at, OptionalInt.of(measures + k), OptionalInt.empty()));
         Loosening moreKinds = new Loosening(
                 MOST_KINDS - kinds,
                 (request, k) ->
                         at.withWishes(request, w -> w.withSnacks(w.snackFoods(), w.snackMeasuresADay(), kinds + k)),
                 k -> "allow " + Phrases.count(kinds + k, "kind", "kinds") + " a day",
-                k -> "kinds_a_day: " + (kinds + k) + under);
+                k -> snacks(at, OptionalInt.empty(), OptionalInt.of(kinds + k)));
         Loosening moreOfBoth = new Loosening(
                 Math.max(moreMeasures.reach(), moreKinds.reach()),
                 (request, k) -> at.withWishes(
@@ -79,15 +80,17 @@ final class SoftWishes {
                                 w.snackFoods(), upTo(MOST_MEASURES, measures + k), upTo(MOST_KINDS, kinds + k))),
                 k -> "allow " + Phrases.count(upTo(MOST_MEASURES, measures + k), "measure", "measures") + " and "
                         + Phrases.count(upTo(MOST_KINDS, kinds + k), "kind", "kinds") + " a day",
-                k -> "measures_a_day: " + upTo(MOST_MEASURES, measures + k) + " and kinds_a_day: "
-                        + upTo(MOST_KINDS, kinds + k) + under);
+                k -> snacks(
+                        at,
+                        OptionalInt.of(upTo(MOST_MEASURES, measures + k)),
+                        OptionalInt.of(upTo(MOST_KINDS, kinds + k))));
         List<List<Loosening>> loosenings =
                 new ArrayList<>(List.of(List.of(moreMeasures, moreKinds), List.of(moreOfBoth)));
         if (now.snackFoods().isPresent()) {
             loosenings.add(List.of(Loosening.once(
                     request -> at.withWishes(request, w -> w.withSnacks(Optional.empty(), measures, kinds)),
                     "offer every snack",
-                    "leave out only" + under)));
+                    new Remedy.OfferEverySnack(at.eater()))));
         }
         return new SoftRule(
                 "snack limits",
@@ -100,6 +103,10 @@ final class SoftWishes {
 
     private static String only(Set<Food> foods) {
         return ", only of " + Phrases.some(foods.stream().map(Food::name).toList());
+    }
+
+    private static Remedy snacks(EaterInRequest at, OptionalInt measures, OptionalInt kinds) {
+        return new Remedy.AllowSnacks(at.eater(), measures, kinds);
     }
 
     private static int upTo(int most, int wanted) {
@@ -124,27 +131,24 @@ final class SoftWishes {
                 .forEach(food -> one.add(again(
                         at,
                         food.name() + " again",
-                        "avoid without " + food.id(),
+                        Optional.of(food.id()),
                         without(now, Set.of(food), Set.of(), Set.of()))));
         now.avoidDishes()
                 .forEach(dish -> one.add(again(
                         at,
                         dish.name() + " again",
-                        "avoid without " + dish.id(),
+                        Optional.of(dish.id()),
                         without(now, Set.of(), Set.of(), Set.of(dish)))));
         now.avoidAllergens().stream()
                 .sorted()
                 .forEach(a -> one.add(again(
-                        at,
-                        careful(a.label()),
-                        "avoid without " + a.id(),
-                        without(now, Set.of(), Set.of(a), Set.of()))));
+                        at, careful(a.label()), Optional.of(a.id()), without(now, Set.of(), Set.of(a), Set.of()))));
         now.avoided()
                 .diets()
                 .forEach(diet -> one.add(again(
                         at,
                         careful(diet.says()),
-                        "avoid without " + diet.name(),
+                        Optional.of(diet.name()),
                         now.with(now.avoided()
                                 .withDiets(less(now.avoided().diets(), Set.of(diet)))))));
         Wishes nothing = now.with(Avoided.NOTHING);
@@ -153,7 +157,7 @@ final class SoftWishes {
                 now.avoidAllergens().isEmpty() && now.avoided().diets().isEmpty()
                         ? "all of them again"
                         : careful("all of them"),
-                "avoid: []",
+                Optional.empty(),
                 nothing);
         long left = kitchen.dishes().values().stream().filter(now::allows).count();
         return Optional.of(new SoftRule(
@@ -169,9 +173,11 @@ final class SoftWishes {
         return allergen + " again, but only if that is no allergy or intolerance";
     }
 
-    private static Loosening again(EaterInRequest at, String what, String edit, Wishes less) {
+    private static Loosening again(EaterInRequest at, String what, Optional<String> id, Wishes less) {
         return Loosening.once(
-                request -> at.withWishes(request, w -> avoiding(w, less)), "allow " + what, edit + ", in " + at.file());
+                request -> at.withWishes(request, w -> avoiding(w, less)),
+                "allow " + what,
+                new Remedy.AvoidLess(at.eater(), id));
     }
 
     private static Wishes avoiding(Wishes wishes, Wishes less) {

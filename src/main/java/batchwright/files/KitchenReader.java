@@ -30,7 +30,7 @@ import java.util.Optional;
 /** Everything in foods/ and the pantry: all files are read in one run and all their problems named. */
 public final class KitchenReader {
     private static final String DISHES = "foods/dishes";
-    private static final String INIT = "; the command init writes a starter file";
+    private static final String INIT = "; it is one of the starter files";
 
     private final Problems problems = new Problems();
     private final Sources sources;

@@ -2,6 +2,7 @@ package batchwright.plan;
 
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
+import java.util.Optional;
 
 /**
  * One of a smallest set of rules that cannot all hold.
@@ -9,18 +10,18 @@ import batchwright.quantity.Money;
  * @param rule the rule's name, as in the audit
  * @param says the rule in the words of the user's files, with its figure
  * @param cure the smallest change of this rule alone that makes a plan possible; empty when it alone cannot
- * @param tryThis a command or an edit to try; empty when there is none
+ * @param remedy what to try; empty when nothing is known
  * @param needed whether it is proven that the others alone can all hold; else the set may be larger than need be
  */
-public record Clash(String rule, String says, String cure, String tryThis, boolean needed) {
+public record Clash(String rule, String says, String cure, Optional<Remedy> remedy, boolean needed) {
     /** One that is proven to be needed. */
-    public Clash(String rule, String says, String cure, String tryThis) {
-        this(rule, says, cure, tryThis, true);
+    public Clash(String rule, String says, String cure, Optional<Remedy> remedy) {
+        this(rule, says, cure, remedy, true);
     }
 
     /** Whether a change of this rule alone that makes a plan possible is known. */
     public boolean isCured() {
-        return !cure.isEmpty() && !tryThis.isEmpty();
+        return !cure.isEmpty() && remedy.isPresent();
     }
 
     /** The cheapest plan that keeps every other rule costs more than the budget. */
@@ -30,6 +31,6 @@ public record Clash(String rule, String says, String cure, String tryThis, boole
                 "budget",
                 "the checkout cost stays within " + currency.text(budget),
                 "raise the budget to " + raised + ", the cost of the cheapest plan",
-                "--budget " + raised);
+                Optional.of(new Remedy.RaiseBudget(Optional.of(cheapest), currency)));
     }
 }

@@ -148,7 +148,7 @@ public final class Output {
         if (!guard.replacesAny() && !isOurs(real)) {
             throw new CannotWrite(
                     "\"" + named + "\" is there already, and not made by this program",
-                    "Nothing was written to it. Name another file; --force replaces it all the same.");
+                    "Nothing was written to it. Name another file, or force it to be replaced.");
         }
     }
 

@@ -56,8 +56,8 @@ class BadCommandLinesTest {
         plan lifter-gaining --date                | --date has no value                      | --date YYYY-MM-DD
         plan lifter-gainin                        | there is no eater called "lifter-gainin" | Nearest: lifter-gaining.
         plan lifter-gaining lifter-gaining        | the eater lifter-gaining is named twice  | each eater once
-        plan lifter-gaining --cook lentil_ragu, turkey_chili | "turkey_chili" is a dish and no eater | without blanks: --cook DISH,turkey_chili.
-        plan lifter-gaining --cook lentil_ragu ,turkey_chili | "turkey_chili" is a dish and no eater | --cook DISH,turkey_chili.
+        plan lifter-gaining --cook lentil_ragu, turkey_chili | "turkey_chili" is a dish and no eater | without blanks: DISH,turkey_chili.
+        plan lifter-gaining --cook lentil_ragu ,turkey_chili | "turkey_chili" is a dish and no eater | DISH,turkey_chili.
         plan profiles                             | there is no eater called "profiles"      | Known: desk-cutting
         plan profiles/                            | profiles/ is a folder                    | profiles/desk-cutting.yaml
         plan profiles/lifter.yaml                 | there is no file profiles/lifter.yaml    | Nearest: lifter-gaining.
@@ -113,7 +113,7 @@ class BadCommandLinesTest {
         dishes lentil_ragu --kcal 700 --without ragu  | ragu is in every container           | pasta, parmesan
         dishes lentil_ragu --kcal 700 --without psta  | has no part called "psta"            | Nearest: pasta.
         dishes lentil_ragu --kcal 700 --with bacon    | has no part called "bacon"           | pasta, parmesan
-        dishes lentil_ragu --kcal 700 --with pasta --without pasta | pasta is both in --with | Name it once.
+        dishes lentil_ragu --kcal 700 --with pasta --without pasta | pasta is both to be in | Name it once.
         dishes lentil_ragu --kcl 700              | there is no option "--kcl"               | Nearest: --kcal.
         foods --json=maybe                        | --json cannot have this value            | Write it as --json.
         needs lifter-gaining --activities         | --activities stands with an eater        | needs --activities

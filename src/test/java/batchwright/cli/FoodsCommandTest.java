@@ -111,10 +111,10 @@ class FoodsCommandTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
-        foods --take                  | no food is named               | foods --take 20031
+        foods --take                  | no food is named               | 20031
         foods --take 99999            | no food 99999 in USDA SR28     | trade name
         foods --take 200310           | no food 200310 in USDA SR28    | foods WORDS
-        foods --take milk             | "milk" is no NDB number        | foods milk
+        foods --take milk             | "milk" is no NDB number        | foods WORDS
         foods --take 20031 --compare  | --take stands with             | Write it alone
         foods oats --by protein       | --by stands without --compare  | foods --compare --by protein
         foods --compare --by fat      | --by cannot be "fat"           | --by kcal or --by protein

@@ -102,7 +102,7 @@ class NeedsBodyAndGoalTest {
         String goal = "goal: reach 82 kg by 2027-03-01\n";
         assertThat(needs(goal).flat())
                 .contains("reach 82 kg by 2027-03-01, in 13.7 weeks: -", "7700 kcal per kg: -481 kcal)")
-                .contains("Once there, about", "needs with --weeks 14");
+                .contains("Once there, about", "needs --weeks 14");
         assertThat(needs(goal, "--date", "2026-10-28").flat())
                 .contains("in 17.7 weeks: -", "7700 kcal per kg: -373 kcal)");
         Cli.Result late = needs(goal, "--date", "2027-03-01");

@@ -278,7 +278,7 @@ class NeedsEnteredTest {
         Cli.Result result = with("--save", "adam");
 
         assertThat(result.code()).isEqualTo(2);
-        assertThat(result.err()).contains("init my-kitchen");
+        assertThat(result.err()).contains("starter files", "init DIR");
         assertThat(here).isEmptyDirectory();
     }
 

@@ -9,6 +9,7 @@ import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
 import batchwright.plan.Planner;
 import batchwright.plan.Proof;
+import batchwright.plan.Remedy;
 import batchwright.plan.Purchase;
 import batchwright.quantity.Money;
 import batchwright.solve.BatchPlanner;
@@ -161,14 +162,14 @@ class PlanOutcomesTest {
 
     @Test
     void no_plan_names_the_rules_that_clash() {
-        var clash = new Clash("budget", "at most 10.00", "12.34 or more", "plan parent-holding --budget 12.34");
+        var clash = new Clash("budget", "at most 10.00", "12.34 or more", Optional.of(new Remedy.PlanDays(2)));
         UnaryOperator<PlanResult> none = result -> new PlanResult.NoPlan(List.of(clash), Proof.NONE);
 
         Cli.Result text = run(none, PLAN);
         JsonNode json = Shape.parse(run(none, PLAN_JSON).out());
 
         assertThat(text.code()).isEqualTo(3);
-        assertThat(text.out()).contains("Budget: at most 10.00.", "Cure: 12.34 or more.", "Try: plan parent-holding");
+        assertThat(text.out()).contains("Budget: at most 10.00.", "Cure: 12.34 or more.", "Try: --days 2");
         Shape.check(json, """
                 {"status": "=no_plan", "clashes": [{"rule": "text", "says": "text", "cure": "text", "try": "text"}],
                  "proof": {"proven_cheapest": "=false", "cost_minor": "whole?", "lower_bound_minor": "whole?",

@@ -45,7 +45,7 @@ final class ActivityGrammar {
                 written,
                 "there is no activity level called " + written.quoted(),
                 "expected facts, sedentary, active, vigorous, a number from 1.0 to 2.5 such as 1.65, a multiplier or a diary; the"
-                        + " command needs --activities lists them",
+                        + " list of activities has them all",
                 NAMED.keySet());
         return Optional.empty();
     }

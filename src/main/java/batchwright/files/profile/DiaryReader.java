@@ -47,7 +47,7 @@ final class DiaryReader {
             problems.unknown(
                     id,
                     "there is no activity called " + id.quoted(),
-                    "expected one that the command needs --activities lists",
+                    "expected one of the list of activities",
                     known.keySet());
             return Optional.empty();
         }

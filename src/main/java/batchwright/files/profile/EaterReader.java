@@ -85,7 +85,7 @@ public final class EaterReader {
     public static Read<Eater> read(DataFiles files, String path, Optional<Kitchen> kitchen) {
         var reader = new EaterReader(kitchen);
         Optional<SourceFile> file = new Sources(files, reader.problems)
-                .need(path, "expected the profile of an eater; the command init writes starter profiles");
+                .need(path, "expected the profile of an eater; there are some among the starter files");
         Optional<Eater> eater = file.flatMap(reader::eater);
         return new Read<>(reader.problems.errors() == 0 ? eater : Optional.empty(), reader.problems.list());
     }

@@ -122,7 +122,7 @@ final class FactsReader {
             problems.unknown(
                     id,
                     "there is no training called " + id.quoted(),
-                    "expected exercise, sport or walking that the command needs --activities lists",
+                    "expected exercise, sport or walking of the list of activities",
                     known.values().stream()
                             .filter(activity -> activity.isTraining() || activity.isWalking())
                             .map(ListedActivity::id)

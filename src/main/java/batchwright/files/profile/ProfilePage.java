@@ -38,7 +38,7 @@ public final class ProfilePage {
      */
     public ProfilePage(String id, String name, Map<String, String> answers) {
         this.id = id;
-        lines.add("# A profile: one eater a file. Change what you like; the command check names slips.");
+        lines.add("# A profile: one eater a file. Change what you like; a check names slips.");
         put("eater", id);
         put("name", name);
         String open = "";

@@ -38,7 +38,7 @@ public final class PriceDates {
                         Comparator.comparing(Pack::seen).reversed()),
                 "seen after " + day,
                 "the latest",
-                "expected a day that is not after the cooking day, which --date sets",
+                "expected a day that is not after the cooking day",
                 warnings);
         return warnings;
     }

@@ -11,6 +11,7 @@ import batchwright.quantity.Energy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * What a goal means for this body.
@@ -107,6 +108,11 @@ public record GoalFinding(
                 + " (by the rule of " + Numerals.whole(EnergyPerKg.RULE_KCAL) + " kcal per kg: " + saysRule() + ")";
     }
 
+    /** Weeks until the weight is reached, when it is to be reached by a date. */
+    public OptionalInt weeksToReach() {
+        return reach.map(goal -> OptionalInt.of((int) Math.ceil(goal.weeks()))).orElse(OptionalInt.empty());
+    }
+
     private String saysRule() {
         return eater.goal() instanceof Goal.EnergyADay
                 ? Numerals.twoDecimals(Math.abs(byRule().kgAWeek())) + " kg"
@@ -129,15 +135,14 @@ public record GoalFinding(
         return "Of the "
                 + Numerals.oneDecimal(Math.abs(later.weightKg() - model.start().weightKg()))
                 + " kg of the first four weeks about " + Numerals.oneDecimal(Math.abs(later.waterShiftKg()))
-                + " are water. A rate takes a new target every four weeks: needs with --stages";
+                + " are water. A rate takes a new target every four weeks";
     }
 
     private String saysAfterwards(Energy holding) {
         return "The same intake all along: weight changes faster at first than at the end. Once there, about "
                 + Numerals.tens(holding.kcal())
                 + " kcal a day hold it. One person may need less or more: weigh yourself and"
-                + " correct; needs with --weeks "
-                + Numerals.up(reach.orElseThrow().weeks()) + " shows how far apart";
+                + " correct";
     }
 
     private String notSaid() {

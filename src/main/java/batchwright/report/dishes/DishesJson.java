@@ -1,7 +1,6 @@
 package batchwright.report.dishes;
 
 import batchwright.answer.CoreTemperatures;
-import batchwright.report.cooking.CoreTemperaturesJson;
 import batchwright.answer.FoodSafety;
 import batchwright.answer.OneContainer;
 import batchwright.food.CookedYield;
@@ -9,6 +8,7 @@ import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.food.Part;
 import batchwright.food.Step;
+import batchwright.report.cooking.CoreTemperaturesJson;
 import batchwright.report.cooking.KitchenMeasure;
 import batchwright.report.needs.NeedsJson;
 import batchwright.report.print.Json;

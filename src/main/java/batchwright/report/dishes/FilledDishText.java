@@ -1,5 +1,6 @@
 package batchwright.report.dishes;
 
+import batchwright.answer.FilledDish;
 import batchwright.answer.OneContainer;
 import batchwright.food.Dish;
 import batchwright.food.Nutrient;

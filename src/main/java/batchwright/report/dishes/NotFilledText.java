@@ -1,5 +1,6 @@
 package batchwright.report.dishes;
 
+import batchwright.answer.FilledDish;
 import batchwright.food.Nutrient;
 import batchwright.plan.ContainerWish;
 import batchwright.plan.DishAnswer;

@@ -1,5 +1,6 @@
 package batchwright.report.files;
 
+import batchwright.answer.Fault;
 import batchwright.report.print.Json;
 import batchwright.text.Problem;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -16,7 +17,7 @@ public final class CheckJson {
         ProblemCount count = ProblemCount.of(problems);
         root.put("errors", count.errors()).put("warnings", count.warnings()).put("files", count.files());
         ArrayNode list = root.putArray("problems");
-        problems.forEach(problem -> Fault.of(problem).putInto(list.addObject()));
+        problems.forEach(problem -> FaultsJson.put(list.addObject(), Fault.of(problem)));
         return Json.text(root);
     }
 }

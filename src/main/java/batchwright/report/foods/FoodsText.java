@@ -1,5 +1,6 @@
 package batchwright.report.foods;
 
+import batchwright.answer.DishAllergens;
 import batchwright.food.origin.Origins;
 import batchwright.food.origin.Origin;
 import batchwright.food.TakenOff;
@@ -115,7 +116,7 @@ public final class FoodsText {
                 "  ",
                 "Thrown away: " + Show.plainText(food.refusePercent(), 1) + " % of the weight as bought"
                         + (food.takenOff().isEmpty() ? "" : ": " + takenOff(food)) + ".");
-        page.paragraph("", "  ", "Allergens: " + Show.allergens(food.allergens()) + ". Labels decide: read them.");
+        page.paragraph("", "  ", "Allergens: " + DishAllergens.named(food.allergens()) + ". Labels decide: read them.");
         page.paragraph("", "  ", "For diets: " + origins(food.origins()) + ".");
         page.paragraph("", "  ", "At home: " + Show.plainText(kitchen.pantryGrams(food), 1) + " g" + dates(food) + ".");
         nutrients(food);

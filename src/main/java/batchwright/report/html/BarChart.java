@@ -1,8 +1,7 @@
 package batchwright.report.html;
 
-import batchwright.report.labels.Shortened;
-
 import batchwright.report.html.Svg.Anchor;
+import batchwright.report.labels.Shortened;
 import java.util.List;
 
 /** Horizontal bars from zero, the name above each and its figure at its end. */

@@ -1,6 +1,6 @@
 package batchwright.report.html;
 
-import batchwright.report.notice.Notice;
+import batchwright.answer.Notice;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,7 +1,6 @@
 package batchwright.report.html;
 
 import batchwright.report.labels.Shortened;
-
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,9 +1,8 @@
 package batchwright.report.html;
 
-import batchwright.report.labels.LabelCss;
-
+import batchwright.answer.Notice;
 import batchwright.answer.PlanAnswer;
-import batchwright.report.notice.Notice;
+import batchwright.report.labels.LabelCss;
 import batchwright.report.plan.SessionsAnswer;
 import java.io.IOException;
 import java.io.InputStream;

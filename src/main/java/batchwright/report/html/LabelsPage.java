@@ -1,12 +1,11 @@
 package batchwright.report.html;
 
+import batchwright.food.Dish;
 import batchwright.report.labels.ContainerLabel;
 import batchwright.report.labels.LabelCss;
 import batchwright.report.labels.LabelFit;
 import batchwright.report.labels.LabelSheet;
 import batchwright.report.labels.LabelWords;
-
-import batchwright.food.Dish;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,9 +1,10 @@
 package batchwright.report.html;
 
+import batchwright.answer.Notice;
 import batchwright.answer.PlanAnswer;
 import batchwright.plan.Clash;
-import batchwright.report.notice.Notice;
 import batchwright.report.plan.NoPlanWords;
+import batchwright.report.print.RemedyText;
 import batchwright.report.print.Show;
 import java.util.Optional;
 
@@ -85,9 +86,7 @@ final class NoPlanPage {
         html.open("li").open("strong").text(Show.capital(clash.rule())).close();
         html.text(": " + clash.says() + ".");
         words.cure(clash).ifPresent(cure -> html.text(" " + cure));
-        if (!clash.tryThis().isEmpty()) {
-            html.text(" Try: ").element("code", clash.tryThis());
-        }
+        clash.remedy().ifPresent(remedy -> html.text(" Try: ").element("code", RemedyText.of(remedy)));
         html.close().line();
     }
 }

@@ -1,8 +1,7 @@
 package batchwright.report.labels;
 
-import batchwright.report.html.Figure;
-
 import batchwright.food.Nutrients;
+import batchwright.report.html.Figure;
 import java.util.List;
 import java.util.Locale;
 

@@ -1,11 +1,11 @@
 package batchwright.report.labels;
 
+import batchwright.answer.DishAllergens;
 import batchwright.food.Allergen;
 import batchwright.food.Dish;
 import batchwright.food.Staple;
 import batchwright.plan.Portion;
 import batchwright.report.print.Dates;
-import batchwright.report.print.Show;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.Set;
@@ -62,7 +62,8 @@ public final class LabelWords {
         Set<Allergen> outside = EnumSet.noneOf(Allergen.class);
         outside.addAll(label.dish().allergens());
         outside.removeAll(inside);
-        return Show.allergens(inside) + (outside.isEmpty() ? "" : "; left out here: " + Show.allergens(outside));
+        return DishAllergens.named(inside)
+                + (outside.isEmpty() ? "" : "; left out here: " + DishAllergens.named(outside));
     }
 
     public String cooked() {

@@ -8,8 +8,11 @@ final class GoalText {
     private GoalText() {}
 
     static void write(Needs needs, Page page) {
-        needs.goal()
-                .ifPresent(goal -> goal.notes()
-                        .forEach(note -> page.paragraph("  ", "    ", note.says() + ". [" + note.source() + "]")));
+        needs.goal().ifPresent(goal -> {
+            goal.notes().forEach(note -> page.paragraph("  ", "    ", note.says() + ". [" + note.source() + "]"));
+            goal.held().ifPresent(held -> page.line("  needs --stages shows the targets four weeks apart."));
+            goal.weeksToReach()
+                    .ifPresent(weeks -> page.line("  needs --weeks " + weeks + " shows how far apart people end."));
+        });
     }
 }

@@ -1,5 +1,6 @@
 package batchwright.report.notice;
 
+import batchwright.answer.Notice;
 import batchwright.report.print.Page;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

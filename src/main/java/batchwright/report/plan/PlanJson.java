@@ -2,8 +2,8 @@ package batchwright.report.plan;
 
 import batchwright.answer.BuyLine;
 import batchwright.answer.CoreTemperatures;
-import batchwright.report.cooking.CoreTemperaturesJson;
 import batchwright.answer.DishesUsing;
+import batchwright.answer.Notice;
 import batchwright.answer.PlanAnswer;
 import batchwright.audit.AuditReport;
 import batchwright.food.Food;
@@ -19,6 +19,7 @@ import batchwright.plan.Proof;
 import batchwright.plan.SecondOpinion;
 import batchwright.plan.Serving;
 import batchwright.plan.UseUp;
+import batchwright.report.cooking.CoreTemperaturesJson;
 import batchwright.report.cooking.KitchenMeasure;
 import batchwright.report.cooking.ScheduleJson;
 import batchwright.report.cooking.Work;
@@ -26,8 +27,8 @@ import batchwright.report.foods.PackJson;
 import batchwright.report.needs.IntakesJson;
 import batchwright.report.needs.NeedsJson;
 import batchwright.report.needs.TargetJson;
-import batchwright.report.notice.Notice;
 import batchwright.report.print.Json;
+import batchwright.report.print.RemedyText;
 import batchwright.report.print.Show;
 import batchwright.report.why.FrontierJson;
 import batchwright.report.why.WhyJson;
@@ -247,7 +248,7 @@ public final class PlanJson {
         node.put("rule", clash.rule())
                 .put("says", clash.says())
                 .put("cure", clash.cure())
-                .put("try", clash.tryThis())
+                .put("try", clash.remedy().map(RemedyText::of).orElse(""))
                 .put("needed", clash.needed());
     }
 

@@ -1,5 +1,6 @@
 package batchwright.report.plan;
 
+import batchwright.answer.Notice;
 import batchwright.answer.PlanAnswer;
 import batchwright.needs.Needs;
 import batchwright.plan.Clash;
@@ -9,10 +10,10 @@ import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.report.cooking.CookText;
 import batchwright.report.cooking.ScheduleText;
-import batchwright.report.notice.Notice;
 import batchwright.report.notice.NoticesText;
 import batchwright.report.print.Commands;
 import batchwright.report.print.Page;
+import batchwright.report.print.RemedyText;
 import batchwright.report.print.Show;
 import batchwright.report.shopping.BuyText;
 import batchwright.report.why.FrontierText;
@@ -173,8 +174,6 @@ public final class PlanText {
     private void clash(NoPlanWords words, Clash clash) {
         page.item(Show.capital(clash.rule()) + ": " + clash.says() + ".");
         words.cure(clash).ifPresent(cure -> page.paragraph("    ", "    ", cure));
-        if (!clash.tryThis().isEmpty()) {
-            page.paragraph("    ", "    ", "Try: " + clash.tryThis());
-        }
+        clash.remedy().ifPresent(remedy -> page.paragraph("    ", "    ", "Try: " + RemedyText.of(remedy)));
     }
 }

@@ -1,5 +1,6 @@
 package batchwright.report.plan;
 
+import batchwright.answer.Notice;
 import batchwright.answer.PlanAnswer;
 import batchwright.audit.AuditReport;
 import batchwright.food.Nutrients;
@@ -8,7 +9,6 @@ import batchwright.needs.intakes.Intake;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
 import batchwright.quantity.Money;
-import batchwright.report.notice.Notice;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,5 @@
 package batchwright.report.print;
 
-import batchwright.food.Allergen;
 import batchwright.food.Measure;
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
@@ -134,12 +133,6 @@ public final class Show {
 
     public static String snacks(Collection<Snack> snacks) {
         return snacks.stream().map(Show::snack).collect(Collectors.joining(" + "));
-    }
-
-    public static String allergens(Collection<Allergen> allergens) {
-        return allergens.isEmpty()
-                ? "none known"
-                : allergens.stream().map(Allergen::label).collect(Collectors.joining(", "));
     }
 
     /** For the head of a narrow column. */

@@ -58,8 +58,17 @@ public final class PantryText {
                     "      ",
                     "Dishes with " + food.name() + ": "
                             + using.stream().map(Dish::id).collect(Collectors.joining(", ")) + ". Try: "
-                            + commands.line(all.command(using.get(0))));
+                            + commands.line(plan(all.cookedWith(using.get(0)))));
         }
+    }
+
+    private String plan(List<Dish> cook) {
+        return "plan " + String.join(" ", answer.named()) + " --days " + answer.days()
+                + answer.budget()
+                        .map(budget ->
+                                " --budget " + answer.kitchen().currency().text(budget))
+                        .orElse("") + " --cook "
+                + cook.stream().map(Dish::id).collect(Collectors.joining(","));
     }
 
     private List<String> pastTheirDate() {

@@ -1,5 +1,6 @@
 package batchwright.report.snacks;
 
+import batchwright.answer.DishAllergens;
 import batchwright.answer.SnackAnswers;
 import batchwright.food.Allergen;
 import batchwright.needs.Needs;
@@ -129,7 +130,7 @@ public final class SnackText {
     private void notes() {
         page.gap();
         page.paragraph("Cost is the share of the cheapest pack, also for what is at home.");
-        page.paragraph("Allergens in the snacks above: " + Show.allergens(allergens())
+        page.paragraph("Allergens in the snacks above: " + DishAllergens.named(allergens())
                 + ". Labels decide: read them. --for EATER leaves out what an eater avoids.");
     }
 

@@ -1,8 +1,5 @@
 package batchwright.report.html;
 
-import batchwright.report.labels.LabelRounding;
-import batchwright.report.labels.LabelSheet;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.answer.PlanAnswer;
@@ -13,8 +10,11 @@ import batchwright.plan.Batch;
 import batchwright.plan.Clash;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
+import batchwright.plan.Remedy;
 import batchwright.quantity.Currency;
 import batchwright.report.cooking.ScheduleWords;
+import batchwright.report.labels.LabelRounding;
+import batchwright.report.labels.LabelSheet;
 import batchwright.report.plan.SessionsAnswer;
 import batchwright.report.print.Show;
 import batchwright.schedule.Schedule;
@@ -22,6 +22,7 @@ import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import nu.validator.client.EmbeddedValidator;
@@ -263,16 +264,16 @@ class HtmlReportTest {
                                 "budget",
                                 "at most 1.00 USD",
                                 "raise the budget to 9.00 USD",
-                                "plan x --budget 9",
+                                Optional.of(new Remedy.PlanDays(2)),
                                 true),
-                        new Clash("fibre", "at least 25 g", "", "", true),
-                        new Clash("fat", "at least 40 g", "", "", false)),
+                        new Clash("fibre", "at least 25 g", "", Optional.empty(), true),
+                        new Clash("fat", "at least 40 g", "", Optional.empty(), false)),
                 Insight.NONE));
 
         assertThat(html)
                 .contains("changing one of them as shown makes a plan possible:")
                 .contains("<strong>Budget</strong>: at most 1.00 USD. Cure: raise the budget to 9.00 USD.")
-                .contains("<code>plan x --budget 9</code>")
+                .contains("<code>--days 2</code>")
                 .contains("at least 25 g. Changing this rule alone is not enough.")
                 .contains("Perhaps also, not known in time: at least 40 g.")
                 .doesNotContain("Fat</strong>", "Time ended");

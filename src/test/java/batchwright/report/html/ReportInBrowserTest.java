@@ -1,13 +1,12 @@
 package batchwright.report.html;
 
-import batchwright.report.labels.LabelRounding;
-import batchwright.report.labels.LabelSheet;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import batchwright.answer.PlanAnswer;
 import batchwright.plan.Batch;
+import batchwright.report.labels.LabelRounding;
+import batchwright.report.labels.LabelSheet;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.InputStream;

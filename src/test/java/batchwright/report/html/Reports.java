@@ -1,8 +1,5 @@
 package batchwright.report.html;
 
-import batchwright.report.labels.LabelRounding;
-import batchwright.report.labels.LabelSheet;
-
 import batchwright.answer.PlanAnswer;
 import batchwright.app.DishesWanted;
 import batchwright.app.InsightWanted;
@@ -13,6 +10,8 @@ import batchwright.app.TypedSum;
 import batchwright.app.Workspace;
 import batchwright.app.WriteStarterFiles;
 import batchwright.plan.Watch;
+import batchwright.report.labels.LabelRounding;
+import batchwright.report.labels.LabelSheet;
 import batchwright.report.plan.SessionsAnswer;
 import java.io.IOException;
 import java.math.BigDecimal;

@@ -1,6 +1,5 @@
 package batchwright.report.labels;
 
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;

@@ -1,11 +1,7 @@
-package batchwright.report.files;
+package batchwright.answer;
 
-import batchwright.report.print.Json;
 import batchwright.text.Echo;
 import batchwright.text.Problem;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -34,25 +30,5 @@ public record Fault(String wrong, String cure, Optional<Problem> problem) {
     public String text() {
         return problem.map(Problem::render)
                 .orElseGet(() -> "error: " + Echo.line(wrong) + "\n" + (cure.isEmpty() ? "" : Echo.line(cure) + "\n"));
-    }
-
-    /** All faults for scripts, schema batchwright.error/1. */
-    public static String json(List<Fault> faults) {
-        ObjectNode root = Json.schema("error/1");
-        ArrayNode errors = root.putArray("errors");
-        faults.forEach(fault -> fault.putInto(errors.addObject()));
-        return Json.text(root);
-    }
-
-    void putInto(ObjectNode node) {
-        problem.ifPresent(p -> node.put("severity", p.isError() ? "error" : "warning"));
-        node.put("wrong", wrong).put("cure", cure);
-        problem.ifPresent(p -> {
-            node.put("path", p.at().file().path());
-            if (p.at().line() > 0) {
-                node.put("line", p.at().line()).put("column", p.at().column());
-            }
-            p.nearest().ifPresent(name -> node.put("nearest", name));
-        });
     }
 }

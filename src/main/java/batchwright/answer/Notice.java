@@ -1,8 +1,5 @@
-package batchwright.report.notice;
+package batchwright.answer;
 
-import batchwright.answer.DishAllergens;
-import batchwright.answer.FoodSafety;
-import batchwright.answer.PlanAnswer;
 import batchwright.food.Allergen;
 import batchwright.food.Dish;
 import batchwright.food.Nutrient;
@@ -16,7 +13,6 @@ import batchwright.needs.evidence.Citation;
 import batchwright.plan.Batch;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
-import batchwright.report.print.Show;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -34,7 +30,7 @@ public record Notice(Optional<Needs> eater, Caution caution) {
     /** Nobody was named, so nobody's health was asked about. */
     private static final Caution ANOTHER_QUESTION = new Caution(
             "not_for_somebody",
-            "How much a person needs in a day is another question (needs EATER). If you are ill, pregnant, breastfeeding,"
+            "How much a person needs in a day is another question. If you are ill, pregnant, breastfeeding,"
                     + " under 18 or have had an eating disorder, ask a doctor or dietitian before you eat by numbers; with"
                     + " kidney disease also how much protein is right.",
             false,
@@ -103,7 +99,7 @@ public record Notice(Optional<Needs> eater, Caution caution) {
                 .forEach(s -> all.addAll(s.measure().food().allergens()));
         return new Caution(
                 "allergens.snacks",
-                "Snacks and what is always eaten: " + Show.allergens(all) + ". Labels decide: read them.",
+                "Snacks and what is always eaten: " + DishAllergens.named(all) + ". Labels decide: read them.",
                 false,
                 LABELS);
     }

@@ -1,13 +1,11 @@
-package batchwright.report.dishes;
+package batchwright.answer;
 
-import batchwright.answer.PlanAnswer;
 import batchwright.audit.AuditReport;
 import batchwright.explain.Insight;
 import batchwright.food.Nutrient;
 import batchwright.plan.DishAnswer;
 import batchwright.plan.DishRequest;
 import batchwright.plan.Reach;
-import batchwright.report.notice.Notice;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,7 +16,7 @@ import java.util.Optional;
  */
 public record FilledDish(DishRequest request, DishAnswer answer, Optional<AuditReport> audit) {
     /** As a plan for nobody on the cooking day: what plans and this have in common is reported by the same classes. */
-    PlanAnswer asPlan() {
+    public PlanAnswer asPlan() {
         PlanAnswer.Status status = switch (answer.status()) {
             case FILLED -> PlanAnswer.Status.PLANNED;
             case NOT_POSSIBLE -> PlanAnswer.Status.NO_PLAN;
@@ -39,17 +37,17 @@ public record FilledDish(DishRequest request, DishAnswer answer, Optional<AuditR
     }
 
     /** Containers that are left after the fridge days when one is eaten each day. */
-    int beyondFridge() {
+    public int beyondFridge() {
         return Math.max(0, request.containers() - request.dish().fridgeDays());
     }
 
-    List<Notice> notices() {
+    public List<Notice> notices() {
         return answer.plan()
                 .map(plan -> Notice.ofDish(plan, request.dish().freezes() && beyondFridge() > 0))
                 .orElse(List.of());
     }
 
-    Reach reach(Nutrient nutrient) {
+    public Reach reach(Nutrient nutrient) {
         return Reach.of(request, nutrient);
     }
 }
