@@ -1,6 +1,5 @@
 package batchwright.app;
 
-import batchwright.files.disk.DataFiles;
 import batchwright.files.disk.FolderFiles;
 import batchwright.files.disk.Found;
 import batchwright.files.profile.EaterReader;
@@ -14,8 +13,6 @@ import java.util.Optional;
 
 /** Finds eaters as a command names them: a profile's path, or its short id in profiles/. */
 final class Eaters {
-    private static final String FOLDER = "profiles";
-    private static final String ENDING = ".yaml";
     private final Workspace workspace;
     private final Kitchen kitchen;
 
@@ -56,39 +53,30 @@ final class Eaters {
 
     /** One of those in profiles/. */
     private Eater known(String name) {
-        String path = looksLikePath(name) ? name.replace('\\', '/') : FOLDER + "/" + name + ENDING;
-        if (!ids().contains(idOf(path)) || !path.equals(FOLDER + "/" + idOf(path) + ENDING)) {
+        String path = looksLikePath(name) ? name.replace('\\', '/') : KitchenInFiles.pathOf(name);
+        if (!ids().contains(KitchenInFiles.idOf(path))
+                || !path.equals(KitchenInFiles.pathOf(KitchenInFiles.idOf(path)))) {
             throw unknown(name, path);
         }
-        return workspace.value(EaterReader.read(workspace.files(), path, Optional.of(kitchen)));
+        return workspace.value(workspace.source().eater(KitchenInFiles.idOf(path), Optional.of(kitchen)));
     }
 
     private static boolean looksLikePath(String name) {
         return name.contains("/")
                 || name.contains("\\")
-                || name.endsWith(ENDING)
+                || name.endsWith(KitchenInFiles.ENDING)
                 || name.endsWith(".yml")
                 || name.equals(".");
     }
 
-    private static String idOf(String path) {
-        String file = path.substring(path.lastIndexOf('/') + 1);
-        return file.endsWith(ENDING) ? file.substring(0, file.length() - ENDING.length()) : file;
-    }
-
     private List<String> ids() {
-        List<DataFiles.Entry> profiles = workspace.files().list(FOLDER).match(List::of, entries -> entries, problem -> {
+        return workspace.source().eaters().match(List::of, ids -> ids, problem -> {
             throw Refused.by(List.of(problem));
         });
-        return profiles.stream()
-                .map(DataFiles.Entry::path)
-                .filter(path -> path.endsWith(ENDING))
-                .map(Eaters::idOf)
-                .toList();
     }
 
     private String example() {
-        return ids().stream().findFirst().map(id -> FOLDER + "/" + id + ENDING).orElse("profiles/me.yaml");
+        return ids().stream().findFirst().map(id -> KitchenInFiles.pathOf(id)).orElse("profiles/me.yaml");
     }
 
     private Refused unknown(String name, String path) {
@@ -101,7 +89,7 @@ final class Eaters {
         String wrong = looksLikePath(name)
                 ? "there is no file " + name
                 : "there is no eater called \"" + name + "\" in profiles/";
-        String nearest = NearestName.of(idOf(path), ids())
+        String nearest = NearestName.of(KitchenInFiles.idOf(path), ids())
                 .map(id -> "Nearest: " + id + ".")
                 .orElseGet(() -> ids().isEmpty()
                         ? "Write a profile into profiles/, or begin with the starter files."

@@ -1,6 +1,5 @@
 package batchwright.app;
 
-import batchwright.files.disk.FolderFiles;
 import batchwright.files.profile.ProfilePage;
 import batchwright.food.Kitchen;
 import batchwright.needs.caution.Caution;
@@ -199,7 +198,7 @@ public final class ProfileAnswers {
 
     /** Whether there is a folder that a profile can be saved in. */
     public boolean canBeSaved() {
-        return workspace.files() instanceof FolderFiles;
+        return workspace.source().folder().isPresent();
     }
 
     /**
@@ -238,12 +237,13 @@ public final class ProfileAnswers {
     }
 
     private Path profile(String id) {
-        if (!(workspace.files() instanceof FolderFiles folder)) {
-            throw Refused.because(
-                    "there is no folder of your own to save a profile in",
-                    "Begin with the starter files in a folder, and name that folder.");
-        }
-        return folder.path("profiles/" + id + ".yaml");
+        return workspace
+                .source()
+                .folder()
+                .map(own -> own.resolve(KitchenInFiles.pathOf(id)))
+                .orElseThrow(() -> Refused.because(
+                        "there is no folder of your own to save a profile in",
+                        "Begin with the starter files in a folder, and name that folder."));
     }
 
     private ProfilePage page(String id, String name) {

@@ -1,6 +1,5 @@
 package batchwright.app;
 
-import batchwright.files.disk.FolderFiles;
 import batchwright.write.CannotWrite;
 import batchwright.write.OwnFile;
 import java.io.IOException;
@@ -26,7 +25,7 @@ public final class ProfileDraft {
     private boolean writable = true;
 
     public ProfileDraft(Workspace workspace) {
-        this.file = workspace.files() instanceof FolderFiles folder ? Optional.of(folder.path(NAME)) : Optional.empty();
+        this.file = workspace.source().folder().map(own -> own.resolve(NAME));
         this.own = file.map(path -> new OwnFile(path, HEAD));
     }
 

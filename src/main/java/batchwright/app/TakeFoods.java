@@ -1,7 +1,6 @@
 package batchwright.app;
 
 import batchwright.answer.TakenFood;
-import batchwright.files.foods.CatalogueColumns;
 import batchwright.food.Kitchen;
 import batchwright.reference.Sr28;
 import batchwright.reference.Sr28Food;
@@ -34,7 +33,7 @@ public final class TakeFoods {
             throw Refused.because(
                     "no food is named", "Write its NDB number, such as 20031. A search shows the numbers.");
         }
-        List<String> columns = CatalogueColumns.of(workspace.files());
+        List<String> columns = workspace.source().foodColumns();
         var taken = new HashSet<>(kitchen.foods().keySet());
         var measures = Sr28Measures.load();
         var foods = new ArrayList<TakenFood>();

@@ -1,6 +1,5 @@
 package batchwright.app;
 
-import batchwright.files.KitchenReader;
 import batchwright.files.disk.DataFiles;
 import batchwright.files.disk.FolderFiles;
 import batchwright.files.disk.Read;
@@ -21,22 +20,26 @@ import java.util.function.Consumer;
  * @param cookingDay from which use-by dates and ages of prices are counted
  * @param notes takes what the user should know besides the answer, a line or a few
  */
-public record Workspace(DataFiles files, Path here, LocalDate cookingDay, Consumer<String> notes) {
+public record Workspace(KitchenSource source, Path here, LocalDate cookingDay, Consumer<String> notes) {
     private static final String FOODS = "foods";
     private static final String PROFILES = "profiles";
 
     public static Workspace open(Optional<Path> data, Path here, LocalDate cookingDay, Consumer<String> notes) {
         if (data.isPresent()) {
-            return new Workspace(new FolderFiles(checked(here.resolve(data.get()))), here, cookingDay, notes);
+            return in(new FolderFiles(checked(here.resolve(data.get()))), here, cookingDay, notes);
         }
         var current = new FolderFiles(here);
         if (hasFolder(current, FOODS)) {
-            return new Workspace(current, here, cookingDay, notes);
+            return in(current, here, cookingDay, notes);
         }
         if (hasFolder(current, PROFILES)) {
             notes.accept("note: there is no foods/ here, so foods, dishes and profiles are the starter files\n");
         }
-        return new Workspace(new StarterFiles(), here, cookingDay, notes);
+        return in(new StarterFiles(), here, cookingDay, notes);
+    }
+
+    private static Workspace in(DataFiles files, Path here, LocalDate cookingDay, Consumer<String> notes) {
+        return new Workspace(new KitchenInFiles(files), here, cookingDay, notes);
     }
 
     private static Path checked(Path folder) {
@@ -49,7 +52,7 @@ public record Workspace(DataFiles files, Path here, LocalDate cookingDay, Consum
         if (!hasFolder(files, FOODS)) {
             throw Refused.because(
                     "there is no foods/ in " + folder,
-                    "Name the folder that holds foods/ and profiles/; \"init " + folder + "\" writes starter files.");
+                    "Name the folder that holds foods/ and profiles/; the starter files are a beginning.");
         }
         return folder;
     }
@@ -71,7 +74,7 @@ public record Workspace(DataFiles files, Path here, LocalDate cookingDay, Consum
 
     /** @throws Refused when a file has an error */
     public Kitchen kitchen() {
-        return value(KitchenReader.read(files, cookingDay));
+        return value(source.kitchen(cookingDay));
     }
 
     /**
@@ -80,7 +83,7 @@ public record Workspace(DataFiles files, Path here, LocalDate cookingDay, Consum
      * @throws Refused when a file about foods has an error
      */
     public Kitchen foods() {
-        return value(KitchenReader.readFoods(files, cookingDay));
+        return value(source.foods(cookingDay));
     }
 
     /** The value, after telling the warnings. */

@@ -73,7 +73,7 @@ class BadCommandLinesTest {
         needs ../lifter-gaining.yaml              | there is no file ../lifter-gaining.yaml  | Nearest: lifter-gaining.
         needs lifter-gaining --data nowhere       | there is no folder                       | foods/ and profiles/
         needs lifter-gaining --data notes.txt     | is a file                                | foods/ and profiles/
-        needs lifter-gaining --data empty         | there is no foods/ in                    | writes starter files
+        needs lifter-gaining --data empty         | there is no foods/ in                    | init DIR
         snack                                     | no calorie gap is given                  | snack 430
         snack lots                                | KCAL cannot be "lots"                    | from 0 to 5000
         snack -5                                  | KCAL cannot be "-5"                      | from 0 to 5000

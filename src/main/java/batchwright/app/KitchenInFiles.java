@@ -1,0 +1,88 @@
+package batchwright.app;
+
+import batchwright.files.KitchenReader;
+import batchwright.files.disk.DataFiles;
+import batchwright.files.disk.FolderFiles;
+import batchwright.files.disk.Found;
+import batchwright.files.disk.Read;
+import batchwright.files.foods.CatalogueColumns;
+import batchwright.files.profile.EaterReader;
+import batchwright.files.shop.PriceDates;
+import batchwright.food.Kitchen;
+import batchwright.person.Eater;
+import batchwright.text.Problem;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A kitchen in foods/ and profiles/, one profile an eater. */
+final class KitchenInFiles implements KitchenSource {
+    static final String FOLDER = "profiles";
+    static final String ENDING = ".yaml";
+
+    private final DataFiles files;
+
+    KitchenInFiles(DataFiles files) {
+        this.files = files;
+    }
+
+    @Override
+    public Read<Kitchen> kitchen(LocalDate cookingDay) {
+        return KitchenReader.read(files, cookingDay);
+    }
+
+    @Override
+    public Read<Kitchen> foods(LocalDate cookingDay) {
+        return KitchenReader.readFoods(files, cookingDay);
+    }
+
+    @Override
+    public Found<List<String>> eaters() {
+        return files.list(FOLDER)
+                .match(
+                        Found.Absent::new,
+                        entries -> new Found.There<>(entries.stream()
+                                .map(DataFiles.Entry::path)
+                                .filter(path -> path.endsWith(ENDING))
+                                .map(KitchenInFiles::idOf)
+                                .toList()),
+                        Found.Unreadable::new);
+    }
+
+    @Override
+    public Read<Eater> eater(String id, Optional<Kitchen> kitchen) {
+        return EaterReader.read(files, pathOf(id), kitchen);
+    }
+
+    /** That a folder cannot be read is among the problems of the kitchen. */
+    @Override
+    public List<Problem> check(LocalDate cookingDay) {
+        Read<Kitchen> kitchen = kitchen(cookingDay);
+        List<Problem> problems = new ArrayList<>(kitchen.problems());
+        kitchen.value().map(k -> PriceDates.warnings(files, k)).ifPresent(problems::addAll);
+        List<String> ids = eaters().match(List::of, all -> all, problem -> List.of());
+        ids.forEach(id -> problems.addAll(eater(id, kitchen.value()).problems()));
+        return problems;
+    }
+
+    @Override
+    public List<String> foodColumns() {
+        return CatalogueColumns.of(files);
+    }
+
+    @Override
+    public Optional<Path> folder() {
+        return files instanceof FolderFiles own ? Optional.of(own.path("")) : Optional.empty();
+    }
+
+    static String pathOf(String id) {
+        return FOLDER + "/" + id + ENDING;
+    }
+
+    static String idOf(String path) {
+        String file = path.substring(path.lastIndexOf('/') + 1);
+        return file.endsWith(ENDING) ? file.substring(0, file.length() - ENDING.length()) : file;
+    }
+}

@@ -1,0 +1,38 @@
+package batchwright.app;
+
+import batchwright.files.disk.Found;
+import batchwright.files.disk.Read;
+import batchwright.food.Kitchen;
+import batchwright.person.Eater;
+import batchwright.text.Problem;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Where a kitchen and its eaters are kept. Use cases know only this; files are one such place ({@link KitchenInFiles}), another
+ * store is another class.
+ */
+public interface KitchenSource {
+    /** All that is known about food. @param cookingDay from which use-by dates and ages of prices are counted */
+    Read<Kitchen> kitchen(LocalDate cookingDay);
+
+    /** The kitchen without its dishes. */
+    Read<Kitchen> foods(LocalDate cookingDay);
+
+    /** Ids of all eaters, in alphabetical order. */
+    Found<List<String>> eaters();
+
+    /** @param kitchen to find foods and dishes in; empty when it has errors of its own */
+    Read<Eater> eater(String id, Optional<Kitchen> kitchen);
+
+    /** Everything that is wrong or doubtful. */
+    List<Problem> check(LocalDate cookingDay);
+
+    /** Names of the columns that a food is written with. */
+    List<String> foodColumns();
+
+    /** The user's own folder, which may be written into; empty when there is none. */
+    Optional<Path> folder();
+}
