@@ -31,11 +31,13 @@ public final class EnterPrice {
     /** @throws Refused when there is no kitchen of the user's, or the table would not be right with it; then nothing is written */
     public PriceAnswer enter(Food food, SeenPrice seen) {
         var entry = new PriceEntry(food, seen.shop(), seen.pack(), seen.label(), seen.price());
-        if (!(workspace.files() instanceof FolderFiles folder)) {
-            throw Refused.because(
-                    "there is no kitchen of your own here, and the starter files stay as they are",
-                    "Make one: init my-kitchen, then add --data my-kitchen.");
-        }
+        FolderFiles folder = workspace
+                .source()
+                .folder()
+                .map(FolderFiles::new)
+                .orElseThrow(() -> Refused.because(
+                        "there is no kitchen of your own here, and the starter files stay as they are",
+                        "Make one: init my-kitchen, then add --data my-kitchen."));
         try {
             EditedFile file = EditedFile.of(folder.path(TABLE));
             PriceEntry.Change change = change(entry, SourceFile.of(folder.shown(TABLE), file.text()));
