@@ -35,9 +35,7 @@ final class AskFor {
         Map<String, Dish> dishes = new LinkedHashMap<>(kitchen.dishes());
         if (!wanted.only().isEmpty()) {
             dishes.clear();
-            wanted.only().stream()
-                    .map(id -> FindDish.answer(kitchen, id))
-                    .forEach(dish -> dishes.put(dish.id(), dish));
+            wanted.only().stream().map(id -> FindDish.answer(kitchen, id)).forEach(dish -> dishes.put(dish.id(), dish));
         }
         Set<Food> foods = new LinkedHashSet<>();
         Set<Diet> groups = new LinkedHashSet<>();

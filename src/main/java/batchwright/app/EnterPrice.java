@@ -1,9 +1,9 @@
 package batchwright.app;
 
-import batchwright.files.disk.FolderFiles;
 import batchwright.files.KitchenReader;
-import batchwright.files.shop.PriceEntry;
+import batchwright.files.disk.FolderFiles;
 import batchwright.files.disk.WithChange;
+import batchwright.files.shop.PriceEntry;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.report.foods.PriceAnswer;

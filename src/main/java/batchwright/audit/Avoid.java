@@ -64,14 +64,13 @@ record Avoid() implements Inspection {
             inspectDiets(where, staple.name(), staple.id(), staple.origins(), diets(eater, false), eater, findings);
         }
         dish.foods()
-                .forEach(food -> inspectDiets(
-                        where, food.id(), food.id(), food.origins(), diets(eater, true), eater, findings));
+                .forEach(food ->
+                        inspectDiets(where, food.id(), food.id(), food.origins(), diets(eater, true), eater, findings));
         for (Portion portion : fill.portions()) {
             if (portion.rawGrams() > 0) {
                 evidence.known()
                         .part(dish, portion.part())
-                        .ifPresent(
-                                part -> part.mix().forEach(i -> inspectEaten(where, i.food(), eater, findings)));
+                        .ifPresent(part -> part.mix().forEach(i -> inspectEaten(where, i.food(), eater, findings)));
             }
         }
     }
@@ -94,13 +93,7 @@ record Avoid() implements Inspection {
 
     /** What is barred for certain, and what is in question unless the eater has read its label. */
     private static void inspectDiets(
-            String where,
-            String what,
-            String id,
-            Origins origins,
-            List<Diet> diets,
-            Eater eater,
-            Findings findings) {
+            String where, String what, String id, Origins origins, List<Diet> diets, Eater eater, Findings findings) {
         boolean read = eater.wishes().avoided().checked().contains(id);
         for (Diet diet : diets) {
             var barred = new TreeSet<>(diet.bars());
@@ -108,8 +101,8 @@ record Avoid() implements Inspection {
             barred.forEach(origin -> findings.add(where + ": " + what + " is or holds " + origin.label()));
             var asked = new TreeSet<>(diet.bars());
             asked.addAll(diet.asks());
-            asked.removeIf(origin ->
-                    !origins.doubtful().contains(origin) && !(diet.asks().contains(origin) && origins.certain().contains(origin)));
+            asked.removeIf(origin -> !origins.doubtful().contains(origin)
+                    && !(diet.asks().contains(origin) && origins.certain().contains(origin)));
             if (!read && (!origins.known() || !asked.isEmpty())) {
                 findings.add(where + ": nobody has read the label of " + what);
             }

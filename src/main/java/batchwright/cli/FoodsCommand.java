@@ -110,7 +110,9 @@ final class FoodsCommand implements Callable<Integer> {
         Food food = new FindFoods(kitchen)
                 .exactly(words)
                 .orElseThrow(() -> Refused.because(
-                        words.isEmpty() ? "no food is named" : "there is no food called " + asked() + " in your catalogue",
+                        words.isEmpty()
+                                ? "no food is named"
+                                : "there is no food called " + asked() + " in your catalogue",
                         "Name one food by its short name; \"foods\" and words of it find that."));
         PriceAnswer entered = new EnterPrice(workspace, kitchen).enter(food, price.seen(food.id()));
         return program.answer(program.json ? entered.json() : entered.text());

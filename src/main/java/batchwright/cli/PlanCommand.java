@@ -84,7 +84,8 @@ final class PlanCommand implements Callable<Integer> {
             names = "--without",
             paramLabel = "NAME",
             split = ",",
-            description = "Leave out these dishes, foods or groups such as pork, this time. To swap a dish, name it here.")
+            description =
+                    "Leave out these dishes, foods or groups such as pork, this time. To swap a dish, name it here.")
     private List<String> without = new ArrayList<>();
 
     @Option(

@@ -15,7 +15,10 @@ final class PriceOptions {
             description = "Put the price of a pack of this food into your foods/shop.csv; needs --pack and --shop.")
     private @Nullable String price;
 
-    @Option(names = "--pack", paramLabel = "WEIGHT", description = "Weight of the pack: 500g, \"1 kg\" or \"4 x 400 g\".")
+    @Option(
+            names = "--pack",
+            paramLabel = "WEIGHT",
+            description = "Weight of the pack: 500g, \"1 kg\" or \"4 x 400 g\".")
     private @Nullable String pack;
 
     @Option(names = "--shop", paramLabel = "NAME", description = "The shop with that price.")

@@ -59,7 +59,8 @@ final class SoftSessionRules {
                 r -> r.withMustCook(Set.of()), "ask for none of them", new Remedy.AskForLess(Optional.empty()));
         return Optional.of(new SoftRule(
                 "dishes asked for",
-                Phrases.some(asked.stream().map(Dish::name).toList()) + (asked.size() == 1 ? " is" : " are") + " cooked",
+                Phrases.some(asked.stream().map(Dish::name).toList()) + (asked.size() == 1 ? " is" : " are")
+                        + " cooked",
                 r -> r.withMustCook(Set.of()),
                 asked.size() == 1 ? List.of(one) : List.of(one, List.of(none))));
     }

@@ -149,8 +149,7 @@ final class SoftWishes {
                         at,
                         careful(diet.says()),
                         Optional.of(diet.name()),
-                        now.with(now.avoided()
-                                .withDiets(less(now.avoided().diets(), Set.of(diet)))))));
+                        now.with(now.avoided().withDiets(less(now.avoided().diets(), Set.of(diet)))))));
         Wishes nothing = now.with(Avoided.NOTHING);
         Loosening all = again(
                 at,

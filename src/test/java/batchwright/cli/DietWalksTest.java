@@ -42,7 +42,8 @@ class DietWalksTest {
     private Set<String> bought(JsonNode plan, String what) {
         Set<String> all = new TreeSet<>();
         for (JsonNode line : plan.get("shopping")) {
-            JsonNode food = Shape.parse(run("foods", line.get("food").textValue(), "--json").out())
+            JsonNode food = Shape.parse(
+                            run("foods", line.get("food").textValue(), "--json").out())
                     .at("/foods/0");
             if (what.equals("group")) {
                 all.add(food.get("group").textValue());
@@ -67,7 +68,8 @@ class DietWalksTest {
                 .contains("animal rennet: parmesan")
                 .contains("read the label, and name those that are all right: checked: [parmesan]");
 
-        JsonNode plan = Shape.parse(run("plan", "desk-cutting", "--days", "3", "--json").out());
+        JsonNode plan =
+                Shape.parse(run("plan", "desk-cutting", "--days", "3", "--json").out());
         assertThat(plan.get("status").textValue()).isIn("planned", "not_proven");
         assertThat(plan.at("/audit/passed").booleanValue()).isTrue();
         assertThat(bought(plan, "group")).doesNotContainAnyElementsOf(MEAT_AND_FISH);
@@ -94,8 +96,7 @@ class DietWalksTest {
     void a_food_without_origins() throws IOException {
         avoid("lifter-gaining", "[vegan]");
         Path profile = here.resolve("profiles/lifter-gaining.yaml");
-        Files.writeString(
-                profile, Files.readString(profile).replaceFirst("only: \\[[^]]*]", "only: [banana, my_bar]"));
+        Files.writeString(profile, Files.readString(profile).replaceFirst("only: \\[[^]]*]", "only: [banana, my_bar]"));
         Files.writeString(
                 here.resolve("foods/labels.csv"),
                 Files.readString(here.resolve("foods/labels.csv")).stripTrailing()
@@ -128,7 +129,8 @@ class DietWalksTest {
 
         assertThat(check.code()).isEqualTo(2);
         assertThat(check.both())
-                .contains("error: the bone is still on this pack, but chicken_breast is counted with nothing thrown away")
+                .contains(
+                        "error: the bone is still on this pack, but chicken_breast is counted with nothing thrown away")
                 .contains("^^^^")
                 .contains("or another food that is");
         Folders.replace(shop, "chicken_breast,my butcher", "chicken_breast_skin,my butcher");
@@ -168,6 +170,7 @@ class DietWalksTest {
         assertThat(run("plan", "parent-holding", "--with", "lentil_ragu", "--without", "lentils")
                         .err())
                 .contains("lentil_ragu is asked for, but nobody here may eat it");
-        assertThat(run("plan", "parent-holding", "--without", "lentil_rag").err()).contains("Nearest: lentil_ragu.");
+        assertThat(run("plan", "parent-holding", "--without", "lentil_rag").err())
+                .contains("Nearest: lentil_ragu.");
     }
 }

@@ -81,7 +81,8 @@ class RefusePublishedTest {
             mine.retainAll(Set.of("bone", "skin", "shell", "peel", "stone", "core", "seeds"));
             Set<String> theirs = told(food, source.get("REFUSE_DESC").replace("Bone, 0%", ""));
             if (food.get("food").equals("onion") || food.get("food").equals("garlic")) {
-                theirs.add("peel"); // "Stem ends, sprouts and defects", "Knob and skin": nobody eats the dry skin of either
+                theirs.add("peel"); // "Stem ends, sprouts and defects", "Knob and skin": nobody eats the dry skin of
+                // either
             }
             if (!mine.equals(theirs)) {
                 differences.put(food.get("food"), mine + " but the source says " + source.get("REFUSE_DESC"));
@@ -114,7 +115,9 @@ class RefusePublishedTest {
      */
     @Test
     void a_thigh_is_counted_without_bone_and_skin() {
-        assertThat(SR28.get("05096").get("REFUSE_DESC")).contains("Skin and separable fat 25%").doesNotContain("Bone");
+        assertThat(SR28.get("05096").get("REFUSE_DESC"))
+                .contains("Skin and separable fat 25%")
+                .doesNotContain("Bone");
         assertThat(SR28.get("05691").get("REFUSE_DESC")).contains("Bone and cartilage 15%");
         double meat = 100 - Double.parseDouble(effective(food("chicken_thigh")));
 
@@ -128,7 +131,8 @@ class RefusePublishedTest {
     void potatoes_are_eaten_with_their_skin() {
         assertThat(SR28.get("11352").get("REFUSE_DESC")).isEqualTo("Parings and trimmings");
         assertThat(food("potato").get("usda_description")).contains("flesh and skin");
-        assertThat(List.of("potato", "sweet_potato")).allMatch(id -> effective(food(id)).equals("0"));
+        assertThat(List.of("potato", "sweet_potato"))
+                .allMatch(id -> effective(food(id)).equals("0"));
     }
 
     private static CSVRecord food(String id) {

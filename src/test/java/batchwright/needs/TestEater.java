@@ -1,7 +1,7 @@
 package batchwright.needs;
 
-import batchwright.person.Avoided;
 import batchwright.person.Adjustments;
+import batchwright.person.Avoided;
 import batchwright.person.Body;
 import batchwright.person.BodyFat;
 import batchwright.person.Eater;
@@ -22,7 +22,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Eaters for tests: healthy adults who hold their weight, until told otherwise. */

@@ -1,7 +1,7 @@
 package batchwright.files.dishes;
 
-import batchwright.files.value.Problems;
 import batchwright.files.page.Yaml;
+import batchwright.files.value.Problems;
 import batchwright.food.Food;
 import batchwright.food.Ingredient;
 import batchwright.food.TakenOff;
@@ -76,8 +76,10 @@ final class RemovesReader {
         if (written.text().equals(NOTHING)) {
             return Optional.of(parts);
         }
-        List<String> known =
-                Stream.of(TakenOff.values()).filter(TakenOff::isByChoice).map(TakenOff::id).toList();
+        List<String> known = Stream.of(TakenOff.values())
+                .filter(TakenOff::isByChoice)
+                .map(TakenOff::id)
+                .toList();
         for (String word : BETWEEN.split(written.text(), -1)) {
             if (!known.contains(word)) {
                 problems.unknown(

@@ -46,7 +46,8 @@ public final class CatalogueTable {
     public static List<String> columns() {
         var columns = new ArrayList<>(List.of("food", "name", "group", "usda_ndb", "usda_description"));
         Nutrient.columns().forEach(n -> columns.add(n.tagname()));
-        columns.addAll(List.of("REFUSE", "refuse_as_sold", "fruit_veg", "perishable", "allergens", "origins", "taken_off"));
+        columns.addAll(
+                List.of("REFUSE", "refuse_as_sold", "fruit_veg", "perishable", "allergens", "origins", "taken_off"));
         return columns;
     }
 

@@ -102,13 +102,16 @@ public final class FoodCells {
         WORD.matcher(cell.text())
                 .results()
                 .forEach(word -> TakenOff.byId(word.group())
-                        .ifPresentOrElse(
-                                takenOff::add, () -> unknown("part of a food", word, cell.at(), TAKEN_OFF)));
+                        .ifPresentOrElse(takenOff::add, () -> unknown("part of a food", word, cell.at(), TAKEN_OFF)));
         return takenOff;
     }
 
     private void unknownAllergen(MatchResult word, Span cell) {
-        unknown("allergen", word, cell, Stream.of(Allergen.values()).map(Allergen::id).toList());
+        unknown(
+                "allergen",
+                word,
+                cell,
+                Stream.of(Allergen.values()).map(Allergen::id).toList());
     }
 
     private void unknown(String what, MatchResult word, Span cell, List<String> all) {

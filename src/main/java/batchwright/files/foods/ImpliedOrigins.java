@@ -24,7 +24,8 @@ record ImpliedOrigins(Origins origins, Set<Allergen> allergens) {
         for (Allergen allergen : allergens) {
             Set<Origin> oneOf = ONE_OF.getOrDefault(allergen, Set.of());
             if (!oneOf.isEmpty() && oneOf.stream().noneMatch(this::isSaid)) {
-                String origin = oneOf.stream().sorted().findFirst().orElseThrow().id();
+                String origin =
+                        oneOf.stream().sorted().findFirst().orElseThrow().id();
                 problems.error(
                         cell,
                         "the allergens name %s, and the origins say nothing of it".formatted(allergen.id()),

@@ -2,7 +2,6 @@ package batchwright.files.profile;
 
 import batchwright.files.value.Problems;
 import batchwright.food.Dish;
-import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Measure;
 import batchwright.food.Staple;
@@ -49,7 +48,8 @@ final class DietDoubts {
         kitchen.snackMeasures().stream()
                 .map(Measure::food)
                 .filter(ifAllWereRight::offersAsSnack)
-                .filter(food -> !kitchen.packsOf(food).isEmpty() || kitchen.pantryGrams(food).signum() > 0)
+                .filter(food -> !kitchen.packsOf(food).isEmpty()
+                        || kitchen.pantryGrams(food).signum() > 0)
                 .forEach(food -> look(food.id(), food.origins()));
         if (ids.isEmpty()) {
             return;
@@ -64,7 +64,8 @@ final class DietDoubts {
     private void inDish(Dish dish) {
         dish.parts().stream()
                 .filter(part -> ifAllWereRight.allows(part))
-                .forEach(part -> part.mix().forEach(i -> look(i.food().id(), i.food().origins())));
+                .forEach(part ->
+                        part.mix().forEach(i -> look(i.food().id(), i.food().origins())));
         for (Staple staple : dish.staples()) {
             look(staple.id(), staple.origins());
         }
@@ -81,7 +82,9 @@ final class DietDoubts {
             doubts.addAll(diet.doubts(origins));
         }
         if (asks && ids.add(id)) {
-            byDoubt.computeIfAbsent(doubts.isEmpty() ? NOT_SAID : "there may be in it " + labels(doubts), d -> new LinkedHashSet<>())
+            byDoubt.computeIfAbsent(
+                            doubts.isEmpty() ? NOT_SAID : "there may be in it " + labels(doubts),
+                            d -> new LinkedHashSet<>())
                     .add(id);
         }
     }

@@ -1,7 +1,7 @@
 package batchwright.files.shop;
 
-import batchwright.files.value.Problems;
 import batchwright.files.foods.FoodCells;
+import batchwright.files.value.Problems;
 import batchwright.food.Food;
 import batchwright.food.TakenOff;
 import batchwright.text.Written;

@@ -1,7 +1,7 @@
 package batchwright.files.shop;
 
-import batchwright.files.value.Problems;
 import batchwright.files.table.CsvLines;
+import batchwright.files.value.Problems;
 import batchwright.food.Contents;
 import batchwright.food.Food;
 import batchwright.quantity.Currency;
@@ -57,8 +57,7 @@ public record PriceEntry(Food food, String shop, String contents, Optional<Strin
     /** @throws Ambiguous when more than one line is of such a pack */
     public Change in(SourceFile table, Currency currency, LocalDate seen) throws Ambiguous {
         List<CsvLines.Line> lines = CsvLines.of(table, new Problems());
-        List<String> columns =
-                lines.get(0).cells().stream().map(Written::text).toList();
+        List<String> columns = lines.get(0).cells().stream().map(Written::text).toList();
         List<CsvLines.Line> ofFood = lines.stream()
                 .skip(1)
                 .filter(line -> cell(line, columns, "food").equals(food.id()))
@@ -66,9 +65,8 @@ public record PriceEntry(Food food, String shop, String contents, Optional<Strin
         List<CsvLines.Line> same =
                 ofFood.stream().filter(line -> isSame(line, columns)).toList();
         if (same.size() > 1) {
-            throw new Ambiguous(same.stream()
-                    .map(line -> cell(line, columns, "pack"))
-                    .toList());
+            throw new Ambiguous(
+                    same.stream().map(line -> cell(line, columns, "pack")).toList());
         }
         Map<String, String> cells = new HashMap<>();
         cells.put("price", price);
@@ -97,7 +95,9 @@ public record PriceEntry(Food food, String shop, String contents, Optional<Strin
     private boolean isSame(CsvLines.Line line, List<String> columns) {
         return cell(line, columns, "shop").equalsIgnoreCase(shop)
                 && label.map(cell(line, columns, "pack")::equals).orElse(true)
-                && contents(line, columns).equals(contents(new Written(contents, line.cells().get(0).at())));
+                && contents(line, columns)
+                        .equals(contents(
+                                new Written(contents, line.cells().get(0).at())));
     }
 
     private String shopAsWritten(List<CsvLines.Line> lines, List<String> columns) {
@@ -109,7 +109,8 @@ public record PriceEntry(Food food, String shop, String contents, Optional<Strin
     }
 
     private static String contents(CsvLines.Line line, List<String> columns) {
-        return contents(new Written(cell(line, columns, "grams"), line.cells().get(0).at()));
+        return contents(
+                new Written(cell(line, columns, "grams"), line.cells().get(0).at()));
     }
 
     /** In one form, to be compared. */
@@ -122,7 +123,8 @@ public record PriceEntry(Food food, String shop, String contents, Optional<Strin
     }
 
     private static String form(Contents contents) {
-        return contents.units() + " x " + contents.unitGrams().stripTrailingZeros().toPlainString();
+        return contents.units() + " x "
+                + contents.unitGrams().stripTrailingZeros().toPlainString();
     }
 
     private static String cell(CsvLines.Line line, List<String> columns, String column) {
@@ -134,7 +136,8 @@ public record PriceEntry(Food food, String shop, String contents, Optional<Strin
     private static String line(List<String> columns, Map<String, String> cells) {
         List<String> written = new ArrayList<>();
         columns.forEach(column -> written.add(quoted(cells.getOrDefault(column, ""))));
-        while (written.size() > ShopTable.COLUMNS.size() && written.get(written.size() - 1).isEmpty()) {
+        while (written.size() > ShopTable.COLUMNS.size()
+                && written.get(written.size() - 1).isEmpty()) {
             written.remove(written.size() - 1);
         }
         return written.stream().collect(Collectors.joining(","));

@@ -22,8 +22,9 @@ import java.util.stream.Stream;
 public record Diet(
         List<String> words, String says, Set<Origin> bars, Set<Origin> asks, boolean wholeDish, String source) {
     private static final int COLUMNS = 6;
-    private static final List<Diet> ALL =
-            DividedTable.rows(Diet.class, "diets.csv", COLUMNS).stream().map(Diet::of).toList();
+    private static final List<Diet> ALL = DividedTable.rows(Diet.class, "diets.csv", COLUMNS).stream()
+            .map(Diet::of)
+            .toList();
 
     /** Whether a food may reach somebody of this diet. */
     public enum Answer {

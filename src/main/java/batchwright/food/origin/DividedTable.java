@@ -29,8 +29,7 @@ public final class DividedTable {
     }
 
     private static List<String> cells(String name, String line, int columns) {
-        List<String> cells =
-                Stream.of(line.split("\\|", -1)).map(String::strip).toList();
+        List<String> cells = Stream.of(line.split("\\|", -1)).map(String::strip).toList();
         if (cells.size() != columns) {
             throw new IllegalStateException("cells (" + cells.size() + ") must be " + columns + " in the line \"" + line
                     + "\" of " + name + ".");

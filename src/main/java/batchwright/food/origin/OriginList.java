@@ -23,8 +23,9 @@ public final class OriginList {
 
     /** Empty when a word is none of an origin, or {@code none} stands beside others. */
     public static Optional<Origins> of(String text) {
-        List<String> written =
-                Stream.of(text.split("\\s+", -1)).filter(word -> !word.isEmpty()).toList();
+        List<String> written = Stream.of(text.split("\\s+", -1))
+                .filter(word -> !word.isEmpty())
+                .toList();
         if (written.isEmpty()) {
             return Optional.of(Origins.UNKNOWN);
         }

@@ -1,16 +1,16 @@
 package batchwright.report.foods;
 
 import batchwright.answer.DishAllergens;
-import batchwright.food.origin.Origins;
-import batchwright.food.origin.Origin;
-import batchwright.food.TakenOff;
 import batchwright.food.CookedYield;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Measure;
 import batchwright.food.Nutrient;
 import batchwright.food.Pack;
+import batchwright.food.TakenOff;
 import batchwright.food.UnitPrice;
+import batchwright.food.origin.Origin;
+import batchwright.food.origin.Origins;
 import batchwright.quantity.Money;
 import batchwright.reference.Sr28Food;
 import batchwright.report.print.Page;

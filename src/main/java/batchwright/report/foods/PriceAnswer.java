@@ -15,15 +15,16 @@ import java.util.Optional;
 public record PriceAnswer(String file, int number, String line, Optional<String> priceBefore) {
     public String text() {
         return file + ":" + number + ": " + (priceBefore.isPresent() ? "changed" : "added") + "\n" + line + "\n"
-                + priceBefore.map(before -> "The price before: " + before + ".\n").orElse("");
+                + priceBefore
+                        .map(before -> "The price before: " + before + ".\n")
+                        .orElse("");
     }
 
     /** Schema batchwright.price/1. */
     public String json() {
         ObjectNode root =
                 Json.schema("price/1").put("file", file).put("number", number).put("line", line);
-        priceBefore.ifPresentOrElse(
-                before -> root.put("price_before", before), () -> root.putNull("price_before"));
+        priceBefore.ifPresentOrElse(before -> root.put("price_before", before), () -> root.putNull("price_before"));
         return Json.text(root);
     }
 }

@@ -20,7 +20,8 @@ public final class RemedyText {
         } else if (remedy instanceof Remedy.PlanDays plan) {
             return "--days " + plan.days();
         } else if (remedy instanceof Remedy.AskForLess less) {
-            return "plan without --with" + less.dish().map(dish -> " " + dish.id()).orElse("");
+            return "plan without --with"
+                    + less.dish().map(dish -> " " + dish.id()).orElse("");
         } else if (remedy instanceof Remedy.AllowDishes allow) {
             return "--dishes " + allow.dishes();
         }

@@ -58,7 +58,8 @@ class DietsTest {
     void no_word_claims_a_rite() {
         assertThat(Diet.byWord("halal")).isEmpty();
         assertThat(Diet.byWord("kosher")).isEmpty();
-        assertThat(Diet.all()).allMatch(diet -> !diet.says().isBlank() && !diet.source().isBlank());
+        assertThat(Diet.all())
+                .allMatch(diet -> !diet.says().isBlank() && !diet.source().isBlank());
     }
 
     /** Every word once; no diet bars what it asks for; vegan bars all that any vegetarian or pescatarian diet bars. */

@@ -225,7 +225,6 @@ class ProposalTest {
         16103, ''
         """)
     void origins_are_guessed_or_left_open(String ndb, String origins) {
-        assertThat(Set.of(OriginList.written(of(ndb).origins()).split(" ")))
-                .isEqualTo(Set.of(origins.split(" ")));
+        assertThat(Set.of(OriginList.written(of(ndb).origins()).split(" "))).isEqualTo(Set.of(origins.split(" ")));
     }
 }

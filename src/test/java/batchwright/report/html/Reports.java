@@ -109,7 +109,14 @@ public final class Reports {
         return new MakePlan()
                 .answer(
                         Workspace.open(Optional.of(folder), folder, TODAY, note -> {}),
-                        new PlanQuestion(eaters, days, budget, DishesWanted.only(dishes), 3, Duration.ofSeconds(60), InsightWanted.NONE),
+                        new PlanQuestion(
+                                eaters,
+                                days,
+                                budget,
+                                DishesWanted.only(dishes),
+                                3,
+                                Duration.ofSeconds(60),
+                                InsightWanted.NONE),
                         Watch.NONE,
                         request -> {});
     }
