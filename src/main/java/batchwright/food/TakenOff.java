@@ -29,6 +29,9 @@ public enum TakenOff {
 
     /** Whether shops sell the same food with it and without it, and cooks leave it on or take it off. */
     public boolean isByChoice() {
-        return ordinal() <= LIQUID.ordinal();
+        return switch (this) {
+            case BONE, SKIN, SHELL, PEEL, STONE, LIQUID -> true;
+            case SEEDS, CORE, STEM, LEAVES, TRIMMINGS -> false;
+        };
     }
 }
