@@ -15,7 +15,11 @@ import java.util.Optional;
  * store is another class.
  */
 public interface KitchenSource {
-    /** All that is known about food. @param cookingDay from which use-by dates and ages of prices are counted */
+    /**
+     * All that is known about food.
+     *
+     * @param cookingDay from which use-by dates and ages of prices are counted
+     */
     Read<Kitchen> kitchen(LocalDate cookingDay);
 
     /** The kitchen without its dishes. */

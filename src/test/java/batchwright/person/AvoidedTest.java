@@ -89,7 +89,8 @@ class AvoidedTest {
 
         assertThat(diet("vegetarian").allows(porkApart)).isTrue();
         assertThat(diet("vegetarian").allows(porkApart.parts().get(1))).isFalse();
-        assertThat(diet("vegetarian").allows(dish(List.of(), part(PORK, false)))).isFalse();
+        assertThat(diet("vegetarian").allows(dish(List.of(), part(PORK, false))))
+                .isFalse();
         assertThat(diet("gluten_free").allows(breadApart)).isFalse();
         assertThat(diet("vegetarian").allows(breadApart)).isTrue();
     }
@@ -104,7 +105,8 @@ class AvoidedTest {
         assertThat(diet("vegan", "gluten_free", "no_alcohol").allows(plain)).isTrue();
         assertThat(diet("vegan").allows(sauce)).isFalse();
         assertThat(diet("no_alcohol").allows(sour)).isFalse();
-        assertThat(diet("no_alcohol").withChecked(Set.of("vinegar")).allows(sour)).isTrue();
+        assertThat(diet("no_alcohol").withChecked(Set.of("vinegar")).allows(sour))
+                .isTrue();
         assertThat(diet("vegan").allows(odd)).isFalse();
         assertThat(diet("vegan").withChecked(Set.of("my_secret")).allows(odd)).isTrue();
     }
