@@ -20,6 +20,10 @@ public final class FoodSafety {
             new Citation("USDA FSIS, Leftovers and Food Safety; FDA Food Code 3-501.14, for catering");
     private static final Citation HOLDING = new Citation("FDA Food Code, hot and cold holding");
     private static final Citation RAW = new Citation("USDA advice on raw food in the fridge, from memory");
+    private static final String FREEZE = ", so freeze its containers if you follow that.";
+    private static final String EAT = "; this dish does not freeze, so eat it within that day if you follow that.";
+    private static final String FREEZE_OR_EAT =
+            ": if you follow that, freeze its containers, and eat within that day what does not freeze.";
     private static final Citation RICE = new Citation("UK Food Standards Agency, home food advice");
     private static final Citation LONG =
             new Citation("USDA FSIS, Leftovers and Food Safety; 4-5 days: common practice");
@@ -66,7 +70,7 @@ public final class FoodSafety {
                 "Reheat once, until steaming, 74 C (165 F) inside. When food smells or looks off, or was out for long, throw it"
                         + " away.",
                 LEFTOVERS));
-        rice(foods).ifPresent(advice::add);
+        rice(foods, FREEZE_OR_EAT).ifPresent(advice::add);
         advice.add(localAdvice());
         return advice;
     }
@@ -75,7 +79,7 @@ public final class FoodSafety {
     public static List<Caution> of(Dish dish) {
         List<Caution> advice = new ArrayList<>();
         longFridge(dish).ifPresent(advice::add);
-        rice(dish.foods()).ifPresent(advice::add);
+        rice(dish.foods(), dish.freezes() ? FREEZE : EAT).ifPresent(advice::add);
         advice.add(localAdvice());
         return advice;
     }
@@ -105,13 +109,14 @@ public final class FoodSafety {
                         LONG));
     }
 
-    private static Optional<Caution> rice(Collection<Food> foods) {
+    /** @param then what follows for somebody who keeps to the British advice */
+    private static Optional<Caution> rice(Collection<Food> foods, String then) {
         return foods.stream().noneMatch(FoodSafety::isRice)
                 ? Optional.empty()
                 : Optional.of(Caution.warn(
                         "rice",
-                        "Rice needs more care: chill it within 1 hour. British advice keeps cooked rice 1 day (24 hours) only, so"
-                                + " freeze its containers if you follow that.",
+                        "Rice needs more care: chill it within 1 hour. British advice keeps cooked rice 1 day (24 hours) only"
+                                + then,
                         RICE));
     }
 

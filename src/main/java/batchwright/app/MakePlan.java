@@ -6,7 +6,6 @@ import batchwright.audit.Audit;
 import batchwright.audit.AuditReport;
 import batchwright.explain.ClashFinder;
 import batchwright.explain.Insight;
-import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.needs.Needs;
 import batchwright.needs.NeedsCalculator;
@@ -20,7 +19,6 @@ import batchwright.plan.Seat;
 import batchwright.plan.Watch;
 import batchwright.report.plan.SessionsAnswer;
 import batchwright.solve.BatchPlanner;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -108,10 +106,10 @@ public final class MakePlan {
         return needs.stream().anyMatch(n -> n.stopsPlanning() || n.target().isEmpty());
     }
 
-    /** @throws Refused when there is no such dish */
+    /** @throws Refused when there is no such dish or food, or one that is asked for cannot be cooked */
     static PlanRequest request(Kitchen kitchen, List<Needs> needs, PlanQuestion question) {
-        return new PlanRequest(
-                cookingOnly(question.onlyDishes(), kitchen),
+        var request = new PlanRequest(
+                kitchen,
                 needs.stream()
                         .map(n -> new Seat(n.eater(), n.target().orElseThrow()))
                         .toList(),
@@ -119,6 +117,7 @@ public final class MakePlan {
                 question.budget().map(sum -> sum.in(kitchen.currency())),
                 question.mostDishes(),
                 question.patience());
+        return new AskFor(question.dishes(), kitchen).in(request);
     }
 
     /** None when somebody stops the search for them: what is half known would be said wrongly. */
@@ -126,16 +125,6 @@ public final class MakePlan {
         var finder = new ClashFinder(new UntilStopped(planner, watch), deadline.left());
         List<Clash> clashes = finder.clashes(request, proof);
         return watch.stop() ? List.of() : clashes;
-    }
-
-    /** @throws Refused when there is no such dish */
-    private static Kitchen cookingOnly(List<String> ids, Kitchen kitchen) {
-        if (ids.isEmpty()) {
-            return kitchen;
-        }
-        var dishes = new LinkedHashMap<String, Dish>();
-        ids.stream().map(id -> FindDish.answer(kitchen, id)).forEach(dish -> dishes.put(dish.id(), dish));
-        return kitchen.withDishes(dishes);
     }
 
     private record Audited(Plan plan, AuditReport audit) {}

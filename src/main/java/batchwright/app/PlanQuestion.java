@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param eaters paths or short ids of profiles, at least one
  * @param days 1 to 28
  * @param budget most to spend
- * @param onlyDishes short ids of the dishes that may be cooked; empty when any may
+ * @param dishes which may, must and must not be cooked
  * @param mostDishes most dishes in the cooking session, at least 1
  * @param patience how long to search
  * @param insight what to find out beside
@@ -19,12 +19,11 @@ public record PlanQuestion(
         List<String> eaters,
         int days,
         Optional<TypedSum> budget,
-        List<String> onlyDishes,
+        DishesWanted dishes,
         int mostDishes,
         Duration patience,
         InsightWanted insight) {
     public PlanQuestion {
-        onlyDishes = List.copyOf(onlyDishes);
         eaters = List.copyOf(eaters);
     }
 }

@@ -3,6 +3,7 @@ package batchwright.app;
 import batchwright.app.ProfileQuestion.Pair;
 import batchwright.app.ProfileQuestion.When;
 import batchwright.food.Allergen;
+import batchwright.food.origin.Diet;
 import batchwright.person.HealthQuestion;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -33,7 +34,9 @@ final class ProfileQuestions {
         all.add(question(
                 "avoid",
                 "never",
-                "What must never reach you: allergies and dislikes? Allergens are "
+                "What must never reach you: a diet, allergies, dislikes? Diets and groups are "
+                        + Diet.all().stream().map(Diet::name).collect(Collectors.joining(", "))
+                        + "; allergens are "
                         + Arrays.stream(Allergen.values()).map(Allergen::label).collect(Collectors.joining(", "))
                         + "; foods and dishes go by their short names. With commas between, or none.",
                 Pair.same("peanut, pork_loin"),

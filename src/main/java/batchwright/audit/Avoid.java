@@ -6,6 +6,8 @@ import batchwright.food.Food;
 import batchwright.food.Ingredient;
 import batchwright.food.Part;
 import batchwright.food.Staple;
+import batchwright.food.origin.Diet;
+import batchwright.food.origin.Origins;
 import batchwright.person.Eater;
 import batchwright.person.Wishes;
 import batchwright.plan.Fill;
@@ -14,10 +16,11 @@ import batchwright.plan.Snack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Nothing an eater avoids reaches them. An allergen anywhere in a dish counts, also in a staple and in a part left out of their
- * containers: parts share a pot, a board and a spoon.
+ * containers: parts share a pot, a board and a spoon. So does what a strict diet bars.
  */
 record Avoid() implements Inspection {
     @Override
@@ -58,20 +61,52 @@ record Avoid() implements Inspection {
         }
         for (Staple staple : dish.staples()) {
             inspectAllergens(where, staple.name(), staple.allergens(), eater.wishes(), findings);
+            inspectDiets(where, staple.name(), staple.id(), staple.origins(), diets(eater, false), eater, findings);
         }
+        dish.foods()
+                .forEach(food ->
+                        inspectDiets(where, food.id(), food.id(), food.origins(), diets(eater, true), eater, findings));
         for (Portion portion : fill.portions()) {
             if (portion.rawGrams() > 0) {
                 evidence.known()
                         .part(dish, portion.part())
-                        .ifPresent(part ->
-                                part.mix().forEach(i -> inspectLiking(where, i.food(), eater.wishes(), findings)));
+                        .ifPresent(part -> part.mix().forEach(i -> inspectEaten(where, i.food(), eater, findings)));
             }
         }
     }
 
     private static void inspectFood(String where, Food food, Eater eater, Findings findings) {
         inspectAllergens(where, food.id(), food.allergens(), eater.wishes(), findings);
+        inspectEaten(where, food, eater, findings);
+    }
+
+    private static void inspectEaten(String where, Food food, Eater eater, Findings findings) {
         inspectLiking(where, food, eater.wishes(), findings);
+        inspectDiets(where, food.id(), food.id(), food.origins(), diets(eater, false), eater, findings);
+    }
+
+    private static List<Diet> diets(Eater eater, boolean onlyWholeDish) {
+        return eater.wishes().avoided().diets().stream()
+                .filter(diet -> !onlyWholeDish || diet.wholeDish())
+                .toList();
+    }
+
+    /** What is barred for certain, and what is in question unless the eater has read its label. */
+    private static void inspectDiets(
+            String where, String what, String id, Origins origins, List<Diet> diets, Eater eater, Findings findings) {
+        boolean read = eater.wishes().avoided().checked().contains(id);
+        for (Diet diet : diets) {
+            var barred = new TreeSet<>(diet.bars());
+            barred.retainAll(origins.certain());
+            barred.forEach(origin -> findings.add(where + ": " + what + " is or holds " + origin.label()));
+            var asked = new TreeSet<>(diet.bars());
+            asked.addAll(diet.asks());
+            asked.removeIf(origin -> !origins.doubtful().contains(origin)
+                    && !(diet.asks().contains(origin) && origins.certain().contains(origin)));
+            if (!read && (!origins.known() || !asked.isEmpty())) {
+                findings.add(where + ": nobody has read the label of " + what);
+            }
+        }
     }
 
     private static void inspectAllergens(

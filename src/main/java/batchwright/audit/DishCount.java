@@ -6,7 +6,7 @@ import batchwright.plan.PlanRequest;
 import java.util.HashSet;
 import java.util.Set;
 
-/** No more dishes than asked for, each cooked once, each for at least two containers. */
+/** No more dishes than asked for, each cooked once, each for at least two containers; those asked for among them. */
 record DishCount() implements Inspection {
     @Override
     public String name() {
@@ -29,6 +29,9 @@ record DishCount() implements Inspection {
                         + PlanRequest.LEAST_CONTAINERS_OF_A_DISH + " containers make a batch");
             }
         }
+        evidence.request().mustCook().stream()
+                .filter(dish -> !dishes.contains(dish.id()))
+                .forEach(dish -> findings.add(dish.id() + " is asked for and not cooked"));
         int most = evidence.request().mostDishes();
         if (dishes.size() > most) {
             findings.add(dishes.size() + " dishes are cooked, at most " + most);

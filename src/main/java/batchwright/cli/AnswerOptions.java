@@ -106,7 +106,8 @@ final class AnswerOptions {
     @Option(
             names = "--avoid",
             paramLabel = "LIST",
-            description = "Allergens, foods and dishes that must never reach you, such as \"peanut, pork_loin\".")
+            description =
+                    "Diets, allergens, foods and dishes: what must never reach you, such as \"vegetarian, peanut\".")
     private @Nullable String avoid;
 
     @Option(names = "--containers-a-day", paramLabel = "N", description = "Cooked boxes a day, 1 to 6.")

@@ -1,5 +1,6 @@
 package batchwright.cli;
 
+import batchwright.app.EnterPrice;
 import batchwright.app.FindFoods;
 import batchwright.app.Refused;
 import batchwright.app.TakeFoods;
@@ -12,6 +13,7 @@ import batchwright.reference.Sr28Food;
 import batchwright.report.foods.CompareText;
 import batchwright.report.foods.FoodsJson;
 import batchwright.report.foods.FoodsText;
+import batchwright.report.foods.PriceAnswer;
 import batchwright.report.foods.TakeJson;
 import batchwright.report.foods.TakeText;
 import batchwright.text.Echo;
@@ -21,18 +23,20 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
-/** foods [WORDS...], foods --compare [WORDS...], foods --take NDB... */
+/** foods [WORDS...], foods --compare [WORDS...], foods --take NDB..., foods FOOD --price M ... */
 @Command(
         name = "foods",
-        header = "Search foods, compare their prices, take foods over from USDA SR28.",
+        header = "Search foods, compare or enter prices, take foods over from USDA SR28.",
         customSynopsis = {
             "foods [WORDS...] [--all] [OPTIONS]",
             "foods --compare [WORDS...] [--by kcal|protein] [OPTIONS]",
-            "foods --take NDB... [OPTIONS]"
+            "foods --take NDB... [OPTIONS]",
+            "foods FOOD --price M --pack WEIGHT --shop NAME [--label TEXT]"
         },
         footer = {
             "  java -jar target/batchwright.jar foods yogurt greek",
@@ -75,11 +79,17 @@ final class FoodsCommand implements Callable<Integer> {
             description = "Print the lines for your tables of the foods with these NDB numbers of USDA SR28.")
     private boolean take;
 
+    @Mixin
+    private PriceOptions price = new PriceOptions();
+
     @Override
     public Integer call() {
         refuseMixtures();
         Workspace workspace = program.workspace();
         Kitchen kitchen = workspace.foods();
+        if (price.any()) {
+            return enterPrice(workspace, kitchen);
+        }
         if (take) {
             var taken = new TakeFoods(workspace, kitchen, Sr28.load()).answer(words);
             return program.answer(program.json ? TakeJson.of(taken) : TakeText.of(taken));
@@ -96,6 +106,18 @@ final class FoodsCommand implements Callable<Integer> {
         return found(kitchen, find);
     }
 
+    private int enterPrice(Workspace workspace, Kitchen kitchen) {
+        Food food = new FindFoods(kitchen)
+                .exactly(words)
+                .orElseThrow(() -> Refused.because(
+                        words.isEmpty()
+                                ? "no food is named"
+                                : "there is no food called " + asked() + " in your catalogue",
+                        "Name one food by its short name; \"foods\" and words of it find that."));
+        PriceAnswer entered = new EnterPrice(workspace, kitchen).enter(food, price.seen(food.id()));
+        return program.answer(program.json ? entered.json() : entered.text());
+    }
+
     /** Foods that fit all words; when there is none, those that fit any: lentils rice. */
     private int compared(Kitchen kitchen, FindFoods find, Optional<Food> exactly) {
         List<Food> all = exactly.map(List::of).orElseGet(() -> find.matching(words));
@@ -110,6 +132,11 @@ final class FoodsCommand implements Callable<Integer> {
     }
 
     private void refuseMixtures() {
+        if (price.any() && (take || compare || all)) {
+            throw Refused.because(
+                    "a price is entered beside --take, --compare or --all",
+                    "Write it alone: foods FOOD --price 2.49 --pack 500g --shop NAME.");
+        }
         if (take && (compare || all)) {
             throw Refused.because("--take stands with --compare or --all", "Write it alone: foods --take 20031.");
         }

@@ -1,6 +1,7 @@
 package batchwright.cli;
 
 import batchwright.answer.PlanAnswer;
+import batchwright.app.DishesWanted;
 import batchwright.app.PlanQuestion;
 import batchwright.app.Refused;
 import batchwright.app.SessionsQuestion;
@@ -73,6 +74,21 @@ final class PlanCommand implements Callable<Integer> {
     private List<String> cook = new ArrayList<>();
 
     @Option(
+            names = "--with",
+            paramLabel = "DISH",
+            split = ",",
+            description = "Cook these dishes in any case; the rest is chosen. To keep a dish of a plan, name it here.")
+    private List<String> with = new ArrayList<>();
+
+    @Option(
+            names = "--without",
+            paramLabel = "NAME",
+            split = ",",
+            description =
+                    "Leave out these dishes, foods or groups such as pork, this time. To swap a dish, name it here.")
+    private List<String> without = new ArrayList<>();
+
+    @Option(
             names = "--dishes",
             paramLabel = "N",
             defaultValue = "" + PlanRequest.USUAL_MOST_DISHES,
@@ -133,6 +149,11 @@ final class PlanCommand implements Callable<Integer> {
         try (var interruption = new Interruption(() -> program.complain("\nStopped at once: no plan is shown.\n"))) {
             Optional<SessionsQuestion> several = sessions.of(question);
             if (several.isPresent()) {
+                if (!with.isEmpty()) {
+                    throw Refused.because(
+                            "--with stands with several cooking sessions",
+                            "Each session chooses its own dishes: leave one of the two out, or use --cook.");
+                }
                 model.refuseSessions();
                 insight.refuseSessions();
                 return answer(several.get(), interruption, style, width, files);
@@ -189,10 +210,14 @@ final class PlanCommand implements Callable<Integer> {
                 eaters,
                 new Given("--days", days).whole(1, PlanRequest.MOST_DAYS, "days"),
                 Optional.ofNullable(budget).map(text -> new Given("--budget", text).money()),
-                cook.stream().map(String::strip).toList(),
+                new DishesWanted(names(cook), names(with), names(without)),
                 new Given("--dishes", dishes).whole(1, MOST_DISHES, "dishes"),
                 Duration.ofSeconds(new Given("--seconds", seconds).whole(1, MOST_SECONDS, "seconds")),
                 insight.wanted());
+    }
+
+    private static List<String> names(List<String> typed) {
+        return typed.stream().map(String::strip).toList();
     }
 
     private static ExitCode exit(PlanAnswer answer, boolean interrupted, boolean more) {

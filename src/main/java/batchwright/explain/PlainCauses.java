@@ -109,9 +109,7 @@ final class PlainCauses {
     }
 
     private static boolean avoids(EaterInRequest at) {
-        return !(at.wishes().avoidFoods().isEmpty()
-                && at.wishes().avoidAllergens().isEmpty()
-                && at.wishes().avoidDishes().isEmpty());
+        return !at.wishes().avoided().isNothing();
     }
 
     /** One eater, one day, an odd number of containers: a dish fills two, so the last one would be a batch of one. */

@@ -6,9 +6,11 @@ import batchwright.plan.PlanRequest;
 import batchwright.plan.Remedy;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /** Soft rules for the one cooking session that all eaters share. */
@@ -36,6 +38,31 @@ final class SoftSessionRules {
                         + PlanRequest.LEAST_CONTAINERS_OF_A_DISH + " containers",
                 r -> r.withMostDishes(all),
                 List.of(List.of(more))));
+    }
+
+    /** Empty when no dish is asked for. One of them less; else none of them. */
+    static Optional<SoftRule> askedFor(PlanRequest request) {
+        Set<Dish> asked = request.mustCook();
+        if (asked.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Loosening> one = new ArrayList<>();
+        for (Dish dish : asked) {
+            Set<Dish> others = new LinkedHashSet<>(asked);
+            others.remove(dish);
+            one.add(Loosening.once(
+                    r -> r.withMustCook(others),
+                    "not ask for " + dish.name(),
+                    new Remedy.AskForLess(Optional.of(dish))));
+        }
+        Loosening none = Loosening.once(
+                r -> r.withMustCook(Set.of()), "ask for none of them", new Remedy.AskForLess(Optional.empty()));
+        return Optional.of(new SoftRule(
+                "dishes asked for",
+                Phrases.some(asked.stream().map(Dish::name).toList()) + (asked.size() == 1 ? " is" : " are")
+                        + " cooked",
+                r -> r.withMustCook(Set.of()),
+                asked.size() == 1 ? List.of(one) : List.of(one, List.of(none))));
     }
 
     /** Empty when every dish keeps for all days. Fewer days; else a dish frozen that is not; else all of them. */

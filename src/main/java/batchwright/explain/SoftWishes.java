@@ -4,6 +4,8 @@ import batchwright.food.Allergen;
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
+import batchwright.food.origin.Diet;
+import batchwright.person.Avoided;
 import batchwright.person.Wishes;
 import batchwright.plan.Remedy;
 import java.util.ArrayList;
@@ -115,6 +117,7 @@ final class SoftWishes {
     static Optional<SoftRule> avoid(EaterInRequest at, Kitchen kitchen) {
         Wishes now = at.wishes();
         List<String> names = Stream.of(
+                        now.avoided().diets().stream().map(Diet::says),
                         now.avoidAllergens().stream().map(Allergen::label),
                         now.avoidFoods().stream().map(Food::name),
                         now.avoidDishes().stream().map(Dish::name))
@@ -140,10 +143,19 @@ final class SoftWishes {
                 .sorted()
                 .forEach(a -> one.add(again(
                         at, careful(a.label()), Optional.of(a.id()), without(now, Set.of(), Set.of(a), Set.of()))));
-        Wishes nothing = now.withAvoided(Set.of(), Set.of(), Set.of());
+        now.avoided()
+                .diets()
+                .forEach(diet -> one.add(again(
+                        at,
+                        careful(diet.says()),
+                        Optional.of(diet.name()),
+                        now.with(now.avoided().withDiets(less(now.avoided().diets(), Set.of(diet)))))));
+        Wishes nothing = now.with(Avoided.NOTHING);
         Loosening all = again(
                 at,
-                now.avoidAllergens().isEmpty() ? "all of them again" : careful("all of them"),
+                now.avoidAllergens().isEmpty() && now.avoided().diets().isEmpty()
+                        ? "all of them again"
+                        : careful("all of them"),
                 Optional.empty(),
                 nothing);
         long left = kitchen.dishes().values().stream().filter(now::allows).count();
@@ -168,7 +180,7 @@ final class SoftWishes {
     }
 
     private static Wishes avoiding(Wishes wishes, Wishes less) {
-        return wishes.withAvoided(less.avoidFoods(), less.avoidAllergens(), less.avoidDishes());
+        return wishes.with(less.avoided());
     }
 
     private static Wishes without(Wishes now, Set<Food> foods, Set<Allergen> allergens, Set<Dish> dishes) {

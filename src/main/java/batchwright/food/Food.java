@@ -1,5 +1,6 @@
 package batchwright.food;
 
+import batchwright.food.origin.Origins;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.Set;
@@ -16,6 +17,8 @@ import java.util.Set;
  * @param refusePercent share of the weight as purchased that is thrown away (peel, bone, shell), 0 to below 100
  * @param allergens those known; labels decide
  * @param perishable a remainder would spoil within about two weeks
+ * @param origins what it is made of, as far as diets ask
+ * @param takenOff what the refuse is; empty when that is not said, or nothing is thrown away
  */
 public record Food(
         String id,
@@ -26,8 +29,35 @@ public record Food(
         Nutrients per100g,
         BigDecimal refusePercent,
         Set<Allergen> allergens,
-        boolean perishable) {
+        boolean perishable,
+        Origins origins,
+        Set<TakenOff> takenOff) {
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+
+    /** A food of which neither origins nor the kind of refuse are said. */
+    public Food(
+            String id,
+            String name,
+            String group,
+            Optional<String> ndb,
+            String description,
+            Nutrients per100g,
+            BigDecimal refusePercent,
+            Set<Allergen> allergens,
+            boolean perishable) {
+        this(
+                id,
+                name,
+                group,
+                ndb,
+                description,
+                per100g,
+                refusePercent,
+                allergens,
+                perishable,
+                Origins.UNKNOWN,
+                Set.of());
+    }
 
     /** Share of the weight as purchased that can be eaten, above 0 and at most 1. */
     public BigDecimal edibleShare() {

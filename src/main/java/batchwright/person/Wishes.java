@@ -13,9 +13,7 @@ import java.util.Set;
  * How an eater likes to be fed.
  *
  * @param containersADay how many containers each day, exactly
- * @param avoidFoods never reach this eater
- * @param avoidAllergens foods that carry one never reach this eater
- * @param avoidDishes never reach this eater
+ * @param avoided never reaches this eater
  * @param always eaten every day besides containers and snacks
  * @param snackFoods the only foods offered as snacks; empty: every measure that the files offer as a snack
  * @param snackMeasuresADay most snack measures in one day
@@ -23,9 +21,7 @@ import java.util.Set;
  */
 public record Wishes(
         int containersADay,
-        Set<Food> avoidFoods,
-        Set<Allergen> avoidAllergens,
-        Set<Dish> avoidDishes,
+        Avoided avoided,
         List<Always> always,
         Optional<Set<Food>> snackFoods,
         int snackMeasuresADay,
@@ -34,23 +30,36 @@ public record Wishes(
     public record Always(Measure measure, int count) {}
 
     public Wishes withContainersADay(int other) {
-        return new Wishes(
-                other, avoidFoods, avoidAllergens, avoidDishes, always, snackFoods, snackMeasuresADay, snackKindsADay);
+        return new Wishes(other, avoided, always, snackFoods, snackMeasuresADay, snackKindsADay);
+    }
+
+    public Wishes with(Avoided other) {
+        return new Wishes(containersADay, other, always, snackFoods, snackMeasuresADay, snackKindsADay);
     }
 
     public Wishes withAvoided(Set<Food> foods, Set<Allergen> allergens, Set<Dish> dishes) {
-        return new Wishes(
-                containersADay, foods, allergens, dishes, always, snackFoods, snackMeasuresADay, snackKindsADay);
+        return with(avoided.with(foods, allergens, dishes));
     }
 
     public Wishes withSnacks(Optional<Set<Food>> only, int measuresADay, int kindsADay) {
-        return new Wishes(
-                containersADay, avoidFoods, avoidAllergens, avoidDishes, always, only, measuresADay, kindsADay);
+        return new Wishes(containersADay, avoided, always, only, measuresADay, kindsADay);
+    }
+
+    public Set<Food> avoidFoods() {
+        return avoided.foods();
+    }
+
+    public Set<Allergen> avoidAllergens() {
+        return avoided.allergens();
+    }
+
+    public Set<Dish> avoidDishes() {
+        return avoided.dishes();
     }
 
     /** Whether this food may reach the eater. */
     public boolean allows(Food food) {
-        return !avoidFoods.contains(food) && food.allergens().stream().noneMatch(avoidAllergens::contains);
+        return avoided.allows(food);
     }
 
     /** Whether this food may be offered to the eater as a snack. */
@@ -60,16 +69,11 @@ public record Wishes(
 
     /** Whether this part may reach the eater. */
     public boolean allows(Part part) {
-        return part.mix().stream().allMatch(i -> allows(i.food()));
+        return avoided.allows(part);
     }
 
-    /**
-     * Whether this dish may reach the eater. A part that can be left out may hold a disliked food, but an avoided allergen
-     * anywhere in the dish excludes it: parts share a pot, a board and a spoon.
-     */
+    /** Whether this dish may reach the eater, by what {@link Avoided} says. */
     public boolean allows(Dish dish) {
-        return !avoidDishes.contains(dish)
-                && dish.allergens().stream().noneMatch(avoidAllergens::contains)
-                && dish.parts().stream().allMatch(part -> part.optional() || allows(part));
+        return avoided.allows(dish);
     }
 }

@@ -1,5 +1,6 @@
 package batchwright.plan;
 
+import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.quantity.Money;
@@ -8,6 +9,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What a plan is asked for.
@@ -17,9 +19,16 @@ import java.util.Optional;
  * @param budget most to spend at the checkout
  * @param mostDishes most dishes in the cooking session
  * @param patience how long to search before answering with the best found so far
+ * @param mustCook dishes that are cooked, whatever it costs
  */
 public record PlanRequest(
-        Kitchen kitchen, List<Seat> seats, int days, Optional<Money> budget, int mostDishes, Duration patience) {
+        Kitchen kitchen,
+        List<Seat> seats,
+        int days,
+        Optional<Money> budget,
+        int mostDishes,
+        Duration patience,
+        Set<Dish> mustCook) {
     public static final int MOST_DAYS = 28;
     public static final int USUAL_DAYS = 5;
     public static final int USUAL_MOST_DISHES = 3;
@@ -35,6 +44,12 @@ public record PlanRequest(
         }
     }
 
+    /** A request for no dish by name. */
+    public PlanRequest(
+            Kitchen kitchen, List<Seat> seats, int days, Optional<Money> budget, int mostDishes, Duration patience) {
+        this(kitchen, seats, days, budget, mostDishes, patience, Set.of());
+    }
+
     public LocalDate lastDay() {
         return kitchen.cookingDay().plusDays(days - 1L);
     }
@@ -48,26 +63,30 @@ public record PlanRequest(
     }
 
     public PlanRequest withBudget(Optional<Money> other) {
-        return new PlanRequest(kitchen, seats, days, other, mostDishes, patience);
+        return new PlanRequest(kitchen, seats, days, other, mostDishes, patience, mustCook);
     }
 
     public PlanRequest withKitchen(Kitchen other) {
-        return new PlanRequest(other, seats, days, budget, mostDishes, patience);
+        return new PlanRequest(other, seats, days, budget, mostDishes, patience, mustCook);
     }
 
     public PlanRequest withSeats(List<Seat> other) {
-        return new PlanRequest(kitchen, other, days, budget, mostDishes, patience);
+        return new PlanRequest(kitchen, other, days, budget, mostDishes, patience, mustCook);
     }
 
     public PlanRequest withDays(int other) {
-        return new PlanRequest(kitchen, seats, other, budget, mostDishes, patience);
+        return new PlanRequest(kitchen, seats, other, budget, mostDishes, patience, mustCook);
     }
 
     public PlanRequest withMostDishes(int other) {
-        return new PlanRequest(kitchen, seats, days, budget, other, patience);
+        return new PlanRequest(kitchen, seats, days, budget, other, patience, mustCook);
     }
 
     public PlanRequest withPatience(Duration other) {
-        return new PlanRequest(kitchen, seats, days, budget, mostDishes, other);
+        return new PlanRequest(kitchen, seats, days, budget, mostDishes, other, mustCook);
+    }
+
+    public PlanRequest withMustCook(Set<Dish> other) {
+        return new PlanRequest(kitchen, seats, days, budget, mostDishes, patience, other);
     }
 }

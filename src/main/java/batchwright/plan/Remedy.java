@@ -22,6 +22,9 @@ public sealed interface Remedy {
 
     record AllowDishes(int dishes) implements Remedy {}
 
+    /** @param dish no longer asked for; empty for all of them */
+    record AskForLess(Optional<Dish> dish) implements Remedy {}
+
     /** @param range of the limit that the setting changes */
     record ChangeTarget(Eater eater, Setting setting, Range range) implements Remedy {}
 
@@ -33,7 +36,7 @@ public sealed interface Remedy {
     /** Not only those that the eater named. */
     record OfferEverySnack(Eater eater) implements Remedy {}
 
-    /** @param id of the food, dish or allergen that is no longer avoided; empty for all of them */
+    /** @param id of the food, dish, allergen or diet that is no longer avoided; empty for all of them */
     record AvoidLess(Eater eater, Optional<String> id) implements Remedy {}
 
     /** @param dish empty for every dish that may be frozen */

@@ -92,6 +92,8 @@ final class FewDishesFirst {
             best.addAll(cooked);
             cooked.forEach(dish -> before.add(draft.cookedColumn(dish)));
         }
-        return group.stream().filter(best::contains).toList();
+        return group.stream()
+                .filter(dish -> best.contains(dish) || request.mustCook().contains(dish))
+                .toList();
     }
 }

@@ -19,6 +19,7 @@ import batchwright.food.Staple;
 import batchwright.limit.DayTarget;
 import batchwright.limit.Range;
 import batchwright.limit.TestTarget;
+import batchwright.person.Avoided;
 import batchwright.person.Eater;
 import batchwright.person.Wishes;
 import batchwright.plan.EaterDays;
@@ -151,9 +152,7 @@ final class AuditCases {
     static Wishes wishes(Wishes w, int containersADay) {
         return new Wishes(
                 containersADay,
-                w.avoidFoods(),
-                w.avoidAllergens(),
-                w.avoidDishes(),
+                Avoided.NOTHING.with(w.avoidFoods(), w.avoidAllergens(), w.avoidDishes()),
                 w.always(),
                 w.snackFoods(),
                 w.snackMeasuresADay(),
@@ -163,9 +162,7 @@ final class AuditCases {
     static Wishes avoiding(Wishes w, Set<Food> foods, Set<Allergen> allergens, Set<Dish> dishes) {
         return new Wishes(
                 w.containersADay(),
-                foods,
-                allergens,
-                dishes,
+                Avoided.NOTHING.with(foods, allergens, dishes),
                 w.always(),
                 w.snackFoods(),
                 w.snackMeasuresADay(),
@@ -175,9 +172,7 @@ final class AuditCases {
     static Wishes snacking(Wishes w, Optional<Set<Food>> only, int measures, int kinds) {
         return new Wishes(
                 w.containersADay(),
-                w.avoidFoods(),
-                w.avoidAllergens(),
-                w.avoidDishes(),
+                Avoided.NOTHING.with(w.avoidFoods(), w.avoidAllergens(), w.avoidDishes()),
                 w.always(),
                 only,
                 measures,

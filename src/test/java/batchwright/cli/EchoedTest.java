@@ -110,6 +110,7 @@ class EchoedTest {
     @ParameterizedTest
     @ValueSource(strings = {"\u001b", "\u202e", "\u2066", "\u200b", "\u00ad", "\u2028", "\ufeff"})
     void a_name_in_a_file(String hidden) throws IOException {
+        Folders.stock(here);
         Folders.replace(here.resolve("profiles/pantry.csv"), "rolled_oats,", "rolled_" + hidden + "oats,");
         Folders.replace(here.resolve("profiles/lifter-gaining.yaml"), "name: Lifter", "name: Lif" + hidden + "ter");
         Folders.replace(

@@ -128,6 +128,7 @@ class ExportOptionsTest {
 
     @Test
     void shopping_once_is_one_trip() throws IOException {
+        Folders.stocked(here);
         plan("--cooks", "2", "--shop", "once", "--shopping", "s.csv", "--shopping", "s.txt");
 
         assertThat(here.resolve("s.csv"))

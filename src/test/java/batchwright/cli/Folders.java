@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -15,6 +16,20 @@ final class Folders {
 
     static Path starter(Path folder) {
         new WriteStarterFiles().into(folder);
+        return folder;
+    }
+
+    /** The starter files, and something at home. */
+    static Path stocked(Path folder) throws IOException {
+        return stock(starter(folder));
+    }
+
+    /** Puts something into the pantry of a kitchen. */
+    static Path stock(Path folder) throws IOException {
+        Files.copy(
+                Path.of("src/test/resources/stocked_pantry.csv"),
+                folder.resolve("profiles/pantry.csv"),
+                StandardCopyOption.REPLACE_EXISTING);
         return folder;
     }
 

@@ -19,6 +19,7 @@ import batchwright.food.Measure;
 import batchwright.food.Nutrient;
 import batchwright.limit.Range;
 import batchwright.limit.TestTarget;
+import batchwright.person.Avoided;
 import batchwright.person.Wishes;
 import batchwright.plan.Clash;
 import batchwright.plan.PlanRequest;
@@ -314,7 +315,7 @@ class ClashFinderTest {
         PlanRequest noDish = request.withKitchen(LittleKitchen.kitchen(List.of(), List.of(MEAT)));
         PlanRequest noPack = request.withKitchen(LittleKitchen.kitchen(List.of(STEW), List.of(BAR)));
         var bar = new Wishes.Always(new Measure(BAR, "piece", BigDecimal.TEN, 0, "invented"), 1);
-        var alwaysBar = new Wishes(2, Set.of(), Set.of(), Set.of(), List.of(bar), Optional.empty(), 0, 0);
+        var alwaysBar = new Wishes(2, Avoided.NOTHING, List.of(bar), Optional.empty(), 0, 0);
         PlanRequest noBar = request(2, 3, List.of(STEW), seat("ann", alwaysBar, EASY))
                 .withKitchen(LittleKitchen.kitchen(List.of(STEW), List.of(MEAT)));
 
@@ -381,7 +382,7 @@ class ClashFinderTest {
     @Test
     void what_is_always_eaten_spoils() {
         var bar = new Wishes.Always(new Measure(BAR, "piece", BigDecimal.valueOf(100), 3, "invented"), 1);
-        var alwaysBar = new Wishes(2, Set.of(), Set.of(), Set.of(), List.of(bar), Optional.empty(), 0, 0);
+        var alwaysBar = new Wishes(2, Avoided.NOTHING, List.of(bar), Optional.empty(), 0, 0);
         PlanRequest lasting = request(2, 3, List.of(STEW), seat("ann", alwaysBar, EASY));
         PlanRequest noShop = lasting.withKitchen(LittleKitchen.kitchen(List.of(STEW), List.of(MEAT)));
 

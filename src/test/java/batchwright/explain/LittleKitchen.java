@@ -12,6 +12,7 @@ import batchwright.food.Pack;
 import batchwright.food.Part;
 import batchwright.limit.TestTarget;
 import batchwright.person.Adjustments;
+import batchwright.person.Avoided;
 import batchwright.person.Body;
 import batchwright.person.Eater;
 import batchwright.person.Goal;
@@ -58,7 +59,7 @@ final class LittleKitchen {
     /** 700 kcal +- 10, nothing else asked for. */
     static final TestTarget EASY = TestTarget.energy(700, 690, 710);
 
-    static final Wishes TWO_BOXES = new Wishes(2, Set.of(), Set.of(), Set.of(), List.of(), Optional.empty(), 0, 0);
+    static final Wishes TWO_BOXES = new Wishes(2, Avoided.NOTHING, List.of(), Optional.empty(), 0, 0);
 
     private LittleKitchen() {}
 

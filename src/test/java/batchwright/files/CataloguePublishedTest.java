@@ -52,7 +52,9 @@ class CataloguePublishedTest {
             "refuse_as_sold",
             "fruit_veg",
             "perishable",
-            "allergens");
+            "allergens",
+            "origins",
+            "taken_off");
 
     /** Of the 402 foods of the catalogue; the rest lack a factor in the source. */
     private static final int FOODS_WITH_FACTORS = 338;

@@ -1,6 +1,7 @@
 package batchwright.needs;
 
 import batchwright.person.Adjustments;
+import batchwright.person.Avoided;
 import batchwright.person.Body;
 import batchwright.person.BodyFat;
 import batchwright.person.Eater;
@@ -21,7 +22,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Eaters for tests: healthy adults who hold their weight, until told otherwise. */
@@ -153,7 +153,7 @@ public final class TestEater {
     }
 
     public Eater eater() {
-        Wishes wishes = new Wishes(3, Set.of(), Set.of(), Set.of(), List.of(), Optional.empty(), 3, 2);
+        Wishes wishes = new Wishes(3, Avoided.NOTHING, List.of(), Optional.empty(), 3, 2);
         return new Eater("somebody", "Somebody", body, activity, goal, health, adjustments, wishes, training);
     }
 

@@ -94,6 +94,7 @@ public final class BruteForce {
                 }
             }
         }
-        return cooked <= request.mostDishes();
+        return cooked <= request.mostDishes()
+                && request.mustCook().stream().allMatch(dish -> containers[dishes.indexOf(dish)] > 0);
     }
 }

@@ -6,8 +6,10 @@ import batchwright.audit.Audit;
 import batchwright.audit.AuditReport;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,6 +41,15 @@ class PlannerBruteForceTest {
     @MethodSource("seeds")
     void costs_what_enumeration_finds_with_loose_goods_and_dates(long seed) {
         agrees(RandomShop.of(seed));
+    }
+
+    /** A dish that is asked for is cooked, whatever it costs; each dish of the kitchen in turn, offered to anybody or not. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("fewerSeeds")
+    void costs_what_enumeration_finds_when_a_dish_is_asked_for(long seed) {
+        PlanRequest request = RandomProblems.of(seed);
+        var dishes = List.copyOf(request.kitchen().dishes().values());
+        agrees(request.withMustCook(Set.of(dishes.get((int) (seed % dishes.size())))));
     }
 
     private static void agrees(PlanRequest request) {

@@ -16,6 +16,7 @@ import batchwright.food.Staple;
 import batchwright.limit.DayTarget;
 import batchwright.limit.TestTarget;
 import batchwright.person.Adjustments;
+import batchwright.person.Avoided;
 import batchwright.person.Body;
 import batchwright.person.Eater;
 import batchwright.person.Goal;
@@ -278,8 +279,7 @@ class PlannerCasesTest {
     }
 
     private static Seat seat(String id, int containersADay, int snackMeasures, DayTarget target) {
-        var wishes =
-                new Wishes(containersADay, Set.of(), Set.of(), Set.of(), List.of(), Optional.empty(), snackMeasures, 2);
+        var wishes = new Wishes(containersADay, Avoided.NOTHING, List.of(), Optional.empty(), snackMeasures, 2);
         return new Seat(
                 new Eater(
                         id,

@@ -11,6 +11,7 @@ import batchwright.limit.DayTarget;
 import batchwright.limit.Range;
 import batchwright.limit.TestTarget;
 import batchwright.person.Adjustments;
+import batchwright.person.Avoided;
 import batchwright.person.Body;
 import batchwright.person.Eater;
 import batchwright.person.Goal;
@@ -103,9 +104,10 @@ public final class RandomProblems {
         Set<Allergen> avoidAllergens = chance(0.15) ? Set.of(Allergen.MILK) : Set.of();
         return new Wishes(
                 random.nextInt(1, 3),
-                avoidFoods,
-                avoidAllergens,
-                chance(0.1) ? Set.of(any(List.copyOf(kitchen.dishes().values()))) : Set.of(),
+                Avoided.NOTHING.with(
+                        avoidFoods,
+                        avoidAllergens,
+                        chance(0.1) ? Set.of(any(List.copyOf(kitchen.dishes().values()))) : Set.of()),
                 always(snacks, avoidFoods, avoidAllergens),
                 snacks.isEmpty() || chance(0.8)
                         ? Optional.empty()

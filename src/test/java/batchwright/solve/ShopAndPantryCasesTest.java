@@ -17,6 +17,7 @@ import batchwright.food.Part;
 import batchwright.limit.DayTarget;
 import batchwright.limit.TestTarget;
 import batchwright.person.Adjustments;
+import batchwright.person.Avoided;
 import batchwright.person.Body;
 import batchwright.person.Eater;
 import batchwright.person.Goal;
@@ -160,7 +161,7 @@ class ShopAndPantryCasesTest {
                 Map.of(SOUP, List.of(lot)),
                 Currency.USD,
                 COOKING_DAY);
-        var wishes = new Wishes(1, Set.of(), Set.of(), Set.of(), List.of(), Optional.empty(), 1, 1);
+        var wishes = new Wishes(1, Avoided.NOTHING, List.of(), Optional.empty(), 1, 1);
         var eater = new Eater(
                 "eater",
                 "eater",

@@ -18,7 +18,7 @@ import java.util.Optional;
 /** One part of a dish. */
 final class PartReader {
     private static final List<String> KEYS =
-            List.of("part", "optional", "piece", "least", "most", "mix", "fat_poured_off");
+            List.of("part", "optional", "piece", "least", "most", "mix", "fat_poured_off", "removes");
     private static final NumberRange FAT =
             NumberRange.of("fat poured off", "0.1", "1000", "g", "it belongs to the amounts of the mix as written");
 
@@ -55,6 +55,9 @@ final class PartReader {
         FatPouredOff fat = fields.text("fat_poured_off")
                 .flatMap(written -> fatPouredOff(written, mix))
                 .orElse(FatPouredOff.NONE);
+        if (!mix.isEmpty()) {
+            fields.group("removes").ifPresent(new RemovesReader(mix, problems)::read);
+        }
         if (problems.errors() > before || mix.isEmpty()) {
             return Optional.empty();
         }

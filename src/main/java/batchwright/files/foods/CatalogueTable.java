@@ -8,6 +8,8 @@ import batchwright.food.Allergen;
 import batchwright.food.Food;
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
+import batchwright.food.TakenOff;
+import batchwright.food.origin.Origins;
 import batchwright.text.SourceFile;
 import batchwright.text.Written;
 import java.math.BigDecimal;
@@ -44,7 +46,8 @@ public final class CatalogueTable {
     public static List<String> columns() {
         var columns = new ArrayList<>(List.of("food", "name", "group", "usda_ndb", "usda_description"));
         Nutrient.columns().forEach(n -> columns.add(n.tagname()));
-        columns.addAll(List.of("REFUSE", "refuse_as_sold", "fruit_veg", "perishable", "allergens"));
+        columns.addAll(
+                List.of("REFUSE", "refuse_as_sold", "fruit_veg", "perishable", "allergens", "origins", "taken_off"));
         return columns;
     }
 
@@ -54,7 +57,7 @@ public final class CatalogueTable {
                         Nutrient.columns().stream()
                                 .filter(n -> !REQUIRED.contains(n))
                                 .map(Nutrient::tagname),
-                        Stream.of("refuse_as_sold"))
+                        Stream.of("refuse_as_sold", "origins", "taken_off"))
                 .toList();
     }
 
@@ -99,6 +102,8 @@ public final class CatalogueTable {
         }
         boolean perishable = row.yesNo("perishable");
         BigDecimal refuse = refuse(row);
+        Origins origins = cells.origins(row, allergens);
+        Set<TakenOff> takenOff = cells.takenOff(row.cell("taken_off"), refuse);
         Written ndb = row.cell("usda_ndb");
         return id.flatMap(i -> name.map(n -> new Food(
                 i,
@@ -109,7 +114,9 @@ public final class CatalogueTable {
                 Nutrients.of(nutrients),
                 refuse,
                 allergens,
-                perishable)));
+                perishable,
+                origins,
+                takenOff)));
     }
 
     private void checkAllergens(TableRow row, String id, Set<Allergen> allergens) {

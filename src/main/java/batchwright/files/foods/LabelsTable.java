@@ -7,6 +7,7 @@ import batchwright.files.value.Problems;
 import batchwright.food.Allergen;
 import batchwright.food.Food;
 import batchwright.food.Measure;
+import batchwright.food.origin.Origins;
 import batchwright.text.SourceFile;
 import batchwright.text.Written;
 import java.math.BigDecimal;
@@ -27,7 +28,7 @@ public final class LabelsTable {
             .toList();
     private static final List<String> OPTIONAL = Stream.concat(
                     LabelRow.OPTIONAL.stream(),
-                    Stream.of("snack_max", "fruit_veg", "perishable", "refuse", "allergens", "note"))
+                    Stream.of("snack_max", "fruit_veg", "perishable", "refuse", "allergens", "origins", "note"))
             .toList();
 
     private final FoodNames names;
@@ -71,6 +72,7 @@ public final class LabelsTable {
         if (problems.errors() == beforeAllergens) {
             id.ifPresent(known -> checkAllergens(row, known, allergens));
         }
+        Origins origins = cells.origins(row, allergens);
         boolean perishable = yes(row, "perishable");
         boolean fruitVeg = yes(row, "fruit_veg");
         BigDecimal refuse = row.cell("refuse").isEmpty()
@@ -90,7 +92,9 @@ public final class LabelsTable {
                 label.orElseThrow().per100g(fruitVeg),
                 refuse,
                 allergens,
-                perishable);
+                perishable,
+                origins,
+                Set.of());
         label.orElseThrow()
                 .per()
                 .measure()

@@ -52,6 +52,7 @@ public final class EaterReader {
             "target",
             "containers_a_day",
             "avoid",
+            "checked",
             "always",
             "snacks");
     private static final List<String> TARGET =

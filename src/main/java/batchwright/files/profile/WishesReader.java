@@ -8,11 +8,14 @@ import batchwright.food.Allergen;
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
+import batchwright.food.origin.Diet;
+import batchwright.person.Avoided;
 import batchwright.person.Wishes;
 import batchwright.text.Written;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -23,6 +26,9 @@ final class WishesReader {
     private static final NumberRange CONTAINERS = NumberRange.of("containers_a_day", "1", "6", "", "");
     private static final NumberRange MEASURES = NumberRange.of("measures_a_day", "0", "12", "", "");
     private static final NumberRange KINDS = NumberRange.of("kinds_a_day", "0", "6", "", "");
+    /** Words that claim more than a program can know. */
+    private static final Set<String> RITE = Set.of("halal", "kosher");
+
     private static final int USUAL_CONTAINERS = 3;
     private static final int USUAL_MEASURES = 3;
     private static final int USUAL_KINDS = 3;
@@ -32,6 +38,7 @@ final class WishesReader {
     private final Set<Food> avoidFoods = new LinkedHashSet<>();
     private final Set<Allergen> avoidAllergens = new LinkedHashSet<>();
     private final Set<Dish> avoidDishes = new LinkedHashSet<>();
+    private final Set<Diet> avoidDiets = new LinkedHashSet<>();
 
     WishesReader(Kitchen kitchen, Problems problems) {
         this.kitchen = kitchen;
@@ -41,6 +48,7 @@ final class WishesReader {
     Wishes read(Fields fields) {
         int containers = fields.whole("containers_a_day", CONTAINERS).orElse(USUAL_CONTAINERS);
         fields.texts("avoid", "[peanut, pork_loin]").forEach(this::avoid);
+        var avoided = new Avoided(avoidFoods, avoidAllergens, avoidDishes, avoidDiets, checked(fields));
         var always = new ArrayList<Wishes.Always>();
         var grammar = new AlwaysGrammar(kitchen, problems);
         List<Written> lines = fields.texts("always", "[1 cup whole_milk]");
@@ -50,15 +58,16 @@ final class WishesReader {
         Optional<Set<Food>> only = snacks.has("only") ? Optional.of(snackFoods(snacks)) : Optional.empty();
         var wishes = new Wishes(
                 containers,
-                avoidFoods,
-                avoidAllergens,
-                avoidDishes,
+                avoided,
                 always,
                 only,
                 snacks.whole("measures_a_day", MEASURES).orElse(USUAL_MEASURES),
                 snacks.whole("kinds_a_day", KINDS).orElse(USUAL_KINDS));
         refuseAvoidedAlways(wishes, lines);
         warnOfNoDish(wishes, fields);
+        if (!avoidDiets.isEmpty()) {
+            new DietDoubts(kitchen, wishes).warn(fields.place("avoid"), problems);
+        }
         return wishes;
     }
 
@@ -72,17 +81,51 @@ final class WishesReader {
         food.ifPresent(avoidFoods::add);
         dish.ifPresent(avoidDishes::add);
         if (allergen.isEmpty() && food.isEmpty() && dish.isEmpty()) {
-            List<String> allergens =
-                    Stream.of(Allergen.values()).map(Allergen::id).toList();
-            var names = new ArrayList<>(allergens);
-            names.addAll(kitchen.foods().keySet());
-            names.addAll(kitchen.dishes().keySet());
-            problems.unknown(
-                    written,
-                    "there is no food, dish or allergen called " + written.quoted(),
-                    "expected a food, a dish or one of " + String.join(", ", allergens),
-                    names);
+            Diet.byWord(id).ifPresentOrElse(avoidDiets::add, () -> unknown(written));
         }
+    }
+
+    private void unknown(Written written) {
+        List<String> words = words();
+        String expected = RITE.contains(written.text().toLowerCase(Locale.ROOT))
+                ? "whether something is so cannot be judged from ingredients: name what to leave out, such as [no_pork, no_alcohol]"
+                : "expected a food, a dish or one of " + String.join(", ", words);
+        var names = new ArrayList<>(words);
+        Diet.all().forEach(diet -> names.addAll(diet.words()));
+        names.addAll(kitchen.foods().keySet());
+        names.addAll(kitchen.dishes().keySet());
+        problems.unknown(
+                written,
+                "there is no food, dish, diet or allergen called " + written.quoted(),
+                expected,
+                RITE.contains(written.text().toLowerCase(Locale.ROOT)) ? List.of() : names);
+    }
+
+    /** Of allergens and diets, as they are offered to people. */
+    private static List<String> words() {
+        return Stream.concat(
+                        Stream.of(Allergen.values()).map(Allergen::id),
+                        Diet.all().stream().map(Diet::name))
+                .toList();
+    }
+
+    /** Foods and staples whose label the eater has read. */
+    private Set<String> checked(Fields fields) {
+        Set<String> known = new LinkedHashSet<>(kitchen.foods().keySet());
+        kitchen.dishes().values().forEach(dish -> dish.staples().forEach(staple -> known.add(staple.id())));
+        var checked = new LinkedHashSet<String>();
+        for (Written written : fields.texts("checked", "[parmesan, vanilla]")) {
+            if (known.contains(written.text())) {
+                checked.add(written.text());
+            } else {
+                problems.unknown(
+                        written,
+                        "there is no food or staple called " + written.quoted(),
+                        "expected foods, or staples of dishes with _ for a blank, whose labels you have read",
+                        known);
+            }
+        }
+        return checked;
     }
 
     private Set<Food> snackFoods(Fields snacks) {
@@ -109,10 +152,11 @@ final class WishesReader {
     }
 
     private void warnOfAvoided(Food food, Written name) {
-        if (avoidFoods.contains(food) || food.allergens().stream().anyMatch(avoidAllergens::contains)) {
+        boolean barred = avoidDiets.stream().anyMatch(diet -> diet.has(food.origins()) == Diet.Answer.NO);
+        if (barred || avoidFoods.contains(food) || food.allergens().stream().anyMatch(avoidAllergens::contains)) {
             problems.warning(
                     name.at(),
-                    "%s is wanted as a snack, but this eater avoids it or an allergen in it".formatted(food),
+                    "%s is wanted as a snack, but this eater avoids it or something in it".formatted(food),
                     "it is never offered: expected it in one of the two lists only");
         }
     }
@@ -134,7 +178,7 @@ final class WishesReader {
                         .filter(line -> line.text().endsWith(" " + food.id()))
                         .forEach(line -> problems.error(
                                 line,
-                                "%s is always eaten, but this eater avoids it or an allergen in it".formatted(food),
+                                "%s is always eaten, but this eater avoids it or something in it".formatted(food),
                                 "expected it in one of the two lists only"));
             }
         }

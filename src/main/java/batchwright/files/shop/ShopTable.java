@@ -30,7 +30,7 @@ import java.util.Optional;
 public final class ShopTable {
     private static final int MOST_LINES = 50_000;
     static final List<String> COLUMNS = List.of("food", "shop", "pack", "grams", "price", "currency", "seen", "note");
-    static final List<String> OPTIONAL = List.of("drained", "step");
+    static final List<String> OPTIONAL = List.of("drained", "step", "still_on");
     private static final NumberRange STEP = NumberRange.of(
             "step", "10", "5000", "g", "the price of a step is rounded up to the cent, so tiny steps would be dear");
 
@@ -92,6 +92,7 @@ public final class ShopTable {
         if (food.isPresent() && contents.isPresent() && price.isPresent()) {
             neighbours.add(food.get(), contents.get().grams(), price.get(), row);
         }
+        food.ifPresent(f -> new PackRefuse(f, problems).check(row.cell("still_on"), row.cell("pack")));
         if (problems.errors() == before && food.isPresent()) {
             String where = shop.orElseThrow().text();
             String says = label.orElseThrow().text();

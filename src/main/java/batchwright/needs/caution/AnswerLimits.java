@@ -1,9 +1,11 @@
 package batchwright.needs.caution;
 
 import batchwright.food.Allergen;
+import batchwright.food.origin.Origin;
 import batchwright.needs.evidence.Numerals;
 import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.target.Targets;
+import batchwright.person.Avoided;
 import batchwright.person.HealthEffect;
 import batchwright.person.HealthQuestion;
 import java.util.Optional;
@@ -52,10 +54,15 @@ final class AnswerLimits {
     }
 
     private Optional<String> gluten() {
-        return goal.eater().wishes().avoidAllergens().containsAll(GLUTEN)
+        return leavesOutGluten(goal.eater().wishes().avoided())
                 ? Optional.empty()
                 : Optional.of(
-                        "The profile does not avoid it, so no plan is made: add wheat and gluten to avoid. Your doctor"
+                        "The profile does not avoid it, so no plan is made: add gluten_free, or wheat and gluten, to avoid. Your doctor"
                                 + " or dietitian knows what else.");
+    }
+
+    private static boolean leavesOutGluten(Avoided avoided) {
+        return avoided.allergens().containsAll(GLUTEN)
+                || avoided.diets().stream().anyMatch(diet -> diet.bars().contains(Origin.GLUTEN_CEREAL));
     }
 }

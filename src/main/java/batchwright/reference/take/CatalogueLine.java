@@ -1,6 +1,7 @@
 package batchwright.reference.take;
 
 import batchwright.food.Nutrient;
+import batchwright.food.origin.OriginList;
 import batchwright.reference.Sr28Food;
 import java.util.HashMap;
 import java.util.List;
@@ -33,6 +34,7 @@ public final class CatalogueLine {
         cells.put("fruit_veg", Proposal.yesNo(proposal.fruitVeg()));
         cells.put("perishable", Proposal.yesNo(proposal.perishable()));
         cells.put("allergens", Proposal.joined(proposal.allergens()));
+        cells.put("origins", OriginList.written(proposal.origins()));
         return cells;
     }
 

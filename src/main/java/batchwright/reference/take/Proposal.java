@@ -1,6 +1,8 @@
 package batchwright.reference.take;
 
 import batchwright.food.Allergen;
+import batchwright.food.origin.OriginList;
+import batchwright.food.origin.Origins;
 import batchwright.reference.Sr28Food;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,6 +25,7 @@ public record Proposal(
         boolean fruitVeg,
         boolean perishable,
         Set<Allergen> allergens,
+        Origins origins,
         List<String> guesses) {
     /** Groups of the source whose foods hold much that is not in their description. */
     private static final Set<String> MANY_INGREDIENTS = Set.of(
@@ -43,6 +46,7 @@ public record Proposal(
         ProposedGroup group = ProposedGroup.of(food, description);
         ProposedKeeping keeping = ProposedKeeping.of(group.name(), description);
         Set<Allergen> allergens = ProposedAllergens.of(food.group(), description);
+        Origins origins = ProposedOrigins.of(food.group(), description, allergens);
         String refuseAsSold = food.refuse().isEmpty() ? "0" : "";
         return new Proposal(
                 food,
@@ -53,7 +57,8 @@ public record Proposal(
                 keeping.fruitVeg(),
                 keeping.perishable(),
                 allergens,
-                guesses(food, group, keeping, allergens, refuseAsSold));
+                origins,
+                guesses(food, group, keeping, allergens, origins, refuseAsSold));
     }
 
     private static String free(String id, Predicate<String> isTaken) {
@@ -65,11 +70,20 @@ public record Proposal(
     }
 
     private static List<String> guesses(
-            Sr28Food food, ProposedGroup group, ProposedKeeping keeping, Set<Allergen> allergens, String refuseAsSold) {
+            Sr28Food food,
+            ProposedGroup group,
+            ProposedKeeping keeping,
+            Set<Allergen> allergens,
+            Origins origins,
+            String refuseAsSold) {
         var guesses = new ArrayList<String>();
         guesses.add("allergens: "
                 + (allergens.isEmpty() ? none(food) : joined(allergens) + ", guessed from the description")
                 + "; the label decides");
+        guesses.add(
+                origins.known()
+                        ? "origins: " + OriginList.written(origins)
+                        : "origins: not known, so that a diet does not use it before you fill them in");
         if (!group.sure()) {
             guesses.add("group " + group.name());
         }

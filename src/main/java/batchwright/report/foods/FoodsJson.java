@@ -75,6 +75,20 @@ public final class FoodsJson {
         }
     }
 
+    /** Null where nothing is said of them. */
+    private static void origins(ObjectNode node, Food food) {
+        if (food.origins().known()) {
+            ArrayNode certain = node.putArray("origins");
+            food.origins().certain().forEach(origin -> certain.add(origin.id()));
+            ArrayNode doubtful = node.putArray("origins_in_doubt");
+            food.origins().doubtful().forEach(origin -> doubtful.add(origin.id()));
+        } else {
+            node.putNull("origins").putNull("origins_in_doubt");
+        }
+        ArrayNode takenOff = node.putArray("taken_off");
+        food.takenOff().forEach(part -> takenOff.add(part.id()));
+    }
+
     private static void food(ObjectNode node, Kitchen kitchen, Food food) {
         node.put("food", food.id()).put("name", food.name()).put("group", food.group());
         food.ndb().ifPresentOrElse(ndb -> node.put("usda_ndb", ndb), () -> node.putNull("usda_ndb"));
@@ -83,6 +97,7 @@ public final class FoodsJson {
         node.put("refuse_percent", Show.plain(food.refusePercent(), 2)).put("perishable", food.perishable());
         ArrayNode allergens = node.putArray("allergens");
         food.allergens().forEach(a -> allergens.add(a.id()));
+        origins(node, food);
         node.put("pantry_g", Show.plain(kitchen.pantryGrams(food), 2));
         ArrayNode lots = node.putArray("lots");
         kitchen.lotsOf(food).forEach(lot -> {

@@ -7,7 +7,10 @@ import batchwright.food.Kitchen;
 import batchwright.food.Measure;
 import batchwright.food.Nutrient;
 import batchwright.food.Pack;
+import batchwright.food.TakenOff;
 import batchwright.food.UnitPrice;
+import batchwright.food.origin.Origin;
+import batchwright.food.origin.Origins;
 import batchwright.quantity.Money;
 import batchwright.reference.Sr28Food;
 import batchwright.report.print.Page;
@@ -109,14 +112,36 @@ public final class FoodsText {
                 "", "  ", "Group: " + food.group().replace('_', ' ') + (food.perishable() ? "; perishable" : "") + ".");
         page.paragraph("", "  ", "Source: " + source(food) + ".");
         page.paragraph(
-                "", "  ", "Thrown away: " + Show.plainText(food.refusePercent(), 1) + " % of the weight as bought.");
+                "",
+                "  ",
+                "Thrown away: " + Show.plainText(food.refusePercent(), 1) + " % of the weight as bought"
+                        + (food.takenOff().isEmpty() ? "" : ": " + takenOff(food)) + ".");
         page.paragraph("", "  ", "Allergens: " + DishAllergens.named(food.allergens()) + ". Labels decide: read them.");
+        page.paragraph("", "  ", "For diets: " + origins(food.origins()) + ".");
         page.paragraph("", "  ", "At home: " + Show.plainText(kitchen.pantryGrams(food), 1) + " g" + dates(food) + ".");
         nutrients(food);
         packs(food);
         measures(food);
         yields(food);
         return page.toString();
+    }
+
+    private static String takenOff(Food food) {
+        return food.takenOff().stream().map(TakenOff::id).collect(Collectors.joining(", "));
+    }
+
+    private static String origins(Origins origins) {
+        if (!origins.known()) {
+            return "nothing is said of what it is made of, so that a diet asks";
+        }
+        String certain = labels(origins.certain());
+        String doubtful = labels(origins.doubtful());
+        return (certain.isEmpty() ? "no animal, alcohol or gluten for certain" : certain)
+                + (doubtful.isEmpty() ? "" : "; may be in it, by its label: " + doubtful);
+    }
+
+    private static String labels(Set<Origin> origins) {
+        return origins.stream().map(Origin::label).collect(Collectors.joining(", "));
     }
 
     /** Of lots that have a use-by date. */

@@ -19,6 +19,9 @@ public final class RemedyText {
                     .orElse("a larger --budget");
         } else if (remedy instanceof Remedy.PlanDays plan) {
             return "--days " + plan.days();
+        } else if (remedy instanceof Remedy.AskForLess less) {
+            return "plan without --with"
+                    + less.dish().map(dish -> " " + dish.id()).orElse("");
         } else if (remedy instanceof Remedy.AllowDishes allow) {
             return "--dishes " + allow.dishes();
         }

@@ -4,9 +4,16 @@ import batchwright.food.Dish;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import batchwright.solve.mip.Expression;
+import java.util.Set;
 
-/** At most so many dishes in the cooking session, and a dish that is cooked fills at least two containers. */
+/**
+ * At most so many dishes in the cooking session, a dish that is cooked fills at least two containers, and one
+ * that is asked for is cooked.
+ */
 public record DishCountRule() implements Rule {
+    /** No number of dishes, where one that is asked for cannot be served to anybody. */
+    private static final int IMPOSSIBLE = -1;
+
     @Override
     public void addTo(Draft draft) {
         var cooked = new Expression();
@@ -30,6 +37,12 @@ public record DishCountRule() implements Rule {
             containers.plus(draft.cooked(dish), -PlanRequest.LEAST_CONTAINERS_OF_A_DISH);
             draft.model().atLeast("batch." + dish.id(), containers, 0);
         }
-        draft.model().atMost("dishes", cooked, draft.request().mostDishes());
+        Set<Dish> asked = draft.request().mustCook();
+        asked.stream()
+                .filter(draft.menu().dishes()::contains)
+                .forEach(dish -> draft.model()
+                        .atLeast("asked_for." + dish.id(), new Expression().plus(draft.cooked(dish), 1), 1));
+        boolean offered = draft.menu().dishes().containsAll(asked);
+        draft.model().atMost("dishes", cooked, offered ? draft.request().mostDishes() : IMPOSSIBLE);
     }
 }

@@ -1,6 +1,7 @@
 package batchwright.report.html;
 
 import batchwright.answer.PlanAnswer;
+import batchwright.app.DishesWanted;
 import batchwright.app.InsightWanted;
 import batchwright.app.MakePlan;
 import batchwright.app.PlanQuestion;
@@ -108,7 +109,14 @@ public final class Reports {
         return new MakePlan()
                 .answer(
                         Workspace.open(Optional.of(folder), folder, TODAY, note -> {}),
-                        new PlanQuestion(eaters, days, budget, dishes, 3, Duration.ofSeconds(60), InsightWanted.NONE),
+                        new PlanQuestion(
+                                eaters,
+                                days,
+                                budget,
+                                DishesWanted.only(dishes),
+                                3,
+                                Duration.ofSeconds(60),
+                                InsightWanted.NONE),
                         Watch.NONE,
                         request -> {});
     }
@@ -120,7 +128,7 @@ public final class Reports {
                 List.of("parent-holding"),
                 2,
                 Optional.empty(),
-                List.of("lentil_ragu", "pepper_eggs"),
+                DishesWanted.only(List.of("lentil_ragu", "pepper_eggs")),
                 3,
                 Duration.ofSeconds(60),
                 InsightWanted.NONE);

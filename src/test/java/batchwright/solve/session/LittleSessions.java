@@ -11,6 +11,7 @@ import batchwright.food.Pack;
 import batchwright.food.Part;
 import batchwright.limit.TestTarget;
 import batchwright.person.Adjustments;
+import batchwright.person.Avoided;
 import batchwright.person.Body;
 import batchwright.person.Eater;
 import batchwright.person.Goal;
@@ -103,7 +104,7 @@ public final class LittleSessions {
     }
 
     public SessionsRequest request(int days, int cooks, boolean vary) {
-        var wishes = new Wishes(1, Set.of(), Set.of(), Set.of(), List.of(), Optional.empty(), 0, 0);
+        var wishes = new Wishes(1, Avoided.NOTHING, List.of(), Optional.empty(), 0, 0);
         var eater = new Eater(
                 "eater",
                 "Eater",

@@ -1,0 +1,24 @@
+package batchwright.app;
+
+import java.util.List;
+
+/**
+ * Which dishes and foods a plan is asked to use, by their short names.
+ *
+ * @param only dishes that may be cooked; empty when any may
+ * @param with dishes that must be cooked
+ * @param without dishes, foods and groups such as pork that must not be used, this time
+ */
+public record DishesWanted(List<String> only, List<String> with, List<String> without) {
+    public static final DishesWanted ANY = new DishesWanted(List.of(), List.of(), List.of());
+
+    public DishesWanted {
+        only = List.copyOf(only);
+        with = List.copyOf(with);
+        without = List.copyOf(without);
+    }
+
+    public static DishesWanted only(List<String> dishes) {
+        return new DishesWanted(dishes, List.of(), List.of());
+    }
+}
