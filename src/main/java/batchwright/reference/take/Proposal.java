@@ -16,12 +16,10 @@ import java.util.stream.Collectors;
  */
 public record Proposal(
         Sr28Food food,
-        String id,
-        String name,
+        ProposedName named,
         String group,
         String refuseAsSold,
-        boolean fruitVeg,
-        boolean perishable,
+        ProposedKeeping keeping,
         Set<Allergen> allergens,
         List<String> guesses) {
     /** Groups of the source whose foods hold much that is not in their description. */
@@ -46,14 +44,20 @@ public record Proposal(
         String refuseAsSold = food.refuse().isEmpty() ? "0" : "";
         return new Proposal(
                 food,
-                free(name.id(), isTaken),
-                name.name(),
+                new ProposedName(free(name.id(), isTaken), name.name()),
                 group.name(),
                 refuseAsSold,
-                keeping.fruitVeg(),
-                keeping.perishable(),
+                keeping,
                 allergens,
                 guesses(food, group, keeping, allergens, refuseAsSold));
+    }
+
+    public String id() {
+        return named.id();
+    }
+
+    public String name() {
+        return named.name();
     }
 
     private static String free(String id, Predicate<String> isTaken) {

@@ -2,12 +2,14 @@ package batchwright.report.html;
 
 import batchwright.answer.Notice;
 import batchwright.answer.PlanAnswer;
+import batchwright.needs.Needs;
+import batchwright.plan.Plan;
 import batchwright.report.labels.LabelCss;
-import batchwright.report.plan.SessionsAnswer;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Objects;
 import java.util.function.Consumer;
 
@@ -29,19 +31,7 @@ public final class HtmlReport {
                 style,
                 html -> answer.plan()
                         .ifPresentOrElse(
-                                plan -> pages(html, PlanPage.of(answer, plan, style)),
-                                () -> new NoPlanPage(answer).write(html)));
-    }
-
-    /** Of several cooking sessions, each with its own pages. */
-    public static String of(SessionsAnswer answer, ReportStyle style) {
-        return file(answer.whole(), style, html -> {
-            if (answer.sessions().isEmpty()) {
-                new NoPlanPage(answer.whole(), answer.stuck().map(SessionsAnswer.Stretch::hasNoPlan)).write(html);
-            } else {
-                new SessionsPages(answer, style).write(html);
-            }
-        });
+                                plan -> pages(html, answer, plan, style), () -> new NoPlanPage(answer).write(html)));
     }
 
     private static String file(PlanAnswer whole, ReportStyle style, Consumer<Html> body) {
@@ -63,20 +53,59 @@ public final class HtmlReport {
         return "<!DOCTYPE html>\n" + html;
     }
 
-    private static void pages(Html html, PlanPage page) {
-        new AnswerSection(page).write(html);
+    /** What holds for all sessions, and then each with pages of its own; of one, the first are left out. */
+    private static void pages(Html html, PlanAnswer answer, Plan plan, ReportStyle style) {
+        List<PlanPage> sessions = PlanPage.all(answer, style);
+        new AnswerSection(answer, plan, sessions).write(html);
         html.open("main").line();
-        html.open("section", "id", "plan", "class", "page plan", "aria-labelledby", "plan-h");
-        html.element("h2", "The plan", "id", "plan-h").line();
+        if (!plan.isCookedOnce()) {
+            whole(html, answer);
+            if (answer.asked().shopOnce()) {
+                ShoppingPage.writeForAll(html, answer, plan);
+            }
+        }
+        sessions.forEach(page -> session(html, page, answer));
+        html.close().line();
+    }
+
+    private static void whole(Html html, PlanAnswer answer) {
+        html.open("section", "id", "all", "class", "page plan", "aria-labelledby", "all-h");
+        html.element("h2", "All sessions", "id", "all-h").line();
+        for (Needs needs : answer.needs()) {
+            html.open("section", "class", "block").open("h3").text("All days: ");
+            html.name(needs.eater().name()).close().line();
+            DaysSection.body(html, needs, answer.intakes(needs));
+            html.close().line();
+        }
+        cautions(html, answer);
+        html.close().line();
+    }
+
+    private static void cautions(Html html, PlanAnswer answer) {
+        CautionsSection.write(html, Notice.of(answer), answer.needs().size());
+    }
+
+    private static void session(Html html, PlanPage page, PlanAnswer answer) {
+        boolean alone = page.session() == 0;
+        if (alone) {
+            html.open("section", "id", "plan", "class", "page plan", "aria-labelledby", "plan-h");
+            html.element("h2", "The plan", "id", "plan-h").line();
+        } else {
+            page.open(html, "plan", "The plan", "");
+        }
         new DaysSection(page).write(html);
         new CostSection(page).write(html);
-        CautionsSection.write(
-                html, Notice.of(page.answer()), page.answer().needs().size());
+        if (alone) {
+            cautions(html, answer);
+        }
         html.close().line();
-        new ShoppingPage(page).write(html);
+        if (answer.asked().shopOnce()) {
+            new ShoppingPage(page).writeWhatIsAtHome(html);
+        } else {
+            new ShoppingPage(page).write(html);
+        }
         new CookingPage(page).write(html);
         new LabelsPage(page).write(html);
-        html.close().line();
     }
 
     private static String styleSheet() {

@@ -6,22 +6,14 @@ import batchwright.plan.Clash;
 import batchwright.report.plan.NoPlanWords;
 import batchwright.report.print.RemedyText;
 import batchwright.report.print.Show;
-import java.util.Optional;
 
 /** There is no plan: why, and what would make one possible. No figure of anybody's body or needs is on it. */
 final class NoPlanPage {
     private final PlanAnswer answer;
     private final NoPlanWords words;
-    private final Optional<String> which;
 
     NoPlanPage(PlanAnswer answer) {
-        this(answer, Optional.empty());
-    }
-
-    /** @param which of the sessions it is that has no plan */
-    NoPlanPage(PlanAnswer answer, Optional<String> which) {
         this.answer = answer;
-        this.which = which;
         this.words = new NoPlanWords(answer);
     }
 
@@ -42,7 +34,7 @@ final class NoPlanPage {
         } else {
             words.overBudget().filter(x -> !proven()).ifPresent(says -> html.element("p", says));
             hints(html);
-            which.ifPresent(says -> html.element("p", says));
+            words.stuck().ifPresent(says -> html.element("p", says));
         }
         html.close().close().line();
     }

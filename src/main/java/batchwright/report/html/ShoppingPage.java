@@ -1,12 +1,17 @@
 package batchwright.report.html;
 
+import batchwright.answer.BoughtTogether;
 import batchwright.answer.BuyLine;
+import batchwright.answer.PlanAnswer;
 import batchwright.food.Food;
+import batchwright.plan.Plan;
 import batchwright.plan.UseUp;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.report.cooking.KitchenMeasure;
 import batchwright.report.print.Dates;
 import batchwright.report.print.Show;
+import batchwright.report.shopping.BoughtEarly;
 import java.math.BigDecimal;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -31,6 +36,27 @@ final class ShoppingPage {
         atHome(html);
         BasketTable.prices(html, bought);
         html.close().line();
+    }
+
+    /** One list for all sessions, with those that things are bought for. */
+    static void writeForAll(Html html, PlanAnswer answer, Plan plan) {
+        Currency currency = answer.kitchen().currency();
+        List<BoughtTogether> together = BoughtTogether.of(plan.sessions());
+        List<BuyLine> all = together.stream().map(BoughtTogether::line).toList();
+        html.open("section", "id", "shop", "class", "page shop", "aria-labelledby", "shop-h");
+        html.element("h2", "Shopping list, before day 1", "id", "shop-h");
+        html.open("p", "class", "whose").name(PlanPage.forWhom(answer)).close();
+        html.element("p", "Total " + Show.money(plan.cost(), currency) + ".", "class", "says")
+                .line();
+        new BasketTable(all, currency, line -> Optional.of(forSessions(together.get(all.indexOf(line))))).write(html);
+        BoughtEarly.says(plan.sessions()).ifPresent(says -> html.element("p", says, "class", "note"));
+        BasketTable.prices(html, all);
+        html.close().line();
+    }
+
+    private static String forSessions(BoughtTogether bought) {
+        return (bought.sessions().size() == 1 ? "for session " : "for sessions ")
+                + bought.sessions().stream().map(n -> Integer.toString(n)).collect(Collectors.joining(" and "));
     }
 
     /** When all was bought before the first session. */
@@ -89,7 +115,7 @@ final class ShoppingPage {
     }
 
     private void useUp(Html html) {
-        String useUp = UseUp.of(page.answer().kitchen(), page.answer().days(), page.plan()).stream()
+        String useUp = UseUp.of(page.plan()).stream()
                 .map(u -> u.food().name() + ", " + amount(u.food(), u.grams()) + ", by " + Dates.shortly(u.useBy()))
                 .collect(Collectors.joining("; "));
         if (!useUp.isEmpty()) {

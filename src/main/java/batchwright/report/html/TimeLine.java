@@ -1,6 +1,6 @@
 package batchwright.report.html;
 
-import batchwright.plan.Plan;
+import batchwright.plan.Session;
 import batchwright.report.cooking.ScheduleWords;
 import batchwright.report.print.Show;
 import batchwright.schedule.OvenSetting;
@@ -12,11 +12,11 @@ import java.util.List;
 
 /** The order of work of a session: drawn, and beside it as a table, which on paper a cook reads too. */
 final class TimeLine {
-    private final Plan plan;
+    private final Session session;
     private final Schedule schedule;
 
-    TimeLine(Plan plan, Schedule schedule) {
-        this.plan = plan;
+    TimeLine(Session session, Schedule schedule) {
+        this.session = session;
         this.schedule = schedule;
     }
 
@@ -27,8 +27,8 @@ final class TimeLine {
         Figure.open(html, "timeline", "At a glance", says);
         new TimeLineChart(schedule, this::tag, this::look).draw(html, says);
         html.open("ul", "class", "key").line();
-        plan.batches().forEach(batch -> {
-            Series series = Series.of(plan, batch.dish());
+        session.batches().forEach(batch -> {
+            Series series = Series.of(session, batch.dish());
             html.open("li").element("b", series.letter(), "class", "swatch " + series.look());
             html.open("span").name(batch.dish().name()).close().close().line();
         });
@@ -86,10 +86,10 @@ final class TimeLine {
     private String tag(PlacedStep step) {
         String number =
                 step.number().isPresent() ? Integer.toString(step.number().getAsInt()) : "";
-        return Series.of(plan, step.dish()).letter() + number;
+        return Series.of(session, step.dish()).letter() + number;
     }
 
     private String look(PlacedStep step) {
-        return Series.of(plan, step.dish()).look();
+        return Series.of(session, step.dish()).look();
     }
 }
