@@ -192,6 +192,7 @@ class ArchitectureTest {
         "org.ojalgo, solve",
         "picocli, cli",
         "com.fasterxml.jackson, report",
+        "gg.jte, report",
         "org.snakeyaml, files",
         "org.apache.commons.math3, needs"
     })

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A process of its own, asked which classes it loads: ojAlgo costs no start-up time unless somebody wants it. */
+/** A process of its own, asked which classes it loads: what few ask for costs no start-up time unless somebody wants it. */
 class LoadedClassesTest {
     @TempDir
     Path here;
@@ -22,13 +22,23 @@ class LoadedClassesTest {
     }
 
     @Test
-    void a_plan_loads_no_class_of_ojalgo() throws Exception {
-        assertThat(loaded()).contains("batchwright.cli.PlanCommand").doesNotContain("org.ojalgo");
+    void a_plan_loads_no_class_of_ojalgo_and_no_template() throws Exception {
+        assertThat(loaded())
+                .contains("batchwright.cli.PlanCommand")
+                .doesNotContain(
+                        "org.ojalgo", "gg.jte", "batchwright.report.html.template", "batchwright.report.html.part");
     }
 
     @Test
     void a_second_opinion_does() throws Exception {
         assertThat(loaded("--second-opinion")).contains("org.ojalgo.optimisation.ExpressionsBasedModel");
+    }
+
+    @Test
+    void a_report_does() throws Exception {
+        assertThat(loaded("--report", "plan.html"))
+                .contains("gg.jte.TemplateEngine ", "batchwright.report.html.template.JtereportGenerated ")
+                .doesNotContain("gg.jte.compiler");
     }
 
     private String loaded(String... more) throws IOException, InterruptedException {
@@ -46,7 +56,8 @@ class LoadedClassesTest {
                 .redirectErrorStream(true)
                 .start();
         String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        assertThat(process.waitFor()).isZero();
+        // A slow machine finds a plan in the time given, but no proof.
+        assertThat(process.waitFor()).isIn(ExitCode.DONE.code(), ExitCode.NOT_PROVEN.code());
         return out;
     }
 }

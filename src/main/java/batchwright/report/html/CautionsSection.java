@@ -7,27 +7,20 @@ import java.util.List;
 import java.util.Map;
 
 /** Every caution of the plan, as the terminal shows them: each once, with the names of those it is about. */
-final class CautionsSection {
-    private CautionsSection() {}
+public record CautionsSection(List<Line> lines) {
+    /** @param about names; empty when it is for all */
+    public record Line(String about, String text) {}
 
     /** @param eaters how many there are: a caution for all of them names none */
-    static void write(Html html, List<Notice> notices, int eaters) {
+    static CautionsSection of(List<Notice> notices, int eaters) {
         Map<String, List<String>> about = new LinkedHashMap<>();
         for (Notice notice : notices) {
             List<String> names = about.computeIfAbsent(notice.caution().text(), text -> new ArrayList<>());
             notice.eater().ifPresent(needs -> names.add(needs.eater().name()));
         }
-        html.open("section", "id", "cautions", "class", "block")
-                .element("h3", "Cautions")
-                .line();
-        html.open("ul", "class", "cautions").line();
-        about.forEach((text, names) -> {
-            html.open("li");
-            if (!names.isEmpty() && names.size() < eaters) {
-                html.open("strong").name(String.join(" and ", names)).text(": ").close();
-            }
-            html.text(text).close().line();
-        });
-        html.close().close().line();
+        List<Line> lines = new ArrayList<>();
+        about.forEach(
+                (text, names) -> lines.add(new Line(names.size() < eaters ? String.join(" and ", names) : "", text)));
+        return new CautionsSection(lines);
     }
 }

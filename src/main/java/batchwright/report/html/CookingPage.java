@@ -1,197 +1,34 @@
 package batchwright.report.html;
 
-import batchwright.answer.CoreTemperatures;
-import batchwright.answer.Freezing;
-import batchwright.food.Dish;
-import batchwright.food.Part;
-import batchwright.food.Step;
 import batchwright.plan.Batch;
-import batchwright.plan.Fill;
-import batchwright.plan.Portion;
-import batchwright.report.cooking.KitchenMeasure;
 import batchwright.report.cooking.Work;
+import batchwright.report.html.part.PageHead;
 import batchwright.report.print.Show;
-import java.math.BigDecimal;
 import java.util.List;
 
-/** The cooking sheet: the evening before, then each dish with what to weigh, what to do, and what goes into each container. */
-final class CookingPage {
-    private final PlanPage page;
+/** The cooking sheet: the evening before, the order of work, then each dish. */
+public record CookingPage(
+        PageHead head, List<Task> evening, TimeLine work, List<DishSheet> dishes, List<String> notes) {
+    private static final String COOL =
+            "Cool in shallow containers and have all of it in the fridge within 2 hours. Local food-safety advice goes first; the"
+                    + " cautions of the plan tell more.";
 
-    CookingPage(PlanPage page) {
-        this.page = page;
-    }
+    /** What a dish needs the evening before. */
+    public record Task(String text, String dish) {}
 
-    void write(Html html) {
-        page.open(
-                html,
-                "cook",
-                "Cooking sheet",
-                Show.count(page.plan().batches().size(), "dish", "dishes") + ", "
-                        + Show.count(page.containers(), "container", "containers") + ".");
-        evening(html);
-        new TimeLine(page.plan(), page.schedule()).write(html);
-        page.plan().batches().forEach(batch -> dish(html, batch));
-        int most =
-                page.plan().batches().stream().mapToInt(Batch::containers).max().orElse(0);
-        html.element("p", Work.note(most), "class", "note");
-        html.element(
-                "p",
-                "Cool in shallow containers and have all of it in the fridge within 2 hours. Local food-safety advice goes"
-                        + " first; the cautions of the plan tell more.",
-                "class",
-                "note");
-        html.close().line();
-    }
-
-    private void evening(Html html) {
-        List<Batch> early = page.plan().batches().stream()
-                .filter(b -> !Work.of(b).dayBefore().isEmpty())
-                .toList();
-        if (early.isEmpty()) {
-            return;
-        }
-        html.open("div", "class", "evening")
-                .element("h3", "The evening before")
-                .open("ul", "class", "ticks")
-                .line();
-        early.forEach(batch -> Work.of(batch).dayBefore().forEach(step -> {
-            html.open("li").open("label").empty("input", "type", "checkbox");
-            html.open("span", "class", "what")
-                    .text(step + " ")
-                    .open("em")
-                    .name(batch.dish().name());
-            html.close().close().close().close().line();
-        }));
-        html.close().close().line();
-    }
-
-    private void dish(Html html, Batch batch) {
-        Dish dish = batch.dish();
-        html.open("section", "class", "dish").open("h3");
-        html.element(
-                "b",
-                Series.of(page.plan(), dish).letter(),
-                "class",
-                "swatch " + Series.of(page.plan(), dish).look());
-        html.text(" ").name(dish.name()).close().line();
-        html.element(
-                        "p",
-                        Show.count(batch.containers(), "container", "containers") + ". " + keeps(dish) + leftOut(batch))
-                .line();
-        html.open("div", "class", "pair").line();
-        html.open("div").line();
-        raw(html, batch);
-        batch.fills().forEach(fill -> portion(fill).write(html));
-        html.close().line();
-        steps(html, batch);
-        html.close().close().line();
-    }
-
-    /** Parts that nobody gets: their steps fall away. */
-    private static String leftOut(Batch batch) {
-        List<String> names = batch.leftOut().stream().map(Part::name).toList();
-        return names.isEmpty() ? "" : " Not for this plan: " + String.join(", ", names) + ".";
-    }
-
-    private String keeps(Dish dish) {
-        String freeze = Freezing.of(page.plan(), dish).says(page.firstDay());
-        return "Keeps " + Show.count(dish.fridgeDays(), "day", "days") + " in the fridge, the cooking day being day 1"
-                + (freeze.isEmpty() ? "." : "; " + freeze + ".");
-    }
-
-    private void raw(Html html, Batch batch) {
-        var table = new Table("Weigh, raw and ready to cook")
-                .words("food")
-                .numbers("g")
-                .words("in measures");
-        batch.ingredients()
-                .forEach((food, grams) -> table.row(
-                        food.name(),
-                        grams(grams),
-                        KitchenMeasure.text(page.answer().kitchen(), food, grams)
-                                .orElse("")));
-        table.write(html);
-        if (!batch.dish().staples().isEmpty()) {
-            html.element(
-                    "p",
-                    "And, to taste: "
-                            + String.join(
-                                    ", ",
-                                    batch.dish().staples().stream()
-                                            .map(s -> s.name())
-                                            .toList())
-                            + ".",
-                    "class",
-                    "note");
-        }
-        batch.fatToPourOff()
-                .forEach((part, grams) -> html.element(
-                        "p",
-                        "Pour off about " + grams(grams) + " g of fat (" + part.name()
-                                + "): the figures leave it out."));
-    }
-
-    private static String grams(BigDecimal grams) {
-        return grams.compareTo(BigDecimal.TEN) < 0 ? Show.oneDecimal(grams) : Show.whole(grams);
-    }
-
-    /** Numbered as in the dish, so that the order of work can name them; what falls away and the evening before leave a gap. */
-    private static void steps(Html html, Batch batch) {
-        html.open("div").element("h4", "Do").open("ol", "class", "steps").line();
-        List<Step> steps = batch.dish().steps();
-        for (int i = 0; i < steps.size(); i++) {
-            Step step = steps.get(i);
-            if (!step.dayBefore() && batch.takes(step)) {
-                html.open("li", "value", Integer.toString(i + 1)).text(step.text() + " ");
-                html.element("small", minutes(step)).close().line();
-            }
-        }
-        html.close().line();
-        CoreTemperatures.of(batch.ingredients().keySet())
-                .says()
-                .ifPresent(says -> html.element("p", says, "class", "hot"));
-        html.close().line();
-    }
-
-    /** 20 min, oven 200 C, hands on. */
-    private static String minutes(Step step) {
-        String uses = step.appliance()
-                .map(a -> switch (a) {
-                    case BURNER -> ", burner";
-                    case OVEN -> ", oven";
-                })
-                .orElse("");
-        String hot = step.celsius().isPresent() ? " " + step.celsius().getAsInt() + " °C" : "";
-        return step.minutes() + " min" + uses + hot + hands(step);
-    }
-
-    private static String hands(Step step) {
-        String first = step.handsOnMinutes() == 0 ? "" : ", the first " + step.handsOnMinutes() + " hands on";
-        return step.handsOn() ? ", hands on" : first;
-    }
-
-    /** Cooked weights of all containers are sums of what is printed for one. */
-    private static Table portion(Fill fill) {
-        String each = fill.containers() == 1 ? "The container" : "Each of " + fill.containers() + " containers";
-        var table = new Table(each + fill.forWhom())
-                .words("part")
-                .numbers("cooked g")
-                .numbers("raw g")
-                .numbers("all, cooked g");
-        for (Portion portion : fill.portions()) {
-            String name = portion.part().name();
-            if (portion.rawGrams() == 0) {
-                table.row(name, "left out", "–", "–");
-            } else {
-                String pieces = portion.part().pieces() ? ", " + Show.count(portion.pieces(), "piece", "pieces") : "";
-                table.row(
-                        name + pieces,
-                        Integer.toString(portion.cookedGrams()),
-                        Integer.toString(portion.rawGrams()),
-                        Integer.toString(portion.cookedGrams() * fill.containers()));
-            }
-        }
-        return table;
+    static CookingPage of(PlanPage page) {
+        List<Batch> batches = page.plan().batches();
+        String says = Show.count(batches.size(), "dish", "dishes") + ", "
+                + Show.count(page.containers(), "container", "containers") + ".";
+        int most = batches.stream().mapToInt(Batch::containers).max().orElse(0);
+        return new CookingPage(
+                page.head("cook", "Cooking sheet", says),
+                batches.stream()
+                        .flatMap(batch -> Work.of(batch).dayBefore().stream()
+                                .map(step -> new Task(step, batch.dish().name())))
+                        .toList(),
+                TimeLine.of(page.plan(), page.schedule()),
+                batches.stream().map(batch -> DishSheet.of(page, batch)).toList(),
+                List.of(Work.note(most), COOL));
     }
 }

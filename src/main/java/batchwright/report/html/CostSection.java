@@ -3,42 +3,38 @@ package batchwright.report.html;
 import batchwright.answer.BuyLine;
 import batchwright.food.Food;
 import batchwright.plan.Purchase;
+import batchwright.plan.Session;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
-import batchwright.report.html.BarChart.Bar;
+import batchwright.report.html.chart.BarChart;
+import batchwright.report.html.chart.BarChart.Bar;
+import batchwright.report.html.part.Figure;
+import batchwright.report.html.part.Table;
 import batchwright.report.print.Show;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** What drives the cost, and what of it is left over. */
-final class CostSection {
+public record CostSection(Optional<Figure> drivers, Optional<Leftovers> left) {
     private static final int MOST_BARS = 8;
     private static final BigDecimal PER_CENT = BigDecimal.valueOf(100);
 
     private record Spent(String name, Money money, String look) {}
 
-    private final PlanPage page;
+    /** What stays in the packs. */
+    public record Leftovers(String says, Table table) {}
 
-    CostSection(PlanPage page) {
-        this.page = page;
-    }
-
-    void write(Html html) {
-        html.open("section", "class", "block").element("h3", "Cost").line();
-        html.open("div", "class", "pair").line();
-        List<Spent> spent = spent();
-        if (!spent.isEmpty()) {
-            drivers(html, spent);
-        }
-        leftovers(html);
-        html.close().close().line();
+    static CostSection of(PlanPage page) {
+        return new CostSection(drivers(page, spent(page.plan())), leftovers(page));
     }
 
     /** Dearest first; beyond the eighth all in one. */
-    private List<Spent> spent() {
-        List<Spent> all = page.plan().shopping().stream()
+    private static List<Spent> spent(Session session) {
+        List<Spent> all = session.shopping().stream()
                 .filter(p -> p.cost().minor() > 0)
                 .sorted(Comparator.comparing(Purchase::cost)
                         .reversed()
@@ -57,32 +53,37 @@ final class CostSection {
         return shown;
     }
 
-    private void drivers(Html html, List<Spent> spent) {
+    private static Optional<Figure> drivers(PlanPage page, List<Spent> spent) {
+        if (spent.isEmpty()) {
+            return Optional.empty();
+        }
         Money cost = page.plan().cost();
         Spent first = spent.get(0);
         String says = "The dearest is " + first.name + ": " + Show.money(first.money, page.currency()) + ", "
                 + share(first.money, cost) + " % of " + Show.money(cost, page.currency()) + ".";
-        Figure.open(html, "cost", "What drives it", says);
-        BarChart.draw(
-                html,
-                spent.stream()
-                        .map(s ->
-                                new Bar(s.name, s.money.minor(), page.currency().text(s.money), s.look))
-                        .toList(),
-                says);
+        List<Bar> bars = spent.stream()
+                .map(s -> new Bar(s.name, s.money.minor(), page.currency().text(s.money), s.look))
+                .toList();
+        return Optional.of(new Figure(
+                "cost",
+                "What drives it",
+                says,
+                Optional.of(BarChart.draw(bars, says)),
+                Optional.of(table(spent, cost, page.currency()))));
+    }
+
+    private static Table table(List<Spent> spent, Money cost, Currency currency) {
         var table = new Table("What drives the cost")
                 .words("food")
-                .numbers(page.currency().code())
+                .numbers(currency.code())
                 .numbers("share %")
                 .numbers("running share %");
         Money running = Money.ZERO;
         for (Spent s : spent) {
             running = running.plus(s.money);
-            table.row(s.name, page.currency().text(s.money), share(s.money, cost), share(running, cost));
+            table.row(s.name, currency.text(s.money), share(s.money, cost), share(running, cost));
         }
-        table.rowLike("total", "total", page.currency().text(cost), "100", "");
-        Figure.table(html, table);
-        html.close().line();
+        return table.rowLike("total", "total", currency.text(cost), "100", "");
     }
 
     private static String share(Money part, Money whole) {
@@ -94,7 +95,7 @@ final class CostSection {
 
     private record Left(Food food, BigDecimal grams, Money worth) {}
 
-    private void leftovers(Html html) {
+    private static Optional<Leftovers> leftovers(PlanPage page) {
         List<Left> left = BuyLine.of(page.plan()).stream()
                 .filter(line -> line.pack().isPresent())
                 .filter(line -> line.leftGrams().compareTo(BigDecimal.ONE) >= 0)
@@ -102,32 +103,25 @@ final class CostSection {
                 .sorted(Comparator.comparing((Left l) -> !l.food.perishable())
                         .thenComparing(Left::worth, Comparator.reverseOrder()))
                 .toList();
-        if (left.isEmpty()) {
-            html.element("p", "Nothing of the packs is left over.");
-            return;
-        }
+        return left.isEmpty() ? Optional.empty() : Optional.of(leftovers(left, page.currency()));
+    }
+
+    private static Leftovers leftovers(List<Left> left, Currency currency) {
         Money sum = left.stream().map(Left::worth).reduce(Money.ZERO, Money::plus);
-        long spoils = left.stream().filter(l -> l.food.perishable()).count();
-        html.open("div")
-                .element("h4", "What is left over")
-                .element(
-                        "p",
-                        "Left over is " + Show.money(sum, page.currency()) + " worth of food"
-                                + (spoils == 0
-                                        ? ", none of which spoils soon."
-                                        : "; what spoils first stands on top."));
+        boolean spoils = left.stream().anyMatch(l -> l.food.perishable());
+        String says = "Left over is " + Show.money(sum, currency) + " worth of food"
+                + (spoils ? "; what spoils first stands on top." : ", none of which spoils soon.");
         var table = new Table("When the plan is eaten")
                 .words("food")
                 .numbers("left g")
-                .numbers("worth " + page.currency())
+                .numbers("worth " + currency)
                 .words("keeps");
         left.forEach(l -> table.row(
                 l.food.name(),
                 Show.whole(l.grams),
-                page.currency().text(l.worth),
+                currency.text(l.worth),
                 l.food.perishable() ? "spoils: use soon" : "weeks"));
-        table.rowLike("total", "total", "", page.currency().text(sum), "").write(html);
-        html.close().line();
+        return new Leftovers(says, table.rowLike("total", "total", "", currency.text(sum), ""));
     }
 
     /** At the price of its pack, to the minor unit. */

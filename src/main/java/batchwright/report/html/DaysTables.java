@@ -5,6 +5,7 @@ import batchwright.limit.DayTarget;
 import batchwright.limit.Limit;
 import batchwright.limit.Range;
 import batchwright.limit.Scope;
+import batchwright.report.html.part.Table;
 import batchwright.report.print.Show;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,25 +22,24 @@ final class DaysTables {
         this.target = target;
     }
 
-    void write(Html html) {
-        html.open("div", "class", "days").line();
+    List<Table> all() {
+        List<Table> tables = new ArrayList<>();
         int from = 0;
         for (int i = 1; i <= days.size(); i++) {
             if (i == days.size() || !days.get(i).says().equals(days.get(from).says())) {
-                table(days.get(from), days.get(i - 1).day()).write(html);
+                tables.add(table(days.get(from), days.get(i - 1).day()));
                 from = i;
             }
         }
-        html.close().line();
-        html.element(
-                        "p",
-                        "Letters are the dishes above; prot.: protein; carb: carbohydrate, fibre included; f+v: fruit and vegetables. "
-                                + floors()
-                                + " Single figures are rounded so that they add up to the total."
-                                + (isIncomplete() ? " ≥ means at least: a food has no value for it." : ""),
-                        "class",
-                        "note")
-                .line();
+        return tables;
+    }
+
+    /** What letters, heads and signs mean. */
+    String note() {
+        return "Letters are the dishes above; prot.: protein; carb: carbohydrate, fibre included; f+v: fruit and vegetables. "
+                + floors()
+                + " Single figures are rounded so that they add up to the total."
+                + (isIncomplete() ? " ≥ means at least: a food has no value for it." : "");
     }
 
     /** Of which figures the target is the least. */

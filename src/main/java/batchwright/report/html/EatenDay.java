@@ -9,6 +9,7 @@ import batchwright.plan.EaterDays;
 import batchwright.plan.Serving;
 import batchwright.plan.Session;
 import batchwright.plan.Snack;
+import batchwright.report.html.part.Series;
 import batchwright.report.print.Show;
 import java.math.BigDecimal;
 import java.util.ArrayList;

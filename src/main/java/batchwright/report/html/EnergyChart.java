@@ -2,7 +2,9 @@ package batchwright.report.html;
 
 import batchwright.food.Nutrient;
 import batchwright.limit.DayTarget;
-import batchwright.report.html.Svg.Anchor;
+import batchwright.report.html.chart.Svg;
+import batchwright.report.html.chart.Svg.Anchor;
+import batchwright.report.html.part.Series;
 import java.util.List;
 
 /** A bar a day, stacked of containers and snacks, against the band that energy must lie in. Bars begin at zero. */
@@ -31,9 +33,9 @@ final class EnergyChart {
         return target.day(Nutrient.ENERGY).most().orElse(target.energyAimKcal());
     }
 
-    void draw(Html html, String says) {
+    Svg draw(String says) {
         double bottom = TOP + ROW * days.size();
-        Svg svg = Svg.open(html, bottom + 4, says);
+        Svg svg = new Svg(bottom + 4, says);
         double least = x(target.day(Nutrient.ENERGY).least());
         double most = x(most(target));
         svg.text(
@@ -52,7 +54,7 @@ final class EnergyChart {
         svg.line(least, TOP - 5, least, bottom + 2, "bandedge");
         svg.line(most, TOP - 5, most, bottom + 2, "bandedge");
         svg.line(LEFT, TOP - 5, LEFT, bottom + 2, "axis");
-        svg.close();
+        return svg;
     }
 
     private void day(Svg svg, EatenDay day, double top) {

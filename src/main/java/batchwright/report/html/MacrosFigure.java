@@ -5,9 +5,12 @@ import batchwright.limit.DayTarget;
 import batchwright.limit.Limit;
 import batchwright.limit.Range;
 import batchwright.limit.Scope;
-import batchwright.report.html.PercentChart.Dot;
-import batchwright.report.html.PercentChart.Row;
-import batchwright.report.html.PercentChart.Zone;
+import batchwright.report.html.chart.PercentChart;
+import batchwright.report.html.chart.PercentChart.Dot;
+import batchwright.report.html.chart.PercentChart.Row;
+import batchwright.report.html.chart.PercentChart.Zone;
+import batchwright.report.html.part.Figure;
+import batchwright.report.html.part.Table;
 import batchwright.report.print.Show;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -21,20 +24,26 @@ final class MacrosFigure {
     private final List<EatenDay> days;
     private final DayTarget target;
 
-    MacrosFigure(List<EatenDay> days, DayTarget target) {
+    private MacrosFigure(List<EatenDay> days, DayTarget target) {
         this.days = days;
         this.target = target;
     }
 
-    void write(Html html) {
+    static Figure of(List<EatenDay> days, DayTarget target) {
+        return new MacrosFigure(days, target).figure();
+    }
+
+    private Figure figure() {
         List<Row> rows = new ArrayList<>();
         target.limits(Scope.DAY).forEach(limit -> row(rows, limit));
         String says = "In per cent of the target, a dot a day: 100 % is the aim for energy and the least for the rest;"
                 + " shaded is as it should be.";
-        Figure.open(html, "macros", "Energy and macros against the target", says);
-        new PercentChart(rows).draw(html, says);
-        table(html, rows);
-        html.close().line();
+        return new Figure(
+                "macros",
+                "Energy and macros against the target",
+                says,
+                Optional.of(new PercentChart(rows).draw(says)),
+                Optional.of(table(rows)));
     }
 
     /** In per cent of the aim; where there is none, of the least, or of the most. */
@@ -71,7 +80,7 @@ final class MacrosFigure {
         return Show.whole(BigDecimal.valueOf(percent));
     }
 
-    private void table(Html html, List<Row> rows) {
+    private Table table(List<Row> rows) {
         var table = new Table("Per cent of the target, day by day").words("day");
         rows.forEach(row -> table.numbers(row.label() + " %"));
         for (int i = 0; i < days.size(); i++) {
@@ -81,6 +90,6 @@ final class MacrosFigure {
             }
             table.row(cells.toArray(new String[0]));
         }
-        Figure.table(html, table);
+        return table;
     }
 }

@@ -3,51 +3,64 @@ package batchwright.report.html;
 import batchwright.answer.Notice;
 import batchwright.answer.PlanAnswer;
 import batchwright.plan.Clash;
+import batchwright.report.html.part.Document;
 import batchwright.report.plan.NoPlanWords;
 import batchwright.report.print.RemedyText;
 import batchwright.report.print.Show;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
-/** There is no plan: why, and what would make one possible. No figure of anybody's body or needs is on it. */
-final class NoPlanPage {
-    private final PlanAnswer answer;
-    private final NoPlanWords words;
+/**
+ * There is no plan: why, and what would make one possible. No figure of anybody's body or needs is on it.
+ *
+ * @param cautions when one of them stops it
+ * @param before paragraphs above the clashes
+ * @param after paragraphs below them
+ */
+public record NoPlanPage(
+        Document document,
+        String forWhom,
+        String says,
+        Optional<CautionsSection> cautions,
+        List<String> before,
+        List<ClashLine> clashes,
+        List<String> after) {
+    private static final String MORE_TIME =
+            "Try more time with --seconds, fewer days, or profiles that name the few snacks an eater likes (snacks: only).";
+    private static final String LOOSEN = "Try a larger --budget or more --dishes, or loosen a wish in the profile.";
 
-    NoPlanPage(PlanAnswer answer) {
-        this.answer = answer;
-        this.words = new NoPlanWords(answer);
+    /** @param rule empty, as {@code tryThis} is, where only what is said is known */
+    public record ClashLine(String rule, String says, String tryThis) {}
+
+    static NoPlanPage of(PlanAnswer answer, ReportStyle style) {
+        var words = new NoPlanWords(answer);
+        boolean stopped = answer.stoppedByCaution();
+        boolean clashes = isProven(answer) && !answer.clashes().isEmpty();
+        return new NoPlanPage(
+                style.document(PlanPage.forWhom(answer)),
+                PlanPage.forWhom(answer),
+                stopped ? "A caution stops it." : says(answer),
+                stopped
+                        ? Optional.of(CautionsSection.of(
+                                Notice.of(answer), answer.needs().size()))
+                        : Optional.empty(),
+                stopped ? List.of() : before(answer, words, clashes),
+                !stopped && clashes ? clashes(words) : List.of(),
+                stopped
+                        ? List.of()
+                        : Stream.of(clashes ? words.doubt() : Optional.<String>empty(), words.stuck())
+                                .flatMap(Optional::stream)
+                                .toList());
     }
 
-    void write(Html html) {
-        html.open("header")
-                .open("h1")
-                .name(PlanPage.forWhom(answer))
-                .close()
-                .close()
-                .line();
-        html.open("main")
-                .open("section", "class", "page")
-                .element("h2", "No plan")
-                .line();
-        html.element("p", says(), "class", "says").line();
-        if (answer.stoppedByCaution()) {
-            CautionsSection.write(html, Notice.of(answer), answer.needs().size());
-        } else {
-            words.overBudget().filter(x -> !proven()).ifPresent(says -> html.element("p", says));
-            hints(html);
-            words.stuck().ifPresent(says -> html.element("p", says));
-        }
-        html.close().close().line();
-    }
-
-    private boolean proven() {
+    private static boolean isProven(PlanAnswer answer) {
         return answer.status() == PlanAnswer.Status.NO_PLAN;
     }
 
-    private String says() {
-        if (answer.stoppedByCaution()) {
-            return "A caution stops it.";
-        }
-        return proven()
+    private static String says(PlanAnswer answer) {
+        return isProven(answer)
                 ? "No plan keeps every rule"
                         + answer.budget()
                                 .map(b -> " within "
@@ -57,28 +70,24 @@ final class NoPlanPage {
                 : "No plan was found in the time given, and no proof that there is none.";
     }
 
-    private void hints(Html html) {
-        if (!proven()) {
-            html.element(
-                    "p",
-                    "Try more time with --seconds, fewer days, or profiles that name the few snacks an eater likes"
-                            + " (snacks: only).");
-        } else if (answer.clashes().isEmpty()) {
-            html.element("p", "Try a larger --budget or more --dishes, or loosen a wish in the profile.");
-        } else {
-            html.element("p", words.heading()).open("ul", "class", "clashes").line();
-            words.clashes().forEach(clash -> clash(html, clash));
-            words.perhaps().ifPresent(perhaps -> html.element("li", perhaps).line());
-            html.close().line();
-            words.doubt().ifPresent(doubt -> html.element("p", doubt));
+    private static List<String> before(PlanAnswer answer, NoPlanWords words, boolean clashes) {
+        if (!isProven(answer)) {
+            return Stream.concat(words.overBudget().stream(), Stream.of(MORE_TIME))
+                    .toList();
         }
+        return List.of(clashes ? words.heading() : LOOSEN);
     }
 
-    private void clash(Html html, Clash clash) {
-        html.open("li").open("strong").text(Show.capital(clash.rule())).close();
-        html.text(": " + clash.says() + ".");
-        words.cure(clash).ifPresent(cure -> html.text(" " + cure));
-        clash.remedy().ifPresent(remedy -> html.text(" Try: ").element("code", RemedyText.of(remedy)));
-        html.close().line();
+    private static List<ClashLine> clashes(NoPlanWords words) {
+        List<ClashLine> lines = new ArrayList<>();
+        for (Clash clash : words.clashes()) {
+            String cure = words.cure(clash).map(c -> " " + c).orElse("");
+            lines.add(new ClashLine(
+                    Show.capital(clash.rule()),
+                    clash.says() + "." + cure,
+                    clash.remedy().map(RemedyText::of).orElse("")));
+        }
+        words.perhaps().ifPresent(perhaps -> lines.add(new ClashLine("", perhaps, "")));
+        return lines;
     }
 }

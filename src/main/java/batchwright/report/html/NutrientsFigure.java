@@ -5,8 +5,12 @@ import batchwright.needs.intakes.Counts;
 import batchwright.needs.intakes.Intake;
 import batchwright.needs.intakes.Intake.Standing;
 import batchwright.needs.intakes.Kind;
-import batchwright.report.html.PercentChart.Dot;
-import batchwright.report.html.PercentChart.Row;
+import batchwright.report.html.chart.PercentChart;
+import batchwright.report.html.chart.PercentChart.Dot;
+import batchwright.report.html.chart.PercentChart.Row;
+import batchwright.report.html.chart.Svg;
+import batchwright.report.html.part.Figure;
+import batchwright.report.html.part.Table;
 import batchwright.report.needs.IntakeWords;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -15,33 +19,32 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** Which nutrients of an average day are short of published amounts. It must not alarm. */
-final class NutrientsFigure {
+/**
+ * Which nutrients of an average day are short of published amounts. It must not alarm.
+ *
+ * @param noTable where nothing is published for the eater's age
+ * @param tableNotes below the table
+ */
+public record NutrientsFigure(Figure figure, Optional<String> noTable, Table table, List<String> tableNotes) {
     private static final BigDecimal PER_CENT = BigDecimal.valueOf(100);
-    private static final String NO_ALARM =
+    public static final String NO_ALARM =
             "A few days below are no deficiency: the amounts leave a margin over what most people need. What cooking takes from"
                     + " vitamins is not counted, nor the salt that you add. Whether a supplement makes sense is a question for a"
                     + " clinician.";
 
-    private NutrientsFigure() {}
-
-    static void write(Html html, List<Intake> intakes) {
+    static NutrientsFigure of(List<Intake> intakes) {
         String says = says(intakes);
-        Figure.open(html, "nutrients", "Nutrients of an average day", says);
         List<Row> rows = intakes.stream()
                 .filter(i -> !isRule(i))
                 .flatMap(i -> row(i).stream())
                 .toList();
-        if (!rows.isEmpty()) {
-            new PercentChart(rows).draw(html, says);
-        }
-        if (intakes.stream().noneMatch(i -> IntakeWords.isBySexAndAge(i.reference()))) {
-            html.element("p", IntakeWords.NO_TABLE, "class", "note");
-        }
-        html.open("details").element("summary", "The same as a table");
-        table(intakes).write(html);
-        IntakeWords.NOTES.forEach(note -> html.element("p", note, "class", "note"));
-        html.close().element("p", NO_ALARM, "class", "note").close().line();
+        Optional<Svg> picture = Optional.of(rows).filter(r -> !r.isEmpty()).map(r -> new PercentChart(r).draw(says));
+        boolean isCompared = intakes.stream().anyMatch(i -> IntakeWords.isBySexAndAge(i.reference()));
+        return new NutrientsFigure(
+                new Figure("nutrients", "Nutrients of an average day", says, picture, Optional.empty()),
+                isCompared ? Optional.empty() : Optional.of(IntakeWords.NO_TABLE),
+                table(intakes),
+                IntakeWords.NOTES);
     }
 
     /** What a rule of the plan sees to is in another picture. */

@@ -11,18 +11,15 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** An eater's days against the target, in one sentence. A plan whose days miss it is never shown. */
-final class OnTarget {
-    private OnTarget() {}
-
-    static void write(Html html, Seat seat, List<EatenDay> days) {
+public record OnTarget(String eater, String says) {
+    static OnTarget of(Seat seat, List<EatenDay> days) {
         DayTarget target = seat.target();
-        html.open("p", "class", "hit").open("strong").name(seat.eater().name()).close();
-        html.text(": " + range(days, Nutrient.ENERGY) + " kcal a day (target " + target.energyAimKcal() + ", "
+        String says = range(days, Nutrient.ENERGY) + " kcal a day (target " + target.energyAimKcal() + ", "
                 + target.day(Nutrient.ENERGY).says() + ") and "
                 + range(days, Nutrient.PROTEIN) + " g protein (at least "
                 + target.day(Nutrient.PROTEIN).least()
-                + "). Every day is on target." + onAverage(target, days));
-        html.close().line();
+                + "). Every day is on target." + onAverage(target, days);
+        return new OnTarget(seat.eater().name(), says);
     }
 
     /** What the mean of all days is, and should be. */

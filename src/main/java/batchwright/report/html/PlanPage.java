@@ -5,12 +5,15 @@ import batchwright.plan.Batch;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Session;
 import batchwright.quantity.Currency;
+import batchwright.report.html.part.PageHead;
+import batchwright.report.html.part.Way;
 import batchwright.report.print.Dates;
 import batchwright.report.print.Show;
 import batchwright.schedule.Schedule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What every page needs of a cooking session of a plan that was found.
@@ -69,17 +72,23 @@ record PlanPage(PlanAnswer answer, Session plan, ReportStyle style, Schedule sch
         return plan.batches().stream().mapToInt(Batch::containers).sum();
     }
 
-    /** The head of a page: what it is, and below it whose plan it belongs to, so that a lone sheet of paper tells. */
-    void open(Html html, String id, String heading, String says) {
-        html.open("section", "id", id(id), "class", "page " + id, "aria-labelledby", id(id) + "-h");
-        html.element("h2", heading + (session == 0 ? "" : ", session " + session), "id", id(id) + "-h");
-        html.open("p", "class", "whose")
-                .name(forWhom())
-                .text(", cooking day " + Dates.inFull(answer.kitchen().cookingDay()))
-                .close();
-        if (!says.isEmpty()) {
-            html.element("p", says, "class", "says");
-        }
-        html.line();
+    PageHead head(String page, String heading, String says) {
+        return new PageHead(
+                id(page),
+                page,
+                heading + (session == 0 ? "" : ", session " + session),
+                forWhom(),
+                ", cooking day " + Dates.inFull(answer.kitchen().cookingDay()),
+                says);
+    }
+
+    /** @param shop what that page is called */
+    Way way(String label, String says, String shop) {
+        return new Way(
+                label,
+                says,
+                Stream.of("plan", "shop", "cook", "labels")
+                        .map(page -> new Way.Link(page.equals("shop") ? shop : Show.capital(page), id(page)))
+                        .toList());
     }
 }

@@ -1,7 +1,28 @@
 package batchwright.report.html;
 
+import batchwright.report.html.part.Document;
+import batchwright.report.labels.LabelCss;
 import batchwright.report.labels.LabelRounding;
 import batchwright.report.labels.LabelSheet;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Objects;
 
 /** What a reader chooses of a report: the sheet of labels, whose paper all pages are for, and the rounding of labels. */
-public record ReportStyle(LabelSheet labels, LabelRounding rounding) {}
+public record ReportStyle(LabelSheet labels, LabelRounding rounding) {
+    private static final String STYLE_SHEET = "report.css";
+
+    Document document(String title) {
+        return new Document(title + " – " + Document.GENERATOR, styleSheet() + LabelCss.of(labels));
+    }
+
+    private static String styleSheet() {
+        try (InputStream in = ReportStyle.class.getResourceAsStream(STYLE_SHEET)) {
+            return new String(Objects.requireNonNull(in, STYLE_SHEET).readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -4,81 +4,84 @@ import batchwright.answer.BoughtTogether;
 import batchwright.answer.BuyLine;
 import batchwright.answer.PlanAnswer;
 import batchwright.food.Food;
+import batchwright.food.Staple;
 import batchwright.plan.Plan;
 import batchwright.plan.UseUp;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.report.cooking.KitchenMeasure;
+import batchwright.report.html.part.PageHead;
+import batchwright.report.html.part.Tick;
 import batchwright.report.print.Dates;
 import batchwright.report.print.Show;
 import batchwright.report.shopping.BoughtEarly;
 import java.math.BigDecimal;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The shopping list: shop by shop, section by section, with boxes to tick; what is at home; the total against the budget. */
-final class ShoppingPage {
-    private final PlanPage page;
-    private final List<BuyLine> lines;
+public record ShoppingPage(PageHead head, List<ShopList> shops, Optional<List<Tick>> atHome, List<String> notes) {
+    private static final String AT_HOME =
+            " At home is also what the sessions before leave; of what spoils soon no opened pack is counted on.";
 
-    ShoppingPage(PlanPage page) {
-        this.page = page;
-        this.lines = BuyLine.of(page.plan());
-    }
-
-    void write(Html html) {
-        page.open(html, "shop", "Shopping list", total() + carriedOver());
+    static ShoppingPage of(PlanPage page) {
+        List<BuyLine> lines = BuyLine.of(page.plan());
         List<BuyLine> bought = lines.stream().filter(l -> l.pack().isPresent()).toList();
-        new BasketTable(bought, page.currency(), ShoppingPage::moreAtHome).write(html);
-        atHome(html);
-        BasketTable.prices(html, bought);
-        html.close().line();
-    }
-
-    /** One list for all sessions, with those that things are bought for. */
-    static void writeForAll(Html html, PlanAnswer answer, Plan plan) {
-        Currency currency = answer.kitchen().currency();
-        List<BoughtTogether> together = BoughtTogether.of(plan.sessions());
-        List<BuyLine> all = together.stream().map(BoughtTogether::line).toList();
-        html.open("section", "id", "shop", "class", "page shop", "aria-labelledby", "shop-h");
-        html.element("h2", "Shopping list, before day 1", "id", "shop-h");
-        html.open("p", "class", "whose").name(PlanPage.forWhom(answer)).close();
-        html.element("p", "Total " + Show.money(plan.cost(), currency) + ".", "class", "says")
-                .line();
-        new BasketTable(all, currency, line -> Optional.of(forSessions(together.get(all.indexOf(line))))).write(html);
-        BoughtEarly.says(plan.sessions()).ifPresent(says -> html.element("p", says, "class", "note"));
-        BasketTable.prices(html, all);
-        html.close().line();
-    }
-
-    private static String forSessions(BoughtTogether bought) {
-        return (bought.sessions().size() == 1 ? "for session " : "for sessions ")
-                + bought.sessions().stream().map(n -> Integer.toString(n)).collect(Collectors.joining(" and "));
+        return new ShoppingPage(
+                page.head("shop", "Shopping list", total(page) + carriedOver(page)),
+                ShopList.of(bought, page.currency(), ShoppingPage::moreAtHome),
+                Optional.of(atHome(page, lines)),
+                notes(page, ShopList.prices(bought)));
     }
 
     /** When all was bought before the first session. */
-    void writeWhatIsAtHome(Html html) {
-        page.open(html, "shop", "At home", "Everything was bought before day 1." + carriedOver());
-        atHome(html);
-        html.close().line();
+    static ShoppingPage whatIsAtHome(PlanPage page) {
+        return new ShoppingPage(
+                page.head("shop", "At home", "Everything was bought before day 1." + carriedOver(page)),
+                List.of(),
+                Optional.of(atHome(page, BuyLine.of(page.plan()))),
+                notes(page, Optional.empty()));
     }
 
-    private String carriedOver() {
-        return page.session() < 2
-                ? ""
-                : " At home is also what the sessions before leave; of what spoils soon no opened pack is counted on.";
+    /** One list for all sessions, with those that things are bought for. */
+    static ShoppingPage forAll(PlanAnswer answer, Plan plan) {
+        Currency currency = answer.kitchen().currency();
+        Map<BuyLine, List<Integer>> sessions = new LinkedHashMap<>();
+        BoughtTogether.of(plan.sessions()).forEach(bought -> sessions.put(bought.line(), bought.sessions()));
+        List<BuyLine> all = List.copyOf(sessions.keySet());
+        return new ShoppingPage(
+                new PageHead(
+                        "shop",
+                        "shop",
+                        "Shopping list, before day 1",
+                        PlanPage.forWhom(answer),
+                        "",
+                        "Total " + Show.money(plan.cost(), currency) + "."),
+                ShopList.of(all, currency, line -> forSessions(sessions.getOrDefault(line, List.of()))),
+                Optional.empty(),
+                Stream.of(BoughtEarly.says(plan.sessions()), ShopList.prices(all))
+                        .flatMap(Optional::stream)
+                        .toList());
     }
 
-    private static Optional<String> moreAtHome(BuyLine line) {
-        return Optional.of(line)
-                .filter(l -> l.fromPantryGrams().signum() > 0)
-                .map(l -> Show.whole(l.fromPantryGrams()) + " g more is at home");
+    private static String forSessions(List<Integer> numbers) {
+        return (numbers.size() == 1 ? "for session " : "for sessions ")
+                + numbers.stream().map(n -> Integer.toString(n)).collect(Collectors.joining(" and "));
     }
 
-    private String total() {
+    private static String carriedOver(PlanPage page) {
+        return page.session() < 2 ? "" : AT_HOME;
+    }
+
+    private static String moreAtHome(BuyLine line) {
+        return line.fromPantryGrams().signum() > 0 ? Show.whole(line.fromPantryGrams()) + " g more is at home" : "";
+    }
+
+    private static String total(PlanPage page) {
         Money cost = page.plan().cost();
         return "Total " + Show.money(cost, page.currency())
                 + Show.underBudget(page.answer().budget(), cost, page.currency())
@@ -87,49 +90,40 @@ final class ShoppingPage {
                 + ".";
     }
 
-    private void atHome(Html html) {
-        List<BuyLine> home =
-                lines.stream().filter(l -> l.fromPantryGrams().signum() > 0).toList();
-        Set<String> staples = page.plan().batches().stream()
+    private static List<Tick> atHome(PlanPage page, List<BuyLine> lines) {
+        Stream<Tick> foods = lines.stream()
+                .filter(l -> l.fromPantryGrams().signum() > 0)
+                .map(l -> new Tick(l.food().name(), amount(page, l.food(), l.fromPantryGrams()), "", ""));
+        Stream<Tick> staples = page.plan().batches().stream()
                 .flatMap(b -> b.dish().staples().stream())
-                .map(s -> s.name())
-                .collect(Collectors.toCollection(LinkedHashSet::new));
-        html.open("h3").text("At home: look before you go").close();
-        html.open("ul", "class", "ticks").line();
-        for (BuyLine line : home) {
-            BasketTable.tick(html);
-            html.open("span", "class", "what")
-                    .open("strong")
-                    .name(line.food().name())
-                    .close();
-            html.element("span", amount(line.food(), line.fromPantryGrams()), "class", "pack");
-            html.close().close().close().line();
-        }
-        for (String staple : staples) {
-            BasketTable.tick(html);
-            html.open("span", "class", "what").open("strong").name(staple).close();
-            html.close().close().close().line();
-        }
-        html.close().line();
-        useUp(html);
+                .map(Staple::name)
+                .distinct()
+                .map(name -> new Tick(name, "", "", ""));
+        return Stream.concat(foods, staples).toList();
     }
 
-    private void useUp(Html html) {
-        String useUp = UseUp.of(page.plan()).stream()
-                .map(u -> u.food().name() + ", " + amount(u.food(), u.grams()) + ", by " + Dates.shortly(u.useBy()))
+    private static List<String> notes(PlanPage page, Optional<String> prices) {
+        return Stream.of(useUp(page), pastTheirDate(page), prices)
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private static Optional<String> useUp(PlanPage page) {
+        String foods = UseUp.of(page.plan()).stream()
+                .map(u ->
+                        u.food().name() + ", " + amount(page, u.food(), u.grams()) + ", by " + Dates.shortly(u.useBy()))
                 .collect(Collectors.joining("; "));
-        if (!useUp.isEmpty()) {
-            html.element("p", "Use up, besides this plan: " + useUp + ".", "class", "note");
-        }
-        String past = page.answer().kitchen().pastTheirDate().keySet().stream()
+        return foods.isEmpty() ? Optional.empty() : Optional.of("Use up, besides this plan: " + foods + ".");
+    }
+
+    private static Optional<String> pastTheirDate(PlanPage page) {
+        String foods = page.answer().kitchen().pastTheirDate().keySet().stream()
                 .map(Food::name)
                 .collect(Collectors.joining("; "));
-        if (!past.isEmpty()) {
-            html.element("p", "Past its date, not used: " + past + ".", "class", "note");
-        }
+        return foods.isEmpty() ? Optional.empty() : Optional.of("Past its date, not used: " + foods + ".");
     }
 
-    private String amount(Food food, BigDecimal grams) {
+    private static String amount(PlanPage page, Food food, BigDecimal grams) {
         return Show.whole(grams) + " g"
                 + KitchenMeasure.pieces(page.answer().kitchen(), food, grams.multiply(food.edibleShare()))
                         .map(pieces -> " (" + pieces + ")")

@@ -1,7 +1,15 @@
 package batchwright.report.html;
 
+import batchwright.plan.Batch;
 import batchwright.plan.Session;
 import batchwright.report.cooking.ScheduleWords;
+import batchwright.report.html.chart.FirstWords;
+import batchwright.report.html.chart.Svg;
+import batchwright.report.html.chart.TimeLineChart;
+import batchwright.report.html.part.Figure;
+import batchwright.report.html.part.KeyEntry;
+import batchwright.report.html.part.Series;
+import batchwright.report.html.part.Table;
 import batchwright.report.print.Show;
 import batchwright.schedule.OvenSetting;
 import batchwright.schedule.PlacedStep;
@@ -9,42 +17,33 @@ import batchwright.schedule.Schedule;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** The order of work of a session: drawn, and beside it as a table, which on paper a cook reads too. */
-final class TimeLine {
-    private final Session session;
-    private final Schedule schedule;
-
-    TimeLine(Session session, Schedule schedule) {
-        this.session = session;
-        this.schedule = schedule;
-    }
-
-    void write(Html html) {
+public record TimeLine(Figure figure, List<KeyEntry> key, Table table, String note) {
+    static TimeLine of(Session session, Schedule schedule) {
         String says = Show.capital(ScheduleWords.says(schedule)) + ".";
-        html.open("section").element("h3", "Order of work").line();
-        html.open("div", "class", "work").line();
-        Figure.open(html, "timeline", "At a glance", says);
-        new TimeLineChart(schedule, this::tag, this::look).draw(html, says);
-        html.open("ul", "class", "key").line();
-        session.batches().forEach(batch -> {
-            Series series = Series.of(session, batch.dish());
-            html.open("li").element("b", series.letter(), "class", "swatch " + series.look());
-            html.open("span").name(batch.dish().name()).close().close().line();
-        });
-        html.close().close().line();
-        html.open("div");
-        table().write(html);
-        html.element("p", ScheduleWords.note(schedule), "class", "note").close();
-        html.close().close().line();
+        Svg picture = new TimeLineChart(
+                        schedule,
+                        step -> tag(session, step),
+                        step -> series(session, step).look())
+                .draw(says);
+        return new TimeLine(
+                new Figure("timeline", "At a glance", says, Optional.of(picture), Optional.empty()),
+                session.batches().stream()
+                        .map(Batch::dish)
+                        .map(dish -> new KeyEntry(Series.of(session, dish), dish.name(), ""))
+                        .toList(),
+                table(session, schedule),
+                ScheduleWords.note(schedule));
     }
 
     private record Line(int minute, List<String> cells) {}
 
-    private Table table() {
+    private static Table table(Session session, Schedule schedule) {
         List<Line> lines = new ArrayList<>();
         schedule.settings().forEach(setting -> lines.add(line(setting)));
-        schedule.steps().forEach(step -> lines.add(line(step)));
+        schedule.steps().forEach(step -> lines.add(line(session, step)));
         var table = new Table("By the clock, from 0:00")
                 .words("at")
                 .words("step")
@@ -70,12 +69,12 @@ final class TimeLine {
                         "oven"));
     }
 
-    private Line line(PlacedStep step) {
+    private static Line line(Session session, PlacedStep step) {
         return new Line(
                 step.start(),
                 List.of(
                         ScheduleWords.clock(step.start()),
-                        tag(step),
+                        tag(session, step),
                         FirstWords.of(step.text(), 60),
                         step.handsOnMinutes() == 0 ? "–" : ScheduleWords.clock(step.handsOnUntil()),
                         ScheduleWords.clock(step.end()),
@@ -83,13 +82,13 @@ final class TimeLine {
     }
 
     /** A3: the letter of the dish and the number of the step below it; the letter alone fills containers. */
-    private String tag(PlacedStep step) {
+    private static String tag(Session session, PlacedStep step) {
         String number =
                 step.number().isPresent() ? Integer.toString(step.number().getAsInt()) : "";
-        return Series.of(session, step.dish()).letter() + number;
+        return series(session, step).letter() + number;
     }
 
-    private String look(PlacedStep step) {
-        return Series.of(session, step.dish()).look();
+    private static Series series(Session session, PlacedStep step) {
+        return Series.of(session, step.dish());
     }
 }

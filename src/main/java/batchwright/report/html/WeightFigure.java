@@ -5,30 +5,37 @@ import batchwright.needs.Outlook;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.projection.ProjectedWeek;
 import batchwright.needs.projection.Projection;
+import batchwright.report.html.chart.WeightChart;
+import batchwright.report.html.part.Figure;
+import batchwright.report.html.part.Table;
 import batchwright.report.print.Show;
 import java.util.List;
+import java.util.Optional;
 
 /** Where weight goes when the target is eaten for some weeks, where the profile allows a projection. */
-final class WeightFigure {
+public record WeightFigure(Figure figure, List<String> cautions) {
     private static final int WEEKS = 12;
 
-    private WeightFigure() {}
-
-    static void write(Html html, Needs needs) {
-        Outlook.projection(needs, WEEKS).ifPresent(projection -> write(html, projection));
+    static Optional<WeightFigure> of(Needs needs) {
+        return Outlook.projection(needs, WEEKS).map(WeightFigure::of);
     }
 
-    private static void write(Html html, Projection projection) {
+    private static WeightFigure of(Projection projection) {
         ProjectedWeek last = projection.last();
-        String says = last.week() == 0 ? projection.stops().map(Caution::text).orElse("") : sentence(projection, last);
-        Figure.open(html, "weight", "Where weight goes", says);
-        if (last.week() > 0) {
-            new WeightChart(projection.path()).draw(html, says);
-            Figure.table(html, table(projection));
-        }
-        html.open("ul", "class", "note");
-        projection.cautions().forEach(c -> html.element("li", c.text() + " [" + c.source() + "]"));
-        html.close().close().line();
+        boolean isDrawn = last.week() > 0;
+        String says = isDrawn
+                ? sentence(projection, last)
+                : projection.stops().map(Caution::text).orElse("");
+        return new WeightFigure(
+                new Figure(
+                        "weight",
+                        "Where weight goes",
+                        says,
+                        isDrawn ? Optional.of(new WeightChart(projection.path()).draw(says)) : Optional.empty(),
+                        isDrawn ? Optional.of(table(projection)) : Optional.empty()),
+                projection.cautions().stream()
+                        .map(c -> c.text() + " [" + c.source() + "]")
+                        .toList());
     }
 
     private static String sentence(Projection projection, ProjectedWeek last) {

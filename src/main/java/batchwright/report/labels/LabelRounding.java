@@ -1,7 +1,6 @@
 package batchwright.report.labels;
 
 import batchwright.food.Nutrients;
-import batchwright.report.html.Figure;
 import java.util.List;
 import java.util.Locale;
 

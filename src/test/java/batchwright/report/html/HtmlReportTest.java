@@ -86,7 +86,7 @@ class HtmlReportTest {
 
         assertThat(html).doesNotContain("<b>\"R\"", "<script", "alert(1)</script>");
         assertThat(html)
-                .contains("<bdi>Eater &lt;b&gt;&quot;R&quot; &amp; &#39;friends&#39;&lt;/b&gt; &lt;script&gt;alert(1)")
+                .contains("<bdi>Eater &lt;b&gt;\"R\" &amp; 'friends'&lt;/b&gt; &lt;script&gt;alert(1)")
                 .contains("<bdi>Dish &lt;b&gt;")
                 .contains("Food &lt;b&gt;")
                 .contains("שלום עולם \uD83C\uDF72");
