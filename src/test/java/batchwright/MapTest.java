@@ -48,7 +48,8 @@ class MapTest {
         var names = new TreeSet<String>();
         for (Path root : roots) {
             try (Stream<Path> files = Files.walk(root)) {
-                for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
+                for (Path file :
+                        files.filter(f -> f.toString().endsWith(".java")).toList()) {
                     DECLARED.matcher(Files.readString(file)).results().forEach(m -> names.add(m.group(1)));
                 }
             }

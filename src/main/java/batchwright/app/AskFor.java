@@ -92,8 +92,7 @@ final class AskFor {
     private Dish cookable(String id, Map<String, Dish> dishes, List<Seat> seats) {
         Dish dish = FindDish.answer(kitchen, id);
         if (!dishes.containsKey(dish.id())) {
-            throw Refused.because(
-                    dish.id() + " is asked for and left out", "Ask for it or leave it out, not both.");
+            throw Refused.because(dish.id() + " is asked for and left out", "Ask for it or leave it out, not both.");
         }
         if (seats.stream().noneMatch(seat -> seat.eater().wishes().allows(dish))) {
             throw Refused.because(

@@ -142,7 +142,8 @@ public final class MakePlan {
         var finder = new ClashFinder(new UntilStopped(planner, watch), deadline.left());
         List<Clash> clashes = none.stuck()
                 .map(stuck -> finder.clashes(stuck.request(), stuck.proof()))
-                .orElseGet(() -> finder.clashes(request.withCooking(request.cooking().once()), none.proof()));
+                .orElseGet(() ->
+                        finder.clashes(request.withCooking(request.cooking().once()), none.proof()));
         return watch.stop() ? List.of() : clashes;
     }
 

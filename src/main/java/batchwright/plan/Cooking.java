@@ -1,8 +1,8 @@
 package batchwright.plan;
 
 import batchwright.food.Dish;
-import java.util.LinkedHashSet;
 import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.Set;
 
 /**

@@ -5,7 +5,6 @@ import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Lot;
 import batchwright.food.Pack;
-import batchwright.plan.Cooking;
 import batchwright.plan.PlanRequest;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;

@@ -4,7 +4,6 @@ import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Lot;
-import batchwright.plan.Cooking;
 import batchwright.plan.PantryLeft;
 import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;

@@ -1,8 +1,8 @@
 package batchwright.report.html;
 
 import batchwright.answer.PlanAnswer;
-import batchwright.app.DishesWanted;
 import batchwright.app.CookingWanted;
+import batchwright.app.DishesWanted;
 import batchwright.app.InsightWanted;
 import batchwright.app.MakePlan;
 import batchwright.app.PlanQuestion;
