@@ -128,13 +128,22 @@ public final class MakePlan {
         return watch.stop() ? List.of() : clashes;
     }
 
-    /** @throws Refused when there is no such dish */
+    /** @throws Refused when there is no such dish, or when it cannot be cooked in this kitchen */
     private static Kitchen cookingOnly(List<String> ids, Kitchen kitchen) {
-        if (ids.isEmpty()) {
-            return kitchen;
-        }
         var dishes = new LinkedHashMap<String, Dish>();
-        ids.stream().map(id -> FindDish.answer(kitchen, id)).forEach(dish -> dishes.put(dish.id(), dish));
+        if (ids.isEmpty()) {
+            dishes.putAll(kitchen.dishes());
+            dishes.values().removeIf(dish -> kitchen.equipment().obstacle(dish).isPresent());
+            return dishes.size() == kitchen.dishes().size() ? kitchen : kitchen.withDishes(dishes);
+        }
+        ids.stream().map(id -> FindDish.answer(kitchen, id)).forEach(dish -> {
+            kitchen.equipment().obstacle(dish).ifPresent(step -> {
+                throw Refused.because(
+                        dish.id() + " cannot be cooked in this kitchen: a step needs " + step.needs(),
+                        "Enter what there is in foods/kitchen.yaml, or another way to do the step in the dish.");
+            });
+            dishes.put(dish.id(), dish);
+        });
         return kitchen.withDishes(dishes);
     }
 

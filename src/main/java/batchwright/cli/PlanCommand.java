@@ -4,7 +4,9 @@ import batchwright.answer.PlanAnswer;
 import batchwright.app.PlanQuestion;
 import batchwright.app.Refused;
 import batchwright.app.SessionsQuestion;
+import batchwright.app.Workspace;
 import batchwright.plan.PlanRequest;
+import batchwright.report.cooking.KitchenClock;
 import batchwright.report.export.WholePlan;
 import batchwright.report.html.HtmlReport;
 import batchwright.report.html.ReportStyle;
@@ -17,6 +19,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -38,6 +41,7 @@ import picocli.CommandLine.ParentCommand;
 final class PlanCommand implements Callable<Integer> {
     private static final int MOST_DISHES = 10;
     private static final int MOST_SECONDS = 3600;
+    private static final int MOST_MINUTES = 24 * 60;
     private static final int MOST_EATERS = 6;
 
     /** Set by the command line's parser before {@link #call()}. */
@@ -78,6 +82,14 @@ final class PlanCommand implements Callable<Integer> {
             defaultValue = "" + PlanRequest.USUAL_MOST_DISHES,
             description = "Most dishes in a cooking session, 1 to 10; default ${DEFAULT-VALUE}.")
     private String dishes = "";
+
+    @Option(
+            names = "--most-minutes",
+            paramLabel = "M",
+            description =
+                    "Most minutes that a cooking session may take your hands, filling and washing up counted; default what"
+                            + " foods/kitchen.yaml says, or no limit.")
+    private @Nullable String mostMinutes;
 
     @Option(
             names = "--seconds",
@@ -125,7 +137,8 @@ final class PlanCommand implements Callable<Integer> {
             throw Refused.because(eaters.size() + " eaters are named", "Name at most " + MOST_EATERS + ".");
         }
         PlanQuestion question = question();
-        ReportStyle style = report.style();
+        KitchenClock clock = export.clock();
+        ReportStyle style = report.style().by(clock);
         FilesBeside files = program.filesBeside(force);
         report.check(files);
         export.check(files);
@@ -141,7 +154,9 @@ final class PlanCommand implements Callable<Integer> {
             PlanAnswer answer = answer(question, interruption);
             ExitCode exit = exit(answer, interruption.asked(), insight.isWanted());
             program.answer(
-                    program.json ? PlanJson.of(answer) : PlanText.of(answer, program.commands(), nutrients, width));
+                    program.json
+                            ? PlanJson.of(answer, clock)
+                            : PlanText.of(answer, program.commands(), nutrients, clock, width));
             model.write(files);
             write(() -> HtmlReport.of(answer, style), WholePlan.of(answer), files);
             return files.exit(exit).code();
@@ -150,7 +165,7 @@ final class PlanCommand implements Callable<Integer> {
 
     private PlanAnswer answer(PlanQuestion question, Interruption interruption) {
         try (var progress = program.progress(interruption)) {
-            PlanAnswer answer = program.plans().answer(program.workspace(), question, progress, model::asked);
+            PlanAnswer answer = program.plans().answer(workspace(), question, progress, model::asked);
             ownUp(progress);
             return answer;
         }
@@ -160,12 +175,14 @@ final class PlanCommand implements Callable<Integer> {
             SessionsQuestion question, Interruption interruption, ReportStyle style, int width, FilesBeside files) {
         SessionsAnswer answer;
         try (var progress = program.progress(interruption)) {
-            answer = program.plans().answer(program.workspace(), question, progress);
+            answer = program.plans().answer(workspace(), question, progress);
             ownUp(progress);
         }
         ExitCode exit = exit(answer.status(), interruption.asked(), false);
         program.answer(
-                program.json ? SessionsJson.of(answer) : SessionsText.of(answer, program.commands(), nutrients, width));
+                program.json
+                        ? SessionsJson.of(answer, style.clock())
+                        : SessionsText.of(answer, program.commands(), nutrients, style.clock(), width));
         write(() -> HtmlReport.of(answer, style), WholePlan.of(answer), files);
         return files.exit(exit).code();
     }
@@ -182,6 +199,15 @@ final class PlanCommand implements Callable<Integer> {
                 .forEach(fault ->
                         program.complain("a fault of ours: something went wrong in the search, so the plan shown is the"
                                 + " best that passed its audit.\nPlease report this line: " + fault + "\n"));
+    }
+
+    private Workspace workspace() {
+        return program.workspace()
+                .withMostMinutes(
+                        mostMinutes == null
+                                ? OptionalInt.empty()
+                                : OptionalInt.of(
+                                        new Given("--most-minutes", mostMinutes).whole(10, MOST_MINUTES, "minutes")));
     }
 
     private PlanQuestion question() {

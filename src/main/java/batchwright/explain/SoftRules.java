@@ -17,6 +17,7 @@ record SoftRules(List<List<SoftRule>> groups) {
         List<SoftRule> session = new ArrayList<>();
         SoftSessionRules.keeping(request).ifPresent(session::add);
         SoftSessionRules.dishCount(request).ifPresent(session::add);
+        SoftSessionRules.handsOnMinutes(request).ifPresent(session::add);
         groups.add(session);
         EaterInRequest.all(request).forEach(at -> groups.add(of(at, request)));
         return new SoftRules(groups);

@@ -22,6 +22,9 @@ public sealed interface Remedy {
 
     record AllowDishes(int dishes) implements Remedy {}
 
+    /** Of work with the hands, in a cooking session. */
+    record AllowMinutes(int handsOn) implements Remedy {}
+
     /** @param range of the limit that the setting changes */
     record ChangeTarget(Eater eater, Setting setting, Range range) implements Remedy {}
 

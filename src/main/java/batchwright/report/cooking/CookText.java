@@ -13,7 +13,9 @@ import batchwright.plan.Portion;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import batchwright.report.print.TextTable;
+import batchwright.schedule.Schedule;
 import java.math.BigDecimal;
+import java.util.Comparator;
 
 /** What to cook and how to fill the containers. */
 public final class CookText {
@@ -24,18 +26,20 @@ public final class CookText {
 
     private final Kitchen kitchen;
     private final Plan plan;
+    private final Schedule schedule;
     private final Page page;
     private final int firstDay;
 
-    public CookText(Kitchen kitchen, Plan plan, Page page) {
-        this(kitchen, plan, page, 1);
+    public CookText(Kitchen kitchen, Plan plan, Schedule schedule, Page page) {
+        this(kitchen, plan, schedule, page, 1);
     }
 
     /** @param firstDay by which number the cooking day is called */
-    public CookText(Kitchen kitchen, Plan plan, Page page, int firstDay) {
+    public CookText(Kitchen kitchen, Plan plan, Schedule schedule, Page page, int firstDay) {
         this.firstDay = firstDay;
         this.kitchen = kitchen;
         this.plan = plan;
+        this.schedule = schedule;
         this.page = page;
     }
 
@@ -44,18 +48,17 @@ public final class CookText {
         page.heading("COOK: " + Show.count(plan.batches().size(), "dish", "dishes") + ", "
                 + Show.count(containers, "container", "containers"));
         plan.batches().forEach(this::batch);
-        page.gap();
         minutesNote();
     }
 
     public void minutesNote() {
-        int most = plan.batches().stream().mapToInt(Batch::containers).max().orElse(0);
-        page.paragraph("  ", "  ", Work.note(most));
+        Work.note(plan.batches().stream().map(Batch::dish).toList())
+                .ifPresent(note -> page.gap().paragraph("  ", "  ", note));
     }
 
     /** What to begin the evening before, and how long the steps take. */
     public void work(Batch batch) {
-        var work = Work.of(batch);
+        var work = Work.of(schedule, batch);
         work.dayBefore().forEach(step -> page.paragraph("  ", "    ", "The evening before: " + step));
         page.paragraph("  ", "    ", "Takes " + work.says() + ".");
     }
@@ -73,10 +76,10 @@ public final class CookText {
             raw(batch);
             batch.fills().forEach(this::fill);
         } else {
-            var left = new CookText(kitchen, plan, new Page(page.width() / 2), firstDay);
+            var left = new CookText(kitchen, plan, schedule, new Page(page.width() / 2), firstDay);
             left.raw(batch);
             int column = left.page.widest() + BETWEEN;
-            var right = new CookText(kitchen, plan, new Page(page.width() - column), firstDay);
+            var right = new CookText(kitchen, plan, schedule, new Page(page.width() - column), firstDay);
             batch.fills().forEach(right::fill);
             page.beside(left.page, column, right.page);
         }
@@ -91,6 +94,10 @@ public final class CookText {
                         food.name(),
                         KitchenMeasure.text(kitchen, food, grams).orElse("")));
         page.table(raw);
+        if (!batch.dish().staples().isEmpty()) {
+            page.paragraph("  ", "    ", StepView.staples(batch));
+        }
+        intoSteps(batch);
         CoreTemperatures.of(batch.ingredients().keySet()).says().ifPresent(says -> page.paragraph("  ", "    ", says));
         batch.fatToPourOff()
                 .forEach((part, grams) -> page.paragraph(
@@ -98,6 +105,17 @@ public final class CookText {
                         "    ",
                         "Pour off about " + amount(grams) + " g of fat (" + part.name()
                                 + "): the figures below leave it out."));
+    }
+
+    /** What each step takes in hand for the first time, and how it divides the batch; in the order of the dish. */
+    private void intoSteps(Batch batch) {
+        StepView.all(plan.batches(), schedule).stream()
+                .filter(view ->
+                        view.step().dish().equals(batch.dish()) && !view.says().isEmpty())
+                .filter(view -> view.step().number().isPresent())
+                .sorted(Comparator.comparingInt(view -> view.step().number().getAsInt()))
+                .forEach(view -> page.paragraph(
+                        "  ", "    ", "Into step " + view.step().number().getAsInt() + ": " + view.says() + "."));
     }
 
     private String keeps(Dish dish) {

@@ -17,6 +17,7 @@ import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import batchwright.report.print.TextTable;
 import batchwright.report.shopping.BuyText;
+import batchwright.schedule.Schedule;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -48,7 +49,11 @@ public final class FilledDishText {
     private void plan(Plan plan) {
         Fill fill = plan.batches().get(0).fills().get(0);
         answer(plan, fill);
-        var cook = new CookText(request.kitchen(), plan, page);
+        var cook = new CookText(
+                request.kitchen(),
+                plan,
+                Schedule.of(plan.batches(), request.kitchen().equipment()),
+                page);
         page.heading("FILL");
         cook.fill(fill);
         holds(fill.perContainer());

@@ -53,8 +53,7 @@ final class CookingEvents {
     private void eveningBefore() {
         List<String> lines = new ArrayList<>();
         batches()
-                .forEach(batch -> Work.of(batch)
-                        .dayBefore()
+                .forEach(batch -> Work.dayBefore(batch)
                         .forEach(step -> lines.add(Isolated.name(batch.dish().name()) + ": " + step)));
         if (!lines.isEmpty()) {
             events.add(evening("evening-before/" + cooks, cooks, "Get ready to cook tomorrow", lines));
@@ -67,7 +66,7 @@ final class CookingEvents {
 
     private void cook() {
         int containers = batches().stream().mapToInt(Batch::containers).sum();
-        Schedule schedule = Schedule.of(batches());
+        Schedule schedule = Schedule.of(batches(), session.answer().kitchen().equipment());
         List<String> lines = new ArrayList<>();
         batches().forEach(batch -> {
             String freeze = Freezing.of(session.plan(), batch.dish()).says(session.firstDay());

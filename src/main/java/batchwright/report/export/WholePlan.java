@@ -44,7 +44,7 @@ public record WholePlan(PlanAnswer whole, List<SessionsAnswer.One> sessions, boo
     LocalDate shops(SessionsAnswer.One session) {
         SessionsAnswer.One first = shopOnce ? sessions.get(0) : session;
         boolean soaks = first.plan().batches().stream()
-                .anyMatch(batch -> !Work.of(batch).dayBefore().isEmpty());
+                .anyMatch(batch -> !Work.dayBefore(batch).isEmpty());
         return cooks(first).minusDays(soaks ? 1 : 0);
     }
 

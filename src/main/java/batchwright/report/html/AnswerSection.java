@@ -53,8 +53,8 @@ final class AnswerSection {
     }
 
     private String work() {
-        boolean early = page.plan().batches().stream()
-                .anyMatch(b -> !Work.of(b).dayBefore().isEmpty());
+        boolean early =
+                page.plan().batches().stream().anyMatch(b -> !Work.dayBefore(b).isEmpty());
         return ScheduleWords.duration(page.schedule().handsOnMinutes()) + " of it hands on"
                 + (early ? "; something to do the evening before" : "");
     }

@@ -4,14 +4,15 @@ import batchwright.answer.CoreTemperatures;
 import batchwright.answer.Freezing;
 import batchwright.food.Dish;
 import batchwright.food.Part;
-import batchwright.food.Step;
 import batchwright.plan.Batch;
 import batchwright.plan.Fill;
 import batchwright.plan.Portion;
 import batchwright.report.cooking.KitchenMeasure;
+import batchwright.report.cooking.StepView;
 import batchwright.report.cooking.Work;
 import batchwright.report.print.Show;
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.List;
 
 /** The cooking sheet: the evening before, then each dish with what to weigh, what to do, and what goes into each container. */
@@ -30,11 +31,10 @@ final class CookingPage {
                 Show.count(page.plan().batches().size(), "dish", "dishes") + ", "
                         + Show.count(page.containers(), "container", "containers") + ".");
         evening(html);
-        new TimeLine(page.plan(), page.schedule()).write(html);
+        new TimeLine(page.plan(), page.schedule(), page.style().clock()).write(html);
         page.plan().batches().forEach(batch -> dish(html, batch));
-        int most =
-                page.plan().batches().stream().mapToInt(Batch::containers).max().orElse(0);
-        html.element("p", Work.note(most), "class", "note");
+        Work.note(page.plan().batches().stream().map(Batch::dish).toList())
+                .ifPresent(note -> html.element("p", note, "class", "note"));
         html.element(
                 "p",
                 "Cool in shallow containers and have all of it in the fridge within 2 hours. Local food-safety advice goes"
@@ -46,7 +46,7 @@ final class CookingPage {
 
     private void evening(Html html) {
         List<Batch> early = page.plan().batches().stream()
-                .filter(b -> !Work.of(b).dayBefore().isEmpty())
+                .filter(b -> !Work.dayBefore(b).isEmpty())
                 .toList();
         if (early.isEmpty()) {
             return;
@@ -55,7 +55,7 @@ final class CookingPage {
                 .element("h3", "The evening before")
                 .open("ul", "class", "ticks")
                 .line();
-        early.forEach(batch -> Work.of(batch).dayBefore().forEach(step -> {
+        early.forEach(batch -> Work.dayBefore(batch).forEach(step -> {
             html.open("li").open("label").empty("input", "type", "checkbox");
             html.open("span", "class", "what")
                     .text(step + " ")
@@ -113,17 +113,7 @@ final class CookingPage {
                                 .orElse("")));
         table.write(html);
         if (!batch.dish().staples().isEmpty()) {
-            html.element(
-                    "p",
-                    "And, to taste: "
-                            + String.join(
-                                    ", ",
-                                    batch.dish().staples().stream()
-                                            .map(s -> s.name())
-                                            .toList())
-                            + ".",
-                    "class",
-                    "note");
+            html.element("p", StepView.staples(batch), "class", "note");
         }
         batch.fatToPourOff()
                 .forEach((part, grams) -> html.element(
@@ -137,16 +127,17 @@ final class CookingPage {
     }
 
     /** Numbered as in the dish, so that the order of work can name them; what falls away and the evening before leave a gap. */
-    private static void steps(Html html, Batch batch) {
+    private void steps(Html html, Batch batch) {
         html.open("div").element("h4", "Do").open("ol", "class", "steps").line();
-        List<Step> steps = batch.dish().steps();
-        for (int i = 0; i < steps.size(); i++) {
-            Step step = steps.get(i);
-            if (!step.dayBefore() && batch.takes(step)) {
-                html.open("li", "value", Integer.toString(i + 1)).text(step.text() + " ");
-                html.element("small", minutes(step)).close().line();
+        views(batch).forEach(view -> {
+            int number = view.step().number().orElseThrow();
+            html.open("li", "value", Integer.toString(number)).text(view.step().text() + " ");
+            String says = view.says();
+            if (!says.isEmpty()) {
+                html.element("small", Show.capital(says) + ".", "class", "with").text(" ");
             }
-        }
+            html.element("small", minutes(view)).close().line();
+        });
         html.close().line();
         CoreTemperatures.of(batch.ingredients().keySet())
                 .says()
@@ -154,21 +145,20 @@ final class CookingPage {
         html.close().line();
     }
 
-    /** 20 min, oven 200 C, hands on. */
-    private static String minutes(Step step) {
-        String uses = step.appliance()
-                .map(a -> switch (a) {
-                    case BURNER -> ", burner";
-                    case OVEN -> ", oven";
-                })
-                .orElse("");
-        String hot = step.celsius().isPresent() ? " " + step.celsius().getAsInt() + " °C" : "";
-        return step.minutes() + " min" + uses + hot + hands(step);
+    /** The dish's own steps that are done, in its order. */
+    private List<StepView> views(Batch batch) {
+        return StepView.all(page.plan().batches(), page.schedule()).stream()
+                .filter(view -> view.step().dish().equals(batch.dish()))
+                .filter(view -> view.step().number().isPresent())
+                .sorted(Comparator.comparingInt(view -> view.step().number().getAsInt()))
+                .toList();
     }
 
-    private static String hands(Step step) {
-        String first = step.handsOnMinutes() == 0 ? "" : ", the first " + step.handsOnMinutes() + " hands on";
-        return step.handsOn() ? ", hands on" : first;
+    /** 10:20, 20 min, oven, hands on, 200 °C. */
+    private String minutes(StepView view) {
+        String hot =
+                view.step().celsius().isPresent() ? ", " + view.step().celsius().getAsInt() + " °C" : "";
+        return page.style().clock().text(view.step().start()) + ", " + view.minutes() + hot;
     }
 
     /** Cooked weights of all containers are sums of what is printed for one. */

@@ -20,12 +20,17 @@ import java.util.stream.Collectors;
  */
 record PlanPage(PlanAnswer answer, Plan plan, ReportStyle style, Schedule schedule, int session, int firstDay) {
     static PlanPage of(PlanAnswer answer, Plan plan, ReportStyle style) {
-        return new PlanPage(answer, plan, style, Schedule.of(plan.batches()), 0, 1);
+        return new PlanPage(answer, plan, style, schedule(answer, plan), 0, 1);
     }
 
     static PlanPage of(SessionsAnswer.One session, int number, ReportStyle style) {
         Plan plan = session.plan();
-        return new PlanPage(session.answer(), plan, style, Schedule.of(plan.batches()), number, session.firstDay());
+        return new PlanPage(
+                session.answer(), plan, style, schedule(session.answer(), plan), number, session.firstDay());
+    }
+
+    private static Schedule schedule(PlanAnswer answer, Plan plan) {
+        return Schedule.of(plan.batches(), answer.kitchen().equipment());
     }
 
     /** By which a page of this session is linked to. */

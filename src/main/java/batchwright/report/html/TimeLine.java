@@ -1,6 +1,7 @@
 package batchwright.report.html;
 
 import batchwright.plan.Plan;
+import batchwright.report.cooking.KitchenClock;
 import batchwright.report.cooking.ScheduleWords;
 import batchwright.report.print.Show;
 import batchwright.schedule.OvenSetting;
@@ -14,10 +15,12 @@ import java.util.List;
 final class TimeLine {
     private final Plan plan;
     private final Schedule schedule;
+    private final KitchenClock clock;
 
-    TimeLine(Plan plan, Schedule schedule) {
+    TimeLine(Plan plan, Schedule schedule, KitchenClock clock) {
         this.plan = plan;
         this.schedule = schedule;
+        this.clock = clock;
     }
 
     void write(Html html) {
@@ -25,7 +28,7 @@ final class TimeLine {
         html.open("section").element("h3", "Order of work").line();
         html.open("div", "class", "work").line();
         Figure.open(html, "timeline", "At a glance", says);
-        new TimeLineChart(schedule, this::tag, this::look).draw(html, says);
+        new TimeLineChart(schedule, clock, this::tag, this::look).draw(html, says);
         html.open("ul", "class", "key").line();
         plan.batches().forEach(batch -> {
             Series series = Series.of(plan, batch.dish());
@@ -35,6 +38,7 @@ final class TimeLine {
         html.close().close().line();
         html.open("div");
         table().write(html);
+        ScheduleWords.standing(schedule).forEach(stands -> html.element("p", stands, "class", "hot"));
         html.element("p", ScheduleWords.note(schedule), "class", "note").close();
         html.close().close().line();
     }
@@ -45,7 +49,7 @@ final class TimeLine {
         List<Line> lines = new ArrayList<>();
         schedule.settings().forEach(setting -> lines.add(line(setting)));
         schedule.steps().forEach(step -> lines.add(line(step)));
-        var table = new Table("By the clock, from 0:00")
+        var table = new Table("By the clock, from " + clock.text(0))
                 .words("at")
                 .words("step")
                 .words("what to do")
@@ -58,11 +62,11 @@ final class TimeLine {
         return table;
     }
 
-    private static Line line(OvenSetting setting) {
+    private Line line(OvenSetting setting) {
         return new Line(
                 setting.minute(),
                 List.of(
-                        ScheduleWords.clock(setting.minute()),
+                        clock.text(setting.minute()),
                         "",
                         "Turn the oven to " + setting.celsius() + " °C",
                         "–",
@@ -74,11 +78,11 @@ final class TimeLine {
         return new Line(
                 step.start(),
                 List.of(
-                        ScheduleWords.clock(step.start()),
+                        clock.text(step.start()),
                         tag(step),
                         FirstWords.of(step.text(), 60),
-                        step.handsOnMinutes() == 0 ? "–" : ScheduleWords.clock(step.handsOnUntil()),
-                        ScheduleWords.clock(step.end()),
+                        step.handsOnMinutes() == 0 ? "–" : clock.text(step.handsOnUntil()),
+                        clock.text(step.end()),
                         ScheduleWords.place(step)));
     }
 

@@ -20,7 +20,9 @@ import batchwright.plan.SecondOpinion;
 import batchwright.plan.Serving;
 import batchwright.plan.UseUp;
 import batchwright.report.cooking.CoreTemperaturesJson;
+import batchwright.report.cooking.KitchenClock;
 import batchwright.report.cooking.KitchenMeasure;
+import batchwright.report.cooking.LeftOut;
 import batchwright.report.cooking.ScheduleJson;
 import batchwright.report.cooking.Work;
 import batchwright.report.foods.PackJson;
@@ -32,6 +34,7 @@ import batchwright.report.print.RemedyText;
 import batchwright.report.print.Show;
 import batchwright.report.why.FrontierJson;
 import batchwright.report.why.WhyJson;
+import batchwright.schedule.Schedule;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
@@ -49,19 +52,29 @@ import java.util.Optional;
 public final class PlanJson {
     private static final BigDecimal MILLIS = BigDecimal.valueOf(1000);
     private final PlanAnswer answer;
+    private final KitchenClock clock;
+    private final Optional<Schedule> schedule;
     private final ObjectNode root = Json.schema("plan/1");
 
-    private PlanJson(PlanAnswer answer) {
+    private PlanJson(PlanAnswer answer, KitchenClock clock) {
         this.answer = answer;
+        this.clock = clock;
+        this.schedule = answer.plan()
+                .map(plan -> Schedule.of(plan.batches(), answer.kitchen().equipment()));
     }
 
     public static String of(PlanAnswer answer) {
-        return new PlanJson(answer).text();
+        return of(answer, KitchenClock.FROM_ZERO);
+    }
+
+    /** With the time at which cooking starts. */
+    public static String of(PlanAnswer answer, KitchenClock clock) {
+        return new PlanJson(answer, clock).text();
     }
 
     /** The same as an object, for answers that share some of it. */
-    public static ObjectNode object(PlanAnswer answer) {
-        return new PlanJson(answer).fields();
+    public static ObjectNode object(PlanAnswer answer, KitchenClock clock) {
+        return new PlanJson(answer, clock).fields();
     }
 
     private String text() {
@@ -85,7 +98,9 @@ public final class PlanJson {
             p.batches().forEach(batch -> batch(batches.addObject(), batch));
             BuyLine.of(p).forEach(line -> buy(shopping.addObject(), line));
         });
-        ScheduleJson.put(root, plan);
+        ScheduleJson.put(root, plan, schedule, clock);
+        ObjectNode leftOut = root.putObject("not_in_this_kitchen");
+        LeftOut.byNeed(answer.kitchen()).forEach((need, dishes) -> dishes.forEach(leftOut.putArray(need)::add));
         pantry();
         answer.audit().ifPresentOrElse(audit -> audit(root, audit), () -> root.putNull("audit"));
         ArrayNode clashes = root.putArray("clashes");
@@ -156,7 +171,7 @@ public final class PlanJson {
 
     private void batch(ObjectNode node, Batch batch) {
         node.put("dish", batch.dish().id()).put("name", batch.dish().name()).put("containers", batch.containers());
-        var work = Work.of(batch);
+        var work = Work.of(schedule.orElseThrow(), batch);
         node.put("minutes", work.minutes()).put("hands_on_minutes", work.handsOn());
         ArrayNode dayBefore = node.putArray("day_before");
         work.dayBefore().forEach(dayBefore::add);

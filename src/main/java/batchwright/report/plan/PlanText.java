@@ -9,6 +9,8 @@ import batchwright.plan.Proof;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.report.cooking.CookText;
+import batchwright.report.cooking.KitchenClock;
+import batchwright.report.cooking.LeftOut;
 import batchwright.report.cooking.ScheduleText;
 import batchwright.report.notice.NoticesText;
 import batchwright.report.print.Commands;
@@ -18,6 +20,7 @@ import batchwright.report.print.Show;
 import batchwright.report.shopping.BuyText;
 import batchwright.report.why.FrontierText;
 import batchwright.report.why.WhyText;
+import batchwright.schedule.Schedule;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.stream.Collectors;
@@ -28,12 +31,14 @@ public final class PlanText {
     private final PlanAnswer answer;
     private final Commands commands;
     private final boolean allNutrients;
+    private final KitchenClock clock;
     private final Page page;
 
-    private PlanText(PlanAnswer answer, Commands commands, boolean allNutrients, Page page) {
+    private PlanText(PlanAnswer answer, Commands commands, boolean allNutrients, KitchenClock clock, Page page) {
         this.answer = answer;
         this.commands = commands;
         this.allNutrients = allNutrients;
+        this.clock = clock;
         this.page = page;
     }
 
@@ -42,19 +47,28 @@ public final class PlanText {
      * @param width in columns
      */
     public static String of(PlanAnswer answer, Commands commands, boolean allNutrients, int width) {
-        return new PlanText(answer, commands, allNutrients, new Page(width)).text();
+        return of(answer, commands, allNutrients, KitchenClock.FROM_ZERO, width);
+    }
+
+    /** With the times of cooking by a clock. */
+    public static String of(PlanAnswer answer, Commands commands, boolean allNutrients, KitchenClock clock, int width) {
+        return new PlanText(answer, commands, allNutrients, clock, new Page(width)).text();
     }
 
     private String text() {
         answer.plan().ifPresentOrElse(this::plan, this::noPlan);
+        if (!answer.stoppedByCaution()) {
+            LeftOut.says(answer.kitchen()).ifPresent(says -> page.gap().paragraph("", "  ", says));
+        }
         return page.toString();
     }
 
     private void plan(Plan plan) {
         page.paragraph(forWhom() + ": " + Show.money(plan.cost(), currency()) + Show.budget(answer.budget(), currency())
                 + ", " + proven() + ".");
-        new CookText(answer.kitchen(), plan, page).write();
-        new ScheduleText(plan, page).write();
+        Schedule schedule = Schedule.of(plan.batches(), answer.kitchen().equipment());
+        new CookText(answer.kitchen(), plan, schedule, page).write();
+        new ScheduleText(schedule, clock, page).write();
         new DaysText(plan, page).write();
         new IntakesText(answer, page).write(allNutrients);
         new BuyText(answer, plan, commands, page).write();

@@ -1,6 +1,7 @@
 package batchwright.report.plan;
 
 import batchwright.needs.Needs;
+import batchwright.report.cooking.KitchenClock;
 import batchwright.report.needs.IntakesJson;
 import batchwright.report.print.Json;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -17,15 +18,17 @@ import java.util.Optional;
 public final class SessionsJson {
     private static final List<String> JOINED = List.of("batches", "shopping", "use_up");
     private final SessionsAnswer answer;
+    private final KitchenClock clock;
     private final ObjectNode root;
 
-    private SessionsJson(SessionsAnswer answer) {
+    private SessionsJson(SessionsAnswer answer, KitchenClock clock) {
         this.answer = answer;
-        this.root = PlanJson.object(answer.whole());
+        this.clock = clock;
+        this.root = PlanJson.object(answer.whole(), clock);
     }
 
-    public static String of(SessionsAnswer answer) {
-        return new SessionsJson(answer).text();
+    public static String of(SessionsAnswer answer, KitchenClock clock) {
+        return new SessionsJson(answer, clock).text();
     }
 
     private String text() {
@@ -38,7 +41,7 @@ public final class SessionsJson {
             JOINED.forEach(root::putArray);
             for (int s = 0; s < answer.sessions().size(); s++) {
                 SessionsAnswer.One one = answer.sessions().get(s);
-                ObjectNode plan = PlanJson.object(one.answer());
+                ObjectNode plan = PlanJson.object(one.answer(), clock);
                 join(s + 1, one.firstDay(), plan);
                 ObjectNode session = sessions.addObject()
                         .put("session", s + 1)

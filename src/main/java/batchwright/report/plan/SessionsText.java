@@ -4,6 +4,8 @@ import batchwright.answer.PlanAnswer;
 import batchwright.plan.Proof;
 import batchwright.quantity.Currency;
 import batchwright.report.cooking.CookText;
+import batchwright.report.cooking.KitchenClock;
+import batchwright.report.cooking.LeftOut;
 import batchwright.report.cooking.ScheduleText;
 import batchwright.report.notice.NoticesText;
 import batchwright.report.plan.SessionsAnswer.One;
@@ -13,17 +15,20 @@ import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import batchwright.report.shopping.BuyText;
 import batchwright.report.shopping.PantryText;
+import batchwright.schedule.Schedule;
 import java.util.stream.Collectors;
 
 /** Several cooking sessions for people: the answer in one sentence, then session by session, and last what holds for all. */
 public final class SessionsText {
     private final SessionsAnswer answer;
     private final Commands commands;
+    private final KitchenClock clock;
     private final Page page;
 
-    private SessionsText(SessionsAnswer answer, Commands commands, Page page) {
+    private SessionsText(SessionsAnswer answer, Commands commands, KitchenClock clock, Page page) {
         this.answer = answer;
         this.commands = commands;
+        this.clock = clock;
         this.page = page;
     }
 
@@ -31,10 +36,11 @@ public final class SessionsText {
      * @param allNutrients whether every nutrient is shown beside what is published, not only what is short or above
      * @param width in columns
      */
-    public static String of(SessionsAnswer answer, Commands commands, boolean allNutrients, int width) {
+    public static String of(
+            SessionsAnswer answer, Commands commands, boolean allNutrients, KitchenClock clock, int width) {
         return answer.sessions().isEmpty()
                 ? withoutPlan(answer, commands, width)
-                : new SessionsText(answer, commands, new Page(width)).text(allNutrients);
+                : new SessionsText(answer, commands, clock, new Page(width)).text(allNutrients);
     }
 
     private static String withoutPlan(SessionsAnswer answer, Commands commands, int width) {
@@ -71,6 +77,7 @@ public final class SessionsText {
         new IntakesText(whole.needs(), answer::intakes, page).write(allNutrients);
         proof(currency);
         new NoticesText(whole.needs().size(), page).write(answer.notices());
+        LeftOut.says(whole.kitchen()).ifPresent(says -> page.gap().paragraph("", "  ", says));
         page.gap().paragraph("", "  ", commands.shows(answer.dishes()));
         return page.toString();
     }
@@ -84,8 +91,9 @@ public final class SessionsText {
                         + (answer.shopOnce()
                                 ? ""
                                 : "; shop for " + Show.money(session.plan().cost(), currency)));
-        new CookText(one.kitchen(), session.plan(), page, session.firstDay()).write();
-        new ScheduleText(session.plan(), page).write();
+        Schedule schedule = Schedule.of(session.plan().batches(), one.kitchen().equipment());
+        new CookText(one.kitchen(), session.plan(), schedule, page, session.firstDay()).write();
+        new ScheduleText(schedule, clock, page).write();
         new DaysText(session.plan(), page, session.firstDay()).write();
         if (answer.shopOnce()) {
             new PantryText(one, session.plan(), commands, page).write();

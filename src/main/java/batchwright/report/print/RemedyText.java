@@ -21,6 +21,8 @@ public final class RemedyText {
             return "--days " + plan.days();
         } else if (remedy instanceof Remedy.AllowDishes allow) {
             return "--dishes " + allow.dishes();
+        } else if (remedy instanceof Remedy.AllowMinutes allow) {
+            return "--most-minutes " + allow.handsOn();
         }
         return inFiles(remedy);
     }
