@@ -74,12 +74,15 @@ public record Notice(Optional<Needs> eater, Caution caution) {
 
     private static List<Caution> eaten(EaterDays eater, Plan plan) {
         Nutrients average = plan.averageDay(eater);
-        return Stream.of(
+        List<Caution> cautions = new ArrayList<>(Stream.of(
                         FibreCaution.of(eater.seat().target(), average.get(Nutrient.FIBRE)),
                         EatenCautions.of(eater.seat().eater().health(), average),
                         StricterFoodSafety.of(eater.seat().eater()))
                 .flatMap(Optional::stream)
-                .toList();
+                .toList());
+        cautions.addAll(EatenHazards.of(plan, eater));
+        cautions.add(SaltToAdd.of(plan, eater));
+        return cautions;
     }
 
     private static Notice food(Caution caution) {

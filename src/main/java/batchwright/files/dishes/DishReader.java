@@ -79,6 +79,10 @@ public final class DishReader {
                 staples,
                 steps);
         new ContainerReach(dish, new DishPlaces(page.get()), problems).check();
+        new HazardDoubts(dish, new DishPlaces(page.get()), problems).check();
+        if (problems.errors() > before) {
+            return Optional.empty();
+        }
         return Optional.of(dish);
     }
 

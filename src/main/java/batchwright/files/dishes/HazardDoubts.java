@@ -1,0 +1,46 @@
+package batchwright.files.dishes;
+
+import batchwright.files.value.Problems;
+import batchwright.food.Dish;
+import batchwright.food.Food;
+import batchwright.food.Part;
+import batchwright.food.hazard.Hazard;
+import batchwright.text.Span;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Says what the steps of a dish leave dangerous for everyone; refuses what is sure to hurt. */
+record HazardDoubts(Dish dish, DishPlaces places, Problems problems) {
+    void check() {
+        Hazard.all().stream()
+                .filter(hazard -> hazard.who() == Hazard.Who.EVERYONE && !hazard.signs().isEmpty())
+                .forEach(this::check);
+    }
+
+    private void check(Hazard hazard) {
+        List<Food> foods = hazard.in(dish);
+        if (foods.isEmpty()) {
+            return;
+        }
+        String names = foods.stream().map(Food::name).collect(Collectors.joining(" and "));
+        String says = hazard.advice()
+                .with(Map.of("dish", "the dish", "foods", names, "figure", hazard.amount().toPlainString()));
+        if (hazard.kind() == Hazard.Kind.BLOCK) {
+            problems.error(at(foods.get(0)), names + ": " + says, "expected a step that says so, before the slow cooker");
+        } else {
+            problems.warning(at(foods.get(0)), says, "expected a step that does it, or another food");
+        }
+    }
+
+    /** The part that holds the food. */
+    private Span at(Food food) {
+        for (int number = 0; number < dish.parts().size(); number++) {
+            Part part = dish.parts().get(number);
+            if (part.shares().containsKey(food)) {
+                return places.of(number, "part");
+            }
+        }
+        return places.page().at();
+    }
+}
