@@ -13,16 +13,17 @@ import java.util.stream.Collectors;
 /** Says what the steps of a dish leave dangerous for everyone; refuses what is sure to hurt. */
 record HazardDoubts(Dish dish, DishPlaces places, Problems problems) {
     void check() {
-        Hazard.all().stream()
-                .filter(hazard -> hazard.who() == Hazard.Who.EVERYONE && !hazard.signs().isEmpty())
-                .forEach(this::check);
+        int before = problems.errors();
+        for (Hazard hazard : Hazard.all()) {
+            List<Food> foods = hazard.in(dish);
+            boolean anybody = hazard.who() == Hazard.Who.EVERYONE && !hazard.signs().isEmpty();
+            if (anybody && !foods.isEmpty() && problems.errors() == before) {
+                say(hazard, foods);
+            }
+        }
     }
 
-    private void check(Hazard hazard) {
-        List<Food> foods = hazard.in(dish);
-        if (foods.isEmpty()) {
-            return;
-        }
+    private void say(Hazard hazard, List<Food> foods) {
         String names = foods.stream().map(Food::name).collect(Collectors.joining(" and "));
         String says = hazard.advice()
                 .with(Map.of("dish", "the dish", "foods", names, "figure", hazard.amount().toPlainString()));

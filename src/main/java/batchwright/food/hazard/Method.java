@@ -5,12 +5,12 @@ import batchwright.food.Food;
 import batchwright.food.Part;
 import batchwright.food.Step;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What the steps of a dish say is done with one of its foods, read by their words: a sentence with "not" before the verb says nothing. */
@@ -27,6 +27,7 @@ record Method(Dish dish, Food food) {
     private static final Set<String> STATES =
             Set.of("frozen", "fresh", "dried", "sliced", "canned", "white", "black", "great", "small", "large", "northern");
 
+    private static final Set<String> NOT = Set.of("not", "no", "never");
     private static final int SHORT = 3;
 
     boolean heats() {
@@ -61,8 +62,10 @@ record Method(Dish dish, Food food) {
     }
 
     boolean says(List<String> words) {
-        return dish.steps().stream()
-                .map(step -> String.join(" ", tokens(step.text())))
+        return sentences()
+                .map(Method::tokens)
+                .filter(said -> Collections.disjoint(said, NOT))
+                .map(said -> String.join(" ", said))
                 .anyMatch(text -> words.stream().anyMatch(text::contains));
     }
 
@@ -97,7 +100,7 @@ record Method(Dish dish, Food food) {
         return Arrays.stream(NO_LETTERS.split(text.toLowerCase(Locale.ROOT)))
                 .filter(word -> !word.isEmpty())
                 .map(Method::singular)
-                .collect(Collectors.toList());
+                .toList();
     }
 
     private static String singular(String word) {

@@ -1,10 +1,12 @@
 package batchwright.report.plan;
 
 import batchwright.answer.BuyLine;
+import batchwright.answer.Leftover;
 import batchwright.answer.CoreTemperatures;
 import batchwright.answer.DishesUsing;
 import batchwright.answer.Notice;
 import batchwright.answer.PlanAnswer;
+import batchwright.answer.SaltToAdd;
 import batchwright.audit.AuditReport;
 import batchwright.food.Food;
 import batchwright.needs.Needs;
@@ -85,6 +87,8 @@ public final class PlanJson {
             p.batches().forEach(batch -> batch(batches.addObject(), batch));
             BuyLine.of(p).forEach(line -> buy(shopping.addObject(), line));
         });
+        ArrayNode leftovers = root.putArray("leftovers");
+        plan.ifPresent(p -> Leftover.of(p).forEach(left -> leftover(leftovers.addObject(), left)));
         ScheduleJson.put(root, plan);
         pantry();
         answer.audit().ifPresentOrElse(audit -> audit(root, audit), () -> root.putNull("audit"));
@@ -173,6 +177,8 @@ public final class PlanJson {
         batch.fatToPourOff()
                 .forEach((part, grams) ->
                         fat.addObject().put("part", part.name()).put("grams", Json.tenth(grams)));
+        answer.plan().map(SaltToAdd::grams).map(salt -> salt.get(batch.dish())).ifPresentOrElse(
+                grams -> node.put("salt_to_add_most_g", grams), () -> node.putNull("salt_to_add_most_g"));
         ArrayNode fills = node.putArray("fills");
         batch.fills().forEach(fill -> fill(fills.addObject(), fill));
     }
@@ -235,6 +241,13 @@ public final class PlanJson {
                             node.putNull("shop").putNull("pack");
                             PackJson.none(node);
                         });
+    }
+
+    private static void leftover(ObjectNode node, Leftover left) {
+        node.put("food", left.food().id());
+        node.put("grams", Show.plain(left.grams(), 1));
+        node.put("worth_minor", left.worth().minor());
+        node.put("becomes", left.lasts() ? "stock" : "waste");
     }
 
     static void audit(ObjectNode root, AuditReport audit) {
