@@ -2,7 +2,7 @@ package batchwright.answer;
 
 import batchwright.plan.Batch;
 import batchwright.plan.Fill;
-import batchwright.plan.Plan;
+import batchwright.plan.Session;
 import java.math.BigDecimal;
 
 /** Grams of cooked food, as weighed out into containers. */
@@ -18,7 +18,7 @@ final class CookedWeight {
         return batch.fills().stream().map(CookedWeight::of).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
-    static BigDecimal of(Plan plan) {
-        return plan.batches().stream().map(CookedWeight::of).reduce(BigDecimal.ZERO, BigDecimal::add);
+    static BigDecimal of(Session session) {
+        return session.batches().stream().map(CookedWeight::of).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 }

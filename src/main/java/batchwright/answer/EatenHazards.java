@@ -6,7 +6,7 @@ import batchwright.needs.caution.Caution;
 import batchwright.needs.caution.StricterFoodSafety;
 import batchwright.plan.EaterDays;
 import batchwright.plan.EatenFoods;
-import batchwright.plan.Plan;
+import batchwright.plan.Session;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,9 +17,9 @@ import java.util.Set;
 final class EatenHazards {
     private EatenHazards() {}
 
-    static List<Caution> of(Plan plan, EaterDays eater) {
-        var eaten = new EatenFoods(plan, eater);
-        List<Caution> cautions = new ArrayList<>(FishEaten.of(plan, eater));
+    static List<Caution> of(Session session, EaterDays eater) {
+        var eaten = new EatenFoods(session, eater);
+        List<Caution> cautions = new ArrayList<>(FishEaten.of(session, eater));
         cautions.addAll(HazardCautions.ofSnacks(eaten.besidesContainers()));
         if (StricterFoodSafety.isFor(eater.seat().eater())) {
             cautions.addAll(atRisk(eaten));

@@ -9,7 +9,7 @@ import batchwright.person.Body;
 import batchwright.person.Sex;
 import batchwright.plan.EaterDays;
 import batchwright.plan.EatenFoods;
-import batchwright.plan.Plan;
+import batchwright.plan.Session;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -38,11 +38,11 @@ final class FishEaten {
         eaten.forEach((food, amount) -> FishMercury.of(food).ifPresent(fish -> grams.put(food, amount)));
     }
 
-    static List<Caution> of(Plan plan, EaterDays eater) {
+    static List<Caution> of(Session session, EaterDays eater) {
         var fish = new FishEaten(
                 eater.seat().eater().body(),
                 eater.days().size(),
-                new EatenFoods(plan, eater).grams());
+                new EatenFoods(session, eater).grams());
         return Stream.of(fish.mercury(), fish.servings())
                 .flatMap(Optional::stream)
                 .toList();

@@ -7,7 +7,7 @@ import batchwright.food.hazard.Hazard;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.evidence.Citation;
 import batchwright.plan.Batch;
-import batchwright.plan.Plan;
+import batchwright.plan.Session;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -34,14 +34,14 @@ public final class FoodSafety {
 
     private FoodSafety() {}
 
-    public static List<Caution> of(Plan plan) {
-        return of(plan, Freezing.anyOf(plan));
+    public static List<Caution> of(Session session) {
+        return of(session, Freezing.anyOf(session));
     }
 
     /** @param freezes whether some containers are frozen */
-    public static List<Caution> of(Plan plan, boolean freezes) {
+    public static List<Caution> of(Session session, boolean freezes) {
         var foods = new LinkedHashSet<Food>();
-        plan.batches().forEach(batch -> foods.addAll(batch.ingredients().keySet()));
+        session.batches().forEach(batch -> foods.addAll(batch.ingredients().keySet()));
         List<Caution> advice = new ArrayList<>();
         raw(foods).ifPresent(advice::add);
         advice.add(Caution.warn(
@@ -49,7 +49,7 @@ public final class FoodSafety {
                 "Cool what you cooked in shallow containers and have it in the fridge within 2 hours, 1 hour where it is above 32 C"
                         + " (90 F). Catering kitchens go from 57 to 21 C within 2 hours and to 5 C within 6 hours in all.",
                 COOLING));
-        hotBoxes(plan).ifPresent(advice::add);
+        hotBoxes(session).ifPresent(advice::add);
         advice.add(Caution.warn(
                 "keep_hot_or_cold",
                 "What waits to be eaten stays hot, at 57 C (135 F) or more, or cold, at 5 C (41 F) or less.",
@@ -59,7 +59,7 @@ public final class FoodSafety {
                 "Keep the fridge at or below 4 C (40 F) and eat cooked food within 3-4 days, the cooking day being day 1; freeze"
                         + " what is for later at -18 C (0 F).",
                 LEFTOVERS));
-        plan.batches().stream()
+        session.batches().stream()
                 .map(Batch::dish)
                 .flatMap(dish -> longFridge(dish).stream())
                 .forEach(advice::add);
@@ -76,8 +76,8 @@ public final class FoodSafety {
                         + " away.",
                 LEFTOVERS));
         rice(foods, FREEZE_OR_EAT).ifPresent(advice::add);
-        plan.batches().forEach(batch -> advice.addAll(HazardCautions.of(batch.dish())));
-        SaltToAdd.ofBatches(plan).ifPresent(advice::add);
+        session.batches().forEach(batch -> advice.addAll(HazardCautions.of(batch.dish())));
+        SaltToAdd.ofBatches(session).ifPresent(advice::add);
         advice.add(localAdvice());
         return advice;
     }
@@ -126,9 +126,9 @@ public final class FoodSafety {
     }
 
     /** Whatever a fridge at home can take at once. */
-    private static Optional<Caution> hotBoxes(Plan plan) {
+    private static Optional<Caution> hotBoxes(Session session) {
         Hazard rule = Hazard.of("hot_boxes");
-        BigDecimal kg = CookedWeight.of(plan).movePointLeft(GRAMS_TO_KG);
+        BigDecimal kg = CookedWeight.of(session).movePointLeft(GRAMS_TO_KG);
         return kg.compareTo(rule.amount()) <= 0
                 ? Optional.empty()
                 : Optional.of(HazardCautions.of(

@@ -1,7 +1,7 @@
 package batchwright.answer;
 
 import batchwright.food.Food;
-import batchwright.plan.Plan;
+import batchwright.plan.Session;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.util.Comparator;
@@ -16,8 +16,8 @@ import java.util.List;
  */
 public record Leftover(Food food, BigDecimal grams, Money worth) {
     /** What spoils first, then the dearest first; less than a gram counts as nothing. */
-    public static List<Leftover> of(Plan plan) {
-        return BuyLine.of(plan).stream()
+    public static List<Leftover> of(Session session) {
+        return BuyLine.of(session).stream()
                 .filter(line -> line.pack().isPresent())
                 .filter(line -> line.leftGrams().compareTo(BigDecimal.ONE) >= 0)
                 .map(line -> new Leftover(line.food(), line.leftGrams(), worth(line)))

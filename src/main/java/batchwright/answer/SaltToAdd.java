@@ -1,13 +1,15 @@
 package batchwright.answer;
 
 import batchwright.food.Dish;
+import batchwright.food.Handled;
 import batchwright.food.Nutrient;
+import batchwright.food.Staple;
 import batchwright.food.hazard.Hazard;
 import batchwright.needs.caution.Caution;
 import batchwright.person.Eater;
 import batchwright.plan.Batch;
 import batchwright.plan.EaterDays;
-import batchwright.plan.Plan;
+import batchwright.plan.Session;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -26,16 +28,16 @@ public final class SaltToAdd {
     private static final BigDecimal G_PER_KG = BigDecimal.valueOf(1000);
     private static final String SALT = "salt";
 
-    private final Plan plan;
+    private final Session session;
     private final Hazard rule = Hazard.of(SALT);
 
-    private SaltToAdd(Plan plan) {
-        this.plan = plan;
+    private SaltToAdd(Session session) {
+        this.session = session;
     }
 
     /** What an average day holds of salt before any is added. */
-    static Caution of(Plan plan, EaterDays eater) {
-        var salt = new SaltToAdd(plan);
+    static Caution of(Session session, EaterDays eater) {
+        var salt = new SaltToAdd(session);
         BigDecimal left = salt.leftADay(eater);
         String then = left.signum() > 0 ? ": " + tenth(left, RoundingMode.DOWN) + " g are left." : ": none is left, so add none.";
         return HazardCautions.of(
@@ -45,18 +47,30 @@ public final class SaltToAdd {
     }
 
     /** How much to add to the batches that take salt; empty when none does or nobody is known to eat them. */
-    static Optional<Caution> ofBatches(Plan plan) {
-        Map<Dish, Integer> grams = grams(plan);
+    static Optional<Caution> ofBatches(Session session) {
+        Map<Dish, Integer> grams = grams(session);
         if (grams.isEmpty()) {
             return Optional.empty();
         }
-        String dishes = plan.batches().stream()
+        String dishes = session.batches().stream()
                 .filter(batch -> grams.containsKey(batch.dish()))
                 .map(batch -> batch.dish().name() + " (" + batch.containers() + "): "
-                        + most(grams.getOrDefault(batch.dish(), 0)))
+                        + most(grams.getOrDefault(batch.dish(), 0)) + asWritten(batch))
                 .collect(Collectors.joining("; "));
         Hazard toAdd = Hazard.of("salt_to_add");
         return Optional.of(HazardCautions.of(toAdd, toAdd.code(), Map.of("dishes", dishes)));
+    }
+
+    private static String asWritten(Batch batch) {
+        return batch.dish().staples().stream()
+                .filter(SaltToAdd::isSalt)
+                .flatMap(salt -> batch.grams(new Handled.OfStaple(salt, BigDecimal.ONE)).stream())
+                .map(grams -> ", where the recipe says " + grams.setScale(0, RoundingMode.HALF_UP) + " g")
+                .collect(Collectors.joining());
+    }
+
+    private static boolean isSalt(Staple staple) {
+        return staple.id().equals(SALT);
     }
 
     private static String most(int grams) {
@@ -64,11 +78,11 @@ public final class SaltToAdd {
     }
 
     /** The most salt to add to the whole batch [g], for each dish with salt among its staples. */
-    public static Map<Dish, Integer> grams(Plan plan) {
-        var salt = new SaltToAdd(plan);
+    public static Map<Dish, Integer> grams(Session session) {
+        var salt = new SaltToAdd(session);
         Map<Dish, Integer> grams = new LinkedHashMap<>();
-        if (!plan.eaters().isEmpty()) {
-            plan.batches().stream()
+        if (!session.eaters().isEmpty()) {
+            session.batches().stream()
                     .filter(batch -> takesSalt(batch.dish()))
                     .forEach(batch -> grams.put(batch.dish(), salt.grams(batch)));
         }
@@ -76,7 +90,7 @@ public final class SaltToAdd {
     }
 
     private int grams(Batch batch) {
-        BigDecimal byDay = plan.eaters().stream()
+        BigDecimal byDay = session.eaters().stream()
                 .map(eater -> share(batch, eater))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
         BigDecimal byWeight = MOST_G_PER_KG
@@ -88,7 +102,7 @@ public final class SaltToAdd {
 
     /** Of what is left for the eater in all days. */
     private BigDecimal share(Batch batch, EaterDays eater) {
-        BigDecimal all = plan.batches().stream()
+        BigDecimal all = session.batches().stream()
                 .filter(other -> takesSalt(other.dish()))
                 .map(other -> cooked(other, eater.seat().eater()))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
@@ -105,7 +119,7 @@ public final class SaltToAdd {
     }
 
     private BigDecimal held(EaterDays eater) {
-        return plan.averageDay(eater).get(Nutrient.SODIUM).multiply(SALT_G_PER_SODIUM_MG);
+        return session.averageDay(eater).get(Nutrient.SODIUM).multiply(SALT_G_PER_SODIUM_MG);
     }
 
     private static BigDecimal held(Batch batch) {
@@ -125,7 +139,7 @@ public final class SaltToAdd {
     }
 
     private static boolean takesSalt(Dish dish) {
-        return dish.staples().stream().anyMatch(staple -> staple.id().equals(SALT));
+        return dish.staples().stream().anyMatch(SaltToAdd::isSalt);
     }
 
     private static String tenth(BigDecimal grams, RoundingMode rounding) {

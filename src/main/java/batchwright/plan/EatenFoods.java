@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Set;
 
 /** What an eater eats in all days of a plan. */
-public record EatenFoods(Plan plan, EaterDays eater) {
+public record EatenFoods(Session session, EaterDays eater) {
     /** Raw edible grams of each food, out of containers and besides. */
     public Map<Food, BigDecimal> grams() {
         var grams = new LinkedHashMap<Food, BigDecimal>();
@@ -31,7 +31,7 @@ public record EatenFoods(Plan plan, EaterDays eater) {
     }
 
     private Fill fill(Serving serving) {
-        return plan.fill(serving.dish(), eater.seat().eater());
+        return session.fill(serving.dish(), eater.seat().eater());
     }
 
     /** What is eaten as it is sold: snacks, and what is always eaten. */

@@ -134,7 +134,10 @@ class HazardWalksTest {
         dish("chili", HOT, BEANS, "Boil the beans hard for 10 minutes, then put them into the slow cooker.", "480");
         Cli.Result right = run("check");
         assertThat(right.code()).isZero();
-        assertThat(right.both()).doesNotContain("chili");
+        assertThat(right.both()).doesNotContain("boil", "beans");
+
+        dish("chili", HOT, BEANS, "Cook the beans with the tomatoes.", "480\n    uses: slow_cooker");
+        assertThat(run("check").code()).isEqualTo(2);
 
         dish("chili", HOT, BEANS, "Simmer the beans with the tomatoes.", "40");
         Cli.Result doubted = run("check");

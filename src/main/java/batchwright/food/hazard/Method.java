@@ -4,6 +4,7 @@ import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Part;
 import batchwright.food.Step;
+import batchwright.food.TimeLaw;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -27,6 +28,32 @@ record Method(Dish dish, Food food) {
     private static final Set<String> STATES =
             Set.of("frozen", "fresh", "dried", "sliced", "canned", "white", "black", "great", "small", "large", "northern");
 
+    private static final TimeLaw.Cases<Double> LEAST_MINUTES = new TimeLaw.Cases<>() {
+        @Override
+        public Double handWork(TimeLaw.HandWork law) {
+            return law.minutes();
+        }
+
+        @Override
+        public Double loads(TimeLaw.Loads law) {
+            return law.minutes() + law.each();
+        }
+
+        @Override
+        public Double power(TimeLaw.Power law) {
+            return law.minutes();
+        }
+
+        @Override
+        public Double byItself(TimeLaw.ByItself law) {
+            return (double) law.minutes();
+        }
+
+        @Override
+        public Double forFive(TimeLaw.ForFive law) {
+            return (double) law.minutes();
+        }
+    };
     private static final Set<String> NOT = Set.of("not", "no", "never");
     private static final int SHORT = 3;
 
@@ -49,7 +76,7 @@ record Method(Dish dish, Food food) {
         return dish.steps().stream()
                 .anyMatch(step -> sentences(step)
                         .anyMatch(sentence ->
-                                boils(sentence, step.minutes(), leastMinutes) && (isForIt(step) || speaksOfIt(sentence))));
+                                boils(sentence, minutes(step), leastMinutes) && (isForIt(step) || speaksOfIt(sentence))));
     }
 
     /** By the minutes that stand behind the verb or, where there are none, those of the step. */
@@ -61,12 +88,31 @@ record Method(Dish dish, Food food) {
         return (written.find() ? Integer.parseInt(written.group(1)) : minutes) >= least;
     }
 
+    /** The least that any way of doing it takes, however small the batch. */
+    private static int minutes(Step step) {
+        return (int) step.ways().stream()
+                .mapToDouble(way -> way.laws().stream()
+                        .mapToDouble(law -> law.match(LEAST_MINUTES))
+                        .sum())
+                .min()
+                .orElse(0);
+    }
+
+    /** In its text, or as what it is done on. */
     boolean says(List<String> words) {
-        return sentences()
+        return usesOneOf(words)
+                || sentences()
                 .map(Method::tokens)
                 .filter(said -> Collections.disjoint(said, NOT))
                 .map(said -> String.join(" ", said))
                 .anyMatch(text -> words.stream().anyMatch(text::contains));
+    }
+
+    private boolean usesOneOf(List<String> words) {
+        return dish.steps().stream()
+                .flatMap(step -> step.ways().stream())
+                .flatMap(way -> way.on().stream())
+                .anyMatch(appliance -> words.contains(appliance.label()));
     }
 
     private Stream<Part> parts() {

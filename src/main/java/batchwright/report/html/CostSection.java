@@ -1,8 +1,8 @@
 package batchwright.report.html;
 
 import batchwright.answer.Leftover;
-import batchwright.plan.Plan;
 import batchwright.plan.Purchase;
+import batchwright.plan.Session;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.report.html.chart.BarChart;
@@ -32,8 +32,8 @@ public record CostSection(Optional<Figure> drivers, Optional<Leftovers> left) {
     }
 
     /** Dearest first; beyond the eighth all in one. */
-    private static List<Spent> spent(Plan plan) {
-        List<Spent> all = plan.shopping().stream()
+    private static List<Spent> spent(Session session) {
+        List<Spent> all = session.shopping().stream()
                 .filter(p -> p.cost().minor() > 0)
                 .sorted(Comparator.comparing(Purchase::cost)
                         .reversed()

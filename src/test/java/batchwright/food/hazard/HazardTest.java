@@ -8,6 +8,8 @@ import batchwright.food.Ingredient;
 import batchwright.food.Nutrients;
 import batchwright.food.Part;
 import batchwright.food.Step;
+import batchwright.food.TimeLaw;
+import batchwright.food.Way;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +37,9 @@ class HazardTest {
     private static boolean hits(String code, String food, String step, int minutes) {
         var part = new Part(
                 "fruit", false, 5, false, 5, 500, List.of(new Ingredient(food(food), BigDecimal.TEN, Optional.empty())));
-        var only = new Step(step, minutes, minutes, Optional.empty(), OptionalInt.empty(), 1, List.of(), true, false);
+        var way = new Way(
+                Optional.empty(), OptionalInt.empty(), 1, List.of(new TimeLaw.ByItself(minutes)), Optional.empty());
+        var only = new Step(step, List.of(way), List.of(), List.of(), true, false, List.of());
         var dish = new Dish("d", "d", Dish.Kind.MAIN, 3, true, "cold", List.of(part), List.of(), List.of(only));
         return !Hazard.of(code).in(dish).isEmpty();
     }
