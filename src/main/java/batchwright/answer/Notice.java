@@ -76,12 +76,15 @@ public record Notice(Optional<Needs> eater, Caution caution) {
 
     private static List<Caution> eaten(EaterDays eater, Session session) {
         Nutrients average = session.averageDay(eater);
-        return Stream.of(
+        List<Caution> cautions = new ArrayList<>(Stream.of(
                         FibreCaution.of(eater.seat().target(), average.get(Nutrient.FIBRE)),
                         EatenCautions.of(eater.seat().eater().health(), average),
                         StricterFoodSafety.of(eater.seat().eater()))
                 .flatMap(Optional::stream)
-                .toList();
+                .toList());
+        cautions.addAll(EatenHazards.of(session, eater));
+        cautions.add(SaltToAdd.of(session, eater));
+        return cautions;
     }
 
     private static Notice food(Caution caution) {
