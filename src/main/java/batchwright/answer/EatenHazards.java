@@ -40,8 +40,8 @@ final class EatenHazards {
                 eaten.dishes().forEach(dish -> foods.addAll(hazard.in(dish)));
                 foods.retainAll(eaten.grams().keySet());
                 if (!foods.isEmpty()) {
-                    cautions.add(HazardCautions.of(
-                            hazard, hazard.code(), Map.of("foods", HazardCautions.names(foods))));
+                    cautions.add(
+                            HazardCautions.of(hazard, hazard.code(), Map.of("foods", HazardCautions.names(foods))));
                 }
             }
         }

@@ -98,14 +98,16 @@ public final class SaltToAdd {
     }
 
     private int grams(Batch batch) {
-        BigDecimal byDay = session.eaters().stream()
-                .map(eater -> share(batch, eater))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal byDay =
+                session.eaters().stream().map(eater -> share(batch, eater)).reduce(BigDecimal.ZERO, BigDecimal::add);
         BigDecimal byWeight = MOST_G_PER_KG
                 .multiply(CookedWeight.of(batch))
                 .divide(G_PER_KG, MathContext.DECIMAL64)
                 .subtract(held(batch));
-        return byDay.min(byWeight).max(BigDecimal.ZERO).setScale(0, RoundingMode.DOWN).intValueExact();
+        return byDay.min(byWeight)
+                .max(BigDecimal.ZERO)
+                .setScale(0, RoundingMode.DOWN)
+                .intValueExact();
     }
 
     /** Of what is left for the eater in all days. */
@@ -132,8 +134,7 @@ public final class SaltToAdd {
 
     private static BigDecimal held(Batch batch) {
         return batch.fills().stream()
-                .map(fill -> salt(fill.perContainer())
-                        .multiply(BigDecimal.valueOf(fill.containers())))
+                .map(fill -> salt(fill.perContainer()).multiply(BigDecimal.valueOf(fill.containers())))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 

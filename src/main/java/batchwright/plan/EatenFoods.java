@@ -37,7 +37,8 @@ public record EatenFoods(Plan plan, Eater eater) {
     /** What is eaten as it is sold: snacks, and what is always eaten. */
     public Set<Food> besidesContainers() {
         var foods = new LinkedHashSet<Food>();
-        eachDay((session, day) -> besides(day).forEach(snack -> foods.add(snack.measure().food())));
+        eachDay((session, day) ->
+                besides(day).forEach(snack -> foods.add(snack.measure().food())));
         return foods;
     }
 
