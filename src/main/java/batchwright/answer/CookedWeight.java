@@ -10,8 +10,8 @@ final class CookedWeight {
     private CookedWeight() {}
 
     static BigDecimal of(Fill fill) {
-        return BigDecimal.valueOf(
-                (long) fill.containers() * fill.portions().stream().mapToInt(p -> p.cookedGrams()).sum());
+        return BigDecimal.valueOf((long) fill.containers()
+                * fill.portions().stream().mapToInt(p -> p.cookedGrams()).sum());
     }
 
     static BigDecimal of(Batch batch) {

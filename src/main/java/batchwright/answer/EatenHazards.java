@@ -4,9 +4,9 @@ import batchwright.food.Food;
 import batchwright.food.hazard.Hazard;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.caution.StricterFoodSafety;
-import batchwright.plan.EaterDays;
+import batchwright.person.Eater;
 import batchwright.plan.EatenFoods;
-import batchwright.plan.Session;
+import batchwright.plan.Plan;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,13 +17,18 @@ import java.util.Set;
 final class EatenHazards {
     private EatenHazards() {}
 
-    static List<Caution> of(Session session, EaterDays eater) {
-        var eaten = new EatenFoods(session, eater);
-        List<Caution> cautions = new ArrayList<>(FishEaten.of(session, eater));
+    /** None for who is not at the table. */
+    static List<Caution> of(Plan plan, Eater eater) {
+        var eaten = new EatenFoods(plan, eater);
+        if (eaten.days() == 0) {
+            return List.of();
+        }
+        List<Caution> cautions = new ArrayList<>(FishEaten.of(eaten));
         cautions.addAll(HazardCautions.ofSnacks(eaten.besidesContainers()));
-        if (StricterFoodSafety.isFor(eater.seat().eater())) {
+        if (StricterFoodSafety.isFor(eater)) {
             cautions.addAll(atRisk(eaten));
         }
+        SaltToAdd.of(plan, eater).ifPresent(cautions::add);
         return cautions;
     }
 
@@ -35,8 +40,8 @@ final class EatenHazards {
                 eaten.dishes().forEach(dish -> foods.addAll(hazard.in(dish)));
                 foods.retainAll(eaten.grams().keySet());
                 if (!foods.isEmpty()) {
-                    cautions.add(HazardCautions.of(
-                            hazard, hazard.code(), Map.of("foods", HazardCautions.names(foods))));
+                    cautions.add(
+                            HazardCautions.of(hazard, hazard.code(), Map.of("foods", HazardCautions.names(foods))));
                 }
             }
         }

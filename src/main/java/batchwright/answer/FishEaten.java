@@ -7,9 +7,7 @@ import batchwright.food.hazard.Hazard;
 import batchwright.needs.caution.Caution;
 import batchwright.person.Body;
 import batchwright.person.Sex;
-import batchwright.plan.EaterDays;
 import batchwright.plan.EatenFoods;
-import batchwright.plan.Session;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -32,17 +30,15 @@ final class FishEaten {
     private final int days;
     private final Map<Food, BigDecimal> grams = new LinkedHashMap<>();
 
-    private FishEaten(Body body, int days, Map<Food, BigDecimal> eaten) {
-        this.body = body;
-        this.days = days;
-        eaten.forEach((food, amount) -> FishMercury.of(food).ifPresent(fish -> grams.put(food, amount)));
+    private FishEaten(EatenFoods eaten) {
+        this.body = eaten.eater().body();
+        this.days = eaten.days();
+        eaten.grams().forEach((food, amount) -> FishMercury.of(food).ifPresent(fish -> grams.put(food, amount)));
     }
 
-    static List<Caution> of(Session session, EaterDays eater) {
-        var fish = new FishEaten(
-                eater.seat().eater().body(),
-                eater.days().size(),
-                new EatenFoods(session, eater).grams());
+    /** @param eaten on one day at least */
+    static List<Caution> of(EatenFoods eaten) {
+        var fish = new FishEaten(eaten);
         return Stream.of(fish.mercury(), fish.servings())
                 .flatMap(Optional::stream)
                 .toList();

@@ -38,7 +38,8 @@ final class HazardCautions {
     /** The same of what an eater eats besides the containers. */
     static List<Caution> ofSnacks(Collection<Food> foods) {
         return forEveryone()
-                .flatMap(hazard -> caution(hazard, hazard.in(foods), "What is eaten besides the containers", "snacks").stream())
+                .flatMap(hazard ->
+                        caution(hazard, hazard.in(foods), "What is eaten besides the containers", "snacks").stream())
                 .toList();
     }
 

@@ -44,6 +44,10 @@ public record Notice(Optional<Needs> eater, Caution caution) {
         for (Needs needs : answer.needs()) {
             needs.cautions().forEach(c -> notices.add(new Notice(Optional.of(needs), c)));
         }
+        answer.plan()
+                .ifPresent(plan -> answer.needs()
+                        .forEach(needs -> EatenHazards.of(plan, needs.eater())
+                                .forEach(c -> notices.add(new Notice(Optional.of(needs), c)))));
         answer.plan().stream().flatMap(plan -> plan.sessions().stream()).forEach(session -> {
             notices.addAll(eaten(answer, session));
             session.batches().forEach(b -> notices.add(food(allergens(b))));
@@ -76,15 +80,12 @@ public record Notice(Optional<Needs> eater, Caution caution) {
 
     private static List<Caution> eaten(EaterDays eater, Session session) {
         Nutrients average = session.averageDay(eater);
-        List<Caution> cautions = new ArrayList<>(Stream.of(
+        return Stream.of(
                         FibreCaution.of(eater.seat().target(), average.get(Nutrient.FIBRE)),
                         EatenCautions.of(eater.seat().eater().health(), average),
                         StricterFoodSafety.of(eater.seat().eater()))
                 .flatMap(Optional::stream)
-                .toList());
-        cautions.addAll(EatenHazards.of(session, eater));
-        cautions.add(SaltToAdd.of(session, eater));
-        return cautions;
+                .toList();
     }
 
     private static Notice food(Caution caution) {

@@ -3,12 +3,14 @@ package batchwright.answer;
 import batchwright.food.Dish;
 import batchwright.food.Handled;
 import batchwright.food.Nutrient;
+import batchwright.food.Nutrients;
 import batchwright.food.Staple;
 import batchwright.food.hazard.Hazard;
 import batchwright.needs.caution.Caution;
 import batchwright.person.Eater;
 import batchwright.plan.Batch;
 import batchwright.plan.EaterDays;
+import batchwright.plan.Plan;
 import batchwright.plan.Session;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -29,21 +31,27 @@ public final class SaltToAdd {
     private static final String SALT = "salt";
 
     private final Session session;
-    private final Hazard rule = Hazard.of(SALT);
+    private final BigDecimal mostADay = Hazard.of(SALT).amount();
 
     private SaltToAdd(Session session) {
         this.session = session;
     }
 
-    /** What an average day holds of salt before any is added. */
-    static Caution of(Session session, EaterDays eater) {
-        var salt = new SaltToAdd(session);
-        BigDecimal left = salt.leftADay(eater);
-        String then = left.signum() > 0 ? ": " + tenth(left, RoundingMode.DOWN) + " g are left." : ": none is left, so add none.";
-        return HazardCautions.of(
-                salt.rule,
-                salt.rule.code(),
-                Map.of("amount", tenth(salt.held(eater), RoundingMode.HALF_UP), "then", then));
+    /** What an average day holds of salt before any is added; empty for who is not at the table. */
+    static Optional<Caution> of(Plan plan, Eater eater) {
+        Hazard rule = Hazard.of(SALT);
+        return plan.averageDay(eater).map(SaltToAdd::salt).map(held -> {
+            BigDecimal left = rule.amount().subtract(held);
+            String then = left.signum() > 0
+                    ? ": " + tenth(left, RoundingMode.DOWN) + " g are left."
+                    : ": none is left, so add none.";
+            return HazardCautions.of(
+                    rule, rule.code(), Map.of("amount", tenth(held, RoundingMode.HALF_UP), "then", then));
+        });
+    }
+
+    private static BigDecimal salt(Nutrients day) {
+        return day.get(Nutrient.SODIUM).multiply(SALT_G_PER_SODIUM_MG);
     }
 
     /** How much to add to the batches that take salt; empty when none does or nobody is known to eat them. */
@@ -90,14 +98,16 @@ public final class SaltToAdd {
     }
 
     private int grams(Batch batch) {
-        BigDecimal byDay = session.eaters().stream()
-                .map(eater -> share(batch, eater))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal byDay =
+                session.eaters().stream().map(eater -> share(batch, eater)).reduce(BigDecimal.ZERO, BigDecimal::add);
         BigDecimal byWeight = MOST_G_PER_KG
                 .multiply(CookedWeight.of(batch))
                 .divide(G_PER_KG, MathContext.DECIMAL64)
                 .subtract(held(batch));
-        return byDay.min(byWeight).max(BigDecimal.ZERO).setScale(0, RoundingMode.DOWN).intValueExact();
+        return byDay.min(byWeight)
+                .max(BigDecimal.ZERO)
+                .setScale(0, RoundingMode.DOWN)
+                .intValueExact();
     }
 
     /** Of what is left for the eater in all days. */
@@ -115,19 +125,16 @@ public final class SaltToAdd {
     }
 
     private BigDecimal leftADay(EaterDays eater) {
-        return rule.amount().subtract(held(eater)).max(BigDecimal.ZERO);
+        return mostADay.subtract(held(eater)).max(BigDecimal.ZERO);
     }
 
     private BigDecimal held(EaterDays eater) {
-        return session.averageDay(eater).get(Nutrient.SODIUM).multiply(SALT_G_PER_SODIUM_MG);
+        return salt(session.averageDay(eater));
     }
 
     private static BigDecimal held(Batch batch) {
         return batch.fills().stream()
-                .map(fill -> fill.perContainer()
-                        .get(Nutrient.SODIUM)
-                        .multiply(SALT_G_PER_SODIUM_MG)
-                        .multiply(BigDecimal.valueOf(fill.containers())))
+                .map(fill -> salt(fill.perContainer()).multiply(BigDecimal.valueOf(fill.containers())))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 

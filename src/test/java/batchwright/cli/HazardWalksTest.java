@@ -143,7 +143,8 @@ class HazardWalksTest {
         Cli.Result doubted = run("check");
         assertThat(doubted.code()).isZero();
         assertThat(doubted.both()).contains("chili.yaml", "boil them hard in fresh water for at least 10 minutes");
-        assertThat(run("dishes", "chili").flat()).contains("no step says that they are boiled", "before they go into any");
+        assertThat(run("dishes", "chili").flat())
+                .contains("no step says that they are boiled", "before they go into any");
     }
 
     /** CDC and FDA: from 65 years on heat smoked fish to 74 C, or leave it out. */
@@ -159,7 +160,8 @@ class HazardWalksTest {
                 Files.readString(here.resolve("foods/shop.csv")).stripTrailing()
                         + "\nsmoked_salmon,corner market,pack,200,4.00,USD,2026-11-21,mine\n");
         Path profile = here.resolve("profiles/parent-holding.yaml");
-        String written = Files.readString(profile).replaceFirst("\nalways:\n( .*\n)+", "\nalways: [1 slice smoked_salmon]\n");
+        String written =
+                Files.readString(profile).replaceFirst("\nalways:\n( .*\n)+", "\nalways: [1 slice smoked_salmon]\n");
         Files.writeString(profile, written);
 
         assertThat(listeria()).isEmpty();
@@ -171,7 +173,8 @@ class HazardWalksTest {
     }
 
     private String listeria() {
-        Cli.Result plan = run("plan", "parent-holding", "--days", "1", "--cook", "lentil_ragu,tuna_bean_pasta", "--json");
+        Cli.Result plan =
+                run("plan", "parent-holding", "--days", "1", "--cook", "lentil_ragu,tuna_bean_pasta", "--json");
         assertThat(plan.code()).as(plan.both()).isIn(0, 4);
         JsonNode json = Shape.parse(plan.out());
         assertThat(json.at("/eaters/0/days/0/always/0/food").textValue()).isEqualTo("smoked_salmon");

@@ -16,7 +16,8 @@ record HazardDoubts(Dish dish, DishPlaces places, Problems problems) {
         int before = problems.errors();
         for (Hazard hazard : Hazard.all()) {
             List<Food> foods = hazard.in(dish);
-            boolean anybody = hazard.who() == Hazard.Who.EVERYONE && !hazard.signs().isEmpty();
+            boolean anybody =
+                    hazard.who() == Hazard.Who.EVERYONE && !hazard.signs().isEmpty();
             if (anybody && !foods.isEmpty() && problems.errors() == before) {
                 say(hazard, foods);
             }
@@ -26,9 +27,16 @@ record HazardDoubts(Dish dish, DishPlaces places, Problems problems) {
     private void say(Hazard hazard, List<Food> foods) {
         String names = foods.stream().map(Food::name).collect(Collectors.joining(" and "));
         String says = hazard.advice()
-                .with(Map.of("dish", "the dish", "foods", names, "figure", hazard.amount().toPlainString()));
+                .with(Map.of(
+                        "dish",
+                        "the dish",
+                        "foods",
+                        names,
+                        "figure",
+                        hazard.amount().toPlainString()));
         if (hazard.kind() == Hazard.Kind.BLOCK) {
-            problems.error(at(foods.get(0)), names + ": " + says, "expected a step that says so, before the slow cooker");
+            problems.error(
+                    at(foods.get(0)), names + ": " + says, "expected a step that says so, before the slow cooker");
         } else {
             problems.warning(at(foods.get(0)), says, "expected a step that does it, or another food");
         }

@@ -23,10 +23,11 @@ record Method(Dish dish, Food food) {
     private static final Pattern HEATS =
             Pattern.compile("\\b(?:boil|simmer|cook|bake|baking|stew|roast|steam|fry|fries|microwave|poach|blanch)");
     private static final Pattern BOILS = Pattern.compile("\\b(?:boil|pressure)");
-    private static final Pattern MINUTES = Pattern.compile("\\b(?:boil|pressure)[^.;]*?(\\d+)\\s*(?:-\\s*\\d+\\s*)?min");
+    private static final Pattern MINUTES =
+            Pattern.compile("\\b(?:boil|pressure)[^.;]*?(\\d+)\\s*(?:-\\s*\\d+\\s*)?min");
     /** Of a food's name: they tell how it is sold, not what it is. */
-    private static final Set<String> STATES =
-            Set.of("frozen", "fresh", "dried", "sliced", "canned", "white", "black", "great", "small", "large", "northern");
+    private static final Set<String> STATES = Set.of(
+            "frozen", "fresh", "dried", "sliced", "canned", "white", "black", "great", "small", "large", "northern");
 
     private static final TimeLaw.Cases<Double> LEAST_MINUTES = new TimeLaw.Cases<>() {
         @Override
@@ -63,8 +64,7 @@ record Method(Dish dish, Food food) {
 
     /** An amount written as boiled, baked and so on. */
     private boolean cookedByTheMix() {
-        return parts()
-                .flatMap(part -> part.mix().stream())
+        return parts().flatMap(part -> part.mix().stream())
                 .anyMatch(i -> i.food().equals(food) && i.cooked().isPresent());
     }
 
@@ -75,8 +75,8 @@ record Method(Dish dish, Food food) {
     boolean boils(int leastMinutes) {
         return dish.steps().stream()
                 .anyMatch(step -> sentences(step)
-                        .anyMatch(sentence ->
-                                boils(sentence, minutes(step), leastMinutes) && (isForIt(step) || speaksOfIt(sentence))));
+                        .anyMatch(sentence -> boils(sentence, minutes(step), leastMinutes)
+                                && (isForIt(step) || speaksOfIt(sentence))));
     }
 
     /** By the minutes that stand behind the verb or, where there are none, those of the step. */
@@ -102,10 +102,10 @@ record Method(Dish dish, Food food) {
     boolean says(List<String> words) {
         return usesOneOf(words)
                 || sentences()
-                .map(Method::tokens)
-                .filter(said -> Collections.disjoint(said, NOT))
-                .map(said -> String.join(" ", said))
-                .anyMatch(text -> words.stream().anyMatch(text::contains));
+                        .map(Method::tokens)
+                        .filter(said -> Collections.disjoint(said, NOT))
+                        .map(said -> String.join(" ", said))
+                        .anyMatch(text -> words.stream().anyMatch(text::contains));
     }
 
     private boolean usesOneOf(List<String> words) {
@@ -137,7 +137,8 @@ record Method(Dish dish, Food food) {
         return Stream.concat(tokens(food.id()).stream(), tokens(food.name()).stream())
                         .filter(word -> word.length() > SHORT && !STATES.contains(word))
                         .anyMatch(word -> said.stream()
-                                .anyMatch(other -> other.length() > SHORT && (word.endsWith(other) || other.endsWith(word))))
+                                .anyMatch(other ->
+                                        other.length() > SHORT && (word.endsWith(other) || other.endsWith(word))))
                 || parts().anyMatch(part -> said.containsAll(tokens(part.name())));
     }
 
@@ -153,6 +154,8 @@ record Method(Dish dish, Food food) {
         if (word.length() <= SHORT || !word.endsWith("s") || word.endsWith("ss")) {
             return word;
         }
-        return word.endsWith("ies") ? word.substring(0, word.length() - SHORT) + "y" : word.substring(0, word.length() - 1);
+        return word.endsWith("ies")
+                ? word.substring(0, word.length() - SHORT) + "y"
+                : word.substring(0, word.length() - 1);
     }
 }

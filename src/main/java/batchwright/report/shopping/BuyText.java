@@ -137,7 +137,9 @@ public final class BuyText {
     /** Stock keeps its worth for the next plan, waste has none. */
     private void leftovers() {
         List<Leftover> left = Leftover.of(session);
-        leftovers("Left as stock, which keeps for the next plan", left.stream().filter(Leftover::lasts).toList());
+        leftovers(
+                "Left as stock, which keeps for the next plan",
+                left.stream().filter(Leftover::lasts).toList());
         leftovers(
                 "Left and spoiling within about two weeks, waste unless it is eaten",
                 left.stream().filter(l -> !l.lasts()).toList());
@@ -149,9 +151,7 @@ public final class BuyText {
                     .map(l -> l.food().name() + " " + Show.whole(l.grams()) + " g")
                     .collect(Collectors.joining("; "));
             page.paragraph(
-                    "  ",
-                    "    ",
-                    what + ", worth " + Show.money(Leftover.sum(left), currency()) + ": " + named + ".");
+                    "  ", "    ", what + ", worth " + Show.money(Leftover.sum(left), currency()) + ": " + named + ".");
         }
     }
 

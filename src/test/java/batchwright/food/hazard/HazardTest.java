@@ -36,7 +36,13 @@ class HazardTest {
 
     private static boolean hits(String code, String food, String step, int minutes) {
         var part = new Part(
-                "fruit", false, 5, false, 5, 500, List.of(new Ingredient(food(food), BigDecimal.TEN, Optional.empty())));
+                "fruit",
+                false,
+                5,
+                false,
+                5,
+                500,
+                List.of(new Ingredient(food(food), BigDecimal.TEN, Optional.empty())));
         var way = new Way(
                 Optional.empty(), OptionalInt.empty(), 1, List.of(new TimeLaw.ByItself(minutes)), Optional.empty());
         var only = new Step(step, List.of(way), List.of(), List.of(), true, false, List.of());
@@ -112,12 +118,7 @@ class HazardTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "white rice, true",
-        "rice noodles, false",
-        "brown rice cake, false",
-        "puffed rice cereal, false"
-    })
+    @CsvSource({"white rice, true", "rice noodles, false", "brown rice cake, false", "puffed rice cereal, false"})
     void rice(String food, boolean hit) {
         assertThat(Hazard.of("rice").in(List.of(food(food))).isEmpty()).isNotEqualTo(hit);
     }
