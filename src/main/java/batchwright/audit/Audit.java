@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 public final class Audit {
     private static final List<Inspection> BESIDES_LIMITS = List.of(
             new ContainersADay(),
+            new MealsKept(),
             new PartRange(),
             new DishCount(),
             new SnackLimits(),

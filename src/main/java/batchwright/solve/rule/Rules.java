@@ -9,6 +9,8 @@ public final class Rules {
             new MeanLimitsRule(),
             new ContainerLimitsRule(),
             new ContainersADayRule(),
+            new MealsRule(),
+            new SameDishRule(),
             new PartRangeRule(),
             new DishCountRule(),
             new SnackLimitsRule(),
