@@ -62,7 +62,8 @@ final class WishesReader {
                 always,
                 only,
                 snacks.whole("measures_a_day", MEASURES).orElse(USUAL_MEASURES),
-                snacks.whole("kinds_a_day", KINDS).orElse(USUAL_KINDS));
+                snacks.whole("kinds_a_day", KINDS).orElse(USUAL_KINDS),
+                new MealsReader(problems).read(fields, containers));
         refuseAvoidedAlways(wishes, lines);
         warnOfNoDish(wishes, fields);
         if (!avoidDiets.isEmpty()) {
