@@ -18,6 +18,7 @@ public final class Audit {
             new PartRange(),
             new DishCount(),
             new SnackLimits(),
+            new SnackPairs(),
             new Keeping(),
             new Avoid(),
             new Stock(),

@@ -7,6 +7,7 @@ import batchwright.plan.PlanRequest;
 import batchwright.plan.Remedy;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /** Soft rules for what an eater's containers are for, and how often the same dish may come. */
@@ -27,6 +28,28 @@ final class SoftMeals {
             softRules.add(sameDish(at, now));
         }
         return softRules;
+    }
+
+    /** Empty when all that is offered goes together anyway. */
+    static Optional<SoftRule> snackPairs(EaterInRequest at, Kitchen kitchen) {
+        boolean binds = !at.wishes().meals().anySnacks()
+                && kitchen.snackMeasures().stream()
+                        .filter(m -> at.wishes().offersAsSnack(m.food()))
+                        .anyMatch(m -> m.isSpread() || m.isOneOfItsKind());
+        return binds
+                ? Optional.of(new SoftRule(
+                        "snack pairs",
+                        at.name() + " eats spreads on something, and one snack of a kind a day, such as one milk",
+                        request -> anySnacks(at, request),
+                        List.of(List.of(Loosening.once(
+                                request -> anySnacks(at, request),
+                                "allow any snacks on one day",
+                                new Remedy.AllowAnySnacks(at.eater()))))))
+                : Optional.empty();
+    }
+
+    private static PlanRequest anySnacks(EaterInRequest at, PlanRequest request) {
+        return at.withWishes(request, w -> w.with(w.meals().withAnySnacks(true)));
     }
 
     private static SoftRule breakfasts(EaterInRequest at, Meals now) {

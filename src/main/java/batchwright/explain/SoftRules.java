@@ -27,6 +27,7 @@ record SoftRules(List<List<SoftRule>> groups) {
         List<SoftRule> softRules = new ArrayList<>();
         SoftWishes.avoid(at, request.kitchen()).ifPresent(softRules::add);
         softRules.addAll(SoftMeals.of(at, request.kitchen()));
+        SoftMeals.snackPairs(at, request.kitchen()).ifPresent(softRules::add);
         softRules.add(SoftWishes.snackLimits(at));
         softRules.addAll(SoftLimits.of(at));
         return softRules;

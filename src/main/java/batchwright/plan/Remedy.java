@@ -39,6 +39,9 @@ public sealed interface Remedy {
     /** What is empty stays. */
     record AllowSnacks(Eater eater, OptionalInt measuresADay, OptionalInt kindsADay) implements Remedy {}
 
+    /** Also such as do not go together. */
+    record AllowAnySnacks(Eater eater) implements Remedy {}
+
     /** Not only those that the eater named. */
     record OfferEverySnack(Eater eater) implements Remedy {}
 

@@ -67,6 +67,8 @@ public final class RemedyText {
                     + " in " + file(allow.eater());
         } else if (remedy instanceof Remedy.AllowSnacks allow) {
             return snacks(allow.measuresADay(), allow.kindsADay()) + " under snacks, in " + file(allow.eater());
+        } else if (remedy instanceof Remedy.AllowAnySnacks allow) {
+            return "any_together: yes under snacks, in " + file(allow.eater());
         } else if (remedy instanceof Remedy.OfferEverySnack offer) {
             return "leave out only under snacks, in " + file(offer.eater());
         } else if (remedy instanceof Remedy.AvoidLess avoid) {

@@ -14,6 +14,7 @@ public final class Rules {
             new PartRangeRule(),
             new DishCountRule(),
             new SnackLimitsRule(),
+            new SnackPairsRule(),
             new KeepingRule(),
             new StockRule(),
             new UseByRule(),
