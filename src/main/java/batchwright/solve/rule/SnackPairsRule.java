@@ -84,6 +84,6 @@ public record SnackPairsRule() implements Rule {
                             0);
             different.plus(column, 1);
         }
-        draft.model().atMost("snack_one_" + kind + "." + span.name(), different, span.days());
+        draft.model().atMost("snack_one." + kind + "." + span.name(), different, span.days());
     }
 }
