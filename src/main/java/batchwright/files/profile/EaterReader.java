@@ -148,7 +148,7 @@ public final class EaterReader {
                 decimal(fields, "energy_on_average", ON_AVERAGE, "a share such as 1 %"),
                 new Box(
                         grams(fields, "container_weight", WEIGHT, "grams, such as 900 g"),
-                        grams(fields, "container_volume", VOLUME, "millilitres, such as 880 ml")));
+                        grams(fields, "container_volume", VOLUME, "millilitres, such as 1050 ml")));
     }
 
     private OptionalDouble decimal(Fields fields, String key, NumberRange range, String example) {
