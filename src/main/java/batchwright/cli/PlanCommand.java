@@ -4,20 +4,19 @@ import batchwright.answer.PlanAnswer;
 import batchwright.app.DishesWanted;
 import batchwright.app.PlanQuestion;
 import batchwright.app.Refused;
-import batchwright.app.SessionsQuestion;
 import batchwright.plan.PlanRequest;
+import batchwright.app.Workspace;
+import batchwright.report.cooking.KitchenClock;
 import batchwright.report.export.WholePlan;
 import batchwright.report.html.HtmlReport;
 import batchwright.report.html.ReportStyle;
 import batchwright.report.plan.PlanJson;
 import batchwright.report.plan.PlanText;
-import batchwright.report.plan.SessionsAnswer;
-import batchwright.report.plan.SessionsJson;
-import batchwright.report.plan.SessionsText;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -39,6 +38,7 @@ import picocli.CommandLine.ParentCommand;
 final class PlanCommand implements Callable<Integer> {
     private static final int MOST_DISHES = 10;
     private static final int MOST_SECONDS = 3600;
+    private static final int MOST_MINUTES = 24 * 60;
     private static final int MOST_EATERS = 6;
 
     /** Set by the command line's parser before {@link #call()}. */
@@ -96,6 +96,14 @@ final class PlanCommand implements Callable<Integer> {
     private String dishes = "";
 
     @Option(
+            names = "--most-minutes",
+            paramLabel = "M",
+            description =
+                    "Most minutes that a cooking session may take your hands, filling and washing up counted; default what"
+                            + " foods/kitchen.yaml says, or no limit.")
+    private @Nullable String mostMinutes;
+
+    @Option(
             names = "--seconds",
             paramLabel = "S",
             defaultValue = "30",
@@ -141,28 +149,29 @@ final class PlanCommand implements Callable<Integer> {
             throw Refused.because(eaters.size() + " eaters are named", "Name at most " + MOST_EATERS + ".");
         }
         PlanQuestion question = question();
-        ReportStyle style = report.style();
+        if (question.cooking().sessions() > 1) {
+            if (!with.isEmpty()) {
+                throw Refused.because(
+                        "--with stands with several cooking sessions",
+                        "Each session chooses its own dishes: leave one of the two out, or use --cook.");
+            }
+            model.refuseSessions();
+            insight.refuseSessions();
+        }
+        KitchenClock clock = export.clock();
+        ReportStyle style = report.style().by(clock);
         FilesBeside files = program.filesBeside(force);
         report.check(files);
         export.check(files);
         int width = look.width(program);
         try (var interruption = new Interruption(() -> program.complain("\nStopped at once: no plan is shown.\n"))) {
-            Optional<SessionsQuestion> several = sessions.of(question);
-            if (several.isPresent()) {
-                if (!with.isEmpty()) {
-                    throw Refused.because(
-                            "--with stands with several cooking sessions",
-                            "Each session chooses its own dishes: leave one of the two out, or use --cook.");
-                }
-                model.refuseSessions();
-                insight.refuseSessions();
-                return answer(several.get(), interruption, style, width, files);
-            }
             model.check(files);
             PlanAnswer answer = answer(question, interruption);
             ExitCode exit = exit(answer, interruption.asked(), insight.isWanted());
             program.answer(
-                    program.json ? PlanJson.of(answer) : PlanText.of(answer, program.commands(), nutrients, width));
+                    program.json
+                            ? PlanJson.of(answer, clock)
+                            : PlanText.of(answer, program.commands(), nutrients, clock, width));
             model.write(files);
             write(() -> HtmlReport.of(answer, style), WholePlan.of(answer), files);
             return files.exit(exit).code();
@@ -171,24 +180,10 @@ final class PlanCommand implements Callable<Integer> {
 
     private PlanAnswer answer(PlanQuestion question, Interruption interruption) {
         try (var progress = program.progress(interruption)) {
-            PlanAnswer answer = program.plans().answer(program.workspace(), question, progress, model::asked);
+            PlanAnswer answer = program.plans().answer(workspace(), question, progress, model::asked);
             ownUp(progress);
             return answer;
         }
-    }
-
-    private int answer(
-            SessionsQuestion question, Interruption interruption, ReportStyle style, int width, FilesBeside files) {
-        SessionsAnswer answer;
-        try (var progress = program.progress(interruption)) {
-            answer = program.plans().answer(program.workspace(), question, progress);
-            ownUp(progress);
-        }
-        ExitCode exit = exit(answer.status(), interruption.asked(), false);
-        program.answer(
-                program.json ? SessionsJson.of(answer) : SessionsText.of(answer, program.commands(), nutrients, width));
-        write(() -> HtmlReport.of(answer, style), WholePlan.of(answer), files);
-        return files.exit(exit).code();
     }
 
     private void write(Supplier<String> html, Optional<WholePlan> plan, FilesBeside files) {
@@ -205,13 +200,25 @@ final class PlanCommand implements Callable<Integer> {
                                 + " best that passed its audit.\nPlease report this line: " + fault + "\n"));
     }
 
+    private Workspace workspace() {
+        return program.workspace()
+                .withMostMinutes(
+                        mostMinutes == null
+                                ? OptionalInt.empty()
+                                : OptionalInt.of(
+                                        new Given("--most-minutes", mostMinutes).whole(10, MOST_MINUTES, "minutes")));
+    }
+
     private PlanQuestion question() {
+        int howLong = new Given("--days", days).whole(1, PlanRequest.MOST_DAYS, "days");
         return new PlanQuestion(
                 eaters,
-                new Given("--days", days).whole(1, PlanRequest.MOST_DAYS, "days"),
+                howLong,
                 Optional.ofNullable(budget).map(text -> new Given("--budget", text).money()),
-                new DishesWanted(names(cook), names(with), names(without)),
-                new Given("--dishes", dishes).whole(1, MOST_DISHES, "dishes"),
+                sessions.cooking(
+                        new DishesWanted(names(cook), names(with), names(without)),
+                        new Given("--dishes", dishes).whole(1, MOST_DISHES, "dishes"),
+                        howLong),
                 Duration.ofSeconds(new Given("--seconds", seconds).whole(1, MOST_SECONDS, "seconds")),
                 insight.wanted());
     }

@@ -1,15 +1,18 @@
 package batchwright.report.cooking;
 
+import java.util.Comparator;
+
+import batchwright.schedule.Schedule;
+
 import batchwright.answer.CoreTemperatures;
 import batchwright.answer.Freezing;
 import batchwright.food.Dish;
-import batchwright.food.Kitchen;
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.plan.Batch;
 import batchwright.plan.Fill;
-import batchwright.plan.Plan;
 import batchwright.plan.Portion;
+import batchwright.plan.Session;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import batchwright.report.print.TextTable;
@@ -22,40 +25,33 @@ public final class CookText {
 
     private static final int BETWEEN = 4;
 
-    private final Kitchen kitchen;
-    private final Plan plan;
+    private final Session session;
+    private final Schedule schedule;
     private final Page page;
-    private final int firstDay;
 
-    public CookText(Kitchen kitchen, Plan plan, Page page) {
-        this(kitchen, plan, page, 1);
-    }
-
-    /** @param firstDay by which number the cooking day is called */
-    public CookText(Kitchen kitchen, Plan plan, Page page, int firstDay) {
-        this.firstDay = firstDay;
-        this.kitchen = kitchen;
-        this.plan = plan;
+    /** @param schedule of the session */
+    public CookText(Session session, Schedule schedule, Page page) {
+        this.session = session;
+        this.schedule = schedule;
         this.page = page;
     }
 
     public void write() {
-        int containers = plan.batches().stream().mapToInt(Batch::containers).sum();
-        page.heading("COOK: " + Show.count(plan.batches().size(), "dish", "dishes") + ", "
+        int containers = session.batches().stream().mapToInt(Batch::containers).sum();
+        page.heading("COOK: " + Show.count(session.batches().size(), "dish", "dishes") + ", "
                 + Show.count(containers, "container", "containers"));
-        plan.batches().forEach(this::batch);
-        page.gap();
+        session.batches().forEach(this::batch);
         minutesNote();
     }
 
     public void minutesNote() {
-        int most = plan.batches().stream().mapToInt(Batch::containers).max().orElse(0);
-        page.paragraph("  ", "  ", Work.note(most));
+        Work.note(session.batches().stream().map(Batch::dish).toList())
+                .ifPresent(note -> page.gap().paragraph("  ", "  ", note));
     }
 
     /** What to begin the evening before, and how long the steps take. */
     public void work(Batch batch) {
-        var work = Work.of(batch);
+        var work = Work.of(schedule, batch);
         work.dayBefore().forEach(step -> page.paragraph("  ", "    ", "The evening before: " + step));
         page.paragraph("  ", "    ", "Takes " + work.says() + ".");
     }
@@ -73,10 +69,10 @@ public final class CookText {
             raw(batch);
             batch.fills().forEach(this::fill);
         } else {
-            var left = new CookText(kitchen, plan, new Page(page.width() / 2), firstDay);
+            var left = new CookText(session, schedule, new Page(page.width() / 2));
             left.raw(batch);
             int column = left.page.widest() + BETWEEN;
-            var right = new CookText(kitchen, plan, new Page(page.width() - column), firstDay);
+            var right = new CookText(session, schedule, new Page(page.width() - column));
             batch.fills().forEach(right::fill);
             page.beside(left.page, column, right.page);
         }
@@ -89,8 +85,12 @@ public final class CookText {
                 .forEach((food, grams) -> raw.row(
                         amount(grams),
                         food.name(),
-                        KitchenMeasure.text(kitchen, food, grams).orElse("")));
+                        KitchenMeasure.text(session.kitchen(), food, grams).orElse("")));
         page.table(raw);
+        if (!batch.dish().staples().isEmpty()) {
+            page.paragraph("  ", "    ", StepView.staples(batch));
+        }
+        intoSteps(batch);
         CoreTemperatures.of(batch.ingredients().keySet()).says().ifPresent(says -> page.paragraph("  ", "    ", says));
         batch.fatToPourOff()
                 .forEach((part, grams) -> page.paragraph(
@@ -100,10 +100,21 @@ public final class CookText {
                                 + "): the figures below leave it out."));
     }
 
+    /** What each step takes in hand for the first time, and how it divides the batch; in the order of the dish. */
+    private void intoSteps(Batch batch) {
+        StepView.all(session.batches(), schedule).stream()
+                .filter(view ->
+                        view.step().dish().equals(batch.dish()) && !view.says().isEmpty())
+                .filter(view -> view.step().number().isPresent())
+                .sorted(Comparator.comparingInt(view -> view.step().number().getAsInt()))
+                .forEach(view -> page.paragraph(
+                        "  ", "    ", "Into step " + view.step().number().getAsInt() + ": " + view.says() + "."));
+    }
+
     private String keeps(Dish dish) {
-        String freeze = Freezing.of(plan, dish).says(firstDay);
+        String freeze = Freezing.of(session, dish).says(session.firstDay());
         return "Keeps " + Show.count(dish.fridgeDays(), "day", "days") + " in the fridge, the cooking day being "
-                + (firstDay == 1 ? "day 1" : "the first")
+                + (session.firstDay() == 1 ? "day 1" : "the first")
                 + (freeze.isEmpty() ? "." : "; " + freeze + ".");
     }
 

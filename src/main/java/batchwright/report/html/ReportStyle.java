@@ -1,5 +1,7 @@
 package batchwright.report.html;
 
+import batchwright.report.cooking.KitchenClock;
+
 import batchwright.report.html.part.Document;
 import batchwright.report.labels.LabelCss;
 import batchwright.report.labels.LabelRounding;
@@ -11,8 +13,17 @@ import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 
 /** What a reader chooses of a report: the sheet of labels, whose paper all pages are for, and the rounding of labels. */
-public record ReportStyle(LabelSheet labels, LabelRounding rounding) {
+public record ReportStyle(LabelSheet labels, LabelRounding rounding, KitchenClock clock) {
     private static final String STYLE_SHEET = "report.css";
+
+    /** With the minutes of cooking since its start. */
+    public ReportStyle(LabelSheet labels, LabelRounding rounding) {
+        this(labels, rounding, KitchenClock.FROM_ZERO);
+    }
+
+    public ReportStyle by(KitchenClock other) {
+        return new ReportStyle(labels, rounding, other);
+    }
 
     Document document(String title) {
         return new Document(title + " – " + Document.GENERATOR, styleSheet() + LabelCss.of(labels));

@@ -1,7 +1,9 @@
 package batchwright.report.html;
 
+import batchwright.report.cooking.KitchenClock;
+
 import batchwright.plan.Batch;
-import batchwright.plan.Plan;
+import batchwright.plan.Session;
 import batchwright.report.cooking.ScheduleWords;
 import batchwright.report.html.chart.FirstWords;
 import batchwright.report.html.chart.Svg;
@@ -20,31 +22,36 @@ import java.util.List;
 import java.util.Optional;
 
 /** The order of work of a session: drawn, and beside it as a table, which on paper a cook reads too. */
-public record TimeLine(Figure figure, List<KeyEntry> key, Table table, String note) {
-    static TimeLine of(Plan plan, Schedule schedule) {
+public record TimeLine(Figure figure, List<KeyEntry> key, Table table, List<String> standing, String note) {
+    static TimeLine of(PlanPage page) {
+        Session session = page.plan();
+        Schedule schedule = page.schedule();
+        KitchenClock clock = page.style().clock();
         String says = Show.capital(ScheduleWords.says(schedule)) + ".";
         Svg picture = new TimeLineChart(
                         schedule,
-                        step -> tag(plan, step),
-                        step -> series(plan, step).look())
+                        clock,
+                        step -> tag(session, step),
+                        step -> series(session, step).look())
                 .draw(says);
         return new TimeLine(
                 new Figure("timeline", "At a glance", says, Optional.of(picture), Optional.empty()),
-                plan.batches().stream()
+                session.batches().stream()
                         .map(Batch::dish)
-                        .map(dish -> new KeyEntry(Series.of(plan, dish), dish.name(), ""))
+                        .map(dish -> new KeyEntry(Series.of(session, dish), dish.name(), ""))
                         .toList(),
-                table(plan, schedule),
+                table(session, schedule, clock),
+                ScheduleWords.standing(schedule),
                 ScheduleWords.note(schedule));
     }
 
     private record Line(int minute, List<String> cells) {}
 
-    private static Table table(Plan plan, Schedule schedule) {
+    private static Table table(Session session, Schedule schedule, KitchenClock clock) {
         List<Line> lines = new ArrayList<>();
-        schedule.settings().forEach(setting -> lines.add(line(setting)));
-        schedule.steps().forEach(step -> lines.add(line(plan, step)));
-        var table = new Table("By the clock, from 0:00")
+        schedule.settings().forEach(setting -> lines.add(line(setting, clock)));
+        schedule.steps().forEach(step -> lines.add(line(session, step, clock)));
+        var table = new Table("By the clock, from " + clock.text(0))
                 .words("at")
                 .words("step")
                 .words("what to do")
@@ -57,11 +64,11 @@ public record TimeLine(Figure figure, List<KeyEntry> key, Table table, String no
         return table;
     }
 
-    private static Line line(OvenSetting setting) {
+    private static Line line(OvenSetting setting, KitchenClock clock) {
         return new Line(
                 setting.minute(),
                 List.of(
-                        ScheduleWords.clock(setting.minute()),
+                        clock.text(setting.minute()),
                         "",
                         "Turn the oven to " + setting.celsius() + " °C",
                         "–",
@@ -69,26 +76,26 @@ public record TimeLine(Figure figure, List<KeyEntry> key, Table table, String no
                         "oven"));
     }
 
-    private static Line line(Plan plan, PlacedStep step) {
+    private static Line line(Session session, PlacedStep step, KitchenClock clock) {
         return new Line(
                 step.start(),
                 List.of(
-                        ScheduleWords.clock(step.start()),
-                        tag(plan, step),
+                        clock.text(step.start()),
+                        tag(session, step),
                         FirstWords.of(step.text(), 60),
-                        step.handsOnMinutes() == 0 ? "–" : ScheduleWords.clock(step.handsOnUntil()),
-                        ScheduleWords.clock(step.end()),
+                        step.handsOnMinutes() == 0 ? "–" : clock.text(step.handsOnUntil()),
+                        clock.text(step.end()),
                         ScheduleWords.place(step)));
     }
 
     /** A3: the letter of the dish and the number of the step below it; the letter alone fills containers. */
-    private static String tag(Plan plan, PlacedStep step) {
+    private static String tag(Session session, PlacedStep step) {
         String number =
                 step.number().isPresent() ? Integer.toString(step.number().getAsInt()) : "";
-        return series(plan, step).letter() + number;
+        return series(session, step).letter() + number;
     }
 
-    private static Series series(Plan plan, PlacedStep step) {
-        return Series.of(plan, step.dish());
+    private static Series series(Session session, PlacedStep step) {
+        return Series.of(session, step.dish());
     }
 }

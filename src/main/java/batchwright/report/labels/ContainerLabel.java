@@ -5,8 +5,8 @@ import batchwright.plan.Batch;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Fill;
-import batchwright.plan.Plan;
 import batchwright.plan.Serving;
+import batchwright.plan.Session;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,10 +17,10 @@ import java.util.List;
  */
 public record ContainerLabel(Batch batch, Fill fill, String eater, int number, int of, int day, Serving.Storage from) {
     /** Dish by dish, eater by eater. */
-    public static List<ContainerLabel> of(Plan plan) {
+    public static List<ContainerLabel> of(Session session) {
         List<ContainerLabel> labels = new ArrayList<>();
-        for (Batch batch : plan.batches()) {
-            for (EaterDays eater : plan.eaters()) {
+        for (Batch batch : session.batches()) {
+            for (EaterDays eater : session.eaters()) {
                 batch.fills().stream()
                         .filter(fill -> fill.isFor(eater.seat().eater()))
                         .forEach(fill -> add(labels, batch, fill, eater));

@@ -1,11 +1,18 @@
 package batchwright.report.plan;
 
+import batchwright.schedule.Schedule;
+
+import batchwright.report.cooking.LeftOut;
+
+import batchwright.report.cooking.KitchenClock;
+
 import batchwright.answer.Notice;
 import batchwright.answer.PlanAnswer;
 import batchwright.needs.Needs;
 import batchwright.plan.Clash;
 import batchwright.plan.Plan;
 import batchwright.plan.Proof;
+import batchwright.plan.Session;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.report.cooking.CookText;
@@ -16,6 +23,8 @@ import batchwright.report.print.Page;
 import batchwright.report.print.RemedyText;
 import batchwright.report.print.Show;
 import batchwright.report.shopping.BuyText;
+import batchwright.report.shopping.OneTripText;
+import batchwright.report.shopping.PantryText;
 import batchwright.report.why.FrontierText;
 import batchwright.report.why.WhyText;
 import java.math.BigDecimal;
@@ -28,12 +37,14 @@ public final class PlanText {
     private final PlanAnswer answer;
     private final Commands commands;
     private final boolean allNutrients;
+    private final KitchenClock clock;
     private final Page page;
 
-    private PlanText(PlanAnswer answer, Commands commands, boolean allNutrients, Page page) {
+    private PlanText(PlanAnswer answer, Commands commands, boolean allNutrients, KitchenClock clock, Page page) {
         this.answer = answer;
         this.commands = commands;
         this.allNutrients = allNutrients;
+        this.clock = clock;
         this.page = page;
     }
 
@@ -42,23 +53,36 @@ public final class PlanText {
      * @param width in columns
      */
     public static String of(PlanAnswer answer, Commands commands, boolean allNutrients, int width) {
-        return new PlanText(answer, commands, allNutrients, new Page(width)).text();
+        return of(answer, commands, allNutrients, KitchenClock.FROM_ZERO, width);
+    }
+
+    /** With the times of cooking by a clock. */
+    public static String of(PlanAnswer answer, Commands commands, boolean allNutrients, KitchenClock clock, int width) {
+        return new PlanText(answer, commands, allNutrients, clock, new Page(width)).text();
     }
 
     private String text() {
         answer.plan().ifPresentOrElse(this::plan, this::noPlan);
+        if (!answer.stoppedByCaution()) {
+            LeftOut.says(answer.kitchen()).ifPresent(says -> page.gap().paragraph("", "  ", says));
+        }
         return page.toString();
     }
 
     private void plan(Plan plan) {
-        page.paragraph(forWhom() + ": " + Show.money(plan.cost(), currency()) + Show.budget(answer.budget(), currency())
-                + ", " + proven() + ".");
-        new CookText(answer.kitchen(), plan, page).write();
-        new ScheduleText(plan, page).write();
-        new DaysText(plan, page).write();
-        new IntakesText(answer, page).write(allNutrients);
-        new BuyText(answer, plan, commands, page).write();
-        proof(plan);
+        page.paragraph(forWhom() + cookedOn(plan) + ": " + Show.money(plan.cost(), currency())
+                + Show.budget(answer.budget(), currency()) + ", " + proven() + ".");
+        if (plan.isCookedOnce()) {
+            cookAndEat(answer);
+            intakes();
+            new BuyText(answer, commands, page).write();
+        } else {
+            sessions(plan);
+            page.gap().line("=".repeat(page.width()));
+            page.line("ALL SESSIONS");
+            intakes();
+        }
+        new ProofText(answer, plan, page).write();
         insight();
         new NoticesText(answer.needs().size(), page).write(Notice.of(answer));
         page.gap()
@@ -67,7 +91,58 @@ public final class PlanText {
                         "  ",
                         commands.shows(plan.batches().stream()
                                 .map(batch -> batch.dish().id())
+                                .distinct()
                                 .toList()));
+    }
+
+    private static String cookedOn(Plan plan) {
+        return plan.isCookedOnce()
+                ? ""
+                : ", cooked on days "
+                        + plan.sessions().stream()
+                                .map(session -> Integer.toString(session.firstDay()))
+                                .collect(Collectors.joining(", "));
+    }
+
+    private void cookAndEat(PlanAnswer one) {
+        Session session = one.plan().orElseThrow().first();
+        Schedule schedule = one.schedule().orElseThrow();
+        new CookText(session, schedule, page).write();
+        new ScheduleText(schedule, clock, page).write();
+        new DaysText(session, page).write();
+    }
+
+    private void intakes() {
+        new IntakesText(answer, page).write(allNutrients);
+    }
+
+    private void sessions(Plan plan) {
+        boolean shopOnce = answer.asked().shopOnce();
+        if (shopOnce) {
+            new OneTripText(plan, currency(), page).write();
+        }
+        int number = 0;
+        for (PlanAnswer one : answer.sessions()) {
+            Session session = one.plan().orElseThrow().first();
+            number++;
+            page.gap().line("=".repeat(page.width()));
+            page.paragraph("SESSION " + number + " of " + plan.sessions().size() + ": cook on day " + session.firstDay()
+                    + ", " + session.cookingDay() + ", for days " + session.firstDay() + "-" + session.lastDay()
+                    + (shopOnce ? "" : "; shop for " + Show.money(session.cost(), currency())));
+            cookAndEat(one);
+            if (shopOnce) {
+                new PantryText(one, commands, page).write();
+            } else {
+                new BuyText(one, commands, page).write();
+            }
+            if (number > 1) {
+                page.paragraph(
+                        "  ",
+                        "    ",
+                        "At home is also what the sessions before leave; but of a food that is perishable in"
+                                + " foods/catalogue.csv no opened pack is counted on.");
+            }
+        }
     }
 
     private void insight() {
@@ -89,31 +164,6 @@ public final class PlanText {
         return answer.status() == PlanAnswer.Status.PLANNED ? "proven cheapest" : "not proven cheapest";
     }
 
-    private void proof(Plan plan) {
-        page.heading("PROOF");
-        Proof proof = answer.proof();
-        if (answer.status() == PlanAnswer.Status.PLANNED) {
-            page.paragraph("  ", "  ", "No plan that keeps every rule costs less: " + searched(proof) + ".");
-        } else {
-            Money bound = proof.lowerBound();
-            page.paragraph(
-                    "  ",
-                    "  ",
-                    (proof.interrupted() ? "Interrupted" : "Time ended") + " before the proof: no plan costs less than "
-                            + Show.money(bound, currency())
-                            + ", this one "
-                            + percentAbove(plan.cost(), bound) + " % more; " + searched(proof)
-                            + ". Try more time with --seconds, or profiles that name the few snacks an eater likes"
-                            + " (snacks: only).");
-        }
-        answer.audit()
-                .ifPresent(audit -> page.paragraph(
-                        "  ",
-                        "  ",
-                        "Every number above was worked out again from the files: "
-                                + Show.count(audit.checks().size(), "check", "checks") + " passed."));
-    }
-
     /** Not the seconds: the same files give the same text. */
     static String searched(Proof proof) {
         return Show.count((int) Math.min(proof.nodes(), Integer.MAX_VALUE), "relaxation", "relaxations") + " solved";
@@ -130,6 +180,7 @@ public final class PlanText {
     }
 
     private void noPlan() {
+        var words = new NoPlanWords(answer);
         if (answer.stoppedByCaution()) {
             page.paragraph("No plan for " + stopped() + ": a caution stops it.");
             new NoticesText(answer.needs().size(), page).write(Notice.of(answer));
@@ -137,7 +188,7 @@ public final class PlanText {
             page.paragraph(forWhom() + ": no plan found "
                     + (answer.proof().interrupted() ? "before the interruption" : "in the time given")
                     + ", and no proof that there is none.");
-            new NoPlanWords(answer).overBudget().ifPresent(page::paragraph);
+            words.overBudget().ifPresent(page::paragraph);
             page.paragraph(
                     "Try more time with --seconds, fewer days, or profiles that name the few snacks an eater likes"
                             + " (snacks: only).");
@@ -147,9 +198,10 @@ public final class PlanText {
                     + answer.budget()
                             .map(b -> " within " + Show.money(b, currency()))
                             .orElse("") + ".");
-            clashes();
+            clashes(words);
             insight();
         }
+        words.stuck().ifPresent(page::paragraph);
     }
 
     private String stopped() {
@@ -159,12 +211,11 @@ public final class PlanText {
                 .collect(Collectors.joining(" and "));
     }
 
-    private void clashes() {
+    private void clashes(NoPlanWords words) {
         if (answer.clashes().isEmpty()) {
             page.paragraph("Try a larger --budget or more --dishes, or loosen a wish in the profile.");
             return;
         }
-        var words = new NoPlanWords(answer);
         page.gap().paragraph(words.heading());
         words.clashes().forEach(clash -> clash(words, clash));
         words.perhaps().ifPresent(page::item);

@@ -13,6 +13,7 @@ public final class Rules {
             new SameDishRule(),
             new PartRangeRule(),
             new DishCountRule(),
+            new HandsOnRule(),
             new SnackLimitsRule(),
             new SnackPairsRule(),
             new KeepingRule(),
