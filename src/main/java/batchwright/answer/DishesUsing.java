@@ -5,7 +5,6 @@ import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Part;
 import batchwright.needs.Needs;
-import batchwright.plan.PlanRequest;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -48,7 +47,10 @@ public final class DishesUsing {
         int containers = eaters().mapToInt(eater -> eater.eater().wishes().containersADay())
                 .max()
                 .orElse(1);
-        int needed = (containers + PlanRequest.MOST_OF_A_DISH_A_DAY - 1) / PlanRequest.MOST_OF_A_DISH_A_DAY;
+        int aDay = eaters().mapToInt(eater -> eater.eater().wishes().meals().sameDishADay())
+                .min()
+                .orElse(1);
+        int needed = (containers + aDay - 1) / aDay;
         List<Dish> cook = new ArrayList<>(List.of(using));
         inPlan().limit(needed - 1L).forEach(cook::add);
         return cook;

@@ -10,6 +10,7 @@ import batchwright.needs.NeedsCalculator;
 import batchwright.needs.target.Targets;
 import batchwright.person.Eater;
 import batchwright.person.Goal;
+import batchwright.plan.LargestBox;
 import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Planner;
@@ -73,11 +74,13 @@ final class FindInsight {
     }
 
     /** Protein keeps to the goal that was asked for. */
-    private static Seat seat(Needs needs, int moreKcal) {
+    private Seat seat(Needs needs, int moreKcal) {
         var total = new Energy(needs.total().kcal() + moreKcal);
         return new Seat(
                 needs.eater(),
-                Targets.of(needs.eater(), total, needs.goal().orElseThrow().change())
-                        .day());
+                LargestBox.on(
+                        Targets.of(needs.eater(), total, needs.goal().orElseThrow().change())
+                                .day(),
+                        request.kitchen().equipment().limits()));
     }
 }

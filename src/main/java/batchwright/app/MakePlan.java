@@ -15,6 +15,7 @@ import batchwright.needs.NeedsCalculator;
 import batchwright.plan.Clash;
 import batchwright.plan.Cooking;
 import batchwright.plan.Plan;
+import batchwright.plan.LargestBox;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
 import batchwright.plan.Planner;
@@ -124,7 +125,11 @@ public final class MakePlan {
         var request = new PlanRequest(
                 asked.kitchen(),
                 asked.needs().stream()
-                        .map(n -> new Seat(n.eater(), n.target().orElseThrow()))
+                        .map(n -> new Seat(
+                                n.eater(),
+                                LargestBox.on(
+                                        n.target().orElseThrow(),
+                                        asked.kitchen().equipment().limits())))
                         .toList(),
                 asked.days(),
                 asked.budget(),

@@ -14,10 +14,12 @@ import java.util.stream.Stream;
 public final class Audit {
     private static final List<Inspection> BESIDES_LIMITS = List.of(
             new ContainersADay(),
+            new MealsKept(),
             new PartRange(),
             new DishCount(),
             new HandsOnMinutes(),
             new SnackLimits(),
+            new SnackPairs(),
             new Keeping(),
             new Avoid(),
             new Stock(),

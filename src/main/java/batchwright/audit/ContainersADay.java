@@ -4,7 +4,6 @@ import batchwright.person.Eater;
 import batchwright.plan.Batch;
 import batchwright.plan.Day;
 import batchwright.plan.Fill;
-import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import batchwright.plan.Serving;
 import java.util.LinkedHashMap;
@@ -12,7 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 
-/** Each day has exactly the containers asked for, a dish at most twice; and what is served is what was packed. */
+/** Each day has exactly the containers asked for, a dish no oftener than it may come; and what is served is what was packed. */
 record ContainersADay() implements Inspection {
     private record Packed(String dish, String eater) {
         static Packed of(String dish, Eater eater) {
@@ -47,9 +46,9 @@ record ContainersADay() implements Inspection {
             findings.add(Say.day(seat, day) + ": " + all + " containers, exactly " + wanted + " were asked for");
         }
         byDish.forEach((dish, count) -> {
-            if (count > PlanRequest.MOST_OF_A_DISH_A_DAY) {
+            if (count > seat.eater().wishes().meals().sameDishADay()) {
                 findings.add(Say.day(seat, day) + ": " + count + " containers of " + dish + ", at most "
-                        + PlanRequest.MOST_OF_A_DISH_A_DAY);
+                        + seat.eater().wishes().meals().sameDishADay());
             }
         });
     }

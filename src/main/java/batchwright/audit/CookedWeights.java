@@ -1,7 +1,5 @@
 package batchwright.audit;
 
-import batchwright.food.Ingredient;
-import batchwright.food.Nutrient;
 import batchwright.food.Part;
 import batchwright.plan.Fill;
 import batchwright.plan.Portion;
@@ -33,7 +31,7 @@ record CookedWeights() implements Inspection {
 
     private static void inspectPortion(String dish, Fill fill, Part part, Portion portion, Findings findings) {
         String where = dish + fill.forWhom() + ": " + part.name();
-        BigDecimal cooked = cooked(part, portion.rawGrams());
+        BigDecimal cooked = PackedSize.grams(part, portion.rawGrams());
         BigDecimal stated = BigDecimal.valueOf(portion.cookedGrams());
         if (Tolerance.less(HALF_A_MARK, stated.subtract(cooked).abs()) || portion.cookedGrams() % MARK_G != 0) {
             findings.add(where + " stated " + Say.against(stated, "cooked weight is", cooked, "g"));
@@ -42,24 +40,5 @@ record CookedWeights() implements Inspection {
             findings.add(where + " stated " + portion.pieces() + " pieces of " + part.stepGrams() + " g for "
                     + portion.rawGrams() + " g");
         }
-    }
-
-    private static BigDecimal cooked(Part part, int rawGrams) {
-        BigDecimal cooked = BigDecimal.ZERO;
-        BigDecimal fat = BigDecimal.ZERO;
-        BigDecimal fatThatWeighs = BigDecimal.ZERO;
-        for (Ingredient ingredient : part.mix()) {
-            BigDecimal factor = ingredient.cooked().map(y -> y.factor()).orElse(BigDecimal.ONE);
-            cooked = cooked.add(ingredient.amount().multiply(factor));
-            BigDecimal brings =
-                    ingredient.amount().multiply(ingredient.food().per100g().get(Nutrient.FAT));
-            fat = fat.add(brings);
-            fatThatWeighs = ingredient.cooked().isPresent() ? fatThatWeighs : fatThatWeighs.add(brings);
-        }
-        if (part.fatPouredOff().grams().signum() > 0) {
-            cooked = cooked.subtract(
-                    part.fatPouredOff().grams().multiply(fatThatWeighs).divide(fat, Tolerance.DIGITS));
-        }
-        return cooked.multiply(BigDecimal.valueOf(rawGrams)).divide(Eaten.whole(part), Tolerance.DIGITS);
     }
 }

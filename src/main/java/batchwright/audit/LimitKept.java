@@ -1,8 +1,11 @@
 package batchwright.audit;
 
+import batchwright.food.Dish;
+import batchwright.food.Nutrient;
 import batchwright.limit.Limit;
 import batchwright.limit.Range;
 import batchwright.plan.Day;
+import batchwright.plan.Fill;
 import batchwright.plan.Seat;
 import java.math.BigDecimal;
 import java.util.List;
@@ -46,8 +49,7 @@ record LimitKept(String name) implements Inspection {
                                 limit,
                                 "a container of " + batch.dish().id() + " for "
                                         + seat.eater().name(),
-                                evidence.eaten().inContainer(batch.dish(), fill),
-                                1,
+                                held(evidence, batch.dish(), fill, limit.measured()),
                                 findings);
                     }
                 });
@@ -64,7 +66,19 @@ record LimitKept(String name) implements Inspection {
 
     /** @param share the limit is on one of so many equal shares */
     private static void check(Limit limit, String where, Grams grams, int share, Findings findings) {
-        BigDecimal found = grams.holds(limit.measured()).divide(BigDecimal.valueOf(share), Tolerance.DIGITS);
+        check(
+                limit,
+                where,
+                grams.holds(limit.measured()).divide(BigDecimal.valueOf(share), Tolerance.DIGITS),
+                findings);
+    }
+
+    private static BigDecimal held(Evidence evidence, Dish dish, Fill fill, Nutrient measured) {
+        return PackedSize.of(evidence.known(), dish, fill, measured)
+                .orElseGet(() -> evidence.eaten().inContainer(dish, fill).holds(measured));
+    }
+
+    private static void check(Limit limit, String where, BigDecimal found, Findings findings) {
         Range range = limit.range();
         Function<String, String> sentence =
                 against -> where + ": " + limit.measured().label() + " " + against;

@@ -9,7 +9,7 @@ final class Stated {
     private Stated() {}
 
     static void compare(String where, Nutrients stated, Grams recomputed, Findings findings) {
-        for (Nutrient nutrient : Nutrient.values()) {
+        for (Nutrient nutrient : Nutrient.ofFoods()) {
             BigDecimal found = recomputed.holds(nutrient);
             if (!Tolerance.same(stated.get(nutrient), found)) {
                 findings.add(where + ": " + nutrient.label() + " stated "

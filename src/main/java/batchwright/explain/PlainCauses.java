@@ -2,6 +2,7 @@ package batchwright.explain;
 
 import batchwright.food.Dish;
 import batchwright.food.Food;
+import batchwright.person.Meals;
 import batchwright.plan.Clash;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Remedy;
@@ -12,7 +13,7 @@ import java.util.function.Supplier;
 
 /** Why there is no plan, where counting alone shows it: no search finds a better sentence. */
 final class PlainCauses {
-    private static final int A_DAY = PlanRequest.MOST_OF_A_DISH_A_DAY;
+    private static final int A_DAY = Meals.MOST_OF_A_DISH_A_DAY;
     private static final String RULE = "containers a day";
     private static final Loosening TWO_DAYS =
             Loosening.once(request -> request.withDays(2), "plan 2 days", new Remedy.PlanDays(2));

@@ -42,7 +42,8 @@ final class SoftWishes {
         return new SoftRule(
                 "containers a day",
                 at.name() + " gets exactly " + Phrases.count(now, "container", "containers")
-                        + " a day, of one dish at most 2; " + Phrases.count(dishes, "dish", "dishes")
+                        + " a day, of one dish at most "
+                        + at.wishes().meals().sameDishADay() + "; " + Phrases.count(dishes, "dish", "dishes")
                         + " can be served",
                 request -> request,
                 loosenings);

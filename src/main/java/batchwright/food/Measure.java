@@ -9,5 +9,31 @@ import java.math.BigDecimal;
  * @param grams edible grams of one
  * @param snackMost most of them in one day as a snack; 0 when it is not offered as a snack
  * @param source where the grams come from
+ * @param snackKind {@link #SPREAD}, {@link #CARRIER} or any word for what is alike, such as milk; empty when nothing is said
  */
-public record Measure(Food food, String name, BigDecimal grams, int snackMost, String source) {}
+public record Measure(Food food, String name, BigDecimal grams, int snackMost, String source, String snackKind) {
+    /** Is eaten on a carrier. */
+    public static final String SPREAD = "spread";
+    /** Bread, or a fruit: what a spread is eaten on. */
+    public static final String CARRIER = "carrier";
+    /** So many measures of spreads go on one carrier. Our choice. */
+    public static final int SPREADS_ON_A_CARRIER = 2;
+
+    /** One of no kind. */
+    public Measure(Food food, String name, BigDecimal grams, int snackMost, String source) {
+        this(food, name, grams, snackMost, source, "");
+    }
+
+    public boolean isSpread() {
+        return snackKind.equals(SPREAD);
+    }
+
+    public boolean isCarrier() {
+        return snackKind.equals(CARRIER);
+    }
+
+    /** Whether a day has one snack of its kind only. */
+    public boolean isOneOfItsKind() {
+        return !snackKind.isEmpty() && !isSpread() && !isCarrier();
+    }
+}

@@ -30,7 +30,16 @@ public enum Nutrient {
     FOLATE_DFE("FOLDFE", "ug", "folate, dietary equivalents"),
     WATER("WATER", "g", "water"),
     /** Grams that count towards fruit and vegetables (WHO). No nutrient, but added up in the same way. */
-    FRUIT_VEG("", "g", "fruit and vegetables");
+    FRUIT_VEG("", "g", "fruit and vegetables"),
+    /** What is packed weighs this. No nutrient, and only parts of dishes have it. */
+    COOKED_WEIGHT("", "g", "cooked weight"),
+    /** The room that what is packed takes in a box. No nutrient, and only parts of dishes have it. */
+    VOLUME("", "ml", "volume");
+
+    /** Of foods; what only a packed container has is left out. */
+    private static final List<Nutrient> OF_FOODS = Arrays.stream(values())
+            .filter(n -> n != COOKED_WEIGHT && n != VOLUME)
+            .toList();
 
     private static final List<Nutrient> COLUMNS =
             Arrays.stream(values()).filter(n -> !n.tagname.isEmpty()).toList();
@@ -61,6 +70,11 @@ public enum Nutrient {
 
     public String label() {
         return label;
+    }
+
+    /** Those that a food can have; the rest are for containers only. */
+    public static List<Nutrient> ofFoods() {
+        return OF_FOODS;
     }
 
     /** Those with a column in the catalogue, in its order. */

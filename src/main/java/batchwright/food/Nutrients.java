@@ -74,6 +74,15 @@ public final class Nutrients {
         return new Nutrients(share, incomplete);
     }
 
+    /** With all that is known of one more. */
+    Nutrients with(Nutrient nutrient, BigDecimal amount) {
+        var more = new EnumMap<>(known);
+        more.put(nutrient, amount);
+        var missing = EnumSet.copyOf(incomplete);
+        missing.remove(nutrient);
+        return new Nutrients(more, missing);
+    }
+
     /** With so much less of one nutrient; whether the amount is complete does not change. */
     public Nutrients less(Nutrient nutrient, BigDecimal amount) {
         var left = new EnumMap<>(known);

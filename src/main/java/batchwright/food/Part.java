@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,6 +17,8 @@ import org.jspecify.annotations.Nullable;
 public final class Part {
     /** Kitchen scales of home cooks are read to 5 g. */
     public static final int SCALE_STEP_GRAMS = 5;
+    /** Soups and sauces: the median of those in USDA SR28 [g/ml]. */
+    private static final BigDecimal STEW_GRAMS_PER_ML = new BigDecimal("1.03");
 
     private final String name;
     private final boolean optional;
@@ -122,7 +125,7 @@ public final class Part {
         return shares;
     }
 
-    /** Nutrients per 100 g of the raw part, less what is poured off. */
+    /** Nutrients, cooked weight and volume per 100 g of the raw part, less what is poured off. */
     public Nutrients per100g() {
         Nutrients known = per100g;
         if (known == null) {
@@ -137,7 +140,11 @@ public final class Part {
                 .map(e -> e.getKey().per100g().times(e.getValue()))
                 .reduce(Nutrients::plus)
                 .orElse(Nutrients.NONE);
-        return fatPouredOff.leaves(raw, writtenGrams());
+        BigDecimal perHundred = BigDecimal.valueOf(100);
+        return fatPouredOff
+                .leaves(raw, writtenGrams())
+                .with(Nutrient.COOKED_WEIGHT, yieldFactor().multiply(perHundred))
+                .with(Nutrient.VOLUME, millilitresPerGram().multiply(perHundred));
     }
 
     /** Grams of fat to pour off of so many raw grams of the part. */
@@ -151,6 +158,23 @@ public final class Part {
                 .map(ingredient -> fatPouredOff.cookedWeight(ingredient, mix))
                 .reduce(BigDecimal.ZERO, BigDecimal::add)
                 .divide(writtenGrams(), MathContext.DECIMAL64);
+    }
+
+    /**
+     * The room that a raw gram takes in a box once it is cooked [ml]. Sauce fills the gaps between what lies loose: so it is the
+     * room of what is known to lie loose alone or, if that is more, of everything as dense as a stew. Parts lie side by side.
+     */
+    private BigDecimal millilitresPerGram() {
+        BigDecimal loose = BigDecimal.ZERO;
+        for (Ingredient ingredient : mix) {
+            Optional<BigDecimal> density = ingredient.cooked().flatMap(CookedYield::gramsPerMl);
+            if (density.isPresent()) {
+                BigDecimal cooked = fatPouredOff.cookedWeight(ingredient, mix);
+                loose = loose.add(cooked.divide(density.get(), MathContext.DECIMAL64));
+            }
+        }
+        BigDecimal asStew = yieldFactor().divide(STEW_GRAMS_PER_ML, MathContext.DECIMAL64);
+        return loose.divide(writtenGrams(), MathContext.DECIMAL64).max(asStew);
     }
 
     /** Two parts are the same when all that is written of them is. */

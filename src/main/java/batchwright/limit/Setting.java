@@ -28,6 +28,23 @@ public sealed interface Setting {
     }
 
     /**
+     * A most, as it is.
+     *
+     * @param highest the most that a profile may ask for
+     */
+    record AtMost(String key, String unit, int highest) implements Setting {
+        @Override
+        public Range widest() {
+            return Range.atMost(highest);
+        }
+
+        @Override
+        public String written(Range range) {
+            return range.most().orElse(highest) + " " + unit;
+        }
+    }
+
+    /**
      * Grams per kg of body weight.
      *
      * @param kg body weight

@@ -11,6 +11,7 @@ import java.util.OptionalInt;
  * @param fibreG fibre floor [g a day]
  * @param fruitVegG fruit and vegetables floor [g a day]
  * @param carbohydrateG carbohydrate floor [g a day], fibre included
+ * @param box how large a container may be
  * @param energyOnAveragePercent how far the mean of all days may miss the energy aim [%], default 0, or 1 when the weight is held
  */
 public record Adjustments(
@@ -19,13 +20,14 @@ public record Adjustments(
         OptionalInt fibreG,
         OptionalInt fruitVegG,
         OptionalInt carbohydrateG,
-        OptionalDouble energyOnAveragePercent) {
+        OptionalDouble energyOnAveragePercent,
+        Box box) {
     public static final Adjustments NONE =
             new Adjustments(OptionalDouble.empty(), OptionalDouble.empty(), OptionalInt.empty(), OptionalInt.empty());
 
     /** Carbohydrate and energy on average as usual. */
     public Adjustments(
             OptionalDouble energyBandPercent, OptionalDouble proteinGPerKg, OptionalInt fibreG, OptionalInt fruitVegG) {
-        this(energyBandPercent, proteinGPerKg, fibreG, fruitVegG, OptionalInt.empty(), OptionalDouble.empty());
+        this(energyBandPercent, proteinGPerKg, fibreG, fruitVegG, OptionalInt.empty(), OptionalDouble.empty(), Box.USUAL);
     }
 }

@@ -18,6 +18,7 @@ import java.util.Set;
  * @param snackFoods the only foods offered as snacks; empty: every measure that the files offer as a snack
  * @param snackMeasuresADay most snack measures in one day
  * @param snackKindsADay most different snack measures in one day
+ * @param meals what the containers are for, and how often the same dish may come
  */
 public record Wishes(
         int containersADay,
@@ -25,16 +26,33 @@ public record Wishes(
         List<Always> always,
         Optional<Set<Food>> snackFoods,
         int snackMeasuresADay,
-        int snackKindsADay) {
+        int snackKindsADay,
+        Meals meals) {
+    /** With the usual meals. */
+    public Wishes(
+            int containersADay,
+            Avoided avoided,
+            List<Always> always,
+            Optional<Set<Food>> snackFoods,
+            int snackMeasuresADay,
+            int snackKindsADay) {
+        this(containersADay, avoided, always, snackFoods, snackMeasuresADay, snackKindsADay, Meals.USUAL);
+    }
+
     /** Something eaten every day: so many of a household measure. */
     public record Always(Measure measure, int count) {}
 
     public Wishes withContainersADay(int other) {
-        return new Wishes(other, avoided, always, snackFoods, snackMeasuresADay, snackKindsADay);
+        return new Wishes(other, avoided, always, snackFoods, snackMeasuresADay, snackKindsADay, meals);
+    }
+
+    public Wishes with(Meals other) {
+        return new Wishes(
+                containersADay, avoided, always, snackFoods, snackMeasuresADay, snackKindsADay, other);
     }
 
     public Wishes with(Avoided other) {
-        return new Wishes(containersADay, other, always, snackFoods, snackMeasuresADay, snackKindsADay);
+        return new Wishes(containersADay, other, always, snackFoods, snackMeasuresADay, snackKindsADay, meals);
     }
 
     public Wishes withAvoided(Set<Food> foods, Set<Allergen> allergens, Set<Dish> dishes) {
@@ -42,7 +60,7 @@ public record Wishes(
     }
 
     public Wishes withSnacks(Optional<Set<Food>> only, int measuresADay, int kindsADay) {
-        return new Wishes(containersADay, avoided, always, only, measuresADay, kindsADay);
+        return new Wishes(containersADay, avoided, always, only, measuresADay, kindsADay, meals);
     }
 
     public Set<Food> avoidFoods() {
@@ -75,5 +93,18 @@ public record Wishes(
     /** Whether this dish may reach the eater, by what {@link Avoided} says. */
     public boolean allows(Dish dish) {
         return avoided.allows(dish);
+    }
+
+    /** Most containers of the dish in a day: a breakfast dish for breakfasts, another for the other containers. */
+    public int mostADay(Dish dish) {
+        int meant = dish.kind() == Dish.Kind.BREAKFAST
+                ? Math.min(meals.mostBreakfasts(), containersADay)
+                : containersADay - meals.leastBreakfasts();
+        return Math.max(0, Math.min(meals.sameDishADay(), meant));
+    }
+
+    /** Most containers of the dish over so many days on which it may be eaten. */
+    public int mostInAll(Dish dish, int days) {
+        return Math.min(meals.sameDishInAll().orElse(Integer.MAX_VALUE), days * mostADay(dish));
     }
 }

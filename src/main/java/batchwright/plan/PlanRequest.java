@@ -35,8 +35,6 @@ public record PlanRequest(
     public static final int USUAL_MOST_DISHES = 3;
     /** Cooking a dish for less than this is not batch cooking. */
     public static final int LEAST_CONTAINERS_OF_A_DISH = 2;
-    /** Most containers of the same dish for one eater on one day. */
-    public static final int MOST_OF_A_DISH_A_DAY = 2;
 
     public PlanRequest {
         seats = List.copyOf(seats);

@@ -33,8 +33,17 @@ public sealed interface Remedy {
 
     record ChangeContainers(Eater eater, int aDay) implements Remedy {}
 
+    /** How many of the containers of a day are breakfasts. */
+    record ChangeBreakfasts(Eater eater, int least, int most) implements Remedy {}
+
+    /** The same dish oftener; what is empty stays. */
+    record AllowSameDish(Eater eater, OptionalInt aDay, OptionalInt inAll) implements Remedy {}
+
     /** What is empty stays. */
     record AllowSnacks(Eater eater, OptionalInt measuresADay, OptionalInt kindsADay) implements Remedy {}
+
+    /** Also such as do not go together. */
+    record AllowAnySnacks(Eater eater) implements Remedy {}
 
     /** Not only those that the eater named. */
     record OfferEverySnack(Eater eater) implements Remedy {}

@@ -185,7 +185,7 @@ final class CountsSearch {
                         limit,
                         Lookup.get(containers, seat),
                         request.days(),
-                        seat.eater().wishes().containersADay(),
+                        seat.eater().wishes(),
                         effort)
                 .stream()
                 .map(Layout::grouped)

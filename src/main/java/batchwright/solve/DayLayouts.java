@@ -1,7 +1,7 @@
 package batchwright.solve;
 
+import batchwright.person.Wishes;
 import batchwright.food.Dish;
-import batchwright.plan.PlanRequest;
 import batchwright.solve.mip.Stop;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -12,8 +12,8 @@ import java.util.Map;
 import java.util.function.Predicate;
 
 /**
- * The ways to lay out one eater's containers over the days: exactly so many a day, a dish at most twice a day, nothing later
- * than it keeps. Days between which nothing stops keeping are alike, so each set of such days is listed once only. The most
+ * The ways to lay out one eater's containers over the days: exactly so many a day, a dish no oftener than it may come, breakfast
+ * dishes for breakfasts, nothing later than it keeps. Days between which nothing stops keeping are alike, so each set of such days is listed once only. The most
  * even layouts come first: they are likeliest to keep the day rules.
  */
 final class DayLayouts {
@@ -23,27 +23,27 @@ final class DayLayouts {
     private final List<Dish> dishes;
     private final int[] total;
     private final int days;
-    private final int aDay;
+    private final Wishes wishes;
     private final List<int[]> patterns = new ArrayList<>();
     private final List<List<int[]>> found = new ArrayList<>();
 
     private final int limit;
     private final Stop stop;
 
-    private DayLayouts(Map<Dish, Integer> containers, int days, int aDay, int limit, Stop stop) {
+    private DayLayouts(Map<Dish, Integer> containers, int days, Wishes wishes, int limit, Stop stop) {
         this.stop = stop;
         this.limit = limit;
         this.dishes = List.copyOf(containers.keySet());
         this.total = containers.values().stream().mapToInt(Integer::intValue).toArray();
         this.days = days;
-        this.aDay = aDay;
+        this.wishes = wishes;
     }
 
     /** Layouts, the most even first; every one there is, unless there are more than the limit. */
     static List<List<Map<Dish, Integer>>> atMost(
-            int limit, Map<Dish, Integer> containers, int days, int aDay, Stop stop) {
-        var layouts = new DayLayouts(containers, days, aDay, limit, stop);
-        layouts.collectPatterns(new int[layouts.dishes.size()], 0, aDay);
+            int limit, Map<Dish, Integer> containers, int days, Wishes wishes, Stop stop) {
+        var layouts = new DayLayouts(containers, days, wishes, limit, stop);
+        layouts.collectPatterns(new int[layouts.dishes.size()], 0, wishes.containersADay());
         layouts.patterns.sort(Comparator.comparingLong(DayLayouts::squares));
         layouts.layDay(1, layouts.total.clone(), new ArrayList<>(), 0);
         layouts.found.sort(Comparator.comparingLong(DayLayouts::unevenness));
@@ -52,16 +52,25 @@ final class DayLayouts {
 
     private void collectPatterns(int[] pattern, int dish, int left) {
         if (dish == pattern.length) {
-            if (left == 0) {
+            if (left == 0 && hasItsBreakfasts(pattern)) {
                 patterns.add(pattern.clone());
             }
             return;
         }
-        for (int count = Math.min(left, PlanRequest.MOST_OF_A_DISH_A_DAY); count >= 0; count--) {
+        for (int count = Math.min(left, wishes.mostADay(dishes.get(dish))); count >= 0; count--) {
             pattern[dish] = count;
             collectPatterns(pattern, dish + 1, left - count);
         }
         pattern[dish] = 0;
+    }
+
+    private boolean hasItsBreakfasts(int[] pattern) {
+        int breakfasts = 0;
+        for (int d = 0; d < pattern.length; d++) {
+            breakfasts += dishes.get(d).kind() == Dish.Kind.BREAKFAST ? pattern[d] : 0;
+        }
+        return wishes.meals().leastBreakfasts() <= breakfasts
+                && breakfasts <= wishes.meals().mostBreakfasts();
     }
 
     private void layDay(int day, int[] left, List<int[]> chosen, int from) {
@@ -108,7 +117,7 @@ final class DayLayouts {
         for (int d = 0; d < left.length; d++) {
             Dish dish = dishes.get(d);
             int last = dish.freezes() ? days : Math.min(days, dish.fridgeDays());
-            int room = Math.max(0, last - day + 1) * Math.min(aDay, PlanRequest.MOST_OF_A_DISH_A_DAY);
+            int room = Math.max(0, last - day + 1) * wishes.mostADay(dish);
             if (left[d] > room) {
                 return false;
             }

@@ -91,6 +91,7 @@ final class DealOut {
                 most,
                 wishes.snackMeasuresADay(),
                 wishes.snackKindsADay(),
+                new SnacksOfADay(measures, wishes)::goTogether,
                 stop);
         Optional<List<int[]>> dealt = deal.deal(group.days().size());
         dealt.ifPresent(list -> {

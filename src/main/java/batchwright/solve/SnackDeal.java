@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * Deals snacks out to like days: so many of each measure in all, every day within its limits and its window of nutrients.
@@ -23,6 +24,7 @@ final class SnackDeal {
     private final double[] most;
     private final int measuresADay;
     private final int kindsADay;
+    private final Predicate<int[]> goTogether;
     private final List<int[]> goodDays = new ArrayList<>();
     private final Stop stop;
     private final Set<List<Integer>> hopeless = new HashSet<>();
@@ -33,6 +35,7 @@ final class SnackDeal {
      * @param amounts for each measure, what one of it holds of each nutrient under rule
      * @param least for each nutrient, what the snacks of one day must hold
      * @param most for each nutrient, what the snacks of one day may hold
+     * @param goTogether whether the snacks of one day, counts of each measure, go together
      * @param stop told of all work
      */
     SnackDeal(
@@ -43,7 +46,9 @@ final class SnackDeal {
             double[] most,
             int measuresADay,
             int kindsADay,
+            Predicate<int[]> goTogether,
             Stop stop) {
+        this.goTogether = goTogether;
         this.stop = stop;
         this.total = total;
         this.mostADay = mostADay;
@@ -63,7 +68,7 @@ final class SnackDeal {
 
     private void listGoodDays(int[] day, int measure, int measures, int kinds, double[] holds) {
         if (measure == total.length) {
-            if (inWindow(holds)) {
+            if (inWindow(holds) && goTogether.test(day)) {
                 goodDays.add(day.clone());
             }
             return;

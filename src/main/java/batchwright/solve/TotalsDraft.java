@@ -132,9 +132,7 @@ final class TotalsDraft extends AbstractDraft {
     @Override
     public int mostContainers(Seat seat, Dish dish) {
         int days = dish.freezes() ? request().days() : Math.min(request().days(), dish.fridgeDays());
-        int aDay =
-                Math.min(PlanRequest.MOST_OF_A_DISH_A_DAY, seat.eater().wishes().containersADay());
-        return days * aDay;
+        return seat.eater().wishes().mostInAll(dish, days);
     }
 
     @Override

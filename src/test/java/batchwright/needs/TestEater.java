@@ -4,6 +4,7 @@ import batchwright.person.Adjustments;
 import batchwright.person.Avoided;
 import batchwright.person.Body;
 import batchwright.person.BodyFat;
+import batchwright.person.Box;
 import batchwright.person.Eater;
 import batchwright.person.FaoLevel;
 import batchwright.person.Goal;
@@ -131,7 +132,8 @@ public final class TestEater {
                         OptionalInt.empty(),
                         OptionalInt.empty(),
                         OptionalInt.empty(),
-                        OptionalDouble.of(percent)),
+                        OptionalDouble.of(percent),
+                        Box.USUAL),
                 training);
     }
 

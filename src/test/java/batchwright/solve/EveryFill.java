@@ -1,5 +1,6 @@
 package batchwright.solve;
 
+import batchwright.food.CookedYield;
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Ingredient;
@@ -15,6 +16,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Every way to fill one container of a dish for one eater, and what a day must hold; whole numbers only. */
@@ -122,6 +124,13 @@ final class EveryFill {
                     .multiply(BigDecimal.valueOf(raw * BruteForce.PARTS))
                     .divide(whole);
             sum = sum.plus(ofFood(i.food(), parts), 1);
+            BigDecimal cooked = parts.multiply(i.cooked().map(CookedYield::factor).orElse(BigDecimal.ONE));
+            addSize(sum, Nutrient.COOKED_WEIGHT, cooked);
+            // Only of what lies looser than a stew, so that this is the room it takes.
+            Optional<BigDecimal> density = i.cooked().flatMap(CookedYield::gramsPerMl);
+            if (density.isPresent()) {
+                addSize(sum, Nutrient.VOLUME, cooked.divide(density.get()));
+            }
         }
         // Poured off, in the same whole numbers; 9 kcal in each gram.
         long fat = part.fatPouredOff()
@@ -132,6 +141,12 @@ final class EveryFill {
         sum.holds()[FAT] -= fat;
         sum.holds()[ENERGY] -= 9 * fat;
         return sum;
+    }
+
+    private void addSize(Amounts sum, Nutrient size, BigDecimal parts) {
+        if (counted.contains(size)) {
+            sum.holds()[counted.indexOf(size)] += parts.longValueExact();
+        }
     }
 
     private boolean containerIsRight(long[] holds) {

@@ -10,13 +10,12 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 
 /** Every way for one eater to fill containers and to eat them and snacks, day by day, within the rules. */
 final class EveryMenu {
-    private static final int MOST_OF_A_DISH_A_DAY = 2;
-
     private final PlanRequest request;
     private final Wishes wishes;
     private final List<Food> foods;
@@ -24,6 +23,7 @@ final class EveryMenu {
     private final EveryFill fills;
     private final Amounts always;
     private final List<Amounts> snackDays = new ArrayList<>();
+    private final Map<Measure, Integer> snacksOfTheDay = new HashMap<>();
     private final Map<List<Integer>, List<Menu>> found = new HashMap<>();
 
     /**
@@ -88,7 +88,9 @@ final class EveryMenu {
     /** What is always eaten with every allowed choice of snacks. */
     private void snackDays(List<Measure> measures, int from, int taken, int kinds, Amounts eaten) {
         if (from == measures.size()) {
-            snackDays.add(eaten);
+            if (goTogether()) {
+                snackDays.add(eaten);
+            }
             return;
         }
         Measure measure = measures.get(from);
@@ -97,9 +99,31 @@ final class EveryMenu {
                 && (wishes.snackFoods().isEmpty() || wishes.snackFoods().get().contains(measure.food()));
         for (int count = 1; offered && count <= measure.snackMost(); count++) {
             if (taken + count <= wishes.snackMeasuresADay() && kinds + 1 <= wishes.snackKindsADay()) {
+                snacksOfTheDay.put(measure, count);
                 snackDays(measures, from + 1, taken + count, kinds + 1, eaten.plus(grams(measure), count));
+                snacksOfTheDay.remove(measure);
             }
         }
+    }
+
+    /** Two measures of spreads on each carrier, and of any other kind one snack. */
+    private boolean goTogether() {
+        int spreads = 0;
+        int carriers = 0;
+        List<String> kinds = new ArrayList<>();
+        for (var entry : snacksOfTheDay.entrySet()) {
+            String kind = entry.getKey().snackKind();
+            spreads += kind.equals("spread") ? entry.getValue() : 0;
+            carriers += kind.equals("carrier") ? entry.getValue() : 0;
+            if (!List.of("", "spread", "carrier").contains(kind)) {
+                kinds.add(kind);
+            }
+        }
+        for (Wishes.Always one : wishes.always()) {
+            carriers += one.measure().snackKind().equals("carrier") ? one.count() : 0;
+        }
+        return wishes.meals().anySnacks()
+                || (spreads <= 2 * carriers && new HashSet<>(kinds).size() == kinds.size());
     }
 
     List<Menu> menus() {
@@ -138,7 +162,7 @@ final class EveryMenu {
             soFar = sums(soFar, today);
         }
         for (Menu menu : soFar) {
-            if (everyChosenIsEaten(chosen, menu) && fills.daysAreRight(menu.holds(), request.days())) {
+            if (everyChosenIsEaten(chosen, menu) && noneTooOften(menu) && fills.daysAreRight(menu.holds(), request.days())) {
                 keep(found, menu, false);
             }
         }
@@ -153,10 +177,24 @@ final class EveryMenu {
         return true;
     }
 
+    private boolean noneTooOften(Menu menu) {
+        int most = wishes.meals().sameDishInAll().orElse(Integer.MAX_VALUE);
+        return Arrays.stream(menu.containers()).allMatch(count -> count <= most);
+    }
+
+    private boolean hasItsBreakfasts(int[] containers) {
+        int breakfasts = 0;
+        for (int d = 0; d < containers.length; d++) {
+            breakfasts += dishes.get(d).kind() == Dish.Kind.BREAKFAST ? containers[d] : 0;
+        }
+        return wishes.meals().leastBreakfasts() <= breakfasts
+                && breakfasts <= wishes.meals().mostBreakfasts();
+    }
+
     private void servings(
             Amounts[] chosen, int day, int dish, int left, int[] containers, Amounts eaten, List<Menu> today) {
         if (dish == chosen.length) {
-            if (left == 0) {
+            if (left == 0 && hasItsBreakfasts(containers)) {
                 addSnacks(containers, eaten, today);
             }
             return;
@@ -165,7 +203,7 @@ final class EveryMenu {
         Amounts way = chosen[dish];
         Dish served = dishes.get(dish);
         boolean keeps = day <= served.fridgeDays() || served.freezes();
-        for (int count = 1; way != null && keeps && count <= Math.min(left, MOST_OF_A_DISH_A_DAY); count++) {
+        for (int count = 1; way != null && keeps && count <= Math.min(left, wishes.meals().sameDishADay()); count++) {
             int[] more = containers.clone();
             more[dish] = count;
             servings(chosen, day, dish + 1, left - count, more, eaten.plus(way, count), today);

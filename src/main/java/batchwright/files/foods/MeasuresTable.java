@@ -19,6 +19,10 @@ import java.util.regex.Pattern;
 public final class MeasuresTable {
     private static final int MOST_LINES = 50_000;
     static final List<String> COLUMNS = List.of("food", "measure", "grams", "snack_max", "source");
+    /** May be left out. */
+    static final String KIND = "snack_kind";
+
+    private static final Pattern KINDS = Pattern.compile("[a-z][a-z_]{0,19}|");
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9 _-]{0,39}");
     private static final NumberRange GRAMS = NumberRange.of("weight of one measure", "0.1", "5000", "g", "");
     private static final NumberRange SNACKS =
@@ -40,7 +44,7 @@ public final class MeasuresTable {
     public static MeasureNames read(
             Optional<SourceFile> file, FoodNames foods, List<LabelsTable.Defined> defined, Problems problems) {
         var table = new MeasuresTable(foods, problems);
-        Optional<List<TableRow>> rows = file.flatMap(f -> CsvTable.rows(f, MOST_LINES, COLUMNS, problems));
+        Optional<List<TableRow>> rows = file.flatMap(f -> CsvTable.rows(f, MOST_LINES, COLUMNS, List.of(KIND), problems));
         rows.ifPresentOrElse(all -> all.forEach(table::row), table.names::unknown);
         defined.stream().filter(d -> table.isNew(d.measure(), d.at())).forEach(d -> table.names.add(d.measure()));
         return table.names;
@@ -69,11 +73,22 @@ public final class MeasuresTable {
                     name.get(),
                     grams.get(),
                     snacks.get(),
-                    row.cell("source").text());
+                    row.cell("source").text(),
+                    kind(row.cell(KIND)));
             MeasureWeights.check(measure, row.cell("grams"), problems);
             return Optional.of(measure).filter(m -> isNew(m, row.cell("measure")));
         }
         return Optional.empty();
+    }
+
+    private String kind(Written written) {
+        if (!KINDS.matcher(written.text()).matches()) {
+            problems.error(
+                    written,
+                    written.quoted() + " cannot be a kind of snack",
+                    "expected spread, carrier, or a word for what is alike, such as milk");
+        }
+        return written.text();
     }
 
     private boolean isNew(Measure measure, Written at) {

@@ -24,10 +24,16 @@ import java.util.regex.Pattern;
 public final class Yields {
     private static final int MOST_LINES = 50_000;
     static final List<String> COLUMNS = List.of("food", "method", "yield", "flag", "source");
+    /** May be left out. */
+    static final String DENSITY = "g_per_ml";
+
     private static final List<String> FLAGS = List.of("checked", "derived", "memory", "common practice");
     private static final Pattern METHOD = Pattern.compile("[a-z][a-z -]{0,39}");
     private static final NumberRange FACTOR = NumberRange.of(
             "yield", "0.1", "6", "", "it is cooked weight / raw weight, below 1 for meat, 2 to 3 for dry grains");
+
+    private static final NumberRange GRAMS_PER_ML =
+            NumberRange.of("density", "0.1", "1.5", "g/ml", "of the cooked food as it lies in a box, 0.5 to 0.9 for what is loose");
 
     private final FoodNames foods;
     private final Problems problems;
@@ -44,7 +50,7 @@ public final class Yields {
 
     public static Yields read(Optional<SourceFile> file, FoodNames foods, Problems problems) {
         var yields = new Yields(foods, problems);
-        Optional<List<TableRow>> rows = file.flatMap(f -> CsvTable.rows(f, MOST_LINES, COLUMNS, problems));
+        Optional<List<TableRow>> rows = file.flatMap(f -> CsvTable.rows(f, MOST_LINES, COLUMNS, List.of(DENSITY), problems));
         rows.ifPresentOrElse(all -> all.forEach(yields::row), () -> yields.complete = false);
         return yields;
     }
@@ -94,6 +100,8 @@ public final class Yields {
         Optional<String> method =
                 row.need("method", "Enter how it is cooked: boiled, roasted").flatMap(this::method);
         Optional<BigDecimal> factor = row.decimal("yield", FACTOR);
+        Optional<BigDecimal> density =
+                row.cell(DENSITY).isEmpty() ? Optional.empty() : row.decimal(DENSITY, GRAMS_PER_ML);
         Optional<Written> flag = row.need("flag", "Enter one of " + String.join(", ", FLAGS));
         flag.filter(f -> !FLAGS.contains(f.text()))
                 .ifPresent(f -> problems.unknown(
@@ -109,7 +117,8 @@ public final class Yields {
                 method.orElseThrow(),
                 factor.orElseThrow(),
                 flag.orElseThrow().text(),
-                row.cell("source").text());
+                row.cell("source").text(),
+                density);
         boolean isNew = once.isNew(cooked.food() + " " + cooked.method(), row.cell("method"));
         return isNew ? Optional.of(cooked) : Optional.empty();
     }

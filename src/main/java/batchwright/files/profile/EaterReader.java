@@ -14,6 +14,7 @@ import batchwright.files.value.Sources;
 import batchwright.food.Kitchen;
 import batchwright.person.Adjustments;
 import batchwright.person.Body;
+import batchwright.person.Box;
 import batchwright.person.Eater;
 import batchwright.person.Goal;
 import batchwright.person.Health;
@@ -51,12 +52,16 @@ public final class EaterReader {
             "health",
             "target",
             "containers_a_day",
+            "breakfasts_a_day",
+            "same_dish_a_day",
+            "same_dish_in_all",
             "avoid",
             "checked",
             "always",
             "snacks");
     private static final List<String> TARGET =
-            List.of("energy_band", "energy_on_average", "protein", "fibre", "fruit_and_vegetables", "carbohydrate");
+            List.of("energy_band", "energy_on_average", "protein", "fibre", "fruit_and_vegetables", "carbohydrate",
+                    "container_weight", "container_volume");
     private static final NumberRange BAND =
             NumberRange.of("energy_band", "1", "15", "%", "the part of the aim that a day may miss");
     private static final NumberRange ON_AVERAGE = NumberRange.of(
@@ -67,6 +72,11 @@ public final class EaterReader {
     private static final NumberRange FRUIT_VEG = NumberRange.of("fruit_and_vegetables", "0", "1500", "g", "a day");
 
     private static final NumberRange CARBOHYDRATE = NumberRange.of("carbohydrate", "0", "600", "g", "a day");
+
+    private static final NumberRange WEIGHT = NumberRange.of(
+            "container_weight", "200", String.valueOf(Box.HIGHEST), "g", "of what one container holds, cooked");
+    private static final NumberRange VOLUME = NumberRange.of(
+            "container_volume", "200", String.valueOf(Box.HIGHEST), "ml", "of the room in one container");
 
     private final Problems problems = new Problems();
     private final Optional<Kitchen> kitchen;
@@ -135,7 +145,10 @@ public final class EaterReader {
                 grams(fields, "fibre", FIBRE, "grams a day, such as 38 g"),
                 grams(fields, "fruit_and_vegetables", FRUIT_VEG, "grams a day, such as 400 g"),
                 grams(fields, "carbohydrate", CARBOHYDRATE, "grams a day, such as 130 g"),
-                decimal(fields, "energy_on_average", ON_AVERAGE, "a share such as 1 %"));
+                decimal(fields, "energy_on_average", ON_AVERAGE, "a share such as 1 %"),
+                new Box(
+                        grams(fields, "container_weight", WEIGHT, "grams, such as 900 g"),
+                        grams(fields, "container_volume", VOLUME, "millilitres, such as 1050 ml")));
     }
 
     private OptionalDouble decimal(Fields fields, String key, NumberRange range, String example) {

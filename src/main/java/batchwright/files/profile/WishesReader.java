@@ -22,7 +22,7 @@ import java.util.stream.Stream;
 
 /** How an eater likes to be fed: containers a day, what to avoid, what is always eaten, which snacks. */
 final class WishesReader {
-    private static final List<String> SNACK_KEYS = List.of("only", "measures_a_day", "kinds_a_day");
+    private static final List<String> SNACK_KEYS = List.of("only", "measures_a_day", "kinds_a_day", "any_together");
     private static final NumberRange CONTAINERS = NumberRange.of("containers_a_day", "1", "6", "", "");
     private static final NumberRange MEASURES = NumberRange.of("measures_a_day", "0", "12", "", "");
     private static final NumberRange KINDS = NumberRange.of("kinds_a_day", "0", "6", "", "");
@@ -62,7 +62,10 @@ final class WishesReader {
                 always,
                 only,
                 snacks.whole("measures_a_day", MEASURES).orElse(USUAL_MEASURES),
-                snacks.whole("kinds_a_day", KINDS).orElse(USUAL_KINDS));
+                snacks.whole("kinds_a_day", KINDS).orElse(USUAL_KINDS),
+                new MealsReader(problems)
+                        .read(fields, containers)
+                        .withAnySnacks(snacks.yesNo("any_together").orElse(false)));
         refuseAvoidedAlways(wishes, lines);
         warnOfNoDish(wishes, fields);
         if (!avoidDiets.isEmpty()) {

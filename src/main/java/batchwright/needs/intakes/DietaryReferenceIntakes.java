@@ -90,7 +90,7 @@ final class DietaryReferenceIntakes {
     }
 
     private static Nutrient nutrient(String tagname) {
-        return Arrays.stream(Nutrient.values())
+        return Nutrient.ofFoods().stream()
                 .filter(n -> n.tagname().equals(tagname))
                 .findFirst()
                 .orElseThrow();

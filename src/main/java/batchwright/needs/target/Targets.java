@@ -11,11 +11,13 @@ import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Numerals;
 import batchwright.needs.goal.WeeklyChange;
 import batchwright.person.Adjustments;
+import batchwright.person.Box;
 import batchwright.person.Eater;
 import batchwright.quantity.Energy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * What a day must hold, and why: every limit on nutrients that a plan keeps is listed here, and nowhere else. Floors are rounded
@@ -31,6 +33,11 @@ public record Targets(DayTarget day, ProteinFloor protein, CarbohydrateFloor car
     private static final double CONTAINER_LEAST = 0.15; // of energy
     private static final double CONTAINER_MOST = 0.45;
     private static final double CONTAINER_PROTEIN_G_PER_KG = 0.25;
+    /** The largest box that is usual in shops, 1200 ml, filled to 88 % for the lid and stirring: common practice. */
+    private static final int CONTAINER_MOST_ML = 1050;
+    /** What one sits down to at a meal; our choice. */
+    private static final int CONTAINER_MOST_G = 900;
+
     private static final double PER_CENT = 100;
 
     /** A profile may ask for no wider band than this [% of the aim]. */
@@ -103,7 +110,25 @@ public record Targets(DayTarget day, ProteinFloor protein, CarbohydrateFloor car
                             ProteinFloor.saysPerKg(CONTAINER_PROTEIN_G_PER_KG, eater.body()),
                             new Citation("ISSN position, J Int Soc Sports Nutr 2017;14:20"))
                     .fixed();
+            box(
+                    "container weight",
+                    Nutrient.COOKED_WEIGHT,
+                    own.box().mostG(),
+                    CONTAINER_MOST_G,
+                    "more is no meal for most people");
+            box(
+                    "container volume",
+                    Nutrient.VOLUME,
+                    own.box().mostMl(),
+                    CONTAINER_MOST_ML,
+                    "a box of 1.2 l that is not filled to the brim");
             return new DayTarget(aim, limits);
+        }
+
+        private void box(String name, Nutrient measured, OptionalInt own, int usual, String why) {
+            limit(name, Scope.CONTAINER, measured, Range.atMost(own.orElse(usual)))
+                    .because("", own.isPresent() ? PROFILE : Citation.designChoice(why))
+                    .changedBy(new Setting.AtMost(name.replace(' ', '_'), measured.unit(), Box.HIGHEST));
         }
 
         private void energyBand() {

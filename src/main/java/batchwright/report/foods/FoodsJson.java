@@ -62,7 +62,7 @@ public final class FoodsJson {
     private static void nutrients(ObjectNode node, Nutrients per100g) {
         ObjectNode amounts = node.putObject("per_100_g");
         ArrayNode incomplete = node.putArray("incomplete");
-        for (Nutrient nutrient : Nutrient.values()) {
+        for (Nutrient nutrient : Nutrient.ofFoods()) {
             String name = nutrient.name().toLowerCase(Locale.ROOT) + "_" + nutrient.unit();
             if (per100g.isKnown(nutrient)) {
                 amounts.put(name, Show.plain(per100g.get(nutrient), 3));

@@ -162,7 +162,7 @@ public final class FoodsText {
     private void nutrients(Food food) {
         page.heading("In 100 g of the edible part");
         var table = new TextTable("  ").left("").right("amount").left("");
-        for (Nutrient nutrient : Nutrient.values()) {
+        for (Nutrient nutrient : Nutrient.ofFoods()) {
             boolean known = food.per100g().isKnown(nutrient);
             String least = food.per100g().isComplete(nutrient) ? "" : "at least ";
             table.row(

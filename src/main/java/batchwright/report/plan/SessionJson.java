@@ -8,6 +8,7 @@ import batchwright.answer.PlanAnswer;
 import batchwright.answer.SaltToAdd;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
+import batchwright.food.Nutrient;
 import batchwright.plan.Batch;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
@@ -132,6 +133,8 @@ final class SessionJson {
             }
         }
         node.set("per_container", Json.totals(fill.perContainer()));
+        node.put("cooked_g", Json.tenth(fill.perContainer().get(Nutrient.COOKED_WEIGHT)));
+        node.put("volume_ml", Json.tenth(fill.perContainer().get(Nutrient.VOLUME)));
     }
 
     void shopping(ArrayNode shopping) {

@@ -59,8 +59,18 @@ public final class RemedyText {
                     + file(change.eater());
         } else if (remedy instanceof Remedy.ChangeContainers change) {
             return "containers_a_day: " + change.aDay() + " in " + file(change.eater());
+        } else if (remedy instanceof Remedy.ChangeBreakfasts change) {
+            String least = change.least() == change.most() ? "" : change.least() + " to ";
+            return "breakfasts_a_day: " + least + change.most() + " in " + file(change.eater());
+        } else if (remedy instanceof Remedy.AllowSameDish allow) {
+            return (allow.aDay().isPresent()
+                            ? "same_dish_a_day: " + allow.aDay().getAsInt()
+                            : "same_dish_in_all: " + allow.inAll().orElse(0))
+                    + " in " + file(allow.eater());
         } else if (remedy instanceof Remedy.AllowSnacks allow) {
             return snacks(allow.measuresADay(), allow.kindsADay()) + " under snacks, in " + file(allow.eater());
+        } else if (remedy instanceof Remedy.AllowAnySnacks allow) {
+            return "any_together: yes under snacks, in " + file(allow.eater());
         } else if (remedy instanceof Remedy.OfferEverySnack offer) {
             return "leave out only under snacks, in " + file(offer.eater());
         } else if (remedy instanceof Remedy.AvoidLess avoid) {

@@ -11,6 +11,9 @@ public record ContainerLimitsRule() implements Rule {
     public void addTo(Draft draft) {
         EachLimit.of(draft.request().seats(), Scope.CONTAINER, (seat, limit) -> {
             for (Dish dish : draft.menu().dishes(seat)) {
+                if (alwaysKept(dish, limit)) {
+                    continue;
+                }
                 add(
                         draft,
                         limit.id() + "." + dish.id() + "." + seat.eater().id(),
@@ -21,11 +24,22 @@ public record ContainerLimitsRule() implements Rule {
         });
     }
 
+    /** Whether no container of the dish can be too full; said only of what has no least. */
+    public static boolean alwaysKept(Dish dish, Limit limit) {
+        return !limit.range().hasLeast()
+                && dish.parts().stream()
+                                .mapToDouble(part -> part.mostGrams() * Amounts.inGram(part, limit.measured()))
+                                .sum()
+                        <= limit.range().mostOrInfinity();
+    }
+
     /** So many containers hold so much. */
     public static void add(Draft draft, String row, Limit limit, Expression holds, Expression containers) {
         double least = limit.range().least();
         double most = limit.range().mostOrInfinity();
-        draft.model().atLeast(row + ".least", new Expression().plus(holds, 1).plus(containers, -least), 0);
+        if (least > 0) {
+            draft.model().atLeast(row + ".least", new Expression().plus(holds, 1).plus(containers, -least), 0);
+        }
         if (most < Double.POSITIVE_INFINITY) {
             draft.model().atMost(row + ".most", new Expression().plus(holds, 1).plus(containers, -most), 0);
         }

@@ -1,7 +1,6 @@
 package batchwright.solve.rule;
 
 import batchwright.food.Dish;
-import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import batchwright.solve.mip.Expression;
 
@@ -38,7 +37,7 @@ public record KeepingRule() implements Rule {
         var room = new Expression();
         for (Dish dish : draft.menu().dishes(seat)) {
             if (dish.keepsUntil(day)) {
-                room.plus(draft.cooked(dish), Math.min(aDay, PlanRequest.MOST_OF_A_DISH_A_DAY));
+                room.plus(draft.cooked(dish), seat.eater().wishes().mostADay(dish));
             }
         }
         draft.model().atLeast("keeping.fills_day" + day + "." + seat.eater().id(), room, aDay);

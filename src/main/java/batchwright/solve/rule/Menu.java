@@ -38,6 +38,7 @@ public final class Menu {
             List<Dish> mine = kitchen.dishes().values().stream()
                     .filter(only::contains)
                     .filter(d -> seat.eater().wishes().allows(d))
+                    .filter(d -> seat.eater().wishes().mostADay(d) > 0)
                     .filter(d -> d.parts().stream().allMatch(p -> p.optional() || canGet(kitchen, p)))
                     .toList();
             dishes.put(seat, mine);

@@ -1,7 +1,6 @@
 package batchwright.solve.whole;
 
 import batchwright.food.Part;
-import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.Expression;
@@ -49,8 +48,7 @@ final class Helping {
     }
 
     private List<Column> places(Seat seat, int day) {
-        int most =
-                Math.min(PlanRequest.MOST_OF_A_DISH_A_DAY, seat.eater().wishes().containersADay());
+        int most = seat.eater().wishes().mostADay(who.dish());
         List<Column> places = new ArrayList<>();
         for (int nth = 1; nth <= most; nth++) {
             String name = place(day, nth);

@@ -27,9 +27,12 @@ record Meaning(String says, String unit) {
         column("part", "how much of the part that container brings on that day", "scale steps or pieces");
         column("snack", "snack of that day", "household measures");
         column("snack_kind", "the snack is among that day's", YES_OR_NO);
+        column("snack_alike", "the snack is that day's only one of its kind", YES_OR_NO);
         column("buy", "packs to buy", "packs");
 
         row("containers", "containers a day, of that day", "containers");
+        row("breakfasts", "meals: breakfast dishes of that day", "containers");
+        row("same_dish", "same dish: containers of one dish in all", "containers");
         row("steps_most", "part range, in each container; nothing unless it is in", "scale steps or pieces");
         row("steps_least", "part range, in each container that has it", "scale steps or pieces");
         row("keep_if", "a part can be in only if the eater gets the dish", YES_OR_NO);
@@ -46,6 +49,9 @@ record Meaning(String says, String unit) {
         row("snack_measures", "snack limits: measures of the day", "household measures");
         row("snack_kinds", "snack limits: kinds of the day", "kinds");
         row("snack_if_kind", "snack limits: a measure counts as a kind", "household measures");
+        row("snack_spreads", "snack pairs: spreads, less what they are eaten on", "household measures");
+        row("snack_if_alike", "snack pairs: a measure counts as one of its kind", "household measures");
+        row("snack_one", "snack pairs: one snack of a kind on that day", "kinds");
         row("keeping", "keeping: what spoils is eaten in time, and what keeps fills the days after", "containers");
         row("stock", "stock: what is used is at home or bought", "g as purchased");
         row("pack_for", "stock: a dish that needs the food needs a pack of it", "packs");

@@ -1,5 +1,6 @@
 package batchwright.solve.whole;
 
+import batchwright.solve.rule.MealsRule;
 import batchwright.food.Dish;
 import batchwright.food.Nutrient;
 import batchwright.food.Part;
@@ -22,7 +23,7 @@ import java.util.Set;
  */
 final class SingleDays {
     /** Rules whose rows over all days are sums of the rows of single containers and days, here and in {@link Helping}. */
-    static final Set<Rule> KEEPS = Set.of(new ContainerLimitsRule(), new ContainersADayRule(), new PartRangeRule());
+    static final Set<Rule> KEEPS = Set.of(new ContainerLimitsRule(), new ContainersADayRule(), new MealsRule(), new PartRangeRule());
 
     private final WholeDraft draft;
 
@@ -39,7 +40,9 @@ final class SingleDays {
             containersOfEachDay(seat);
             for (Helping helping : draft.helpings(seat)) {
                 notForNothing(helping);
-                seat.target().limits(Scope.CONTAINER).forEach(limit -> eachContainer(helping, limit));
+                seat.target().limits(Scope.CONTAINER).stream()
+                        .filter(limit -> !ContainerLimitsRule.alwaysKept(helping.who().dish(), limit))
+                        .forEach(limit -> eachContainer(helping, limit));
             }
             orderOfDays(seat);
         }
@@ -49,9 +52,19 @@ final class SingleDays {
         int wanted = seat.eater().wishes().containersADay();
         for (int day = 1; day <= draft.request().days(); day++) {
             var sum = new Expression();
+            var breakfasts = new Expression();
             for (Helping helping : draft.helpings(seat)) {
                 sum.plus(helping.containers(day), 1);
+                if (helping.who().dish().kind() == Dish.Kind.BREAKFAST) {
+                    breakfasts.plus(helping.containers(day), 1);
+                }
             }
+            MealsRule.add(
+                    draft,
+                    "breakfasts." + seat.eater().id() + ".day" + day,
+                    breakfasts,
+                    seat.eater().wishes().meals(),
+                    1);
             draft.model().row("containers." + seat.eater().id() + ".day" + day, sum, wanted, wanted);
         }
     }

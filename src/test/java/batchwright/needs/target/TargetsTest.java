@@ -43,7 +43,9 @@ class TargetsTest {
                             "fibre: at least 38 g",
                             "fruit_veg: at least 400 g",
                             "container_energy: 503 to 1508 kcal",
-                            "container_protein: at least 20 g");
+                            "container_protein: at least 20 g",
+                            "container_cooked_weight: at most 900 g",
+                            "container_volume: at most 1050 ml");
         });
     }
 
@@ -72,7 +74,9 @@ class TargetsTest {
                             "fibre: at least 25 g",
                             "fruit_veg: at least 400 g",
                             "container_energy: 294 to 879 kcal",
-                            "container_protein: at least 18 g");
+                            "container_protein: at least 18 g",
+                            "container_cooked_weight: at most 900 g",
+                            "container_volume: at most 1050 ml");
         });
     }
 
@@ -129,7 +133,7 @@ class TargetsTest {
     @Test
     void every_line_says_where_it_comes_from() {
         Needs needs = TestEater.of(TestEater.body(Sex.MALE, 80, 180, 30)).needs();
-        assertThat(needs.lines()).hasSize(9).allSatisfy(line -> {
+        assertThat(needs.lines()).hasSize(11).allSatisfy(line -> {
             assertThat(line.says()).isNotBlank();
             assertThat(line.source().text()).isNotBlank();
         });

@@ -73,6 +73,7 @@ final class PlanInModel {
                         snack.measure().food().id() + "." + snack.measure().name() + "." + id + ".day" + day.day();
                 values.put("snack." + name, (double) snack.count());
                 values.put("snack_kind." + name, 1.0);
+                values.put("snack_alike." + name, 1.0);
             }
         }
     }
