@@ -9,6 +9,7 @@ import batchwright.plan.PlanRequest;
 import batchwright.report.export.WholePlan;
 import batchwright.report.html.HtmlReport;
 import batchwright.report.html.ReportStyle;
+import batchwright.report.labels.LabelStyle;
 import batchwright.report.plan.PlanJson;
 import batchwright.report.plan.PlanText;
 import batchwright.report.plan.SessionsAnswer;
@@ -111,7 +112,7 @@ final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--force",
             description =
-                    "Let --report, --shopping, --calendar and --model replace files that this program did not make.")
+                    "Let --report, --label-pdf, --shopping, --calendar and --model replace files that this program did not make.")
     private boolean force;
 
     @Mixin
@@ -125,6 +126,9 @@ final class PlanCommand implements Callable<Integer> {
 
     @Mixin
     private ReportOptions report = new ReportOptions();
+
+    @Mixin
+    private LabelOptions labels = new LabelOptions();
 
     @Mixin
     private ExportOptions export = new ExportOptions();
@@ -141,9 +145,10 @@ final class PlanCommand implements Callable<Integer> {
             throw Refused.because(eaters.size() + " eaters are named", "Name at most " + MOST_EATERS + ".");
         }
         PlanQuestion question = question();
-        ReportStyle style = report.style();
+        LabelStyle style = labels.style();
         FilesBeside files = program.filesBeside(force);
         report.check(files);
+        labels.check(files);
         export.check(files);
         int width = look.width(program);
         try (var interruption = new Interruption(() -> program.complain("\nStopped at once: no plan is shown.\n"))) {
@@ -164,7 +169,7 @@ final class PlanCommand implements Callable<Integer> {
             program.answer(
                     program.json ? PlanJson.of(answer) : PlanText.of(answer, program.commands(), nutrients, width));
             model.write(files);
-            write(() -> HtmlReport.of(answer, style), WholePlan.of(answer), files);
+            write(() -> HtmlReport.of(answer, new ReportStyle(style)), WholePlan.of(answer), style, files);
             return files.exit(exit).code();
         }
     }
@@ -178,7 +183,7 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private int answer(
-            SessionsQuestion question, Interruption interruption, ReportStyle style, int width, FilesBeside files) {
+            SessionsQuestion question, Interruption interruption, LabelStyle style, int width, FilesBeside files) {
         SessionsAnswer answer;
         try (var progress = program.progress(interruption)) {
             answer = program.plans().answer(program.workspace(), question, progress);
@@ -187,12 +192,13 @@ final class PlanCommand implements Callable<Integer> {
         ExitCode exit = exit(answer.status(), interruption.asked(), false);
         program.answer(
                 program.json ? SessionsJson.of(answer) : SessionsText.of(answer, program.commands(), nutrients, width));
-        write(() -> HtmlReport.of(answer, style), WholePlan.of(answer), files);
+        write(() -> HtmlReport.of(answer, new ReportStyle(style)), WholePlan.of(answer), style, files);
         return files.exit(exit).code();
     }
 
-    private void write(Supplier<String> html, Optional<WholePlan> plan, FilesBeside files) {
+    private void write(Supplier<String> html, Optional<WholePlan> plan, LabelStyle style, FilesBeside files) {
         report.write(html, plan.isPresent(), files);
+        labels.write(plan, style, files);
         export.write(plan, files);
     }
 

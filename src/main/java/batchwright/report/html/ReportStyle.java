@@ -2,20 +2,19 @@ package batchwright.report.html;
 
 import batchwright.report.html.part.Document;
 import batchwright.report.labels.LabelCss;
-import batchwright.report.labels.LabelRounding;
-import batchwright.report.labels.LabelSheet;
+import batchwright.report.labels.LabelStyle;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 
-/** What a reader chooses of a report: the sheet of labels, whose paper all pages are for, and the rounding of labels. */
-public record ReportStyle(LabelSheet labels, LabelRounding rounding) {
+/** What a reader chooses of a report: its labels, whose paper all pages are for. */
+public record ReportStyle(LabelStyle labels) {
     private static final String STYLE_SHEET = "report.css";
 
     Document document(String title) {
-        return new Document(title + " – " + Document.GENERATOR, styleSheet() + LabelCss.of(labels));
+        return new Document(title + " – " + Document.GENERATOR, styleSheet() + LabelCss.of(labels.sheet()));
     }
 
     private static String styleSheet() {

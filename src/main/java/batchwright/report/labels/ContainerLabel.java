@@ -6,30 +6,35 @@ import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Fill;
 import batchwright.plan.Plan;
+import batchwright.plan.Portion;
 import batchwright.plan.Serving;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
- * One packed box: container {@code number} of {@code of} of a dish and eater, in the order in which they are eaten.
+ * One packed box: container {@code number} of those of a dish and eater, in the order in which they are eaten.
  *
+ * @param eaterNumber which of the plan's eaters, the first being 1
  * @param day on which it is eaten; the cooking day is 1
  */
-public record ContainerLabel(Batch batch, Fill fill, String eater, int number, int of, int day, Serving.Storage from) {
+public record ContainerLabel(Batch batch, Fill fill, String eater, int eaterNumber, int number, int day, Serving.Storage from) {
     /** Dish by dish, eater by eater. */
     public static List<ContainerLabel> of(Plan plan) {
         List<ContainerLabel> labels = new ArrayList<>();
         for (Batch batch : plan.batches()) {
-            for (EaterDays eater : plan.eaters()) {
+            for (int e = 0; e < plan.eaters().size(); e++) {
+                EaterDays eater = plan.eaters().get(e);
+                int eaterNumber = e + 1;
                 batch.fills().stream()
                         .filter(fill -> fill.isFor(eater.seat().eater()))
-                        .forEach(fill -> add(labels, batch, fill, eater));
+                        .forEach(fill -> add(labels, batch, fill, eater, eaterNumber));
             }
         }
         return labels;
     }
 
-    private static void add(List<ContainerLabel> labels, Batch batch, Fill fill, EaterDays eater) {
+    private static void add(List<ContainerLabel> labels, Batch batch, Fill fill, EaterDays eater, int eaterNumber) {
         int number = 0;
         for (Day day : eater.days()) {
             for (Serving serving : day.servings()) {
@@ -39,8 +44,8 @@ public record ContainerLabel(Batch batch, Fill fill, String eater, int number, i
                             batch,
                             fill,
                             eater.seat().eater().name(),
+                            eaterNumber,
                             number,
-                            fill.containers(),
                             day.day(),
                             serving.from()));
                 }
@@ -50,6 +55,16 @@ public record ContainerLabel(Batch batch, Fill fill, String eater, int number, i
 
     public Dish dish() {
         return batch.dish();
+    }
+
+    /** How many such boxes there are. */
+    int of() {
+        return fill.containers();
+    }
+
+    /** Of its parts those that are in this box. */
+    Stream<Portion> inside() {
+        return fill.portions().stream().filter(portion -> portion.rawGrams() > 0);
     }
 
     boolean isFrozen() {

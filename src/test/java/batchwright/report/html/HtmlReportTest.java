@@ -15,6 +15,7 @@ import batchwright.quantity.Currency;
 import batchwright.report.cooking.ScheduleWords;
 import batchwright.report.labels.LabelRounding;
 import batchwright.report.labels.LabelSheet;
+import batchwright.report.labels.LabelStyle;
 import batchwright.report.plan.SessionsAnswer;
 import batchwright.report.print.Show;
 import batchwright.schedule.Schedule;
@@ -150,7 +151,7 @@ class HtmlReportTest {
     @ParameterizedTest
     @EnumSource(LabelRounding.class)
     void there_is_a_label_for_each_container_and_it_says_all(LabelRounding rounding) {
-        String html = HtmlReport.of(answer, new ReportStyle(LabelSheet.A4_3X8, rounding));
+        String html = HtmlReport.of(answer, new ReportStyle(new LabelStyle(LabelSheet.A4_3X8, rounding)));
         List<String> labels = Pattern.compile("(?s)<div class=\"label .*?</div>")
                 .matcher(html)
                 .results()

@@ -7,6 +7,7 @@ import batchwright.answer.PlanAnswer;
 import batchwright.plan.Batch;
 import batchwright.report.labels.LabelRounding;
 import batchwright.report.labels.LabelSheet;
+import batchwright.report.labels.LabelStyle;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.InputStream;
@@ -149,7 +150,7 @@ class ReportInBrowserTest {
         for (PlanAnswer plan : List.of(answer, odd)) {
             for (LabelRounding rounding : LabelRounding.values()) {
                 Browser open = Objects.requireNonNull(browser)
-                        .open(HtmlReport.of(plan, new ReportStyle(sheet, rounding)), 1000, false);
+                        .open(HtmlReport.of(plan, new ReportStyle(new LabelStyle(sheet, rounding))), 1000, false);
                 open.media("print", false);
                 Object spilling = open.run("return [...document.querySelectorAll('.label')].filter(l =>"
                         + " l.scrollHeight > l.clientHeight + 1 || l.scrollWidth > l.clientWidth + 1)"
@@ -168,7 +169,7 @@ class ReportInBrowserTest {
                 .mapToInt(Batch::containers)
                 .sum();
         Browser open = Objects.requireNonNull(browser)
-                .open(HtmlReport.of(answer, new ReportStyle(sheet, LabelRounding.US)), 1000, false);
+                .open(HtmlReport.of(answer, new ReportStyle(new LabelStyle(sheet, LabelRounding.US))), 1000, false);
         try (PDDocument pdf = Loader.loadPDF(open.pdf())) {
             for (PDPage page : pdf.getPages()) {
                 assertThat(page.getMediaBox().getWidth() * 25.4 / 72)
