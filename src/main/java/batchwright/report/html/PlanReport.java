@@ -23,7 +23,7 @@ public record PlanReport(
     static PlanReport of(PlanAnswer answer, Plan plan, ReportStyle style) {
         PlanPage page = PlanPage.of(answer, plan, style);
         return new PlanReport(
-                style.document(page.forWhom()),
+                style.document(page.forWhom(), List.of(page)),
                 AnswerSection.of(page),
                 Optional.empty(),
                 Optional.empty(),
@@ -36,7 +36,7 @@ public record PlanReport(
                 .mapToObj(s -> PlanPage.of(answer.sessions().get(s), s + 1, style))
                 .toList();
         return new PlanReport(
-                style.document(PlanPage.forWhom(answer.whole())),
+                style.document(PlanPage.forWhom(answer.whole()), pages),
                 new SessionsSection(answer, pages).section(),
                 Optional.of(WholeSection.of(answer)),
                 answer.shopOnce() ? Optional.of(new BuyOncePage(answer).page()) : Optional.empty(),

@@ -7,14 +7,20 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 
 /** What a reader chooses of a report: its labels, whose paper all pages are for. */
 public record ReportStyle(LabelStyle labels) {
     private static final String STYLE_SHEET = "report.css";
 
-    Document document(String title) {
-        return new Document(title + " – " + Document.GENERATOR, styleSheet() + LabelCss.of(labels.sheet()));
+    /** @param pages whose sheets of paper say what they belong to */
+    Document document(String title, List<PlanPage> pages) {
+        String css = styleSheet()
+                + LabelCss.of(labels.sheet())
+                + pages.stream().map(SheetHead::css).collect(Collectors.joining());
+        return new Document(title + " – " + Document.GENERATOR, css);
     }
 
     private static String styleSheet() {

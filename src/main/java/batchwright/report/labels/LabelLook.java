@@ -39,20 +39,27 @@ public record LabelLook(double big, double middle, double small, Wording wording
                 all.add(new LabelLook(FROM_A_METRE, small * 1.4, small, wording, WHOLE));
             }
         }
-        for (Wording wording : List.of(Wording.SHORT, Wording.BRIEF, Wording.LEAST)) {
-            for (double middle : new double[] {9, 8}) {
-                all.add(new LabelLook(AT_THE_FRIDGE, middle, SMALL_PRINT, wording, WHOLE));
+        for (double big : new double[] {17, AT_THE_FRIDGE}) {
+            for (Wording wording : List.of(Wording.SHORT, Wording.BRIEF, Wording.LEAST)) {
+                for (double middle : new double[] {10, 9, 8}) {
+                    all.add(new LabelLook(big, middle, SMALL_PRINT, wording, WHOLE));
+                }
             }
         }
-        for (int most : new int[] {WHOLE, 40, 24}) {
-            for (double big : new double[] {AT_THE_FRIDGE, 11, 9}) {
-                all.add(new LabelLook(big, 7.5, SMALL_PRINT, Wording.LEAST, most));
+        for (double big : new double[] {17, AT_THE_FRIDGE, 11, 9}) {
+            for (int most : new int[] {60, 24}) {
+                all.add(new LabelLook(big, 8, SMALL_PRINT, Wording.LEAST, most));
             }
         }
         for (double small : new double[] {6, 5.5, 5}) {
             all.add(new LabelLook(9, 7, small, Wording.LEAST, 24));
         }
         return List.copyOf(all);
+    }
+
+    /** Whether names are cut where they are too long for a line. */
+    boolean cuts() {
+        return most < WHOLE;
     }
 
     /** The class of such labels in the style sheet. */

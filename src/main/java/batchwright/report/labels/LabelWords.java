@@ -26,6 +26,7 @@ public final class LabelWords {
     /** Keeps a figure and its unit on one line. */
     private static final char NO_BREAK = '\u00a0';
 
+    private static final String PROTEIN = "protein";
     /** A name is not cut to fewer. */
     private static final int LEAST_LETTERS = 8;
 
@@ -55,10 +56,7 @@ public final class LabelWords {
         List<LabelLine> lines = new ArrayList<>();
         lines.add(name(Role.WHO, who(), wording.compareTo(Wording.BRIEF) >= 0, look, fits));
         lines.add(first(when(least).stream().map(when -> new LabelLine(Role.WHEN, when)), fits));
-        lines.add(
-                least
-                        ? name(Role.TITLE, titleOnOneLine(fits), true, look, fits)
-                        : name(Role.TITLE, title(), false, look, fits));
+        lines.add(name(Role.TITLE, look.cuts() ? titleOnOneLine(fits) : title(), look.cuts(), look, fits));
         if (label.isFrozen() && !least) {
             lines.add(new LabelLine(Role.THAW, thaw(wording)));
         }
@@ -197,7 +195,10 @@ public final class LabelWords {
 
     private String energyAndProtein() {
         List<LabelRounding.Figure> figures = rounding.of(label.fill().perContainer());
-        return Stream.of(figures.get(0).amount(), figures.get(1).amount() + " " + figures.get(1).name())
+        Stream<String> protein = figures.stream()
+                .filter(figure -> figure.name().equals(PROTEIN))
+                .map(figure -> figure.amount() + " " + PROTEIN);
+        return Stream.concat(Stream.of(figures.get(0).amount()), protein)
                 .map(text -> text.replace(' ', NO_BREAK))
                 .collect(Collectors.joining(", "));
     }

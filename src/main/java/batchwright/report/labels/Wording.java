@@ -8,6 +8,6 @@ enum Wording {
     SHORT,
     /** The same run together, in as few lines as can be, with who on one line. */
     BRIEF,
-    /** Weight of the whole box in place of its parts, and the dish on one line. */
+    /** Weight of the whole box in place of its parts. */
     LEAST
 }
