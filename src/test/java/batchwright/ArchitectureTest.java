@@ -30,6 +30,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** The arrows between packages, and which library is used where. */
 class ArchitectureTest {
+    private static final int MOST_COMPONENTS = 7;
     private static final String ROOT = "batchwright";
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
@@ -284,6 +285,18 @@ class ArchitectureTest {
         }
 
         assertThat(found).isEmpty();
+    }
+
+    /** Nobody counts positions: what has more belongs to values of its own. The list only gets shorter. */
+    @Test
+    void a_record_has_at_most_seven_components() {
+        Set<String> larger = new TreeSet<>();
+        CLASSES.stream()
+                .filter(type -> type.isRecord() && type.reflect().getRecordComponents().length > MOST_COMPONENTS)
+                .forEach(type -> larger.add(type.getSimpleName()));
+
+        assertThat(larger)
+                .containsExactly("Dish", "Eater", "Food", "Kitchen", "Pack", "PlacedStep", "Step", "Task", "Wishes");
     }
 
     @Test

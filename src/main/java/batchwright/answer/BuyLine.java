@@ -2,8 +2,8 @@ package batchwright.answer;
 
 import batchwright.food.Food;
 import batchwright.food.Pack;
-import batchwright.plan.Plan;
 import batchwright.plan.Purchase;
+import batchwright.plan.Session;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -19,9 +19,9 @@ import java.util.Optional;
  * @param pack empty when the pantry covers all
  */
 public record BuyLine(Food food, Optional<Pack> pack, int packs, BigDecimal fromPantryGrams, BigDecimal usedGrams) {
-    public static List<BuyLine> of(Plan plan) {
+    public static List<BuyLine> of(Session session) {
         List<BuyLine> lines = new ArrayList<>();
-        plan.shopping().forEach(purchase -> add(lines, purchase));
+        session.shopping().forEach(purchase -> add(lines, purchase));
         return lines;
     }
 

@@ -23,16 +23,12 @@ public record FilledDish(DishRequest request, DishAnswer answer, Optional<AuditR
             case NOT_PROVEN -> PlanAnswer.Status.NOT_PROVEN;
         };
         return new PlanAnswer(
-                request.kitchen(),
-                List.of(),
-                List.of(),
-                1,
-                request.budget(),
+                new Asked(request.kitchen(), List.of(), List.of(), 1, request.budget(), 1, false),
                 status,
                 answer.proof(),
-                answer.plan(),
-                audit,
+                answer.plan().map(plan -> new AuditedPlan(plan, audit.orElseThrow())),
                 List.of(),
+                Optional.empty(),
                 Insight.NONE);
     }
 
@@ -43,7 +39,7 @@ public record FilledDish(DishRequest request, DishAnswer answer, Optional<AuditR
 
     public List<Notice> notices() {
         return answer.plan()
-                .map(plan -> Notice.ofDish(plan, request.dish().freezes() && beyondFridge() > 0))
+                .map(plan -> Notice.ofDish(plan.first(), request.dish().freezes() && beyondFridge() > 0))
                 .orElse(List.of());
     }
 

@@ -6,7 +6,7 @@ import batchwright.food.Food;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.evidence.Citation;
 import batchwright.plan.Batch;
-import batchwright.plan.Plan;
+import batchwright.plan.Session;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -30,14 +30,14 @@ public final class FoodSafety {
 
     private FoodSafety() {}
 
-    public static List<Caution> of(Plan plan) {
-        return of(plan, Freezing.anyOf(plan));
+    public static List<Caution> of(Session session) {
+        return of(session, Freezing.anyOf(session));
     }
 
     /** @param freezes whether some containers are frozen */
-    public static List<Caution> of(Plan plan, boolean freezes) {
+    public static List<Caution> of(Session session, boolean freezes) {
         var foods = new LinkedHashSet<Food>();
-        plan.batches().forEach(batch -> foods.addAll(batch.ingredients().keySet()));
+        session.batches().forEach(batch -> foods.addAll(batch.ingredients().keySet()));
         List<Caution> advice = new ArrayList<>();
         raw(foods).ifPresent(advice::add);
         advice.add(Caution.warn(
@@ -54,7 +54,7 @@ public final class FoodSafety {
                 "Keep the fridge at or below 4 C (40 F) and eat cooked food within 3-4 days, the cooking day being day 1; freeze"
                         + " what is for later at -18 C (0 F).",
                 LEFTOVERS));
-        plan.batches().stream()
+        session.batches().stream()
                 .map(Batch::dish)
                 .flatMap(dish -> longFridge(dish).stream())
                 .forEach(advice::add);

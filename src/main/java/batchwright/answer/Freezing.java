@@ -3,8 +3,8 @@ package batchwright.answer;
 import batchwright.food.Dish;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
-import batchwright.plan.Plan;
 import batchwright.plan.Serving;
+import batchwright.plan.Session;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -15,9 +15,9 @@ import java.util.stream.Collectors;
  * @param byDay containers, by the day they are eaten
  */
 public record Freezing(SortedMap<Integer, Integer> byDay) {
-    public static Freezing of(Plan plan, Dish dish) {
+    public static Freezing of(Session session, Dish dish) {
         var byDay = new TreeMap<Integer, Integer>();
-        for (EaterDays eater : plan.eaters()) {
+        for (EaterDays eater : session.eaters()) {
             for (Day day : eater.days()) {
                 day.servings().stream()
                         .filter(s -> s.dish().equals(dish) && s.from() == Serving.Storage.FREEZER)
@@ -27,14 +27,15 @@ public record Freezing(SortedMap<Integer, Integer> byDay) {
         return new Freezing(byDay);
     }
 
-    public static boolean anyOf(Plan plan) {
-        return plan.batches().stream().anyMatch(b -> !of(plan, b.dish()).byDay.isEmpty());
+    public static boolean anyOf(Session session) {
+        return session.batches().stream()
+                .anyMatch(b -> !of(session, b.dish()).byDay.isEmpty());
     }
 
     /**
      * Empty when nothing is frozen.
      *
-     * @param firstDay by which number the cooking day is called
+     * @param firstDay the day of the plan on which the session cooks
      */
     public String says(int firstDay) {
         if (byDay.isEmpty()) {

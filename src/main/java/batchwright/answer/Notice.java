@@ -12,11 +12,13 @@ import batchwright.needs.caution.StricterFoodSafety;
 import batchwright.needs.evidence.Citation;
 import batchwright.plan.Batch;
 import batchwright.plan.EaterDays;
-import batchwright.plan.Plan;
+import batchwright.plan.Session;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -36,44 +38,44 @@ public record Notice(Optional<Needs> eater, Caution caution) {
             false,
             new Citation("a choice of this program: the cautions of needs in short, where no eater is named"));
 
-    /** Health, then allergens, then food safety. */
+    /** Health, then allergens, then food safety, session by session; each once. */
     public static List<Notice> of(PlanAnswer answer) {
-        List<Notice> notices = new ArrayList<>();
+        Set<Notice> notices = new LinkedHashSet<>();
         for (Needs needs : answer.needs()) {
             needs.cautions().forEach(c -> notices.add(new Notice(Optional.of(needs), c)));
         }
-        answer.plan().ifPresent(plan -> {
-            notices.addAll(eaten(answer, plan));
-            plan.batches().forEach(b -> notices.add(food(allergens(b))));
-            notices.add(food(snackAllergens(plan)));
-            FoodSafety.of(plan).forEach(c -> notices.add(food(c)));
+        answer.plan().stream().flatMap(plan -> plan.sessions().stream()).forEach(session -> {
+            notices.addAll(eaten(answer, session));
+            session.batches().forEach(b -> notices.add(food(allergens(b))));
+            notices.add(food(snackAllergens(session)));
+            FoodSafety.of(session).forEach(c -> notices.add(food(c)));
         });
-        return notices;
+        return List.copyOf(notices);
     }
 
     /** Of containers of one dish, for nobody in particular. */
-    public static List<Notice> ofDish(Plan plan, boolean freezes) {
+    public static List<Notice> ofDish(Session session, boolean freezes) {
         List<Notice> notices = new ArrayList<>();
         notices.add(food(ANOTHER_QUESTION));
-        plan.batches().forEach(b -> notices.add(food(allergens(b))));
-        FoodSafety.of(plan, freezes).forEach(c -> notices.add(food(c)));
+        session.batches().forEach(b -> notices.add(food(allergens(b))));
+        FoodSafety.of(session, freezes).forEach(c -> notices.add(food(c)));
         return notices;
     }
 
     /** What the days of each eater hold. */
-    private static List<Notice> eaten(PlanAnswer answer, Plan plan) {
+    private static List<Notice> eaten(PlanAnswer answer, Session session) {
         List<Notice> notices = new ArrayList<>();
-        for (EaterDays eater : plan.eaters()) {
+        for (EaterDays eater : session.eaters()) {
             answer.needs().stream()
                     .filter(needs -> needs.eater().equals(eater.seat().eater()))
-                    .forEach(needs -> eaten(eater, plan)
+                    .forEach(needs -> eaten(eater, session)
                             .forEach(caution -> notices.add(new Notice(Optional.of(needs), caution))));
         }
         return notices;
     }
 
-    private static List<Caution> eaten(EaterDays eater, Plan plan) {
-        Nutrients average = plan.averageDay(eater);
+    private static List<Caution> eaten(EaterDays eater, Session session) {
+        Nutrients average = session.averageDay(eater);
         return Stream.of(
                         FibreCaution.of(eater.seat().target(), average.get(Nutrient.FIBRE)),
                         EatenCautions.of(eater.seat().eater().health(), average),
@@ -91,9 +93,9 @@ public record Notice(Optional<Needs> eater, Caution caution) {
         return new Caution("allergens." + dish.id(), dish.name() + ": " + DishAllergens.text(batch), false, LABELS);
     }
 
-    private static Caution snackAllergens(Plan plan) {
+    private static Caution snackAllergens(Session session) {
         var all = EnumSet.noneOf(Allergen.class);
-        plan.eaters().stream()
+        session.eaters().stream()
                 .flatMap(e -> e.days().stream())
                 .flatMap(d -> Stream.concat(d.snacks().stream(), d.always().stream()))
                 .forEach(s -> all.addAll(s.measure().food().allergens()));

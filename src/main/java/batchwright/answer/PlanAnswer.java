@@ -12,31 +12,24 @@ import batchwright.plan.SecondOpinion;
 import batchwright.quantity.Money;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * What a request for a plan came to.
  *
- * @param kitchen with every dish there is, those too that were not to be cooked
- * @param named the eaters, as the command named them
- * @param needs of each eater, in the order of the command
- * @param budget most to spend, if there is a limit
  * @param proof how the search ended; of no meaning when a caution stopped it
- * @param plan the plan, if there is one; it has passed the audit
- * @param audit what the audit checked; there exactly when a plan is
+ * @param found the plan, if there is one
  * @param clashes rules that cannot all hold, when there is no plan
+ * @param stuck the days of the cooking session for which nothing was found, if that is why there is no plan
  * @param insight what was asked for beside the plan
  */
 public record PlanAnswer(
-        Kitchen kitchen,
-        List<String> named,
-        List<Needs> needs,
-        int days,
-        Optional<Money> budget,
+        Asked asked,
         Status status,
         Proof proof,
-        Optional<Plan> plan,
-        Optional<AuditReport> audit,
+        Optional<AuditedPlan> found,
         List<Clash> clashes,
+        Optional<Stretch> stuck,
         Insight insight) {
     /** How the search ended. */
     public enum Status {
@@ -59,13 +52,57 @@ public record PlanAnswer(
     }
 
     public PlanAnswer {
-        named = List.copyOf(named);
-        needs = List.copyOf(needs);
         clashes = List.copyOf(clashes);
     }
 
     public PlanAnswer with(Insight other) {
-        return new PlanAnswer(kitchen, named, needs, days, budget, status, proof, plan, audit, clashes, other);
+        return new PlanAnswer(asked, status, proof, found, clashes, stuck, other);
+    }
+
+    public Kitchen kitchen() {
+        return asked.kitchen();
+    }
+
+    public List<Needs> needs() {
+        return asked.needs();
+    }
+
+    public int days() {
+        return asked.days();
+    }
+
+    public Optional<Money> budget() {
+        return asked.budget();
+    }
+
+    public Optional<Plan> plan() {
+        return found.map(AuditedPlan::plan);
+    }
+
+    /** What the audit checked; there exactly when a plan is. */
+    public Optional<AuditReport> audit() {
+        return found.map(AuditedPlan::audit);
+    }
+
+    /** Each cooking session of the plan as an answer of its own; of one session, this. None without a plan. */
+    public List<PlanAnswer> sessions() {
+        int sessions = plan().map(plan -> plan.sessions().size()).orElse(0);
+        return sessions == 1
+                ? List.of(this)
+                : IntStream.rangeClosed(1, sessions).mapToObj(this::session).toList();
+    }
+
+    private PlanAnswer session(int number) {
+        AuditedPlan mine = found.orElseThrow().session(number);
+        Proof proven = mine.plan().proof();
+        return new PlanAnswer(
+                asked.forOne(mine.plan().first()),
+                proven.provenCheapest() ? Status.PLANNED : Status.NOT_PROVEN,
+                proven,
+                Optional.of(mine),
+                List.of(),
+                Optional.empty(),
+                Insight.NONE);
     }
 
     /** Whether another solver can show that this answer is wrong. */
@@ -77,15 +114,13 @@ public record PlanAnswer(
 
     /** Whether health cautions, not the search, are why there is no plan. */
     public boolean stoppedByCaution() {
-        return needs.stream().anyMatch(Needs::stopsPlanning);
+        return needs().stream().anyMatch(Needs::stopsPlanning);
     }
 
     /** What the average day of an eater's plan holds, beside what is published; empty when there is no plan. */
     public List<Intake> intakes(Needs needs) {
-        return plan.stream()
-                .flatMap(p -> p.eaters().stream()
-                        .filter(days -> days.seat().eater().equals(needs.eater()))
-                        .flatMap(days -> Intake.of(needs.references(), p.averageDay(days)).stream()))
-                .toList();
+        return plan().flatMap(plan -> plan.averageDay(needs.eater()))
+                .map(average -> Intake.of(needs.references(), average))
+                .orElse(List.of());
     }
 }

@@ -48,7 +48,7 @@ final class AskFor {
         if (must.size() > request.mostDishes()) {
             throw Refused.because(
                     must.size() + " dishes are asked for, and at most " + request.mostDishes() + " are cooked",
-                    "Ask for fewer, or allow more: --dishes " + must.size() + ".");
+                    "Ask for fewer, or allow " + must.size() + " dishes.");
         }
         return request.withKitchen(kitchen.withDishes(dishes)).withSeats(seats).withMustCook(must);
     }
@@ -68,7 +68,7 @@ final class AskFor {
                     "there is no dish, food or group called \"" + name + "\" to be left out",
                     NearestName.of(name, names)
                             .map(nearest -> "Nearest: " + nearest + ".")
-                            .orElse("\"dishes\" and \"foods\" list them all."));
+                            .orElse("It is the short name of a dish or food, or a group."));
         }
     }
 
@@ -92,8 +92,7 @@ final class AskFor {
     private Dish cookable(String id, Map<String, Dish> dishes, List<Seat> seats) {
         Dish dish = FindDish.answer(kitchen, id);
         if (!dishes.containsKey(dish.id())) {
-            throw Refused.because(
-                    dish.id() + " is asked for and left out", "Name it behind --with or --without, not both.");
+            throw Refused.because(dish.id() + " is asked for and left out", "Ask for it or leave it out, not both.");
         }
         if (seats.stream().noneMatch(seat -> seat.eater().wishes().allows(dish))) {
             throw Refused.because(

@@ -50,9 +50,7 @@ public final class FillContainers {
                 kitchen,
                 dish,
                 question.containers(),
-                question.wish(),
-                with,
-                without,
+                question.wish().withParts(with, without),
                 question.pantry(),
                 question.budget().map(sum -> sum.in(kitchen.currency())),
                 PATIENCE);

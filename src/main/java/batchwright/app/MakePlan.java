@@ -1,7 +1,10 @@
 package batchwright.app;
 
+import batchwright.answer.Asked;
+import batchwright.answer.AuditedPlan;
 import batchwright.answer.PlanAnswer;
 import batchwright.answer.PlanAnswer.Status;
+import batchwright.answer.Stretch;
 import batchwright.audit.Audit;
 import batchwright.audit.AuditReport;
 import batchwright.explain.ClashFinder;
@@ -10,6 +13,7 @@ import batchwright.food.Kitchen;
 import batchwright.needs.Needs;
 import batchwright.needs.NeedsCalculator;
 import batchwright.plan.Clash;
+import batchwright.plan.Cooking;
 import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
@@ -17,8 +21,8 @@ import batchwright.plan.Planner;
 import batchwright.plan.Proof;
 import batchwright.plan.Seat;
 import batchwright.plan.Watch;
-import batchwright.report.plan.SessionsAnswer;
 import batchwright.solve.BatchPlanner;
+import batchwright.solve.session.SessionsPlanner;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -31,8 +35,9 @@ public final class MakePlan {
         this(new BatchPlanner());
     }
 
+    /** @param planner of one cooking session */
     public MakePlan(Planner planner) {
-        this.planner = new AuditedPlanner(planner);
+        this.planner = new SessionsPlanner(new AuditedPlanner(planner));
     }
 
     /**
@@ -44,118 +49,124 @@ public final class MakePlan {
     public PlanAnswer answer(Workspace workspace, PlanQuestion question, Watch watch, Consumer<PlanRequest> before) {
         Deadline deadline = Deadline.in(question.patience());
         Kitchen all = workspace.kitchen();
-        List<Needs> needs = needs(workspace, all, question.eaters());
-        if (stopped(needs)) {
-            return answer(all, needs, question, Status.NO_PLAN, Proof.NONE, Optional.empty(), List.of());
+        Asked asked = asked(all, needs(workspace, all, question.eaters()), question);
+        if (stopped(asked.needs())) {
+            return answer(asked, Status.NO_PLAN, Proof.NONE);
         }
-        PlanRequest request = request(all, needs, question);
+        PlanRequest request = request(asked, question);
         before.accept(request);
         watch.paidIn(all.currency());
         PlanResult result = planner.plan(request.withPatience(deadline.left()), watch);
         PlanAnswer answer = result.match(new PlanResult.Cases<>() {
             @Override
             public PlanAnswer planned(PlanResult.Planned planned) {
-                Plan plan = planned.plan();
-                return answer(
-                        all,
-                        needs,
-                        question,
-                        Status.PLANNED,
-                        plan.proof(),
-                        Optional.of(new Audited(plan, audit(request, plan))),
-                        List.of());
+                return found(asked, Status.PLANNED, planned.proof(), request, planned.plan());
             }
 
             @Override
             public PlanAnswer noPlan(PlanResult.NoPlan none) {
                 List<Clash> clashes =
                         none.clashes().isEmpty() || request.budget().isPresent()
-                                ? clashes(request, none.proof(), watch, deadline)
+                                ? clashes(request, none, watch, deadline)
                                 : none.clashes();
-                return answer(all, needs, question, Status.NO_PLAN, none.proof(), Optional.empty(), clashes);
+                return new PlanAnswer(
+                        asked,
+                        Status.NO_PLAN,
+                        none.proof(),
+                        Optional.empty(),
+                        clashes,
+                        none.stuck().map(MakePlan::stretch),
+                        Insight.NONE);
             }
 
             @Override
             public PlanAnswer gaveUp(PlanResult.GaveUp gaveUp) {
-                Optional<Audited> best = gaveUp.best().map(plan -> new Audited(plan, audit(request, plan)));
                 Proof proof = gaveUp.proof().stoppedBySomebody(watch.stop());
-                return answer(all, needs, question, Status.NOT_PROVEN, proof, best, List.of());
+                return gaveUp.best()
+                        .map(plan -> found(asked, Status.NOT_PROVEN, proof, request, plan))
+                        .orElseGet(() -> new PlanAnswer(
+                                asked,
+                                Status.NOT_PROVEN,
+                                proof,
+                                Optional.empty(),
+                                List.of(),
+                                gaveUp.stuck().map(MakePlan::stretch),
+                                Insight.NONE));
             }
         });
-        return answer.with(new FindInsight(planner, watch, request, needs)
+        return answer.with(new FindInsight(planner, watch, request, asked.needs())
                 .find(question.insight(), answer.plan(), answer.proof()));
     }
 
-    /**
-     * The same with several cooking sessions.
-     *
-     * @throws Refused when there is no such eater, or a file has an error
-     * @throws FailedAudit when the sessions are wrong
-     */
-    public SessionsAnswer answer(Workspace workspace, SessionsQuestion question, Watch watch) {
-        return new MakeSessions(this, planner).answer(workspace, question, watch);
-    }
-
-    static List<Needs> needs(Workspace workspace, Kitchen kitchen, List<String> eaters) {
+    private static List<Needs> needs(Workspace workspace, Kitchen kitchen, List<String> eaters) {
         return new Eaters(workspace, kitchen)
                 .all(eaters).stream().map(NeedsCalculator::needsOf).toList();
     }
 
-    /** Whether a caution stops planning for somebody. */
-    static boolean stopped(List<Needs> needs) {
-        return needs.stream().anyMatch(n -> n.stopsPlanning() || n.target().isEmpty());
-    }
-
-    /** @throws Refused when there is no such dish or food, or one that is asked for cannot be cooked */
-    static PlanRequest request(Kitchen kitchen, List<Needs> needs, PlanQuestion question) {
-        var request = new PlanRequest(
-                kitchen,
-                needs.stream()
-                        .map(n -> new Seat(n.eater(), n.target().orElseThrow()))
-                        .toList(),
-                question.days(),
-                question.budget().map(sum -> sum.in(kitchen.currency())),
-                question.mostDishes(),
-                question.patience());
-        return new AskFor(question.dishes(), kitchen).in(request);
-    }
-
-    /** None when somebody stops the search for them: what is half known would be said wrongly. */
-    List<Clash> clashes(PlanRequest request, Proof proof, Watch watch, Deadline deadline) {
-        var finder = new ClashFinder(new UntilStopped(planner, watch), deadline.left());
-        List<Clash> clashes = finder.clashes(request, proof);
-        return watch.stop() ? List.of() : clashes;
-    }
-
-    private record Audited(Plan plan, AuditReport audit) {}
-
-    private static AuditReport audit(PlanRequest request, Plan plan) {
-        AuditReport report = Audit.of(request, plan);
-        if (!report.passed()) {
-            throw new FailedAudit(report);
-        }
-        return report;
-    }
-
-    private static PlanAnswer answer(
-            Kitchen kitchen,
-            List<Needs> needs,
-            PlanQuestion question,
-            Status status,
-            Proof proof,
-            Optional<Audited> plan,
-            List<Clash> clashes) {
-        return new PlanAnswer(
+    private static Asked asked(Kitchen kitchen, List<Needs> needs, PlanQuestion question) {
+        return new Asked(
                 kitchen,
                 question.eaters(),
                 needs,
                 question.days(),
                 question.budget().map(sum -> sum.in(kitchen.currency())),
+                question.cooking().sessions(),
+                question.cooking().shopOnce());
+    }
+
+    /** Whether a caution stops planning for somebody. */
+    private static boolean stopped(List<Needs> needs) {
+        return needs.stream().anyMatch(n -> n.stopsPlanning() || n.target().isEmpty());
+    }
+
+    /** @throws Refused when there is no such dish or food, or one that is asked for cannot be cooked */
+    private static PlanRequest request(Asked asked, PlanQuestion question) {
+        var request = new PlanRequest(
+                asked.kitchen(),
+                asked.needs().stream()
+                        .map(n -> new Seat(n.eater(), n.target().orElseThrow()))
+                        .toList(),
+                asked.days(),
+                asked.budget(),
+                question.cooking().mostDishes(),
+                new Cooking(question.cooking().sessions(), question.cooking().vary()),
+                question.patience());
+        return new AskFor(question.cooking().dishes(), asked.kitchen()).in(request);
+    }
+
+    /**
+     * Of several sessions, why there is none for the one that has none, or else why all could not be cooked in one. None when somebody
+     * stops the search for them: what is half known would be said wrongly.
+     */
+    private List<Clash> clashes(PlanRequest request, PlanResult.NoPlan none, Watch watch, Deadline deadline) {
+        var finder = new ClashFinder(new UntilStopped(planner, watch), deadline.left());
+        List<Clash> clashes = none.stuck()
+                .map(stuck -> finder.clashes(stuck.request(), stuck.proof()))
+                .orElseGet(() ->
+                        finder.clashes(request.withCooking(request.cooking().once()), none.proof()));
+        return watch.stop() ? List.of() : clashes;
+    }
+
+    private static Stretch stretch(PlanResult.Stuck stuck) {
+        return new Stretch(stuck.firstDay(), stuck.firstDay() + stuck.request().days() - 1);
+    }
+
+    private static PlanAnswer found(Asked asked, Status status, Proof proof, PlanRequest request, Plan plan) {
+        AuditReport audit = Audit.of(request, plan);
+        if (!audit.passed()) {
+            throw new FailedAudit(audit);
+        }
+        return new PlanAnswer(
+                asked,
                 status,
                 proof,
-                plan.map(Audited::plan),
-                plan.map(Audited::audit),
-                clashes,
+                Optional.of(new AuditedPlan(plan, audit)),
+                List.of(),
+                Optional.empty(),
                 Insight.NONE);
+    }
+
+    private static PlanAnswer answer(Asked asked, Status status, Proof proof) {
+        return new PlanAnswer(asked, status, proof, Optional.empty(), List.of(), Optional.empty(), Insight.NONE);
     }
 }

@@ -10,8 +10,6 @@ import java.util.Optional;
  * @param eaters paths or short ids of profiles, at least one
  * @param days 1 to 28
  * @param budget most to spend
- * @param dishes which may, must and must not be cooked
- * @param mostDishes most dishes in the cooking session, at least 1
  * @param patience how long to search
  * @param insight what to find out beside
  */
@@ -19,8 +17,7 @@ public record PlanQuestion(
         List<String> eaters,
         int days,
         Optional<TypedSum> budget,
-        DishesWanted dishes,
-        int mostDishes,
+        CookingWanted cooking,
         Duration patience,
         InsightWanted insight) {
     public PlanQuestion {

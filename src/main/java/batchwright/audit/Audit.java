@@ -35,10 +35,36 @@ public final class Audit {
 
     private Audit() {}
 
-    /** One check for each rule, under the name it has in clashes, and then one for each kind of printed number. */
+    /**
+     * Of each session, one check for each rule, under the name it has in clashes, and then one for each kind of printed number. Of
+     * several, what joins them comes first.
+     */
     public static AuditReport of(PlanRequest request, Plan plan) {
-        Evidence evidence = Evidence.of(request, plan);
-        return new AuditReport(Stream.of(LimitKept.all(request.seats()), BESIDES_LIMITS)
+        return request.cooking().sessions() == 1 && plan.isCookedOnce() ? once(request, plan) : several(request, plan);
+    }
+
+    /** What the session says that it is planned for has no check of its own, unless that is not what was asked for. */
+    private static AuditReport once(PlanRequest request, Plan plan) {
+        Evidence evidence = Evidence.of(request, plan.first().withProof(plan.proof()));
+        Stream<AuditReport.Check> misstated = new JoinedSessions(request, plan, List.of(evidence))
+                .stated().stream().filter(check -> !check.passed());
+        return new AuditReport(
+                Stream.concat(session(evidence).checks().stream(), misstated).toList());
+    }
+
+    private static AuditReport several(PlanRequest request, Plan plan) {
+        List<Evidence> evidence = plan.sessions().stream()
+                .map(session -> Evidence.of(session.request(), session))
+                .toList();
+        var joined = new JoinedSessions(request, plan, evidence);
+        return AuditReport.of(
+                Stream.concat(joined.stated().stream(), joined.together().stream())
+                        .toList(),
+                evidence.stream().map(Audit::session).toList());
+    }
+
+    private static AuditReport session(Evidence evidence) {
+        return new AuditReport(Stream.of(LimitKept.all(evidence.request().seats()), BESIDES_LIMITS)
                 .flatMap(List::stream)
                 .map(inspection -> check(inspection, evidence))
                 .toList());

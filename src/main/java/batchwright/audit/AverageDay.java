@@ -13,7 +13,7 @@ record AverageDay() implements Inspection {
 
     @Override
     public void inspect(Evidence evidence, Findings findings) {
-        evidence.plan().eaters().stream()
+        evidence.session().eaters().stream()
                 .filter(eater -> evidence.known().seat(eater.seat().eater()).isPresent())
                 .filter(eater -> !eater.days().isEmpty())
                 .forEach(eater -> inspectEater(evidence, eater, findings));
@@ -30,7 +30,7 @@ record AverageDay() implements Inspection {
         BigDecimal count = BigDecimal.valueOf(days.days().size());
         Stated.compare(
                 eater.name() + ", all days by their average",
-                evidence.plan().averageDay(days).times(count),
+                evidence.session().averageDay(days).times(count),
                 all,
                 findings);
     }

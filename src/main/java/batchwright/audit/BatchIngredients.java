@@ -17,7 +17,7 @@ record BatchIngredients() implements Inspection {
 
     @Override
     public void inspect(Evidence evidence, Findings findings) {
-        for (Batch batch : evidence.plan().batches()) {
+        for (Batch batch : evidence.session().batches()) {
             Map<Food, BigDecimal> stated = batch.ingredients();
             Grams recomputed = evidence.eaten().inBatch(batch);
             Set<Food> foods = new LinkedHashSet<>(stated.keySet());

@@ -15,7 +15,7 @@ record ContainersAsked(DishRequest asked) implements Inspection {
 
     @Override
     public void inspect(Evidence evidence, Findings findings) {
-        List<Batch> batches = evidence.plan().batches();
+        List<Batch> batches = evidence.session().batches();
         if (batches.size() != 1 || batches.get(0).fills().size() != 1) {
             findings.add("not all containers are alike");
             return;
@@ -28,7 +28,7 @@ record ContainersAsked(DishRequest asked) implements Inspection {
         if (fill.containers() != asked.containers()) {
             findings.add(fill.containers() + " containers, asked for " + asked.containers());
         }
-        if (fill.eater().isPresent() || !evidence.plan().eaters().isEmpty()) {
+        if (fill.eater().isPresent() || !evidence.session().eaters().isEmpty()) {
             findings.add("they are for somebody, but nobody was named");
         }
         fill.portions().forEach(portion -> part(portion, findings));

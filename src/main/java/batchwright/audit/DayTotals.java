@@ -13,7 +13,7 @@ record DayTotals() implements Inspection {
             if (evidence.eaten().allCooked(seat.eater(), day)) {
                 Stated.compare(
                         Say.day(seat, day),
-                        evidence.plan().totals(seat.eater(), day),
+                        evidence.session().totals(seat.eater(), day),
                         evidence.eaten().onDay(seat.eater(), day),
                         findings);
             } else {

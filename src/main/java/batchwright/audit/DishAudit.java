@@ -2,7 +2,6 @@ package batchwright.audit;
 
 import batchwright.plan.DishRequest;
 import batchwright.plan.Plan;
-import batchwright.plan.PlanRequest;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -23,15 +22,10 @@ public final class DishAudit {
 
     /** One check for each rule and for each kind of printed number. */
     public static AuditReport of(DishRequest request, Plan plan) {
-        Evidence evidence = Evidence.of(forNobody(request), plan);
+        Evidence evidence = Evidence.of(request.forNobody(), plan.first());
         return new AuditReport(Stream.concat(
                         Stream.of(new ContainersAsked(request), new ContainerAsked(request)), AS_IN_A_PLAN.stream())
                 .map(inspection -> Audit.check(inspection, evidence))
                 .toList());
-    }
-
-    /** The same kitchen and budget, and nobody at the table. */
-    private static PlanRequest forNobody(DishRequest request) {
-        return new PlanRequest(request.kitchen(), List.of(), 1, request.budget(), 1, request.patience());
     }
 }

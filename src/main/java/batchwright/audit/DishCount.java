@@ -16,7 +16,7 @@ record DishCount() implements Inspection {
     @Override
     public void inspect(Evidence evidence, Findings findings) {
         Set<String> dishes = new HashSet<>();
-        for (Batch batch : evidence.plan().batches()) {
+        for (Batch batch : evidence.session().batches()) {
             if (!dishes.add(batch.dish().id())) {
                 findings.add(batch.dish().id() + " is cooked in two batches");
             }

@@ -9,9 +9,9 @@ import batchwright.plan.Batch;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Fill;
-import batchwright.plan.Plan;
 import batchwright.plan.Portion;
 import batchwright.plan.Serving;
+import batchwright.plan.Session;
 import batchwright.plan.Snack;
 import java.math.BigDecimal;
 import java.util.HashMap;
@@ -19,22 +19,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** The foods a plan puts into containers, days and batches, recomputed from the files' recipes and measures. */
+/** The foods a session puts into containers, days and batches, recomputed from the files' recipes and measures. */
 final class Eaten {
-    private final Plan plan;
+    private final Session session;
     private final Known known;
     private final Map<Key, Grams> containers = new HashMap<>();
 
     private record Key(Dish dish, Fill fill) {}
 
-    Eaten(Plan plan, Known known) {
-        this.plan = plan;
+    Eaten(Session session, Known known) {
+        this.session = session;
         this.known = known;
     }
 
-    /** How the plan fills this dish for this eater, if it cooks it for them. */
+    /** How the session fills this dish for this eater, if it cooks it for them. */
     Optional<Fill> fill(Dish dish, Eater eater) {
-        return plan.batches().stream()
+        return session.batches().stream()
                 .filter(batch -> batch.dish().id().equals(dish.id()))
                 .flatMap(batch -> batch.fills().stream())
                 .filter(fill -> fill.isFor(eater))
@@ -133,14 +133,14 @@ final class Eaten {
     /** All batches. */
     Grams cooked() {
         var grams = new Grams();
-        plan.batches().forEach(batch -> grams.add(inBatch(batch), 1));
+        session.batches().forEach(batch -> grams.add(inBatch(batch), 1));
         return grams;
     }
 
     /** What is eaten besides containers: snacks and what is always eaten. */
     Grams besides() {
         var grams = new Grams();
-        for (EaterDays eater : plan.eaters()) {
+        for (EaterDays eater : session.eaters()) {
             eater.days().forEach(day -> addSnacks(grams, day));
         }
         return grams;

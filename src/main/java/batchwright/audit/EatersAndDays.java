@@ -20,14 +20,14 @@ record EatersAndDays() implements Inspection {
                 .map(seat -> seat.eater().id())
                 .sorted()
                 .toList();
-        List<String> planned = evidence.plan().eaters().stream()
+        List<String> planned = evidence.session().eaters().stream()
                 .map(eater -> eater.seat().eater().id())
                 .sorted()
                 .toList();
         if (!wanted.equals(planned)) {
             findings.add("planned for " + planned + ", asked for " + wanted);
         }
-        for (EaterDays eater : evidence.plan().eaters()) {
+        for (EaterDays eater : evidence.session().eaters()) {
             inspectEater(evidence, eater, findings);
         }
         evidence.fills((batch, fill) -> {

@@ -8,10 +8,10 @@ import batchwright.plan.Batch;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Fill;
-import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Purchase;
 import batchwright.plan.Seat;
+import batchwright.plan.Session;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -20,18 +20,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BiConsumer;
 
-/** A plan beside what was asked, and what its decisions come to when recomputed. */
-record Evidence(PlanRequest request, Plan plan, Known known, Eaten eaten) {
+/** A cooking session beside what was asked, and what its decisions come to when recomputed. */
+record Evidence(PlanRequest request, Session session, Known known, Eaten eaten) {
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
-    static Evidence of(PlanRequest request, Plan plan) {
+    static Evidence of(PlanRequest request, Session session) {
         var known = new Known(request);
-        return new Evidence(request, plan, known, new Eaten(plan, known));
+        return new Evidence(request, session, known, new Eaten(session, known));
     }
 
     /** Every day of every eater at the table; the seat is the one that was asked for. */
     void days(BiConsumer<Seat, Day> look) {
-        for (EaterDays eater : plan.eaters()) {
+        for (EaterDays eater : session.eaters()) {
             known.seat(eater.seat().eater()).ifPresent(seat -> eater.days().forEach(day -> look.accept(seat, day)));
         }
     }
@@ -48,7 +48,7 @@ record Evidence(PlanRequest request, Plan plan, Known known, Eaten eaten) {
     }
 
     void fills(BiConsumer<Batch, Fill> look) {
-        plan.batches().forEach(batch -> batch.fills().forEach(fill -> look.accept(batch, fill)));
+        session.batches().forEach(batch -> batch.fills().forEach(fill -> look.accept(batch, fill)));
     }
 
     /** Edible grams turned into grams as purchased. */
@@ -56,7 +56,7 @@ record Evidence(PlanRequest request, Plan plan, Known known, Eaten eaten) {
         return edible.multiply(HUNDRED).divide(HUNDRED.subtract(food.refusePercent()), Tolerance.DIGITS);
     }
 
-    /** Day of the plan, 1 being the cooking day. */
+    /** Day of the session, 1 being the cooking day. */
     LocalDate day(int number) {
         return request.kitchen().cookingDay().plusDays(number - 1L);
     }
@@ -66,7 +66,7 @@ record Evidence(PlanRequest request, Plan plan, Known known, Eaten eaten) {
         return atHome(food, day(1));
     }
 
-    /** Grams at home as purchased that may be eaten on any day of the plan. */
+    /** Grams at home as purchased that may be eaten on any day of the session. */
     BigDecimal keepsAtHome(Food food) {
         return atHome(food, day(request.days()));
     }
@@ -81,7 +81,7 @@ record Evidence(PlanRequest request, Plan plan, Known known, Eaten eaten) {
         return grams;
     }
 
-    /** What the plan takes from the pantry [g as purchased]: as much as it can, of what spoils only for batches. */
+    /** What the session takes from the pantry [g as purchased]: as much as it can, of what spoils only for batches. */
     BigDecimal fromPantry(Food food) {
         BigDecimal cooked = asPurchased(food, eaten.cooked().of(food));
         BigDecimal besides = asPurchased(food, eaten.besides().of(food));
@@ -92,7 +92,7 @@ record Evidence(PlanRequest request, Plan plan, Known known, Eaten eaten) {
 
     /** Grams in the packs of a food on the shopping list. */
     BigDecimal bought(Food food) {
-        return plan.shopping().stream()
+        return session.shopping().stream()
                 .filter(purchase -> purchase.food().equals(food))
                 .map(this::bought)
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
@@ -117,7 +117,7 @@ record Evidence(PlanRequest request, Plan plan, Known known, Eaten eaten) {
 
     /** Checkout cost at the files' prices [minor units]. */
     long costMinor() {
-        return plan.shopping().stream().mapToLong(this::costMinor).sum();
+        return session.shopping().stream().mapToLong(this::costMinor).sum();
     }
 
     /** What one line of the shopping list costs at the files' prices [minor units]. */

@@ -31,7 +31,7 @@ record NamesInTheFiles() implements Inspection {
                     .forEach(s -> findings.add("there is no measure "
                             + s.measure().name() + " of " + s.measure().food().id()));
         });
-        evidence.plan()
+        evidence.session()
                 .shopping()
                 .forEach(purchase -> purchase.packs().keySet().stream()
                         .filter(pack -> known.pack(pack).isEmpty())

@@ -17,7 +17,7 @@ record ShoppingList() implements Inspection {
     public void inspect(Evidence evidence, Findings findings) {
         Grams eaten = evidence.eaten().all();
         Set<Food> listed = new HashSet<>();
-        for (Purchase purchase : evidence.plan().shopping()) {
+        for (Purchase purchase : evidence.session().shopping()) {
             if (!listed.add(purchase.food())) {
                 findings.add(purchase.food().id() + " is listed twice");
             }

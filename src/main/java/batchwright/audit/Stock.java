@@ -25,14 +25,14 @@ record Stock() implements Inspection {
                 findings.add(food.id() + ": used " + Say.against(used, "at home and bought", has, "g"));
             }
         });
-        for (Purchase purchase : evidence.plan().shopping()) {
+        for (Purchase purchase : evidence.session().shopping()) {
             noNeedlessPack(evidence, purchase, eaten, findings);
         }
     }
 
     private static Map<Food, BigDecimal> bought(Evidence evidence, Findings findings) {
         Map<Food, BigDecimal> bought = new LinkedHashMap<>();
-        for (Purchase purchase : evidence.plan().shopping()) {
+        for (Purchase purchase : evidence.session().shopping()) {
             bought.merge(purchase.food(), evidence.bought(purchase), BigDecimal::add);
             purchase.packs().forEach((pack, count) -> {
                 if (count < 1) {

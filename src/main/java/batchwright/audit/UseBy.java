@@ -31,8 +31,7 @@ record UseBy() implements Inspection {
                         + Say.against(used, "bought or keeping until the last day", keeps, "g"));
             }
         });
-        List<UseUp> stated =
-                UseUp.of(evidence.request().kitchen(), evidence.request().days(), evidence.plan());
+        List<UseUp> stated = UseUp.of(evidence.session());
         List<UseUp> found = leftToUseUp(evidence);
         if (!same(stated, found)) {
             findings.add("to use up is stated " + stated + ", recomputed " + found);

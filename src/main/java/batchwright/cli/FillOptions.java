@@ -81,7 +81,10 @@ final class FillOptions {
                         .map(text ->
                                 new Given("--containers", text).whole(1, DishRequest.MOST_CONTAINERS, "containers"))
                         .orElse(DishRequest.USUAL_CONTAINERS),
-                new ContainerWish(energy(), amount("--protein", protein, MOST_PROTEIN), amount("--fat", fat, MOST_FAT)),
+                ContainerWish.NONE
+                        .withEnergy(energy())
+                        .withProtein(amount("--protein", protein, MOST_PROTEIN))
+                        .withFat(amount("--fat", fat, MOST_FAT)),
                 with,
                 without,
                 !noPantry,

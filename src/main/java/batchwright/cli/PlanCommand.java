@@ -4,7 +4,6 @@ import batchwright.answer.PlanAnswer;
 import batchwright.app.DishesWanted;
 import batchwright.app.PlanQuestion;
 import batchwright.app.Refused;
-import batchwright.app.SessionsQuestion;
 import batchwright.plan.PlanRequest;
 import batchwright.report.export.WholePlan;
 import batchwright.report.html.HtmlReport;
@@ -12,9 +11,6 @@ import batchwright.report.html.ReportStyle;
 import batchwright.report.labels.LabelStyle;
 import batchwright.report.plan.PlanJson;
 import batchwright.report.plan.PlanText;
-import batchwright.report.plan.SessionsAnswer;
-import batchwright.report.plan.SessionsJson;
-import batchwright.report.plan.SessionsText;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -145,6 +141,15 @@ final class PlanCommand implements Callable<Integer> {
             throw Refused.because(eaters.size() + " eaters are named", "Name at most " + MOST_EATERS + ".");
         }
         PlanQuestion question = question();
+        if (question.cooking().sessions() > 1) {
+            if (!with.isEmpty()) {
+                throw Refused.because(
+                        "--with stands with several cooking sessions",
+                        "Each session chooses its own dishes: leave one of the two out, or use --cook.");
+            }
+            model.refuseSessions();
+            insight.refuseSessions();
+        }
         LabelStyle style = labels.style();
         FilesBeside files = program.filesBeside(force);
         report.check(files);
@@ -152,17 +157,6 @@ final class PlanCommand implements Callable<Integer> {
         export.check(files);
         int width = look.width(program);
         try (var interruption = new Interruption(() -> program.complain("\nStopped at once: no plan is shown.\n"))) {
-            Optional<SessionsQuestion> several = sessions.of(question);
-            if (several.isPresent()) {
-                if (!with.isEmpty()) {
-                    throw Refused.because(
-                            "--with stands with several cooking sessions",
-                            "Each session chooses its own dishes: leave one of the two out, or use --cook.");
-                }
-                model.refuseSessions();
-                insight.refuseSessions();
-                return answer(several.get(), interruption, style, width, files);
-            }
             model.check(files);
             PlanAnswer answer = answer(question, interruption);
             ExitCode exit = exit(answer, interruption.asked(), insight.isWanted());
@@ -182,20 +176,6 @@ final class PlanCommand implements Callable<Integer> {
         }
     }
 
-    private int answer(
-            SessionsQuestion question, Interruption interruption, LabelStyle style, int width, FilesBeside files) {
-        SessionsAnswer answer;
-        try (var progress = program.progress(interruption)) {
-            answer = program.plans().answer(program.workspace(), question, progress);
-            ownUp(progress);
-        }
-        ExitCode exit = exit(answer.status(), interruption.asked(), false);
-        program.answer(
-                program.json ? SessionsJson.of(answer) : SessionsText.of(answer, program.commands(), nutrients, width));
-        write(() -> HtmlReport.of(answer, new ReportStyle(style)), WholePlan.of(answer), style, files);
-        return files.exit(exit).code();
-    }
-
     private void write(Supplier<String> html, Optional<WholePlan> plan, LabelStyle style, FilesBeside files) {
         report.write(html, plan.isPresent(), files);
         labels.write(plan, style, files);
@@ -212,12 +192,15 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private PlanQuestion question() {
+        int howLong = new Given("--days", days).whole(1, PlanRequest.MOST_DAYS, "days");
         return new PlanQuestion(
                 eaters,
-                new Given("--days", days).whole(1, PlanRequest.MOST_DAYS, "days"),
+                howLong,
                 Optional.ofNullable(budget).map(text -> new Given("--budget", text).money()),
-                new DishesWanted(names(cook), names(with), names(without)),
-                new Given("--dishes", dishes).whole(1, MOST_DISHES, "dishes"),
+                sessions.cooking(
+                        new DishesWanted(names(cook), names(with), names(without)),
+                        new Given("--dishes", dishes).whole(1, MOST_DISHES, "dishes"),
+                        howLong),
                 Duration.ofSeconds(new Given("--seconds", seconds).whole(1, MOST_SECONDS, "seconds")),
                 insight.wanted());
     }

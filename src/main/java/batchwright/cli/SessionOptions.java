@@ -1,10 +1,9 @@
 package batchwright.cli;
 
-import batchwright.app.PlanQuestion;
+import batchwright.app.CookingWanted;
+import batchwright.app.DishesWanted;
 import batchwright.app.Refused;
-import batchwright.app.SessionsQuestion;
-import batchwright.plan.SessionsRequest;
-import java.util.Optional;
+import batchwright.plan.Cooking;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -31,12 +30,16 @@ final class SessionOptions {
     @Option(names = "--vary", description = "With --cooks: cook no dish in two sessions in a row.")
     private boolean vary;
 
-    /** Empty when one session is asked for. */
-    Optional<SessionsQuestion> of(PlanQuestion whole) {
-        int sessions = new Given("--cooks", cooks).whole(1, SessionsRequest.MOST_COOKS, "cooking sessions");
-        if (sessions > whole.days()) {
+    /**
+     * @param wanted which dishes may, must and must not be cooked
+     * @param mostDishes most dishes in a cooking session
+     * @param days of the plan
+     */
+    CookingWanted cooking(DishesWanted wanted, int mostDishes, int days) {
+        int sessions = new Given("--cooks", cooks).whole(1, Cooking.MOST_SESSIONS, "cooking sessions");
+        if (sessions > days) {
             throw Refused.because(
-                    "--cooks cannot be \"" + cooks + "\" for " + whole.days() + " days",
+                    "--cooks cannot be \"" + cooks + "\" for " + days + " days",
                     "Each cooking session needs a day of its own.");
         }
         String trips = shop == null ? EACH : shop;
@@ -47,8 +50,6 @@ final class SessionOptions {
             throw Refused.because(
                     (vary ? "--vary" : "--shop") + " is about several cooking sessions", "Say how many: --cooks 2.");
         }
-        return sessions == 1
-                ? Optional.empty()
-                : Optional.of(new SessionsQuestion(whole, sessions, vary, trips.equals(ONCE)));
+        return new CookingWanted(wanted, mostDishes, sessions, vary, trips.equals(ONCE));
     }
 }

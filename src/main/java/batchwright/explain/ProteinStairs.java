@@ -8,6 +8,7 @@ import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
+import batchwright.plan.Session;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -115,12 +116,16 @@ final class ProteinStairs {
 
     /** By how much a plan lets every floor of the request rise [g]. */
     private int spare(Plan plan) {
+        return plan.sessions().stream().mapToInt(this::spare).min().orElseThrow();
+    }
+
+    private int spare(Session session) {
         int spare = Integer.MAX_VALUE;
         for (EaterInRequest at : EaterInRequest.all(request)) {
-            for (EaterDays days : plan.eaters()) {
+            for (EaterDays days : session.eaters()) {
                 if (days.seat().eater().equals(at.eater())) {
                     for (Day day : days.days()) {
-                        spare = Math.min(spare, protein(plan, at.eater(), day) - floor(at));
+                        spare = Math.min(spare, protein(session, at.eater(), day) - floor(at));
                     }
                 }
             }
@@ -128,8 +133,8 @@ final class ProteinStairs {
         return spare;
     }
 
-    private static int protein(Plan plan, Eater eater, Day day) {
-        BigDecimal grams = plan.totals(eater, day).get(Nutrient.PROTEIN);
+    private static int protein(Session session, Eater eater, Day day) {
+        BigDecimal grams = session.totals(eater, day).get(Nutrient.PROTEIN);
         return grams.setScale(0, RoundingMode.FLOOR).intValue();
     }
 

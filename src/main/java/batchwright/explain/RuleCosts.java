@@ -5,6 +5,7 @@ import batchwright.explain.RuleCost.Moved;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
+import batchwright.plan.Session;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -83,11 +84,10 @@ final class RuleCosts {
 
     /** The plan, for the same eaters with other targets. */
     private Plan seated(PlanRequest changed) {
-        return new Plan(
-                plan.eaters().stream().map(e -> seated(e, changed)).toList(),
-                plan.batches(),
-                plan.shopping(),
-                plan.proof());
+        Session session = plan.first();
+        return Plan.of(session.withRequest(changed)
+                .withEaters(
+                        session.eaters().stream().map(e -> seated(e, changed)).toList()));
     }
 
     private static EaterDays seated(EaterDays eater, PlanRequest changed) {

@@ -61,8 +61,7 @@ final class RulePerturbations {
                 Optional.empty(),
                 request.mostDishes(),
                 1,
-                Math.min(
-                        SoftSessionRules.MOST_DISHES, request.kitchen().dishes().size()),
+                Math.min(SoftCooking.MOST_DISHES, request.kitchen().dishes().size()),
                 PlanRequest::withMostDishes);
     }
 
@@ -115,7 +114,7 @@ final class RulePerturbations {
 
     /** What does not freeze, frozen. */
     private Optional<RulePerturbation> keeping() {
-        return SoftSessionRules.keeping(request)
+        return SoftCooking.keeping(request)
                 .map(softRule -> new RulePerturbation(
                         "keeping",
                         Optional.empty(),

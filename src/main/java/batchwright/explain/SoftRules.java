@@ -15,9 +15,9 @@ record SoftRules(List<List<SoftRule>> groups) {
     static SoftRules of(PlanRequest request) {
         List<List<SoftRule>> groups = new ArrayList<>();
         List<SoftRule> session = new ArrayList<>();
-        SoftSessionRules.keeping(request).ifPresent(session::add);
-        SoftSessionRules.dishCount(request).ifPresent(session::add);
-        SoftSessionRules.askedFor(request).ifPresent(session::add);
+        SoftCooking.keeping(request).ifPresent(session::add);
+        SoftCooking.dishCount(request).ifPresent(session::add);
+        SoftCooking.askedFor(request).ifPresent(session::add);
         groups.add(session);
         EaterInRequest.all(request).forEach(at -> groups.add(of(at, request)));
         return new SoftRules(groups);

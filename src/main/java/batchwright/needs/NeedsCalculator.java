@@ -72,17 +72,15 @@ public final class NeedsCalculator {
         return new Needs(
                 eater,
                 bodyFat,
-                resting,
-                total,
-                new Citation(inUse.equation() + " x PAL " + Numerals.pal(pal)
-                        + "; method: FAO/WHO/UNU, Human energy requirements, 2004"),
-                SecondOpinions.of(body, pal),
-                stops ? 0 : goal.change().kcalADay(),
-                stops ? "not worked out, because planning stops here; the total holds the weight" : goal.says(),
+                new TotalEnergy(
+                        resting,
+                        total,
+                        new Citation(inUse.equation() + " x PAL " + Numerals.pal(pal)
+                                + "; method: FAO/WHO/UNU, Human energy requirements, 2004"),
+                        SecondOpinions.of(body, pal)),
                 Optional.of(goal).filter(g -> !stops),
-                stops ? Optional.empty() : Optional.of(targets.day()),
-                stops ? List.of() : targets.lines(),
-                List.copyOf(cautions));
+                Optional.of(targets).filter(t -> !stops),
+                cautions);
     }
 
     private static boolean hides(List<Caution> cautions) {

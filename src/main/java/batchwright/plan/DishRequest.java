@@ -5,6 +5,7 @@ import batchwright.food.Kitchen;
 import batchwright.food.Part;
 import batchwright.quantity.Money;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -13,8 +14,6 @@ import java.util.Set;
  *
  * @param kitchen without its pantry when that shall not be used
  * @param containers how many, 1 to {@link #MOST_CONTAINERS}
- * @param with names of optional parts that must be in
- * @param without names of optional parts that must be left out
  * @param pantry whether what is at home may be used
  * @param budget most to spend at the checkout
  * @param patience how long to search before answering with the best found so far
@@ -24,8 +23,6 @@ public record DishRequest(
         Dish dish,
         int containers,
         ContainerWish wish,
-        Set<String> with,
-        Set<String> without,
         boolean pantry,
         Optional<Money> budget,
         Duration patience) {
@@ -39,33 +36,46 @@ public record DishRequest(
                     "containers (" + containers + ") must be from 1 to " + MOST_CONTAINERS + ".");
         }
         kitchen = pantry ? kitchen : kitchen.withoutPantry();
-        with = Set.copyOf(with);
-        without = Set.copyOf(without);
+    }
+
+    /** Names of optional parts that must be in. */
+    public Set<String> with() {
+        return wish.with();
+    }
+
+    /** Names of optional parts that must be left out. */
+    public Set<String> without() {
+        return wish.without();
     }
 
     /** Whether the part may be left out of the containers. */
     public boolean mayLeaveOut(Part part) {
-        return part.optional() && !with.contains(part.name());
+        return part.optional() && !with().contains(part.name());
     }
 
     /** Whether the part may be in the containers. */
     public boolean mayHold(Part part) {
-        return !without.contains(part.name());
+        return !without().contains(part.name());
+    }
+
+    /** The same kitchen and budget for a plan of one day, and nobody at the table. */
+    public PlanRequest forNobody() {
+        return new PlanRequest(kitchen, List.of(), 1, budget, 1, patience);
     }
 
     public DishRequest withContainers(int other) {
-        return new DishRequest(kitchen, dish, other, wish, with, without, pantry, budget, patience);
+        return new DishRequest(kitchen, dish, other, wish, pantry, budget, patience);
     }
 
     public DishRequest withWish(ContainerWish other) {
-        return new DishRequest(kitchen, dish, containers, other, with, without, pantry, budget, patience);
+        return new DishRequest(kitchen, dish, containers, other, pantry, budget, patience);
     }
 
     public DishRequest withParts(Set<String> in, Set<String> out) {
-        return new DishRequest(kitchen, dish, containers, wish, in, out, pantry, budget, patience);
+        return withWish(wish.withParts(in, out));
     }
 
     public DishRequest withBudget(Optional<Money> other) {
-        return new DishRequest(kitchen, dish, containers, wish, with, without, pantry, other, patience);
+        return new DishRequest(kitchen, dish, containers, wish, pantry, other, patience);
     }
 }

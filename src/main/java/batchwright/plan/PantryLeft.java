@@ -12,7 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** What a plan leaves at home. Earlier dates are used first; what spoils before the last day, in batches only. */
+/** What a session leaves at home. Earlier dates are used first; what spoils before the last day, in batches only. */
 public final class PantryLeft {
     /** Less than this is a rounding error. */
     private static final BigDecimal LEAST_GRAMS = new BigDecimal("0.000001");
@@ -23,12 +23,12 @@ public final class PantryLeft {
      * What will be at home on a later day, by food in the order of the catalogue: what is left of the pantry and still good, and
      * what is left of packs, unless the food is perishable: nobody knows how long an opened pack of it keeps.
      */
-    public static Map<Food, List<Lot>> on(LocalDate day, PlanRequest request, Plan plan) {
+    public static Map<Food, List<Lot>> on(LocalDate day, Session session) {
         Map<Food, List<Lot>> left = new LinkedHashMap<>();
-        for (Food food : request.kitchen().foods().values()) {
-            List<Lot> lots = new ArrayList<>(lots(request.kitchen(), request.days(), plan, food));
+        for (Food food : session.kitchen().foods().values()) {
+            List<Lot> lots = new ArrayList<>(lots(session, food));
             if (!food.perishable()) {
-                plan.purchase(food).map(Purchase::leftGrams).map(Lot::of).ifPresent(lots::add);
+                session.purchase(food).map(Purchase::leftGrams).map(Lot::of).ifPresent(lots::add);
             }
             List<Lot> good = lots.stream()
                     .filter(lot -> lot.keepsUntil(day))
@@ -42,12 +42,13 @@ public final class PantryLeft {
     }
 
     /** What is left of the lots of a food that could be used on the cooking day; a lot that is used up holds 0 g. */
-    static List<Lot> lots(Kitchen kitchen, int days, Plan plan, Food food) {
-        LocalDate lastDay = kitchen.cookingDay().plusDays(days - 1L);
+    static List<Lot> lots(Session session, Food food) {
+        Kitchen kitchen = session.kitchen();
+        LocalDate lastDay = session.request().lastDay();
         BigDecimal fromPantry =
-                plan.purchase(food).map(Purchase::fromPantryGrams).orElse(BigDecimal.ZERO);
+                session.purchase(food).map(Purchase::fromPantryGrams).orElse(BigDecimal.ZERO);
         BigDecimal lasting = kitchen.pantryGrams(food, lastDay);
-        BigDecimal cooked = cooked(plan, food).min(kitchen.pantryGrams(food).subtract(lasting));
+        BigDecimal cooked = cooked(session, food).min(kitchen.pantryGrams(food).subtract(lasting));
         List<Lot> lots = kitchen.lotsOf(food).stream()
                 .filter(lot -> lot.keepsUntil(kitchen.cookingDay()))
                 .sorted(Comparator.comparing(lot -> lot.useBy().orElse(LocalDate.MAX)))
@@ -59,8 +60,8 @@ public final class PantryLeft {
     }
 
     /** Grams as purchased that go into batches. */
-    private static BigDecimal cooked(Plan plan, Food food) {
-        return plan.batches().stream()
+    private static BigDecimal cooked(Session session, Food food) {
+        return session.batches().stream()
                 .map(batch -> batch.ingredients().getOrDefault(food, BigDecimal.ZERO))
                 .reduce(BigDecimal.ZERO, BigDecimal::add)
                 .divide(food.edibleShare(), MathContext.DECIMAL64);

@@ -1,70 +1,78 @@
 package batchwright.plan;
 
-import batchwright.food.Dish;
-import batchwright.food.Food;
 import batchwright.food.Nutrients;
 import batchwright.person.Eater;
 import batchwright.quantity.Money;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
- * What to cook, eat and buy. Holds decisions only; every total is worked out from them.
+ * What to cook, eat and buy, in one cooking session after another.
  *
- * @param eaters their days; empty when a dish is cooked for nobody in particular
+ * @param sessions at least one
+ * @param proof how sure it is that no other plan is cheaper
  */
-public record Plan(List<EaterDays> eaters, List<Batch> batches, List<Purchase> shopping, Proof proof) {
+public record Plan(List<Session> sessions, Proof proof) {
     public Plan {
-        eaters = List.copyOf(eaters);
-        batches = List.copyOf(batches);
-        shopping = List.copyOf(shopping);
+        sessions = List.copyOf(sessions);
+        if (sessions.isEmpty()) {
+            throw new IllegalArgumentException("sessions must not be empty.");
+        }
+    }
+
+    /** All of it is cooked in one session. */
+    public static Plan of(Session only) {
+        return new Plan(List.of(only), only.proof());
+    }
+
+    public boolean isCookedOnce() {
+        return sessions.size() == 1;
+    }
+
+    /** The session on day 1. */
+    public Session first() {
+        return sessions.get(0);
     }
 
     public Money cost() {
-        return shopping.stream().map(Purchase::cost).reduce(Money.ZERO, Money::plus);
+        return sessions.stream().map(Session::cost).reduce(Money.ZERO, Money::plus);
     }
 
-    public Plan withProof(Proof other) {
-        return new Plan(eaters, batches, shopping, other);
+    /** All that is cooked, in order. */
+    public List<Batch> batches() {
+        return each(session -> session.batches().stream());
     }
 
-    /** The line of the shopping list; empty when the plan does not use the food. */
-    public Optional<Purchase> purchase(Food food) {
-        return shopping.stream().filter(p -> p.food().equals(food)).findFirst();
+    /** All that is bought or taken from the pantry: a line for each food of each session. */
+    public List<Purchase> shopping() {
+        return each(session -> session.shopping().stream());
     }
 
-    /** The containers of a dish for an eater. */
-    public Fill fill(Dish dish, Eater eater) {
-        return batches.stream()
-                .filter(b -> b.dish().equals(dish))
-                .flatMap(b -> b.fills().stream())
-                .filter(f -> f.isFor(eater))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "dish (" + dish.id() + ") is not cooked for eater (" + eater.id() + ")."));
+    /** The days of each eater in each session, counted from its cooking day. */
+    public List<EaterDays> eaters() {
+        return each(session -> session.eaters().stream());
     }
 
-    /** What the eater's day holds: containers, snacks and what is always eaten. */
-    public Nutrients totals(Eater eater, Day day) {
+    private <T> List<T> each(Function<Session, Stream<T>> what) {
+        return sessions.stream().flatMap(what).toList();
+    }
+
+    /** What an eater's day holds on the average of all days; empty when they are not at the table. */
+    public Optional<Nutrients> averageDay(Eater eater) {
         Nutrients sum = Nutrients.NONE;
-        for (Serving serving : day.servings()) {
-            sum = sum.plus(fill(serving.dish(), eater).perContainer().times(BigDecimal.valueOf(serving.count())));
+        int days = 0;
+        for (Session session : sessions) {
+            for (EaterDays mine : session.eaters()) {
+                if (mine.seat().eater().equals(eater)) {
+                    for (Day day : mine.days()) {
+                        sum = sum.plus(session.totals(eater, day));
+                        days++;
+                    }
+                }
+            }
         }
-        for (Snack snack : day.snacks()) {
-            sum = sum.plus(snack.nutrients());
-        }
-        for (Snack snack : day.always()) {
-            sum = sum.plus(snack.nutrients());
-        }
-        return sum;
-    }
-
-    /** What a day of theirs holds on the average; nutrients that some day does not know in full are incomplete. */
-    public Nutrients averageDay(EaterDays eater) {
-        return eater.days().stream()
-                .map(day -> totals(eater.seat().eater(), day))
-                .reduce(Nutrients.NONE, Nutrients::plus)
-                .dividedBy(eater.days().size());
+        return days == 0 ? Optional.empty() : Optional.of(sum.dividedBy(days));
     }
 }

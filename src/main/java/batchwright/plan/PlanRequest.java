@@ -10,16 +10,17 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * What a plan is asked for.
  *
- * @param seats eaters who share the batches and one shopping list; none when a dish is cooked for nobody in particular
+ * @param seats eaters who share the batches and the shopping; none when a dish is cooked for nobody in particular
  * @param days 1 to {@link #MOST_DAYS}
  * @param budget most to spend at the checkout
- * @param mostDishes most dishes in the cooking session
+ * @param mostDishes most dishes in a cooking session
+ * @param cooking in how many sessions, no more than days
  * @param patience how long to search before answering with the best found so far
- * @param mustCook dishes that are cooked, whatever it costs
  */
 public record PlanRequest(
         Kitchen kitchen,
@@ -27,8 +28,8 @@ public record PlanRequest(
         int days,
         Optional<Money> budget,
         int mostDishes,
-        Duration patience,
-        Set<Dish> mustCook) {
+        Cooking cooking,
+        Duration patience) {
     public static final int MOST_DAYS = 28;
     public static final int USUAL_DAYS = 5;
     public static final int USUAL_MOST_DISHES = 3;
@@ -42,12 +43,40 @@ public record PlanRequest(
         if (days < 1 || days > MOST_DAYS) {
             throw new IllegalArgumentException("days (" + days + ") must be from 1 to " + MOST_DAYS + ".");
         }
+        if (cooking.sessions() > days) {
+            throw new IllegalArgumentException(
+                    "cooking.sessions (" + cooking.sessions() + ") must be no more than days (" + days + ").");
+        }
     }
 
-    /** A request for no dish by name. */
+    /** All is cooked in one session. */
     public PlanRequest(
             Kitchen kitchen, List<Seat> seats, int days, Optional<Money> budget, int mostDishes, Duration patience) {
-        this(kitchen, seats, days, budget, mostDishes, patience, Set.of());
+        this(kitchen, seats, days, budget, mostDishes, Cooking.ONCE, patience);
+    }
+
+    /** Numbers of all cooking sessions, from 1. */
+    public List<Integer> sessions() {
+        return IntStream.rangeClosed(1, cooking.sessions()).boxed().toList();
+    }
+
+    /** The day on which a session cooks, the first being 1. */
+    public int firstDay(int session) {
+        return cooking.firstDay(session, days);
+    }
+
+    /** For how many days a session cooks. */
+    public int days(int session) {
+        return cooking.days(session, days);
+    }
+
+    public LocalDate cookingDay(int session) {
+        return kitchen.cookingDay().plusDays(firstDay(session) - 1L);
+    }
+
+    /** Dishes that are cooked, whatever it costs. */
+    public Set<Dish> mustCook() {
+        return cooking.mustCook();
     }
 
     public LocalDate lastDay() {
@@ -63,30 +92,34 @@ public record PlanRequest(
     }
 
     public PlanRequest withBudget(Optional<Money> other) {
-        return new PlanRequest(kitchen, seats, days, other, mostDishes, patience, mustCook);
+        return new PlanRequest(kitchen, seats, days, other, mostDishes, cooking, patience);
     }
 
     public PlanRequest withKitchen(Kitchen other) {
-        return new PlanRequest(other, seats, days, budget, mostDishes, patience, mustCook);
+        return new PlanRequest(other, seats, days, budget, mostDishes, cooking, patience);
     }
 
     public PlanRequest withSeats(List<Seat> other) {
-        return new PlanRequest(kitchen, other, days, budget, mostDishes, patience, mustCook);
+        return new PlanRequest(kitchen, other, days, budget, mostDishes, cooking, patience);
     }
 
     public PlanRequest withDays(int other) {
-        return new PlanRequest(kitchen, seats, other, budget, mostDishes, patience, mustCook);
+        return new PlanRequest(kitchen, seats, other, budget, mostDishes, cooking, patience);
     }
 
     public PlanRequest withMostDishes(int other) {
-        return new PlanRequest(kitchen, seats, days, budget, other, patience, mustCook);
+        return new PlanRequest(kitchen, seats, days, budget, other, cooking, patience);
     }
 
     public PlanRequest withPatience(Duration other) {
-        return new PlanRequest(kitchen, seats, days, budget, mostDishes, other, mustCook);
+        return new PlanRequest(kitchen, seats, days, budget, mostDishes, cooking, other);
     }
 
     public PlanRequest withMustCook(Set<Dish> other) {
-        return new PlanRequest(kitchen, seats, days, budget, mostDishes, patience, other);
+        return withCooking(cooking.withMustCook(other));
+    }
+
+    public PlanRequest withCooking(Cooking other) {
+        return new PlanRequest(kitchen, seats, days, budget, mostDishes, other, patience);
     }
 }

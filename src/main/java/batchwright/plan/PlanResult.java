@@ -28,6 +28,20 @@ public sealed interface PlanResult {
     /** What is proven, and how long that took. */
     Proof proof();
 
+    /** Where there is no plan because nothing was found for one of several cooking sessions: that one. */
+    default Optional<Stuck> stuck() {
+        return Optional.empty();
+    }
+
+    /**
+     * A cooking session without a plan.
+     *
+     * @param firstDay the day on which it would cook
+     * @param request what was asked for it
+     * @param proof how the search for it ended
+     */
+    record Stuck(int firstDay, PlanRequest request, Proof proof) {}
+
     /**
      * A plan, proven cheapest.
      *
@@ -59,7 +73,15 @@ public sealed interface PlanResult {
     }
 
     /** No plan keeps every rule: a result, not an exception. */
-    record NoPlan(List<Clash> clashes, Proof proof) implements PlanResult {
+    record NoPlan(List<Clash> clashes, Proof proof, Optional<Stuck> stuck) implements PlanResult {
+        public NoPlan {
+            clashes = List.copyOf(clashes);
+        }
+
+        public NoPlan(List<Clash> clashes, Proof proof) {
+            this(clashes, proof, Optional.empty());
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.noPlan(this);
@@ -72,9 +94,13 @@ public sealed interface PlanResult {
     }
 
     /** Patience ended: the plans found, if any, with how far the best may be from the cheapest. */
-    record GaveUp(List<Plan> plans, Proof proof) implements PlanResult {
+    record GaveUp(List<Plan> plans, Proof proof, Optional<Stuck> stuck) implements PlanResult {
         public GaveUp {
             plans = List.copyOf(plans);
+        }
+
+        public GaveUp(List<Plan> plans, Proof proof) {
+            this(plans, proof, Optional.empty());
         }
 
         public GaveUp(Optional<Plan> best, Proof proof) {

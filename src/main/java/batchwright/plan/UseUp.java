@@ -1,14 +1,13 @@
 package batchwright.plan;
 
 import batchwright.food.Food;
-import batchwright.food.Kitchen;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Some of the pantry that spoils by the last day of the plan and is not used by it.
+ * Some of the pantry that spoils by the last day of a session and is not used by it.
  *
  * @param grams as purchased
  * @param useBy the last day on which it may be used
@@ -18,11 +17,11 @@ public record UseUp(Food food, BigDecimal grams, LocalDate useBy) {
     private static final BigDecimal LEAST_GRAMS = BigDecimal.ONE;
 
     /** By food in the order of the pantry; of a food, the earliest first. Earlier dates are used first. */
-    public static List<UseUp> of(Kitchen kitchen, int days, Plan plan) {
-        LocalDate lastDay = kitchen.cookingDay().plusDays(days - 1L);
+    public static List<UseUp> of(Session session) {
+        LocalDate lastDay = session.request().lastDay();
         List<UseUp> left = new ArrayList<>();
-        for (Food food : kitchen.pantry().keySet()) {
-            PantryLeft.lots(kitchen, days, plan, food).stream()
+        for (Food food : session.kitchen().pantry().keySet()) {
+            PantryLeft.lots(session, food).stream()
                     .filter(lot -> !lot.keepsUntil(lastDay.plusDays(1)))
                     .filter(lot -> lot.grams().compareTo(LEAST_GRAMS) >= 0)
                     .forEach(lot ->

@@ -6,6 +6,7 @@ import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
 import batchwright.plan.Planner;
 import batchwright.plan.Proof;
+import batchwright.plan.Session;
 import batchwright.plan.Watch;
 import batchwright.quantity.Money;
 import batchwright.solve.mip.SearchResult;
@@ -18,7 +19,7 @@ import java.util.function.LongPredicate;
 import java.util.stream.Stream;
 
 /**
- * Finds the cheapest plan and proves it, in four nested steps, each exact: which dishes ({@link DishChoice}); how many
+ * Finds the cheapest plan of one cooking session and proves it, in four nested steps, each exact: which dishes ({@link DishChoice}); how many
  * containers, packs and snacks over all days ({@link TotalsDraft}), whose optimum is a lower bound for every plan; the grams in
  * each container for a layout of containers over days ({@link DayByDay}); and which snacks on which day ({@link DealOut}).
  */
@@ -59,6 +60,10 @@ public final class BatchPlanner implements Planner {
     /** The search never knows the budget: it finds the cheapest plan, and that either fits the budget or tells what would. */
     @Override
     public PlanResult plan(PlanRequest request, Watch watch) {
+        if (request.cooking().sessions() > 1) {
+            throw new IllegalArgumentException(
+                    "cooking.sessions (" + request.cooking().sessions() + ") must be 1.");
+        }
         long start = System.nanoTime();
         PlanRequest unlimited = request.withBudget(Optional.empty());
         Effort effort = effort(request, watch);
@@ -66,11 +71,11 @@ public final class BatchPlanner implements Planner {
         boolean proven = proven(result, effort);
         Optional<DaysSolution> settled =
                 result.best().filter(best -> proven).map(best -> new TieBreak(best, effort).settle());
-        List<Plan> plans = plans(settled, effort.incumbents());
-        Optional<Plan> plan = plans.stream().findFirst();
-        Proof proof = proof(plan, result, proven, effort, Duration.ofNanos(System.nanoTime() - start));
+        List<Session> sessions = sessions(settled, effort.incumbents());
+        Optional<Session> best = sessions.stream().findFirst();
+        Proof proof = proof(best, result, proven, effort, Duration.ofNanos(System.nanoTime() - start));
         Optional<Money> tooDear = request.budget()
-                .filter(budget -> plan.isPresent() && proof.cost().compareTo(budget) > 0);
+                .filter(budget -> best.isPresent() && proof.cost().compareTo(budget) > 0);
         if (tooDear.isPresent()) {
             return proof.lowerBound().compareTo(tooDear.get()) > 0
                     ? new PlanResult.NoPlan(
@@ -83,10 +88,10 @@ public final class BatchPlanner implements Planner {
                             proof)
                     : new PlanResult.GaveUp(Optional.empty(), proof);
         }
-        List<Plan> answers = plans.stream()
-                .filter(p ->
-                        request.budget().filter(b -> p.cost().compareTo(b) > 0).isEmpty())
-                .map(p -> p.withProof(proof.of(p.cost())))
+        List<Plan> answers = sessions.stream()
+                .filter(s ->
+                        request.budget().filter(b -> s.cost().compareTo(b) > 0).isEmpty())
+                .map(s -> Plan.of(s.withRequest(request).withProof(proof.of(s.cost()))))
                 .toList();
         if (!proven) {
             return new PlanResult.GaveUp(answers, proof);
@@ -110,11 +115,11 @@ public final class BatchPlanner implements Planner {
     }
 
     /** The cheapest first, once no pack is in them that could stay in the shop. */
-    private static List<Plan> plans(Optional<DaysSolution> settled, Incumbents incumbents) {
+    private static List<Session> sessions(Optional<DaysSolution> settled, Incumbents incumbents) {
         return Stream.concat(
                         settled.stream(), incumbents.cheapestFirst().stream().limit(MOST_OTHERS))
                 .map(solution -> PlanAssembly.of(solution, Proof.NONE))
-                .sorted(Comparator.comparing(Plan::cost))
+                .sorted(Comparator.comparing(Session::cost))
                 .toList();
     }
 
@@ -148,10 +153,10 @@ public final class BatchPlanner implements Planner {
     }
 
     private static Proof proof(
-            Optional<Plan> plan, SearchResult<?> result, boolean proven, Effort effort, Duration took) {
-        Money cost = plan.map(Plan::cost).orElse(Money.ZERO);
+            Optional<Session> best, SearchResult<?> result, boolean proven, Effort effort, Duration took) {
+        Money cost = best.map(Session::cost).orElse(Money.ZERO);
         double proved = effort.ledger().bound(result.bound());
         long bound = Double.isFinite(proved) ? Math.max(0, Math.round(proved)) : 0;
-        return new Proof(cost, proven && plan.isPresent() ? cost : new Money(bound), effort.nodes(), took);
+        return new Proof(cost, proven && best.isPresent() ? cost : new Money(bound), effort.nodes(), took);
     }
 }

@@ -8,13 +8,13 @@ import batchwright.plan.Batch;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Fill;
-import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Portion;
 import batchwright.plan.Proof;
 import batchwright.plan.Purchase;
 import batchwright.plan.Seat;
 import batchwright.plan.Serving;
+import batchwright.plan.Session;
 import batchwright.plan.Snack;
 import batchwright.solve.Layout.LikeDays;
 import batchwright.solve.mip.Column;
@@ -25,7 +25,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Turns the columns of a solved model into a plan of whole steps, whole measures and whole packs. */
+/** Turns the columns of a solved model into a session of whole steps, whole measures and whole packs. */
 final class PlanAssembly {
     private final DaysDraft draft;
     private final double[] values;
@@ -37,11 +37,11 @@ final class PlanAssembly {
         this.snacks = solution.snacks();
     }
 
-    static Plan of(DaysSolution solution, Proof proof) {
+    static Session of(DaysSolution solution, Proof proof) {
         var assembly = new PlanAssembly(solution);
         List<Batch> batches = assembly.batches();
         List<EaterDays> eaters = assembly.eaters();
-        return new Plan(eaters, batches, assembly.shopping(batches, eaters), proof);
+        return new Session(1, assembly.draft.request(), eaters, batches, assembly.shopping(batches, eaters), proof);
     }
 
     private int whole(Column column) {

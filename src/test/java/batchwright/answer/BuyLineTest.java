@@ -5,9 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import batchwright.food.Food;
 import batchwright.food.Nutrients;
 import batchwright.food.Pack;
-import batchwright.plan.Plan;
-import batchwright.plan.Proof;
 import batchwright.plan.Purchase;
+import batchwright.plan.TestSession;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -29,7 +28,7 @@ class BuyLineTest {
 
     private static List<BuyLine> lines(Map<Pack, Integer> packs, String used, String pantry) {
         var purchase = new Purchase(RICE, packs, new BigDecimal(used), new BigDecimal(pantry));
-        return BuyLine.of(new Plan(List.of(), List.of(), List.of(purchase), Proof.NONE));
+        return BuyLine.of(TestSession.of(List.of(), List.of(), List.of(purchase)));
     }
 
     @Test

@@ -65,7 +65,7 @@ class FillContainersTest {
             List<Purchase> shopping = plan.shopping().stream()
                     .map(p -> new Purchase(p.food(), Map.of(), p.usedGrams(), p.fromPantryGrams()))
                     .toList();
-            return DishAnswer.filled(new Plan(plan.eaters(), plan.batches(), shopping, plan.proof()));
+            return DishAnswer.filled(Plan.of(plan.first().withShopping(shopping)));
         };
 
         assertThatThrownBy(() -> text(lie))
@@ -78,7 +78,9 @@ class FillContainersTest {
         var proof = new Proof(new Money(0), new Money(123), 7, Duration.ZERO);
 
         assertThat(text(answer -> DishAnswer.notProven(
-                        answer.plan().map(plan -> plan.withProof(new Proof(plan.cost(), Money.ZERO, 7, Duration.ZERO))),
+                        answer.plan()
+                                .map(plan -> Plan.of(
+                                        plan.first().withProof(new Proof(plan.cost(), Money.ZERO, 7, Duration.ZERO)))),
                         proof)))
                 .contains("not proven cheapest.", "Time ended before the proof: nothing costs less than 0.00 USD");
         assertThat(text(answer -> DishAnswer.notProven(Optional.empty(), proof)))

@@ -44,13 +44,18 @@ final class AuditCases {
 
     /** The plan fails these checks and no others, and says why. */
     static void assertFails(PlanRequest request, Plan plan, Set<String> expected) {
-        AuditReport report = Audit.of(request, plan);
+        AuditReport report = audit(request, plan);
 
         assertThat(failed(report)).as(report.toString()).containsExactlyInAnyOrderElementsOf(expected);
         assertThat(report.passed()).isFalse();
         report.checks().stream()
                 .filter(check -> !check.passed())
                 .forEach(check -> assertThat(check.detail()).isNotBlank());
+    }
+
+    /** Of a plan as if it had been made for this request. */
+    static AuditReport audit(PlanRequest request, Plan plan) {
+        return Audit.of(request, Plan.of(plan.first().withRequest(request)));
     }
 
     static PlanRequest days(int days) {

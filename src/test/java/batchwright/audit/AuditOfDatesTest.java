@@ -66,11 +66,14 @@ class AuditOfDatesTest {
     /** Four days: oats and rice are cooked on day 1, peanuts are a snack of every day. */
     @Test
     void a_date_does_not_matter_where_all_is_used_in_time() {
-        assertThat(failed(Audit.of(with(pantry(OATS, lot(100, 1))), honest()))).isEmpty();
-        assertThat(failed(Audit.of(with(pantry(RICE, lot(200, 3), lot(100, 2))), honest())))
+        assertThat(failed(audit(with(pantry(OATS, lot(100, 1))), honest()))).isEmpty();
+        assertThat(failed(audit(with(pantry(RICE, lot(200, 3), lot(100, 2))), honest())))
                 .isEmpty();
-        assertThat(failed(Audit.of(with(pantry(PEANUTS, lot(150, 4))), honest())))
-                .isEmpty();
+        assertThat(failed(audit(with(pantry(PEANUTS, lot(150, 4))), honest()))).isEmpty();
+    }
+
+    private static List<UseUp> useUp(Kitchen kitchen, Plan plan) {
+        return UseUp.of(plan.first().withRequest(with(kitchen)));
     }
 
     /** 120 g of peanuts are eaten, 480 g of rice are cooked. */
@@ -80,16 +83,15 @@ class AuditOfDatesTest {
         Kitchen rice = pantry(RICE, lot(300, 3), lot(400, 2), lot(20, 4));
         Kitchen notUsed = pantry(BANANA, lot(1000, 2), lot(3000, 4), lot(500, 5));
 
-        assertThat(UseUp.of(peanuts, 4, honest())).isEmpty();
-        assertThat(UseUp.of(
+        assertThat(useUp(peanuts, honest())).isEmpty();
+        assertThat(useUp(
                         rice,
-                        4,
                         Tamper.line(honest(), RICE, p -> new Purchase(RICE, Map.of(), p.usedGrams(), p.usedGrams()))))
                 .extracting(UseUp::toString)
                 .isEqualTo(List.of(
                         new UseUp(RICE, decimal(220), COOKING_DAY.plusDays(2)).toString(),
                         new UseUp(RICE, decimal(20), COOKING_DAY.plusDays(3)).toString()));
-        assertThat(UseUp.of(notUsed, 4, honest()))
+        assertThat(useUp(notUsed, honest()))
                 .extracting(UseUp::grams)
                 .usingElementComparator(BigDecimal::compareTo)
                 .containsExactly(decimal(1000), decimal(3000));

@@ -147,8 +147,8 @@ class AuditOfFilesTest {
         Plan plan = Tamper.part(honest(), MEAT, chickenWithout("0.5"));
         PlanRequest request = with(dish(request().kitchen(), MEAT, chickenWithout("0.5")));
 
-        assertThat(failed(Audit.of(request, plan))).isEmpty();
-        Eaten eaten = Evidence.of(request, plan).eaten();
+        assertThat(failed(audit(request, plan))).isEmpty();
+        Eaten eaten = Evidence.of(request, plan.first()).eaten();
         Grams day = eaten.onDay(BEN, plan.eaters().get(0).days().get(0));
         assertThat(day.holds(Nutrient.ENERGY)).isEqualByComparingTo("1563.25");
         assertThat(day.holds(Nutrient.FAT)).isEqualByComparingTo("46.05");

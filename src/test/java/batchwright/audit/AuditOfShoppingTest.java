@@ -91,12 +91,14 @@ class AuditOfShoppingTest {
                 one(
                         "a proof of another cost",
                         request(),
-                        honest.withProof(new Proof(new Money(3119), new Money(3119), 1, Duration.ZERO)),
+                        Plan.of(honest.first()
+                                .withProof(new Proof(new Money(3119), new Money(3119), 1, Duration.ZERO))),
                         "cost"),
                 one(
                         "a lower bound above the cost",
                         request(),
-                        honest.withProof(new Proof(new Money(3120), new Money(3121), 1, Duration.ZERO)),
+                        Plan.of(honest.first()
+                                .withProof(new Proof(new Money(3120), new Money(3121), 1, Duration.ZERO))),
                         "cost"));
     }
 
@@ -106,10 +108,9 @@ class AuditOfShoppingTest {
         Pack loose = priced(packOf(BEANS), 100).looseBy(decimal(40)); // 0.25 for 100 g: 27 steps of 0.10
         Pack cans = cans(3, 600, 360, 270);
 
-        assertThat(failed(Audit.of(with(packs(kitchen(), loose)), beans(loose, 27))))
+        assertThat(failed(audit(with(packs(kitchen(), loose)), beans(loose, 27))))
                 .isEmpty();
-        assertThat(failed(Audit.of(with(packs(kitchen(), cans)), beans(cans, 1))))
-                .isEmpty();
+        assertThat(failed(audit(with(packs(kitchen(), cans)), beans(cans, 1)))).isEmpty();
     }
 
     static List<Arguments> looseAndMultipacks() {

@@ -121,8 +121,8 @@ class AuditOfTargetsTest {
     void what_days_are_on_average_is_exact() {
         DayTarget target = ben(Range.between(1563, 1563));
 
-        assertThat(failed(Audit.of(seat(BENS_SEAT, target), seated(target)))).isEmpty();
-        assertThat(detail(Audit.of(seat(BENS_SEAT, ben(Range.atLeast(1564))), honest()), "energy on average"))
+        assertThat(failed(audit(seat(BENS_SEAT, target), seated(target)))).isEmpty();
+        assertThat(detail(audit(seat(BENS_SEAT, ben(Range.atLeast(1564))), honest()), "energy on average"))
                 .isEqualTo("ben, an average day: energy 1563 kcal, at least 1564 kcal");
     }
 }

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class AuditTest {
     @Test
     void the_honest_plan_passes_every_check() {
-        AuditReport report = Audit.of(request(), honest());
+        AuditReport report = audit(request(), honest());
 
         assertThat(failed(report)).isEmpty();
         assertThat(report.passed()).isTrue();
@@ -22,7 +22,7 @@ class AuditTest {
 
     @Test
     void every_rule_and_every_kind_of_printed_number_has_one_check() {
-        assertThat(Audit.of(request(), honest()).checks().stream().map(AuditReport.Check::rule))
+        assertThat(audit(request(), honest()).checks().stream().map(AuditReport.Check::rule))
                 .containsExactly(
                         "energy band",
                         "protein floor",
@@ -58,7 +58,7 @@ class AuditTest {
         Plan plan = honest();
         var day = plan.eaters().get(0).days().get(0);
 
-        Grams recomputed = Evidence.of(request(), plan).eaten().onDay(BEN, day);
+        Grams recomputed = Evidence.of(request(), plan.first()).eaten().onDay(BEN, day);
         assertThat(recomputed.holds(Nutrient.ENERGY)).isEqualByComparingTo("1570");
         assertThat(recomputed.holds(Nutrient.PROTEIN)).isEqualByComparingTo("92.4");
         assertThat(recomputed.holds(Nutrient.FAT)).isEqualByComparingTo("46.8");
@@ -70,16 +70,17 @@ class AuditTest {
     @Test
     void the_average_day_is_the_one_worked_out_on_paper() {
         Plan plan = honest();
-        Nutrients average = plan.averageDay(plan.eaters().get(0));
+        Nutrients average = plan.first().averageDay(plan.eaters().get(0));
 
         assertThat(average.get(Nutrient.ENERGY)).isEqualByComparingTo("1563");
         assertThat(average.get(Nutrient.FRUIT_VEG)).isEqualByComparingTo("465");
-        assertThat(plan.averageDay(plan.eaters().get(1)).get(Nutrient.PROTEIN)).isEqualByComparingTo("47.7");
+        assertThat(plan.first().averageDay(plan.eaters().get(1)).get(Nutrient.PROTEIN))
+                .isEqualByComparingTo("47.7");
     }
 
     @Test
     void a_failure_says_who_when_and_how_much() {
-        AuditReport report = Audit.of(seat(BENS_SEAT, target(1550, 1560, 1600, 90, 20, 50, 20, 380)), honest());
+        AuditReport report = audit(seat(BENS_SEAT, target(1550, 1560, 1600, 90, 20, 50, 20, 380)), honest());
 
         assertThat(detail(report, "energy band"))
                 .isEqualTo("ben, day 3: energy 1556 kcal, at least 1560 kcal;"

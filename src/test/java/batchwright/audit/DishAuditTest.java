@@ -15,6 +15,7 @@ import batchwright.plan.Plan;
 import batchwright.plan.Portion;
 import batchwright.plan.Proof;
 import batchwright.plan.Purchase;
+import batchwright.plan.Session;
 import batchwright.quantity.Money;
 import java.time.Duration;
 import java.util.List;
@@ -41,9 +42,9 @@ class DishAuditTest {
                 new ContainerWish(
                         Optional.of(EnergyBand.around(decimal(590), decimal(3))),
                         Optional.of(decimal(50)),
-                        Optional.of(decimal(5))),
-                Set.of("rice"),
-                Set.of(),
+                        Optional.of(decimal(5)),
+                        Set.of("rice"),
+                        Set.of()),
                 true,
                 Optional.of(new Money(690)),
                 Duration.ofSeconds(1));
@@ -54,7 +55,9 @@ class DishAuditTest {
     }
 
     private static Plan plan(Fill fill) {
-        return new Plan(
+        return Plan.of(new Session(
+                1,
+                asked().forNobody(),
                 List.of(),
                 List.of(new Batch(CHICKEN_RICE, List.of(fill))),
                 List.of(
@@ -62,7 +65,7 @@ class DishAuditTest {
                         line(LittlePlan.RICE, 160, 160, 0),
                         new Purchase(LittlePlan.CARROT, Map.of(LittlePlan.CARROT_500, 1), decimal(125), decimal(0)),
                         line(LittlePlan.BEANS, 200, 0, 1)),
-                new Proof(new Money(690), new Money(690), 1, Duration.ZERO));
+                new Proof(new Money(690), new Money(690), 1, Duration.ZERO)));
     }
 
     private static Purchase line(batchwright.food.Food food, int used, int fromPantry, int packs) {
@@ -160,9 +163,7 @@ class DishAuditTest {
                 LittlePlan.kitchen(),
                 CHICKEN_RICE,
                 2,
-                asked().wish(),
-                Set.of(),
-                Set.of(),
+                asked().wish().withParts(Set.of(), Set.of()),
                 false,
                 Optional.empty(),
                 Duration.ofSeconds(1));

@@ -34,6 +34,7 @@ import batchwright.plan.Purchase;
 import batchwright.plan.Seat;
 import batchwright.plan.Serving;
 import batchwright.plan.Serving.Storage;
+import batchwright.plan.Session;
 import batchwright.plan.Snack;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Length;
@@ -177,7 +178,9 @@ final class LittlePlan {
         var two = new Serving(CHICKEN_RICE, 2, Storage.FRIDGE);
         var twoFrozen = new Serving(CHICKEN_RICE, 2, Storage.FREEZER);
         var oneFrozen = new Serving(CHICKEN_RICE, 1, Storage.FREEZER);
-        return new Plan(
+        return Plan.of(new Session(
+                1,
+                request(),
                 List.of(
                         new EaterDays(
                                 BENS_SEAT,
@@ -200,7 +203,7 @@ final class LittlePlan {
                                 List.of(new Fill(
                                         BEN, 2, List.of(new Portion(EGGS, 150), new Portion(PORRIDGE, 300)))))),
                 shopping(),
-                new Proof(new Money(3120), new Money(3120), 1, Duration.ZERO));
+                new Proof(new Money(3120), new Money(3120), 1, Duration.ZERO)));
     }
 
     /**

@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.food.Food;
 import batchwright.food.Lot;
+import batchwright.plan.Cooking;
 import batchwright.plan.Plan;
+import batchwright.plan.PlanRequest;
 import batchwright.plan.Proof;
 import batchwright.plan.Session;
-import batchwright.plan.SessionsPlan;
-import batchwright.plan.SessionsRequest;
 import batchwright.quantity.Money;
 import batchwright.solve.session.LittleSessions;
 import java.math.BigDecimal;
@@ -28,20 +28,20 @@ class SessionsAuditTest {
             .sells("meat", true, 150, 500)
             .dish("stew", "grain", 100, "meat", 50)
             .atHome("grain", 50, 0);
-    private final SessionsRequest request = kitchen.request(4, 2, false);
-    private final SessionsPlan honest = LittleSessions.plan(request).plan().orElseThrow();
+    private final PlanRequest request = kitchen.request(4, 2, false);
+    private final Plan honest = LittleSessions.plan(request).best().orElseThrow();
 
-    private List<String> failed(SessionsRequest asked, SessionsPlan plan) {
-        return SessionsAudit.of(asked, plan).checks().stream()
+    private List<String> failed(PlanRequest asked, Plan plan) {
+        return Audit.of(asked, plan).checks().stream()
                 .filter(check -> !check.passed())
                 .map(AuditReport.Check::rule)
                 .toList();
     }
 
-    private SessionsPlan second(UnaryOperator<Session> change) {
+    private Plan second(UnaryOperator<Session> change) {
         List<Session> sessions = new ArrayList<>(honest.sessions());
         sessions.set(1, change.apply(sessions.get(1)));
-        return new SessionsPlan(sessions, honest.proof());
+        return new Plan(sessions, honest.proof());
     }
 
     private Session atHome(Session session, String food, int grams) {
@@ -52,7 +52,7 @@ class SessionsAuditTest {
                 .withKitchen(session.request()
                         .kitchen()
                         .on(session.request().kitchen().cookingDay(), pantry));
-        return new Session(session.firstDay(), changed, session.plan());
+        return session.withRequest(changed);
     }
 
     /** 550 g less 200 g of grain; of 150 g of meat nothing, although 50 g are left. */
@@ -85,30 +85,26 @@ class SessionsAuditTest {
         List<Session> sessions = new ArrayList<>(honest.sessions());
         sessions.set(0, atHome(sessions.get(0), "grain", 100));
 
-        assertThat(failed(request, new SessionsPlan(sessions, honest.proof()))).contains("carried over");
+        assertThat(failed(request, new Plan(sessions, honest.proof()))).contains("carried over");
     }
 
     @Test
     void a_session_cooks_on_another_day() {
-        assertThat(failed(request, second(s -> new Session(2, s.request(), s.plan()))))
-                .contains("sessions and days");
+        assertThat(failed(request, second(s -> s.withFirstDay(2)))).contains("sessions and days");
         assertThat(failed(
                         request,
-                        second(s -> new Session(
-                                3,
-                                s.request()
-                                        .withKitchen(s.request()
-                                                .kitchen()
-                                                .on(
-                                                        LittleSessions.DAY_1,
-                                                        s.request().kitchen().pantry())),
-                                s.plan()))))
+                        second(s -> s.withRequest(s.request()
+                                .withKitchen(s.request()
+                                        .kitchen()
+                                        .on(
+                                                LittleSessions.DAY_1,
+                                                s.request().kitchen().pantry()))))))
                 .contains("sessions and days");
     }
 
     @Test
     void a_session_is_missing() {
-        assertThat(failed(request, new SessionsPlan(honest.sessions().subList(0, 1), honest.proof())))
+        assertThat(failed(request, new Plan(honest.sessions().subList(0, 1), honest.proof())))
                 .contains("sessions and days", "cost of all sessions");
     }
 
@@ -116,44 +112,40 @@ class SessionsAuditTest {
     void a_session_has_other_prices() {
         assertThat(failed(
                         request,
-                        second(s -> new Session(
-                                3, s.request().withKitchen(s.request().kitchen().withPacks(Map.of())), s.plan()))))
+                        second(s -> s.withRequest(
+                                s.request().withKitchen(s.request().kitchen().withPacks(Map.of()))))))
                 .contains("files of each session");
     }
 
     @Test
     void the_same_dish_again_although_others_were_asked_for() {
-        assertThat(failed(new SessionsRequest(request.whole(), 2, true), honest))
-                .containsExactly("other dishes next time");
+        assertThat(failed(request.withCooking(new Cooking(2, true)), honest)).containsExactly("other dishes next time");
     }
 
     @Test
     void another_cost_is_stated() {
         var proof = new Proof(honest.cost().plus(new Money(1)), Money.ZERO, 1, Duration.ZERO);
 
-        assertThat(failed(request, new SessionsPlan(honest.sessions(), proof))).containsExactly("cost of all sessions");
+        assertThat(failed(request, new Plan(honest.sessions(), proof))).containsExactly("cost of all sessions");
     }
 
     @Test
     void more_is_said_to_be_proven_than_it_costs() {
         var proof = new Proof(honest.cost(), honest.cost().plus(new Money(1)), 1, Duration.ZERO);
 
-        assertThat(failed(request, new SessionsPlan(honest.sessions(), proof))).containsExactly("cost of all sessions");
+        assertThat(failed(request, new Plan(honest.sessions(), proof))).containsExactly("cost of all sessions");
     }
 
     @Test
     void it_costs_more_than_the_budget() {
-        var poor = new SessionsRequest(request.whole().withBudget(Optional.of(new Money(1))), 2, false);
+        var poor = request.withBudget(Optional.of(new Money(1)));
 
         assertThat(failed(poor, honest)).containsExactly("budget");
     }
 
     @Test
     void each_session_is_audited_by_itself() {
-        SessionsPlan nothingBought = second(s -> {
-            Plan plan = s.plan();
-            return new Session(3, s.request(), new Plan(plan.eaters(), plan.batches(), List.of(), plan.proof()));
-        });
+        Plan nothingBought = second(s -> s.withShopping(List.of()));
 
         assertThat(failed(request, nothingBought)).contains("session 2: stock", "session 2: shopping list");
     }

@@ -13,6 +13,7 @@ import batchwright.plan.Plan;
 import batchwright.plan.Portion;
 import batchwright.plan.Purchase;
 import batchwright.plan.Serving;
+import batchwright.plan.Session;
 import batchwright.plan.Snack;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
@@ -25,15 +26,17 @@ final class Tamper {
     private Tamper() {}
 
     static Plan eaters(Plan plan, UnaryOperator<List<EaterDays>> change) {
-        return new Plan(change.apply(plan.eaters()), plan.batches(), plan.shopping(), plan.proof());
+        return Plan.of(plan.first().withEaters(change.apply(plan.eaters())));
     }
 
     static Plan batches(Plan plan, UnaryOperator<List<Batch>> change) {
-        return new Plan(plan.eaters(), change.apply(plan.batches()), plan.shopping(), plan.proof());
+        Session s = plan.first();
+        return Plan.of(
+                new Session(s.firstDay(), s.request(), s.eaters(), change.apply(s.batches()), s.shopping(), s.proof()));
     }
 
     static Plan shopping(Plan plan, UnaryOperator<List<Purchase>> change) {
-        return new Plan(plan.eaters(), plan.batches(), change.apply(plan.shopping()), plan.proof());
+        return Plan.of(plan.first().withShopping(change.apply(plan.shopping())));
     }
 
     static Plan days(Plan plan, Eater eater, UnaryOperator<List<Day>> change) {

@@ -64,7 +64,7 @@ class PlanOutcomesTest {
             Plan plan = planOf(result);
             List<Purchase> shopping = new ArrayList<>(plan.shopping());
             shopping.replaceAll(p -> new Purchase(p.food(), Map.of(), p.usedGrams(), p.fromPantryGrams()));
-            return new PlanResult.Planned(new Plan(plan.eaters(), plan.batches(), shopping, plan.proof()));
+            return new PlanResult.Planned(Plan.of(plan.first().withShopping(shopping)));
         };
 
         Cli.Result text = run(lie, PLAN);
@@ -85,9 +85,9 @@ class PlanOutcomesTest {
             Plan right = planOf(result);
             List<Purchase> shopping = new ArrayList<>(right.shopping());
             shopping.replaceAll(p -> new Purchase(p.food(), Map.of(), p.usedGrams(), p.fromPantryGrams()));
-            var wrong = new Plan(right.eaters(), right.batches(), shopping, right.proof());
+            var wrong = Plan.of(right.first().withShopping(shopping));
             var proof = new Proof(right.cost(), new Money(right.cost().minor() / 2), 7, Duration.ofMillis(1234));
-            return new PlanResult.Planned(wrong, List.of(right.withProof(proof)));
+            return new PlanResult.Planned(wrong, List.of(Plan.of(right.first().withProof(proof))));
         };
 
         Cli.Result text = run(partly, PLAN);
@@ -108,7 +108,7 @@ class PlanOutcomesTest {
             List<Purchase> shopping = new ArrayList<>(plan.shopping());
             shopping.replaceAll(p ->
                     new Purchase(p.food(), p.packs(), p.usedGrams().subtract(BigDecimal.ONE), p.fromPantryGrams()));
-            return new PlanResult.Planned(new Plan(plan.eaters(), plan.batches(), shopping, plan.proof()));
+            return new PlanResult.Planned(Plan.of(plan.first().withShopping(shopping)));
         };
 
         assertThat(run(lie, PLAN).code()).isEqualTo(1);
@@ -119,7 +119,7 @@ class PlanOutcomesTest {
         UnaryOperator<PlanResult> late = result -> {
             Plan plan = planOf(result);
             var proof = new Proof(plan.cost(), new Money(plan.cost().minor() / 2), 7, Duration.ofMillis(1234));
-            return new PlanResult.GaveUp(Optional.of(plan.withProof(proof)), proof);
+            return new PlanResult.GaveUp(Optional.of(Plan.of(plan.first().withProof(proof))), proof);
         };
 
         Cli.Result text = run(late, PLAN);

@@ -1,6 +1,7 @@
 package batchwright.cli;
 
 import batchwright.app.MakePlan;
+import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
 import batchwright.plan.Planner;
@@ -60,7 +61,7 @@ final class SlowSearch {
             var proof = found.map(f -> new Proof(
                             f.plan().cost(), new Money(100), 7, f.plan().proof().took()))
                     .orElse(Proof.NONE);
-            return new PlanResult.GaveUp(found.map(f -> f.plan().withProof(proof)), proof);
+            return new PlanResult.GaveUp(found.map(f -> Plan.of(f.plan().first().withProof(proof))), proof);
         }
 
         @Override

@@ -47,7 +47,7 @@ class CostOracleTest {
                     return new Purchase(p.food(), packs, p.usedGrams(), p.fromPantryGrams());
                 })
                 .toList();
-        return new Plan(plan.eaters(), plan.batches(), shopping, plan.proof());
+        return Plan.of(plan.first().withShopping(shopping));
     }
 
     @Test

@@ -5,6 +5,8 @@ import static batchwright.explain.LittleKitchen.request;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import batchwright.answer.Asked;
+import batchwright.answer.AuditedPlan;
 import batchwright.answer.PlanAnswer;
 import batchwright.audit.Audit;
 import batchwright.audit.AuditReport;
@@ -15,6 +17,7 @@ import batchwright.limit.Scope;
 import batchwright.limit.TestTarget;
 import batchwright.needs.Needs;
 import batchwright.needs.NeedsCalculator;
+import batchwright.needs.target.Targets;
 import batchwright.plan.Clash;
 import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
@@ -60,8 +63,8 @@ class LimitFromOutsideTest {
         Plan plan = plan();
 
         assertThat(plan.eaters().get(0).days())
-                .extracting(
-                        day -> plan.totals(ASKED.seats().get(0).eater(), day).get(Nutrient.SODIUM))
+                .extracting(day ->
+                        plan.first().totals(ASKED.seats().get(0).eater(), day).get(Nutrient.SODIUM))
                 .allSatisfy(mg -> assertThat(mg).isEqualByComparingTo("700"));
     }
 
@@ -132,16 +135,19 @@ class LimitFromOutsideTest {
     private static PlanAnswer answer() {
         Plan plan = plan();
         return new PlanAnswer(
-                ASKED.kitchen(),
-                List.of("ann"),
-                List.of(needs(ASKED.seats().get(0))),
-                ASKED.days(),
-                Optional.empty(),
+                new Asked(
+                        ASKED.kitchen(),
+                        List.of("ann"),
+                        List.of(needs(ASKED.seats().get(0))),
+                        ASKED.days(),
+                        Optional.empty(),
+                        1,
+                        false),
                 PlanAnswer.Status.PLANNED,
                 plan.proof(),
-                Optional.of(plan),
-                Optional.of(Audit.of(ASKED, plan)),
+                Optional.of(new AuditedPlan(plan, Audit.of(ASKED, plan))),
                 List.of(),
+                Optional.empty(),
                 Insight.NONE);
     }
 
@@ -151,15 +157,9 @@ class LimitFromOutsideTest {
         return new Needs(
                 needs.eater(),
                 needs.bodyFat(),
-                needs.resting(),
-                needs.total(),
-                needs.totalSource(),
-                needs.secondOpinions(),
-                needs.goalKcal(),
-                needs.goalSays(),
+                needs.holding(),
                 needs.goal(),
-                Optional.of(seat.target()),
-                needs.lines(),
+                needs.targets().map(targets -> new Targets(seat.target(), targets.protein(), targets.carbohydrate())),
                 needs.cautions());
     }
 }

@@ -116,9 +116,7 @@ class RefusePublishedTest {
      */
     @Test
     void a_thigh_is_counted_without_bone_and_skin() {
-        assertThat(described("05096"))
-                .contains("Skin and separable fat 25%")
-                .doesNotContain("Bone");
+        assertThat(described("05096")).contains("Skin and separable fat 25%").doesNotContain("Bone");
         assertThat(described("05691")).contains("Bone and cartilage 15%");
         double meat = 100 - Double.parseDouble(effective(food("chicken_thigh")));
 

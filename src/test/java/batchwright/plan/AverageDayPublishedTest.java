@@ -84,12 +84,11 @@ class AverageDayPublishedTest {
                             List.of(new Serving(DISH, 2, Serving.Storage.FRIDGE)),
                             List.of(ONE_APPLE),
                             List.of(CUP))));
-    private static final Plan PLAN = new Plan(
+    private static final Session SESSION = TestSession.of(
             List.of(DAYS),
             List.of(new Batch(
                     DISH, List.of(new Fill(EATER, 3, List.of(new Portion(STARCH, 150), new Portion(VEGETABLE, 200)))))),
-            List.of(),
-            Proof.NONE);
+            List.of());
 
     /**
      * Half of: calcium 94.5 + 282 + 551.44 + 10.92 = 938.86; iron 14.85 + 4.38 + 0.1464 + 0.2184 = 19.5948; vitamin C 535.2 + 8.372 =
@@ -105,7 +104,7 @@ class AverageDayPublishedTest {
         "FOLATE_DFE, 1083.68"
     })
     void the_average_is_the_one_worked_out_by_hand(Nutrient nutrient, String average) {
-        Nutrients day = PLAN.averageDay(DAYS);
+        Nutrients day = SESSION.averageDay(DAYS);
 
         assertThat(day.get(nutrient)).isEqualByComparingTo(average);
         assertThat(day.isComplete(nutrient)).isTrue();
@@ -147,7 +146,7 @@ class AverageDayPublishedTest {
 
     private static Intake intake(Nutrient nutrient) {
         var references = TestEater.of(EATER.body()).needs().references();
-        return Intake.of(references, PLAN.averageDay(DAYS)).stream()
+        return Intake.of(references, SESSION.averageDay(DAYS)).stream()
                 .filter(i -> i.nutrient() == nutrient)
                 .findFirst()
                 .orElseThrow();

@@ -44,16 +44,7 @@ class DishPropertiesTest {
     private static DishRequest kitchen(DishRequest r, UnaryOperator<PlanRequest> change) {
         var nobody = new PlanRequest(r.kitchen(), List.of(), 1, Optional.empty(), 1, r.patience());
         Kitchen changed = change.apply(nobody).kitchen();
-        return new DishRequest(
-                changed,
-                r.dish(),
-                r.containers(),
-                r.wish(),
-                r.with(),
-                r.without(),
-                r.pantry(),
-                r.budget(),
-                r.patience());
+        return new DishRequest(changed, r.dish(), r.containers(), r.wish(), r.pantry(), r.budget(), r.patience());
     }
 
     @ParameterizedTest(name = "seed {0}")
@@ -118,8 +109,6 @@ class DishPropertiesTest {
                 asked.dish(),
                 asked.containers(),
                 asked.wish(),
-                asked.with(),
-                asked.without(),
                 true,
                 Optional.of(Money.ZERO),
                 asked.patience());
@@ -144,8 +133,6 @@ class DishPropertiesTest {
                 request.dish(),
                 request.containers(),
                 request.wish(),
-                request.with(),
-                request.without(),
                 false,
                 Optional.empty(),
                 request.patience());

@@ -57,9 +57,7 @@ final class RandomDishes {
                 kitchen,
                 dish,
                 random.nextInt(1, 9),
-                wish(sample(dish)),
-                with,
-                without,
+                wish(sample(dish)).withParts(with, without),
                 chance(0.85),
                 chance(0.25) ? Optional.of(new Money(random.nextInt(100, 2500))) : Optional.empty(),
                 Duration.ofSeconds(60));
@@ -81,7 +79,9 @@ final class RandomDishes {
         return new ContainerWish(
                 energy,
                 protein ? Optional.of(near(around.get(Nutrient.PROTEIN), 0.7, 1.15)) : Optional.empty(),
-                chance(0.25) ? Optional.of(near(around.get(Nutrient.FAT), 0.9, 1.6)) : Optional.empty());
+                chance(0.25) ? Optional.of(near(around.get(Nutrient.FAT), 0.9, 1.6)) : Optional.empty(),
+                Set.of(),
+                Set.of());
     }
 
     private EnergyBand band(BigDecimal kcal) {

@@ -77,7 +77,7 @@ class ShopAndPantryCasesTest {
 
         assertThat(plan.cost()).isEqualTo(new Money(minor));
         assertThat(BruteForce.leastCost(request)).hasValue(minor);
-        assertThat(UseUp.of(request.kitchen(), request.days(), plan).stream()
+        assertThat(UseUp.of(plan.first()).stream()
                         .mapToInt(left -> left.grams().intValueExact())
                         .sum())
                 .isEqualTo(useUp);
@@ -93,7 +93,7 @@ class ShopAndPantryCasesTest {
         Plan plan = plan(request);
 
         assertThat(plan.cost()).isEqualTo(new Money(100));
-        assertThat(plan.purchase(SOUP).orElseThrow().fromPantryGrams()).isEqualByComparingTo("450");
+        assertThat(plan.first().purchase(SOUP).orElseThrow().fromPantryGrams()).isEqualByComparingTo("450");
     }
 
     /** Every plan costs nothing; the one that leaves least of what spoils fills the containers. */
@@ -118,7 +118,7 @@ class ShopAndPantryCasesTest {
         Plan plan = plan(request(target, Lot.of(BigDecimal.ZERO), byWeight, pack(500, packMinor)));
 
         assertThat(plan.cost()).isEqualTo(new Money(minor));
-        Purchase bought = plan.purchase(SOUP).orElseThrow();
+        Purchase bought = plan.first().purchase(SOUP).orElseThrow();
         assertThat(bought.packs().keySet())
                 .singleElement()
                 .extracting(Pack::isLoose)
@@ -134,6 +134,7 @@ class ShopAndPantryCasesTest {
         Pack three = new Pack(SOUP, "shop", "three cans", cans, new Money(250), Optional.empty(), COOKING_DAY, "");
 
         Purchase bought = plan(request(target, Lot.of(BigDecimal.ZERO), three))
+                .first()
                 .purchase(SOUP)
                 .orElseThrow();
 

@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SparePacksTest {
     private static Plan shopping(Plan plan, UnaryOperator<Purchase> change) {
         List<Purchase> shopping = plan.shopping().stream().map(change).toList();
-        return new Plan(plan.eaters(), plan.batches(), shopping, plan.proof());
+        return Plan.of(plan.first().withShopping(shopping));
     }
 
     private static Purchase withPacks(Purchase line, Map<Pack, Integer> packs) {

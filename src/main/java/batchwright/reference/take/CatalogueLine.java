@@ -31,8 +31,8 @@ public final class CatalogueLine {
         cells.put("usda_description", food.description());
         cells.put("REFUSE", food.refuse());
         cells.put("refuse_as_sold", proposal.refuseAsSold());
-        cells.put("fruit_veg", Proposal.yesNo(proposal.fruitVeg()));
-        cells.put("perishable", Proposal.yesNo(proposal.perishable()));
+        cells.put("fruit_veg", Proposal.yesNo(proposal.keeping().fruitVeg()));
+        cells.put("perishable", Proposal.yesNo(proposal.keeping().perishable()));
         cells.put("allergens", Proposal.joined(proposal.allergens()));
         cells.put("origins", OriginList.written(proposal.origins()));
         return cells;

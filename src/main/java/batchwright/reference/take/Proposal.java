@@ -18,12 +18,10 @@ import java.util.stream.Collectors;
  */
 public record Proposal(
         Sr28Food food,
-        String id,
-        String name,
+        ProposedName named,
         String group,
         String refuseAsSold,
-        boolean fruitVeg,
-        boolean perishable,
+        ProposedKeeping keeping,
         Set<Allergen> allergens,
         Origins origins,
         List<String> guesses) {
@@ -50,15 +48,21 @@ public record Proposal(
         String refuseAsSold = food.refuse().isEmpty() ? "0" : "";
         return new Proposal(
                 food,
-                free(name.id(), isTaken),
-                name.name(),
+                new ProposedName(free(name.id(), isTaken), name.name()),
                 group.name(),
                 refuseAsSold,
-                keeping.fruitVeg(),
-                keeping.perishable(),
+                keeping,
                 allergens,
                 origins,
                 guesses(food, group, keeping, allergens, origins, refuseAsSold));
+    }
+
+    public String id() {
+        return named.id();
+    }
+
+    public String name() {
+        return named.name();
     }
 
     private static String free(String id, Predicate<String> isTaken) {

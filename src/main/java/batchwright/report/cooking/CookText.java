@@ -3,13 +3,12 @@ package batchwright.report.cooking;
 import batchwright.answer.CoreTemperatures;
 import batchwright.answer.Freezing;
 import batchwright.food.Dish;
-import batchwright.food.Kitchen;
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.plan.Batch;
 import batchwright.plan.Fill;
-import batchwright.plan.Plan;
 import batchwright.plan.Portion;
+import batchwright.plan.Session;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import batchwright.report.print.TextTable;
@@ -22,34 +21,25 @@ public final class CookText {
 
     private static final int BETWEEN = 4;
 
-    private final Kitchen kitchen;
-    private final Plan plan;
+    private final Session session;
     private final Page page;
-    private final int firstDay;
 
-    public CookText(Kitchen kitchen, Plan plan, Page page) {
-        this(kitchen, plan, page, 1);
-    }
-
-    /** @param firstDay by which number the cooking day is called */
-    public CookText(Kitchen kitchen, Plan plan, Page page, int firstDay) {
-        this.firstDay = firstDay;
-        this.kitchen = kitchen;
-        this.plan = plan;
+    public CookText(Session session, Page page) {
+        this.session = session;
         this.page = page;
     }
 
     public void write() {
-        int containers = plan.batches().stream().mapToInt(Batch::containers).sum();
-        page.heading("COOK: " + Show.count(plan.batches().size(), "dish", "dishes") + ", "
+        int containers = session.batches().stream().mapToInt(Batch::containers).sum();
+        page.heading("COOK: " + Show.count(session.batches().size(), "dish", "dishes") + ", "
                 + Show.count(containers, "container", "containers"));
-        plan.batches().forEach(this::batch);
+        session.batches().forEach(this::batch);
         page.gap();
         minutesNote();
     }
 
     public void minutesNote() {
-        int most = plan.batches().stream().mapToInt(Batch::containers).max().orElse(0);
+        int most = session.batches().stream().mapToInt(Batch::containers).max().orElse(0);
         page.paragraph("  ", "  ", Work.note(most));
     }
 
@@ -73,10 +63,10 @@ public final class CookText {
             raw(batch);
             batch.fills().forEach(this::fill);
         } else {
-            var left = new CookText(kitchen, plan, new Page(page.width() / 2), firstDay);
+            var left = new CookText(session, new Page(page.width() / 2));
             left.raw(batch);
             int column = left.page.widest() + BETWEEN;
-            var right = new CookText(kitchen, plan, new Page(page.width() - column), firstDay);
+            var right = new CookText(session, new Page(page.width() - column));
             batch.fills().forEach(right::fill);
             page.beside(left.page, column, right.page);
         }
@@ -89,7 +79,7 @@ public final class CookText {
                 .forEach((food, grams) -> raw.row(
                         amount(grams),
                         food.name(),
-                        KitchenMeasure.text(kitchen, food, grams).orElse("")));
+                        KitchenMeasure.text(session.kitchen(), food, grams).orElse("")));
         page.table(raw);
         CoreTemperatures.of(batch.ingredients().keySet()).says().ifPresent(says -> page.paragraph("  ", "    ", says));
         batch.fatToPourOff()
@@ -101,9 +91,9 @@ public final class CookText {
     }
 
     private String keeps(Dish dish) {
-        String freeze = Freezing.of(plan, dish).says(firstDay);
+        String freeze = Freezing.of(session, dish).says(session.firstDay());
         return "Keeps " + Show.count(dish.fridgeDays(), "day", "days") + " in the fridge, the cooking day being "
-                + (firstDay == 1 ? "day 1" : "the first")
+                + (session.firstDay() == 1 ? "day 1" : "the first")
                 + (freeze.isEmpty() ? "." : "; " + freeze + ".");
     }
 

@@ -1,6 +1,6 @@
 package batchwright.report.cooking;
 
-import batchwright.plan.Plan;
+import batchwright.plan.Session;
 import batchwright.report.print.Json;
 import batchwright.schedule.PlacedStep;
 import batchwright.schedule.Schedule;
@@ -13,10 +13,10 @@ import java.util.Optional;
 public final class ScheduleJson {
     private ScheduleJson() {}
 
-    /** Null where there is no plan. */
-    public static void put(ObjectNode root, Optional<Plan> plan) {
-        plan.ifPresentOrElse(
-                p -> schedule(root.putObject("schedule"), Schedule.of(p.batches())), () -> root.putNull("schedule"));
+    /** Null where there is none. */
+    public static void put(ObjectNode root, Optional<Session> session) {
+        session.ifPresentOrElse(
+                s -> schedule(root.putObject("schedule"), Schedule.of(s.batches())), () -> root.putNull("schedule"));
     }
 
     private static void schedule(ObjectNode node, Schedule schedule) {

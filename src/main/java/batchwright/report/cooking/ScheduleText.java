@@ -1,6 +1,6 @@
 package batchwright.report.cooking;
 
-import batchwright.plan.Plan;
+import batchwright.plan.Session;
 import batchwright.report.print.Page;
 import batchwright.report.print.TextTable;
 import batchwright.schedule.OvenSetting;
@@ -18,8 +18,8 @@ public final class ScheduleText {
     private final Schedule schedule;
     private final Page page;
 
-    public ScheduleText(Plan plan, Page page) {
-        this.schedule = Schedule.of(plan.batches());
+    public ScheduleText(Session session, Page page) {
+        this.schedule = Schedule.of(session.batches());
         this.page = page;
     }
 

@@ -48,7 +48,7 @@ public final class FilledDishText {
     private void plan(Plan plan) {
         Fill fill = plan.batches().get(0).fills().get(0);
         answer(plan, fill);
-        var cook = new CookText(request.kitchen(), plan, page);
+        var cook = new CookText(plan.first(), page);
         page.heading("FILL");
         cook.fill(fill);
         holds(fill.perContainer());
@@ -58,7 +58,7 @@ public final class FilledDishText {
         cook.minutesNote();
         page.heading("KEEP");
         keep();
-        new BuyText(filled.asPlan(), plan, commands, page).write();
+        new BuyText(filled.asPlan(), commands, page).write();
         unitPrice(fill);
         proof(plan);
         page.heading("CAUTIONS");

@@ -6,8 +6,8 @@ import batchwright.plan.Batch;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Serving;
+import batchwright.plan.Session;
 import batchwright.report.cooking.Work;
-import batchwright.report.plan.SessionsAnswer;
 import batchwright.report.print.Dates;
 import batchwright.report.print.Show;
 import batchwright.schedule.Schedule;
@@ -25,21 +25,21 @@ final class CookingEvents {
 
     private static final int EVENING_MINUTES = 15;
 
-    private final SessionsAnswer.One session;
+    private final Session session;
     private final Optional<LocalTime> cookAt;
     private final LocalDate cooks;
     private final List<CalendarEvent> events = new ArrayList<>();
 
-    CookingEvents(SessionsAnswer.One session, Optional<LocalTime> cookAt) {
+    CookingEvents(Session session, Optional<LocalTime> cookAt) {
         this.session = session;
         this.cookAt = cookAt;
-        this.cooks = WholePlan.cooks(session);
+        this.cooks = session.cookingDay();
     }
 
     List<CalendarEvent> events() {
         eveningBefore();
         cook();
-        for (int day = 2; day <= session.answer().days(); day++) {
+        for (int day = 2; day <= session.days(); day++) {
             thaw(day);
         }
         batches().forEach(this::eatBy);
@@ -47,7 +47,7 @@ final class CookingEvents {
     }
 
     private List<Batch> batches() {
-        return session.plan().batches();
+        return session.batches();
     }
 
     private void eveningBefore() {
@@ -70,7 +70,7 @@ final class CookingEvents {
         Schedule schedule = Schedule.of(batches());
         List<String> lines = new ArrayList<>();
         batches().forEach(batch -> {
-            String freeze = Freezing.of(session.plan(), batch.dish()).says(session.firstDay());
+            String freeze = Freezing.of(session, batch.dish()).says(session.firstDay());
             lines.add(batch.containers() + " x " + Isolated.name(batch.dish().name())
                     + (freeze.isEmpty() ? "" : "; " + freeze));
         });
@@ -91,7 +91,7 @@ final class CookingEvents {
     private void thaw(int day) {
         List<String> lines = new ArrayList<>();
         int containers = 0;
-        for (EaterDays eater : session.plan().eaters()) {
+        for (EaterDays eater : session.eaters()) {
             for (Serving serving : eater.days().get(day - 1).servings()) {
                 if (serving.from() == Serving.Storage.FREEZER) {
                     containers += serving.count();
@@ -131,7 +131,7 @@ final class CookingEvents {
     }
 
     private OptionalInt lastDayFromFridge(Dish dish) {
-        return session.plan().eaters().stream()
+        return session.eaters().stream()
                 .flatMap(eater -> eater.days().stream())
                 .filter(day -> day.servings().stream()
                         .anyMatch(s -> s.dish().equals(dish) && s.from() == Serving.Storage.FRIDGE))

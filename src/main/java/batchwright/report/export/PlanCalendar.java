@@ -3,9 +3,9 @@ package batchwright.report.export;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Serving;
+import batchwright.plan.Session;
 import batchwright.plan.Snack;
 import batchwright.plan.UseUp;
-import batchwright.report.plan.SessionsAnswer;
 import batchwright.report.print.Show;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -32,7 +32,7 @@ public final class PlanCalendar {
     /** @param cookAt when each session starts; empty when that is not known: then cooking stands at a whole day */
     public static String of(WholePlan plan, Optional<LocalTime> cookAt) {
         var calendar = new PlanCalendar(plan, cookAt);
-        plan.sessions().forEach(calendar::session);
+        plan.plan().sessions().forEach(calendar::session);
         return ICalendar.of(calendar.name(), plan.firstDay(), calendar.events);
     }
 
@@ -50,14 +50,14 @@ public final class PlanCalendar {
                 .collect(Collectors.joining("+"));
     }
 
-    private void session(SessionsAnswer.One session) {
+    private void session(Session session) {
         events.addAll(new CookingEvents(session, cookAt).events());
-        session.plan().eaters().forEach(eater -> eater.days().forEach(day -> eats(session, eater, day)));
+        session.eaters().forEach(eater -> eater.days().forEach(day -> eats(session, eater, day)));
         useUp(session);
     }
 
-    private void eats(SessionsAnswer.One session, EaterDays eater, Day day) {
-        LocalDate date = WholePlan.cooks(session).plusDays(day.day() - 1L);
+    private void eats(Session session, EaterDays eater, Day day) {
+        LocalDate date = session.cookingDay().plusDays(day.day() - 1L);
         List<String> containers =
                 day.servings().stream().map(PlanCalendar::containers).toList();
         List<String> snacks = Stream.concat(day.snacks().stream(), day.always().stream())
@@ -83,8 +83,8 @@ public final class PlanCalendar {
     }
 
     /** What spoils at home and is not used. */
-    private void useUp(SessionsAnswer.One session) {
-        UseUp.of(session.answer().kitchen(), session.answer().days(), session.plan())
+    private void useUp(Session session) {
+        UseUp.of(session)
                 .forEach(u -> events.add(CalendarEvent.onDay(
                         "use-up/" + u.useBy() + "/" + u.food().id(),
                         u.useBy(),

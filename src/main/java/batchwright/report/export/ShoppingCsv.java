@@ -3,8 +3,8 @@ package batchwright.report.export;
 import batchwright.answer.BuyLine;
 import batchwright.food.Pack;
 import batchwright.food.PriceTag;
+import batchwright.plan.Session;
 import batchwright.quantity.Money;
-import batchwright.report.plan.SessionsAnswer;
 import batchwright.report.print.Show;
 import java.math.BigDecimal;
 import java.util.Arrays;
@@ -46,8 +46,9 @@ public final class ShoppingCsv {
 
     public static String of(WholePlan plan) {
         var shopping = new ShoppingCsv(plan);
-        plan.sessions()
-                .forEach(session -> BuyLine.of(session.plan())
+        plan.plan()
+                .sessions()
+                .forEach(session -> BuyLine.of(session)
                         .forEach(line -> line.pack()
                                 .ifPresentOrElse(
                                         pack -> shopping.bought(session, line, pack),
@@ -63,10 +64,10 @@ public final class ShoppingCsv {
                 .equals(COLUMNS.subList(0, TELLING));
     }
 
-    private void bought(SessionsAnswer.One session, BuyLine line, Pack pack) {
+    private void bought(Session session, BuyLine line, Pack pack) {
         csv.row(
                 plan.shops(session).toString(),
-                WholePlan.cooks(session).toString(),
+                session.cookingDay().toString(),
                 Csv.text(pack.shop()),
                 section(line),
                 line.food().id(),
@@ -84,10 +85,10 @@ public final class ShoppingCsv {
                 grams(line.leftGrams()));
     }
 
-    private void fromPantry(SessionsAnswer.One session, BuyLine line) {
+    private void fromPantry(Session session, BuyLine line) {
         csv.row(
                 "",
-                WholePlan.cooks(session).toString(),
+                session.cookingDay().toString(),
                 "",
                 section(line),
                 line.food().id(),

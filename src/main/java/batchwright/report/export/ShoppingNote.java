@@ -4,13 +4,13 @@ import batchwright.answer.BuyLine;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Pack;
+import batchwright.plan.Session;
 import batchwright.quantity.Money;
 import batchwright.report.foods.PackText;
-import batchwright.report.plan.BoughtEarly;
-import batchwright.report.plan.SessionsAnswer;
 import batchwright.report.print.Dates;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
+import batchwright.report.shopping.BoughtEarly;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -46,36 +46,37 @@ public final class ShoppingNote {
     }
 
     private void write() {
-        List<List<SessionsAnswer.One>> trips = plan.shopOnce()
-                ? List.of(plan.sessions())
-                : plan.sessions().stream().map(List::of).toList();
+        List<List<Session>> trips = plan.trips();
         page.paragraph(TITLE);
         page.paragraph(plan.forWhom());
-        page.paragraph("Total " + Show.money(plan.cost(), plan.currency()) + againstBudget());
-        for (List<SessionsAnswer.One> trip : trips) {
+        page.paragraph("Total " + Show.money(plan.plan().cost(), plan.currency()) + againstBudget());
+        for (List<Session> trip : trips) {
             trip(trip, trips.size() > 1);
         }
     }
 
     private String againstBudget() {
-        return Show.underBudget(plan.whole().budget(), plan.cost(), plan.currency())
+        return Show.underBudget(plan.whole().budget(), plan.plan().cost(), plan.currency())
                 .map(under -> ", " + under)
                 .orElse("");
     }
 
-    private void trip(List<SessionsAnswer.One> sessions, boolean oneOfSeveral) {
+    private void trip(List<Session> sessions, boolean oneOfSeveral) {
         String before = "FOR " + Dates.shortly(plan.shops(sessions.get(0))).toUpperCase(Locale.ROOT);
-        page.gap()
-                .paragraph(before + (oneOfSeveral ? ": " + Show.money(WholePlan.cost(sessions), plan.currency()) : ""));
+        page.gap().paragraph(before + (oneOfSeveral ? ": " + Show.money(cost(sessions), plan.currency()) : ""));
         packs(sessions).forEach(this::shop);
         atHome(sessions);
         BoughtEarly.says(sessions).ifPresent(says -> page.gap().paragraph(says));
     }
 
+    private static Money cost(List<Session> sessions) {
+        return sessions.stream().map(Session::cost).reduce(Money.ZERO, Money::plus);
+    }
+
     /** By shop, section and food, in the order of the plan; packs for several sessions together. */
-    private static Map<String, Map<String, Map<Food, Map<Pack, Integer>>>> packs(List<SessionsAnswer.One> sessions) {
+    private static Map<String, Map<String, Map<Food, Map<Pack, Integer>>>> packs(List<Session> sessions) {
         Map<String, Map<String, Map<Food, Map<Pack, Integer>>>> packs = new LinkedHashMap<>();
-        sessions.forEach(session -> BuyLine.of(session.plan())
+        sessions.forEach(session -> BuyLine.of(session)
                 .forEach(line -> line.pack()
                         .ifPresent(pack -> packs.computeIfAbsent(pack.shop(), shop -> new LinkedHashMap<>())
                                 .computeIfAbsent(line.food().group(), group -> new LinkedHashMap<>())
@@ -107,18 +108,15 @@ public final class ShoppingNote {
     }
 
     /** What is taken without buying it. What a session leaves for the next is not at home yet. */
-    private void atHome(List<SessionsAnswer.One> sessions) {
+    private void atHome(List<Session> sessions) {
         page.gap().paragraph("AT HOME: look before you go");
         Map<Food, BigDecimal> taken = new LinkedHashMap<>();
         Set<String> staples = new LinkedHashSet<>();
         sessions.forEach(session -> {
-            BuyLine.of(session.plan())
-                    .forEach(line -> taken.merge(line.food(), line.fromPantryGrams(), BigDecimal::add));
-            session.plan()
-                    .batches()
-                    .forEach(batch -> batch.dish().staples().forEach(staple -> staples.add(staple.name())));
+            BuyLine.of(session).forEach(line -> taken.merge(line.food(), line.fromPantryGrams(), BigDecimal::add));
+            session.batches().forEach(batch -> batch.dish().staples().forEach(staple -> staples.add(staple.name())));
         });
-        Kitchen before = sessions.get(0).answer().kitchen();
+        Kitchen before = sessions.get(0).kitchen();
         taken.forEach((food, grams) -> {
             BigDecimal there = grams.min(before.pantryGrams(food));
             if (there.signum() > 0) {

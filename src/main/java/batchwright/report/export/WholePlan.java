@@ -1,10 +1,10 @@
 package batchwright.report.export;
 
 import batchwright.answer.PlanAnswer;
+import batchwright.plan.Plan;
+import batchwright.plan.Session;
 import batchwright.quantity.Currency;
-import batchwright.quantity.Money;
 import batchwright.report.cooking.Work;
-import batchwright.report.plan.SessionsAnswer;
 import batchwright.report.print.Show;
 import java.time.LocalDate;
 import java.util.List;
@@ -12,56 +12,37 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * A plan that was found, of one cooking session or of several: for files that treat both alike.
+ * A plan that was found.
  *
- * @param whole eaters, days and budget of all sessions together
- * @param sessions at least one
- * @param shopOnce whether everything is bought before the first session
+ * @param whole what it answers
  */
-public record WholePlan(PlanAnswer whole, List<SessionsAnswer.One> sessions, boolean shopOnce) {
-    public WholePlan {
-        sessions = List.copyOf(sessions);
-    }
-
+public record WholePlan(PlanAnswer whole, Plan plan) {
     /** Empty when there is no plan. */
     public static Optional<WholePlan> of(PlanAnswer answer) {
-        return answer.plan().map(plan -> new WholePlan(answer, List.of(new SessionsAnswer.One(1, answer)), false));
+        return answer.plan().map(plan -> new WholePlan(answer, plan));
     }
 
-    /** Empty when there is no plan. */
-    public static Optional<WholePlan> of(SessionsAnswer answer) {
-        return answer.sessions().isEmpty()
-                ? Optional.empty()
-                : Optional.of(new WholePlan(answer.whole(), answer.sessions(), answer.shopOnce()));
-    }
-
-    /** The day on which a session cooks. */
-    static LocalDate cooks(SessionsAnswer.One session) {
-        return session.answer().kitchen().cookingDay();
+    /** For which sessions is bought at a time. */
+    List<List<Session>> trips() {
+        return whole.asked().shopOnce()
+                ? List.of(plan.sessions())
+                : plan.sessions().stream().map(List::of).toList();
     }
 
     /** The day by which the things for a session are bought: the one before where something is done the evening before. */
-    LocalDate shops(SessionsAnswer.One session) {
-        SessionsAnswer.One first = shopOnce ? sessions.get(0) : session;
-        boolean soaks = first.plan().batches().stream()
+    LocalDate shops(Session session) {
+        Session first = whole.asked().shopOnce() ? plan.first() : session;
+        boolean soaks = first.batches().stream()
                 .anyMatch(batch -> !Work.of(batch).dayBefore().isEmpty());
-        return cooks(first).minusDays(soaks ? 1 : 0);
+        return first.cookingDay().minusDays(soaks ? 1 : 0);
     }
 
     LocalDate firstDay() {
-        return cooks(sessions.get(0));
+        return plan.first().cookingDay();
     }
 
     Currency currency() {
         return whole.kitchen().currency();
-    }
-
-    Money cost() {
-        return cost(sessions);
-    }
-
-    static Money cost(List<SessionsAnswer.One> sessions) {
-        return sessions.stream().map(s -> s.plan().cost()).reduce(Money.ZERO, Money::plus);
     }
 
     /** 5 days for Lifter, gaining. */

@@ -1,7 +1,8 @@
 package batchwright.report.html;
 
 import batchwright.answer.PlanAnswer;
-import batchwright.plan.Proof;
+import batchwright.person.Eater;
+import batchwright.plan.Plan;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.report.cooking.ScheduleWords;
@@ -12,7 +13,6 @@ import batchwright.report.plan.PlanText;
 import batchwright.report.print.Dates;
 import batchwright.report.print.Show;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * The answer first: what it costs, how sure that is, and whether every day holds what it must.
@@ -23,59 +23,89 @@ import java.util.Optional;
  */
 public record AnswerSection(
         String whose, String forWhom, List<Tile> tiles, List<OnTarget> hits, boolean shopOnce, List<Way> ways) {
-    static AnswerSection of(PlanPage page) {
+    /** @param sessions one page for each cooking session of the plan */
+    static AnswerSection of(PlanAnswer answer, Plan plan, List<PlanPage> sessions) {
+        boolean once = plan.isCookedOnce();
+        boolean shopOnce = answer.asked().shopOnce();
         return new AnswerSection(
-                "Batchwright · cooking day "
-                        + Dates.inFull(page.answer().kitchen().cookingDay()),
-                page.forWhom(),
-                tiles(page),
-                page.plan().eaters().stream()
-                        .map(eater -> OnTarget.of(eater.seat(), page.eaten(eater)))
+                "Batchwright · " + (once ? "" : "first ") + "cooking day "
+                        + Dates.inFull(answer.kitchen().cookingDay()),
+                PlanPage.forWhom(answer),
+                tiles(answer, plan, sessions),
+                plan.first().eaters().stream()
+                        .map(eater -> OnTarget.of(
+                                eater.seat(), days(sessions, eater.seat().eater())))
                         .toList(),
-                false,
-                List.of(page.way("Pages", "", "Shop")));
+                shopOnce,
+                once
+                        ? List.of(sessions.get(0).way("Pages", "", "Shop"))
+                        : sessions.stream().map(page -> way(page, shopOnce)).toList());
     }
 
-    private static List<Tile> tiles(PlanPage page) {
-        Money cost = page.plan().cost();
+    private static List<Tile> tiles(PlanAnswer answer, Plan plan, List<PlanPage> sessions) {
+        boolean once = plan.isCookedOnce();
+        int containers = sessions.stream().mapToInt(PlanPage::containers).sum();
+        int minutes = sessions.stream().mapToInt(p -> p.schedule().minutes()).sum();
+        Currency currency = answer.kitchen().currency();
         return List.of(
                 new Tile(
                         "Cost",
-                        Show.money(cost, page.currency()),
-                        budget(page.answer().budget(), cost, page.currency())),
-                new Tile("Proof", isPlanned(page) ? "Proven cheapest" : "Not proven cheapest", proof(page)),
+                        Show.money(plan.cost(), currency),
+                        Show.underBudget(answer.budget(), plan.cost(), currency).orElse("no budget was set")),
+                new Tile("Proof", isPlanned(answer) ? "Proven cheapest" : "Not proven cheapest", proof(answer, plan)),
                 new Tile(
                         "To cook",
-                        Show.count(page.plan().batches().size(), "dish", "dishes"),
-                        Show.count(page.containers(), "container", "containers")),
+                        once
+                                ? Show.count(plan.batches().size(), "dish", "dishes")
+                                : Show.count(sessions.size(), "session", "sessions"),
+                        Show.count(containers, "container", "containers")),
                 new Tile(
-                        "Time to cook",
-                        "About " + ScheduleWords.duration(page.schedule().minutes()),
-                        work(page)));
+                        once ? "Time to cook" : "Time to cook, all sessions",
+                        "About " + ScheduleWords.duration(minutes),
+                        work(plan, sessions)));
     }
 
-    private static String work(PlanPage page) {
-        boolean early = page.plan().batches().stream()
-                .anyMatch(b -> !Work.of(b).dayBefore().isEmpty());
-        return ScheduleWords.duration(page.schedule().handsOnMinutes()) + " of it hands on"
+    private static String work(Plan plan, List<PlanPage> sessions) {
+        int hands =
+                sessions.stream().mapToInt(p -> p.schedule().handsOnMinutes()).sum();
+        boolean early = plan.isCookedOnce()
+                && plan.batches().stream().anyMatch(b -> !Work.of(b).dayBefore().isEmpty());
+        return ScheduleWords.duration(hands) + " of it hands on"
                 + (early ? "; something to do the evening before" : "");
     }
 
-    private static boolean isPlanned(PlanPage page) {
-        return page.answer().status() == PlanAnswer.Status.PLANNED;
+    private static boolean isPlanned(PlanAnswer answer) {
+        return answer.status() == PlanAnswer.Status.PLANNED;
     }
 
-    /** How a cost stands to the budget. */
-    static String budget(Optional<Money> budget, Money cost, Currency currency) {
-        return Show.underBudget(budget, cost, currency).orElse("no budget was set");
+    private static String proof(PlanAnswer answer, Plan plan) {
+        boolean once = plan.isCookedOnce();
+        if (isPlanned(answer)) {
+            return once ? "no plan that keeps every rule costs less" : "no other sessions cost less";
+        }
+        Money bound = answer.proof().lowerBound();
+        return "at most " + PlanText.percentAbove(plan.cost(), bound) + " % above the cheapest; "
+                + (once ? "none costs less than " : "none cost less than ")
+                + Show.money(bound, answer.kitchen().currency())
+                + (once ? "" : ", as if what keeps were sold by the gram");
     }
 
-    private static String proof(PlanPage page) {
-        Proof proof = page.answer().proof();
-        return isPlanned(page)
-                ? "no plan that keeps every rule costs less"
-                : "at most " + PlanText.percentAbove(page.plan().cost(), proof.lowerBound())
-                        + " % above the cheapest; none costs less than "
-                        + Show.money(proof.lowerBound(), page.currency());
+    private static List<EatenDay> days(List<PlanPage> sessions, Eater eater) {
+        return sessions.stream()
+                .flatMap(page -> page.plan().eaters().stream()
+                        .filter(days -> days.seat().eater().equals(eater))
+                        .flatMap(days -> page.eaten(days).stream()))
+                .toList();
+    }
+
+    private static Way way(PlanPage page, boolean shopOnce) {
+        String says = "cook on day " + page.firstDay() + ", "
+                + Dates.shortly(page.plan().cookingDay()) + ", for days "
+                + page.firstDay() + " to " + page.plan().lastDay() + ": "
+                + Show.count(page.plan().batches().size(), "dish", "dishes") + ", "
+                + Show.count(page.containers(), "container", "containers") + ", about "
+                + ScheduleWords.duration(page.schedule().minutes())
+                + (shopOnce ? "." : "; shop for " + Show.money(page.plan().cost(), page.currency()) + ".");
+        return page.way("Session " + page.session(), says, shopOnce ? "At home" : "Shop");
     }
 }

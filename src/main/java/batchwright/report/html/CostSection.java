@@ -2,8 +2,8 @@ package batchwright.report.html;
 
 import batchwright.answer.BuyLine;
 import batchwright.food.Food;
-import batchwright.plan.Plan;
 import batchwright.plan.Purchase;
+import batchwright.plan.Session;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.report.html.chart.BarChart;
@@ -33,8 +33,8 @@ public record CostSection(Optional<Figure> drivers, Optional<Leftovers> left) {
     }
 
     /** Dearest first; beyond the eighth all in one. */
-    private static List<Spent> spent(Plan plan) {
-        List<Spent> all = plan.shopping().stream()
+    private static List<Spent> spent(Session session) {
+        List<Spent> all = session.shopping().stream()
                 .filter(p -> p.cost().minor() > 0)
                 .sorted(Comparator.comparing(Purchase::cost)
                         .reversed()

@@ -6,8 +6,8 @@ import batchwright.limit.DayTarget;
 import batchwright.limit.Limit;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
-import batchwright.plan.Plan;
 import batchwright.plan.Serving;
+import batchwright.plan.Session;
 import batchwright.plan.Snack;
 import batchwright.report.html.part.Series;
 import batchwright.report.print.Show;
@@ -43,15 +43,14 @@ record EatenDay(int day, List<Item> items, Map<Nutrient, List<Integer>> whole, N
      */
     record Item(Series series, int count, String label) {}
 
-    /** @param firstDay by which number the plan's day 1 is called */
-    static EatenDay of(Plan plan, EaterDays eater, Day day, int firstDay) {
+    static EatenDay of(Session session, EaterDays eater, Day day) {
         List<Item> items = new ArrayList<>();
         List<Nutrients> holds = new ArrayList<>();
         for (Serving serving : day.servings()) {
-            Series series = Series.of(plan, serving.dish());
+            Series series = Series.of(session, serving.dish());
             String frozen = serving.from() == Serving.Storage.FREEZER ? " (frozen)" : "";
             items.add(new Item(series, serving.count(), serving.count() + " × " + series.letter() + frozen));
-            holds.add(plan.fill(serving.dish(), eater.seat().eater())
+            holds.add(session.fill(serving.dish(), eater.seat().eater())
                     .perContainer()
                     .times(BigDecimal.valueOf(serving.count())));
         }
@@ -64,7 +63,10 @@ record EatenDay(int day, List<Item> items, Map<Nutrient, List<Integer>> whole, N
                     Apportioned.of(holds.stream().map(h -> h.get(nutrient)).toList()));
         }
         return new EatenDay(
-                day.day() + firstDay - 1, items, whole, plan.totals(eater.seat().eater(), day));
+                day.day() + session.firstDay() - 1,
+                items,
+                whole,
+                session.totals(eater.seat().eater(), day));
     }
 
     private static void snacks(List<Snack> snacks, Series series, List<Item> items, List<Nutrients> holds) {

@@ -3,8 +3,6 @@ package batchwright.report.html;
 import batchwright.answer.PlanAnswer;
 import batchwright.report.html.part.Document;
 import batchwright.report.html.part.Templates;
-import batchwright.report.plan.SessionsAnswer;
-import java.util.Optional;
 
 /** The report as one HTML file: no script, no font, no picture from elsewhere. The same answer gives the same bytes. */
 public final class HtmlReport {
@@ -18,14 +16,7 @@ public final class HtmlReport {
     public static String of(PlanAnswer answer, ReportStyle style) {
         return answer.plan()
                 .map(plan -> page(PlanReport.of(answer, plan, style)))
-                .orElseGet(() -> page(NoPlanPage.of(answer, Optional.empty(), style)));
-    }
-
-    /** Of several cooking sessions, each with its own pages. */
-    public static String of(SessionsAnswer answer, ReportStyle style) {
-        return answer.sessions().isEmpty()
-                ? page(NoPlanPage.of(answer.whole(), answer.stuck().map(SessionsAnswer.Stretch::hasNoPlan), style))
-                : page(PlanReport.of(answer, style));
+                .orElseGet(() -> page(NoPlanPage.of(answer, style)));
     }
 
     private static String page(PlanReport report) {

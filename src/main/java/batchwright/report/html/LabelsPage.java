@@ -12,8 +12,7 @@ import java.util.List;
 public record LabelsPage(PageHead head, List<FilledSheet> sheets) {
     static LabelsPage of(PlanPage page) {
         LabelStyle style = page.style().labels();
-        List<SetLabel> labels = SetLabel.of(
-                page.plan(), page.answer().kitchen().cookingDay(), page.firstDay(), style, Typeface.ESTIMATED);
+        List<SetLabel> labels = SetLabel.of(page.plan(), style, Typeface.ESTIMATED);
         // The sheet already begun is used up by the first session.
         LabelStyle here = page.session() > 1 ? new LabelStyle(style.sheet(), style.rounding()) : style;
         return new LabelsPage(page.head("labels", "Labels", says(page, style)), FilledSheet.of(labels, here));

@@ -34,8 +34,7 @@ public record NoPlanPage(
     /** @param rule empty, as {@code tryThis} is, where only what is said is known */
     public record ClashLine(String rule, String says, String tryThis) {}
 
-    /** @param which of the sessions it is that has no plan */
-    static NoPlanPage of(PlanAnswer answer, Optional<String> which, ReportStyle style) {
+    static NoPlanPage of(PlanAnswer answer, ReportStyle style) {
         var words = new NoPlanWords(answer);
         boolean stopped = answer.stoppedByCaution();
         boolean clashes = isProven(answer) && !answer.clashes().isEmpty();
@@ -51,7 +50,7 @@ public record NoPlanPage(
                 !stopped && clashes ? clashes(words) : List.of(),
                 stopped
                         ? List.of()
-                        : Stream.of(clashes ? words.doubt() : Optional.<String>empty(), which)
+                        : Stream.of(clashes ? words.doubt() : Optional.<String>empty(), words.stuck())
                                 .flatMap(Optional::stream)
                                 .toList());
     }

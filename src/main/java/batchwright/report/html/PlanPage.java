@@ -3,32 +3,40 @@ package batchwright.report.html;
 import batchwright.answer.PlanAnswer;
 import batchwright.plan.Batch;
 import batchwright.plan.EaterDays;
-import batchwright.plan.Plan;
+import batchwright.plan.Session;
 import batchwright.quantity.Currency;
 import batchwright.report.html.part.PageHead;
 import batchwright.report.html.part.Way;
-import batchwright.report.plan.SessionsAnswer;
 import batchwright.report.print.Dates;
 import batchwright.report.print.Show;
 import batchwright.schedule.Schedule;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * What every page needs of a plan that was found.
+ * What every page needs of a cooking session of a plan that was found.
  *
+ * @param answer to what the session was asked for
  * @param session its number, the first being 1; 0 when there is only one
- * @param firstDay by which number its cooking day is called
  */
-record PlanPage(PlanAnswer answer, Plan plan, ReportStyle style, Schedule schedule, int session, int firstDay) {
-    static PlanPage of(PlanAnswer answer, Plan plan, ReportStyle style) {
-        return new PlanPage(answer, plan, style, Schedule.of(plan.batches()), 0, 1);
+record PlanPage(PlanAnswer answer, Session plan, ReportStyle style, Schedule schedule, int session) {
+    /** One for each session. */
+    static List<PlanPage> all(PlanAnswer answer, ReportStyle style) {
+        List<PlanAnswer> sessions = answer.sessions();
+        List<PlanPage> pages = new ArrayList<>();
+        for (PlanAnswer one : sessions) {
+            Session session = one.plan().orElseThrow().first();
+            int number = sessions.size() == 1 ? 0 : pages.size() + 1;
+            pages.add(new PlanPage(one, session, style, Schedule.of(session.batches()), number));
+        }
+        return pages;
     }
 
-    static PlanPage of(SessionsAnswer.One session, int number, ReportStyle style) {
-        Plan plan = session.plan();
-        return new PlanPage(session.answer(), plan, style, Schedule.of(plan.batches()), number, session.firstDay());
+    /** By which number its cooking day is called. */
+    int firstDay() {
+        return plan.firstDay();
     }
 
     /** By which a page of this session is linked to. */
@@ -38,9 +46,7 @@ record PlanPage(PlanAnswer answer, Plan plan, ReportStyle style, Schedule schedu
 
     /** What of the session's days is eaten by an eater. */
     List<EatenDay> eaten(EaterDays eater) {
-        return eater.days().stream()
-                .map(day -> EatenDay.of(plan, eater, day, firstDay))
-                .toList();
+        return eater.days().stream().map(day -> EatenDay.of(plan, eater, day)).toList();
     }
 
     Currency currency() {
@@ -51,7 +57,7 @@ record PlanPage(PlanAnswer answer, Plan plan, ReportStyle style, Schedule schedu
     String forWhom() {
         return session == 0
                 ? forWhom(answer)
-                : "Days " + firstDay + " to " + (firstDay + answer.days() - 1) + " for " + eaters(answer);
+                : "Days " + plan.firstDay() + " to " + plan.lastDay() + " for " + eaters(answer);
     }
 
     private static String eaters(PlanAnswer answer) {

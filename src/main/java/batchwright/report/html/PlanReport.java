@@ -3,10 +3,8 @@ package batchwright.report.html;
 import batchwright.answer.PlanAnswer;
 import batchwright.plan.Plan;
 import batchwright.report.html.part.Document;
-import batchwright.report.plan.SessionsAnswer;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * The report of a plan.
@@ -21,27 +19,16 @@ public record PlanReport(
         Optional<ShoppingPage> shopOnce,
         List<SessionPages> sessions) {
     static PlanReport of(PlanAnswer answer, Plan plan, ReportStyle style) {
-        PlanPage page = PlanPage.of(answer, plan, style);
+        List<PlanPage> pages = PlanPage.all(answer, style);
+        boolean once = plan.isCookedOnce();
+        boolean shopOnce = answer.asked().shopOnce();
         return new PlanReport(
-                style.document(page.forWhom(), List.of(page)),
-                AnswerSection.of(page),
-                Optional.empty(),
-                Optional.empty(),
-                List.of(SessionPages.of(page)));
-    }
-
-    /** Of several cooking sessions, each with its own pages. */
-    static PlanReport of(SessionsAnswer answer, ReportStyle style) {
-        List<PlanPage> pages = IntStream.range(0, answer.sessions().size())
-                .mapToObj(s -> PlanPage.of(answer.sessions().get(s), s + 1, style))
-                .toList();
-        return new PlanReport(
-                style.document(PlanPage.forWhom(answer.whole()), pages),
-                new SessionsSection(answer, pages).section(),
-                Optional.of(WholeSection.of(answer)),
-                answer.shopOnce() ? Optional.of(new BuyOncePage(answer).page()) : Optional.empty(),
+                style.document(PlanPage.forWhom(answer), pages),
+                AnswerSection.of(answer, plan, pages),
+                once ? Optional.empty() : Optional.of(WholeSection.of(answer)),
+                shopOnce ? Optional.of(ShoppingPage.forAll(answer, plan)) : Optional.empty(),
                 pages.stream()
-                        .map(page -> SessionPages.ofSeveral(page, answer.shopOnce()))
+                        .map(page -> once ? SessionPages.of(page) : SessionPages.ofSeveral(page, shopOnce))
                         .toList());
     }
 }

@@ -35,7 +35,7 @@ final class SheetHead {
                   @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt sans-serif; }
                 """.formatted(
                         quoted(Shortened.to(MOST_LETTERS, plan)),
-                        quoted("cooking day " + Dates.inFull(page.answer().kitchen().cookingDay())));
+                        quoted("cooking day " + Dates.inFull(page.plan().cookingDay())));
     }
 
     /** A string of CSS (CSS Syntax Level 3): all but plain letters and figures as code points, so that a name cannot end it. */

@@ -1,17 +1,24 @@
 package batchwright.report.html;
 
+import batchwright.answer.BoughtTogether;
 import batchwright.answer.BuyLine;
+import batchwright.answer.PlanAnswer;
 import batchwright.food.Food;
 import batchwright.food.Staple;
+import batchwright.plan.Plan;
 import batchwright.plan.UseUp;
+import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.report.cooking.KitchenMeasure;
 import batchwright.report.html.part.PageHead;
 import batchwright.report.html.part.Tick;
 import batchwright.report.print.Dates;
 import batchwright.report.print.Show;
+import batchwright.report.shopping.BoughtEarly;
 import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -38,6 +45,32 @@ public record ShoppingPage(PageHead head, List<ShopList> shops, Optional<List<Ti
                 List.of(),
                 Optional.of(atHome(page, BuyLine.of(page.plan()))),
                 notes(page, Optional.empty()));
+    }
+
+    /** One list for all sessions, with those that things are bought for. */
+    static ShoppingPage forAll(PlanAnswer answer, Plan plan) {
+        Currency currency = answer.kitchen().currency();
+        Map<BuyLine, List<Integer>> sessions = new LinkedHashMap<>();
+        BoughtTogether.of(plan.sessions()).forEach(bought -> sessions.put(bought.line(), bought.sessions()));
+        List<BuyLine> all = List.copyOf(sessions.keySet());
+        return new ShoppingPage(
+                new PageHead(
+                        "shop",
+                        "shop",
+                        "Shopping list, before day 1",
+                        PlanPage.forWhom(answer),
+                        "",
+                        "Total " + Show.money(plan.cost(), currency) + "."),
+                ShopList.of(all, currency, line -> forSessions(sessions.getOrDefault(line, List.of()))),
+                Optional.empty(),
+                Stream.of(BoughtEarly.says(plan.sessions()), ShopList.prices(all))
+                        .flatMap(Optional::stream)
+                        .toList());
+    }
+
+    private static String forSessions(List<Integer> numbers) {
+        return (numbers.size() == 1 ? "for session " : "for sessions ")
+                + numbers.stream().map(n -> Integer.toString(n)).collect(Collectors.joining(" and "));
     }
 
     private static String carriedOver(PlanPage page) {
@@ -76,7 +109,7 @@ public record ShoppingPage(PageHead head, List<ShopList> shops, Optional<List<Ti
     }
 
     private static Optional<String> useUp(PlanPage page) {
-        String foods = UseUp.of(page.answer().kitchen(), page.answer().days(), page.plan()).stream()
+        String foods = UseUp.of(page.plan()).stream()
                 .map(u ->
                         u.food().name() + ", " + amount(page, u.food(), u.grams()) + ", by " + Dates.shortly(u.useBy()))
                 .collect(Collectors.joining("; "));

@@ -1,7 +1,7 @@
 package batchwright.report.html;
 
 import batchwright.plan.Batch;
-import batchwright.plan.Plan;
+import batchwright.plan.Session;
 import batchwright.report.cooking.ScheduleWords;
 import batchwright.report.html.chart.FirstWords;
 import batchwright.report.html.chart.Svg;
@@ -21,29 +21,29 @@ import java.util.Optional;
 
 /** The order of work of a session: drawn, and beside it as a table, which on paper a cook reads too. */
 public record TimeLine(Figure figure, List<KeyEntry> key, Table table, String note) {
-    static TimeLine of(Plan plan, Schedule schedule) {
+    static TimeLine of(Session session, Schedule schedule) {
         String says = Show.capital(ScheduleWords.says(schedule)) + ".";
         Svg picture = new TimeLineChart(
                         schedule,
-                        step -> tag(plan, step),
-                        step -> series(plan, step).look())
+                        step -> tag(session, step),
+                        step -> series(session, step).look())
                 .draw(says);
         return new TimeLine(
                 new Figure("timeline", "At a glance", says, Optional.of(picture), Optional.empty()),
-                plan.batches().stream()
+                session.batches().stream()
                         .map(Batch::dish)
-                        .map(dish -> new KeyEntry(Series.of(plan, dish), dish.name(), ""))
+                        .map(dish -> new KeyEntry(Series.of(session, dish), dish.name(), ""))
                         .toList(),
-                table(plan, schedule),
+                table(session, schedule),
                 ScheduleWords.note(schedule));
     }
 
     private record Line(int minute, List<String> cells) {}
 
-    private static Table table(Plan plan, Schedule schedule) {
+    private static Table table(Session session, Schedule schedule) {
         List<Line> lines = new ArrayList<>();
         schedule.settings().forEach(setting -> lines.add(line(setting)));
-        schedule.steps().forEach(step -> lines.add(line(plan, step)));
+        schedule.steps().forEach(step -> lines.add(line(session, step)));
         var table = new Table("By the clock, from 0:00")
                 .words("at")
                 .words("step")
@@ -69,12 +69,12 @@ public record TimeLine(Figure figure, List<KeyEntry> key, Table table, String no
                         "oven"));
     }
 
-    private static Line line(Plan plan, PlacedStep step) {
+    private static Line line(Session session, PlacedStep step) {
         return new Line(
                 step.start(),
                 List.of(
                         ScheduleWords.clock(step.start()),
-                        tag(plan, step),
+                        tag(session, step),
                         FirstWords.of(step.text(), 60),
                         step.handsOnMinutes() == 0 ? "–" : ScheduleWords.clock(step.handsOnUntil()),
                         ScheduleWords.clock(step.end()),
@@ -82,13 +82,13 @@ public record TimeLine(Figure figure, List<KeyEntry> key, Table table, String no
     }
 
     /** A3: the letter of the dish and the number of the step below it; the letter alone fills containers. */
-    private static String tag(Plan plan, PlacedStep step) {
+    private static String tag(Session session, PlacedStep step) {
         String number =
                 step.number().isPresent() ? Integer.toString(step.number().getAsInt()) : "";
-        return series(plan, step).letter() + number;
+        return series(session, step).letter() + number;
     }
 
-    private static Series series(Plan plan, PlacedStep step) {
-        return Series.of(plan, step.dish());
+    private static Series series(Session session, PlacedStep step) {
+        return Series.of(session, step.dish());
     }
 }

@@ -5,9 +5,9 @@ import batchwright.plan.Batch;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Fill;
-import batchwright.plan.Plan;
 import batchwright.plan.Portion;
 import batchwright.plan.Serving;
+import batchwright.plan.Session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -20,11 +20,11 @@ import java.util.stream.Stream;
  */
 public record ContainerLabel(Batch batch, Fill fill, String eater, int eaterNumber, int number, int day, Serving.Storage from) {
     /** Dish by dish, eater by eater. */
-    public static List<ContainerLabel> of(Plan plan) {
+    public static List<ContainerLabel> of(Session session) {
         List<ContainerLabel> labels = new ArrayList<>();
-        for (Batch batch : plan.batches()) {
-            for (int e = 0; e < plan.eaters().size(); e++) {
-                EaterDays eater = plan.eaters().get(e);
+        for (Batch batch : session.batches()) {
+            for (int e = 0; e < session.eaters().size(); e++) {
+                EaterDays eater = session.eaters().get(e);
                 int eaterNumber = e + 1;
                 batch.fills().stream()
                         .filter(fill -> fill.isFor(eater.seat().eater()))

@@ -1,8 +1,7 @@
 package batchwright.report.labels;
 
 import batchwright.food.Dish;
-import batchwright.plan.Plan;
-import java.time.LocalDate;
+import batchwright.plan.Session;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,15 +17,12 @@ public record SetLabel(LabelLook look, List<LabelLine> lines) {
 
     /**
      * A label for each container of a session; those of a dish and eater look alike.
-     *
-     * @param cooked the cooking day
-     * @param firstDay by which number it is called
      */
-    public static List<SetLabel> of(Plan plan, LocalDate cooked, int firstDay, LabelStyle style, Typeface face) {
+    public static List<SetLabel> of(Session session, LabelStyle style, Typeface face) {
         Map<Alike, List<LabelWords>> boxes = new LinkedHashMap<>();
-        ContainerLabel.of(plan)
+        ContainerLabel.of(session)
                 .forEach(label -> boxes.computeIfAbsent(new Alike(label.dish(), label.eaterNumber()), alike -> new ArrayList<>())
-                        .add(new LabelWords(label, style.rounding().rules(), cooked, firstDay, face)));
+                        .add(new LabelWords(label, style.rounding().rules(), session.cookingDay(), session.firstDay(), face)));
         LabelFit fit = new LabelFit(style.sheet(), face);
         List<SetLabel> labels = new ArrayList<>();
         for (List<LabelWords> alike : boxes.values()) {

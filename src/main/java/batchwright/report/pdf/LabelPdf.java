@@ -35,9 +35,8 @@ public record LabelPdf(byte[] content, int sheets, Set<String> lacking) {
         try (var pdf = new PDDocument()) {
             describe(pdf, plan);
             var face = new LiberationSans(pdf);
-            List<SetLabel> labels = plan.sessions().stream()
-                    .flatMap(s -> SetLabel.of(
-                            s.plan(), s.answer().kitchen().cookingDay(), s.firstDay(), style, face).stream())
+            List<SetLabel> labels = plan.plan().sessions().stream()
+                    .flatMap(session -> SetLabel.of(session, style, face).stream())
                     .toList();
             List<FilledSheet> sheets = FilledSheet.of(labels, style);
             var page = new SheetPage(pdf, style.sheet(), face);

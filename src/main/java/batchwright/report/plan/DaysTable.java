@@ -6,7 +6,7 @@ import batchwright.limit.Limit;
 import batchwright.limit.Scope;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
-import batchwright.plan.Plan;
+import batchwright.plan.Session;
 import batchwright.report.needs.LimitCells;
 import batchwright.report.print.BandPicture;
 import batchwright.report.print.TextTable;
@@ -18,10 +18,8 @@ import java.util.stream.Stream;
 
 /**
  * Each day of an eater against the target; limit by limit; where the page is wide enough, with a picture of where its energy lies in the band.
- *
- * @param firstDay by which number the cooking day is called
  */
-public record DaysTable(Plan plan, EaterDays eater, int firstDay) {
+public record DaysTable(Session session, EaterDays eater) {
     /** Columns of the table without a picture and with large figures. */
     private static final int WITHOUT = 80;
 
@@ -57,11 +55,14 @@ public record DaysTable(Plan plan, EaterDays eater, int firstDay) {
         columns.forEach(column -> column.heads(table));
         row(table, "target", columns.stream().map(LimitCells::target));
         for (Day day : eater.days()) {
-            Nutrients holds = plan.totals(eater.seat().eater(), day);
-            row(table, "day " + (day.day() + firstDay - 1), columns.stream().map(column -> column.of(holds)));
+            Nutrients holds = session.totals(eater.seat().eater(), day);
+            row(
+                    table,
+                    "day " + (day.day() + session.firstDay() - 1),
+                    columns.stream().map(column -> column.of(holds)));
         }
         if (eater.days().size() > 1 && !target().limits(Scope.MEAN_OF_DAYS).isEmpty()) {
-            Nutrients mean = plan.averageDay(eater);
+            Nutrients mean = session.averageDay(eater);
             row(table, "average", columns.stream().map(column -> column.of(mean)));
         }
         return table;

@@ -5,8 +5,8 @@ import batchwright.limit.Limit;
 import batchwright.limit.Scope;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
-import batchwright.plan.Plan;
 import batchwright.plan.Serving;
+import batchwright.plan.Session;
 import batchwright.plan.Snack;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
@@ -16,23 +16,16 @@ import java.util.stream.Collectors;
 
 /** What each eater eats on each day, and how it compares with the target. */
 final class DaysText {
-    private final Plan plan;
+    private final Session session;
     private final Page page;
-    private final int firstDay;
 
-    DaysText(Plan plan, Page page) {
-        this(plan, page, 1);
-    }
-
-    /** @param firstDay by which number the cooking day is called */
-    DaysText(Plan plan, Page page, int firstDay) {
-        this.firstDay = firstDay;
-        this.plan = plan;
+    DaysText(Session session, Page page) {
+        this.session = session;
         this.page = page;
     }
 
     void write() {
-        plan.eaters().forEach(this::eater);
+        session.eaters().forEach(this::eater);
     }
 
     private void eater(EaterDays eater) {
@@ -40,7 +33,7 @@ final class DaysText {
         page.gap();
         eats(eater.days());
         page.gap();
-        new DaysTable(plan, eater, firstDay).of(page.width()).forEach(table -> {
+        new DaysTable(session, eater).of(page.width()).forEach(table -> {
             page.table(table);
             Show.atLeastNote(page, table);
         });
@@ -86,7 +79,7 @@ final class DaysText {
     }
 
     private int number(Day day) {
-        return day.day() + firstDay - 1;
+        return day.day() + session.firstDay() - 1;
     }
 
     private static String eats(Day day) {

@@ -73,6 +73,16 @@ public final class NoPlanWords {
                 : Optional.of("Time ended before it was known which of these rules clash: perhaps not all of them.");
     }
 
+    /** Which of several cooking sessions has no plan, if that is why there is none. */
+    public Optional<String> stuck() {
+        return answer.stuck()
+                .map(days -> (days.first() == 1
+                                ? "It is the session for days "
+                                : "After the sessions before it, it is the one for days ")
+                        + days.first() + "-" + days.last() + " that has no plan."
+                        + (days.first() == 1 ? "" : " Try other --cooks, or without --vary."));
+    }
+
     private boolean someNeeded() {
         return clashes.stream().anyMatch(Clash::needed);
     }

@@ -6,6 +6,7 @@ import batchwright.needs.Needs;
 import batchwright.plan.Clash;
 import batchwright.plan.Plan;
 import batchwright.plan.Proof;
+import batchwright.plan.Session;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.report.cooking.CookText;
@@ -16,6 +17,8 @@ import batchwright.report.print.Page;
 import batchwright.report.print.RemedyText;
 import batchwright.report.print.Show;
 import batchwright.report.shopping.BuyText;
+import batchwright.report.shopping.OneTripText;
+import batchwright.report.shopping.PantryText;
 import batchwright.report.why.FrontierText;
 import batchwright.report.why.WhyText;
 import java.math.BigDecimal;
@@ -51,14 +54,19 @@ public final class PlanText {
     }
 
     private void plan(Plan plan) {
-        page.paragraph(forWhom() + ": " + Show.money(plan.cost(), currency()) + Show.budget(answer.budget(), currency())
-                + ", " + proven() + ".");
-        new CookText(answer.kitchen(), plan, page).write();
-        new ScheduleText(plan, page).write();
-        new DaysText(plan, page).write();
-        new IntakesText(answer, page).write(allNutrients);
-        new BuyText(answer, plan, commands, page).write();
-        proof(plan);
+        page.paragraph(forWhom() + cookedOn(plan) + ": " + Show.money(plan.cost(), currency())
+                + Show.budget(answer.budget(), currency()) + ", " + proven() + ".");
+        if (plan.isCookedOnce()) {
+            cookAndEat(plan.first());
+            intakes();
+            new BuyText(answer, commands, page).write();
+        } else {
+            sessions(plan);
+            page.gap().line("=".repeat(page.width()));
+            page.line("ALL SESSIONS");
+            intakes();
+        }
+        new ProofText(answer, plan, page).write();
         insight();
         new NoticesText(answer.needs().size(), page).write(Notice.of(answer));
         page.gap()
@@ -67,7 +75,56 @@ public final class PlanText {
                         "  ",
                         commands.shows(plan.batches().stream()
                                 .map(batch -> batch.dish().id())
+                                .distinct()
                                 .toList()));
+    }
+
+    private static String cookedOn(Plan plan) {
+        return plan.isCookedOnce()
+                ? ""
+                : ", cooked on days "
+                        + plan.sessions().stream()
+                                .map(session -> Integer.toString(session.firstDay()))
+                                .collect(Collectors.joining(", "));
+    }
+
+    private void cookAndEat(Session session) {
+        new CookText(session, page).write();
+        new ScheduleText(session, page).write();
+        new DaysText(session, page).write();
+    }
+
+    private void intakes() {
+        new IntakesText(answer, page).write(allNutrients);
+    }
+
+    private void sessions(Plan plan) {
+        boolean shopOnce = answer.asked().shopOnce();
+        if (shopOnce) {
+            new OneTripText(plan, currency(), page).write();
+        }
+        int number = 0;
+        for (PlanAnswer one : answer.sessions()) {
+            Session session = one.plan().orElseThrow().first();
+            number++;
+            page.gap().line("=".repeat(page.width()));
+            page.paragraph("SESSION " + number + " of " + plan.sessions().size() + ": cook on day " + session.firstDay()
+                    + ", " + session.cookingDay() + ", for days " + session.firstDay() + "-" + session.lastDay()
+                    + (shopOnce ? "" : "; shop for " + Show.money(session.cost(), currency())));
+            cookAndEat(session);
+            if (shopOnce) {
+                new PantryText(one, commands, page).write();
+            } else {
+                new BuyText(one, commands, page).write();
+            }
+            if (number > 1) {
+                page.paragraph(
+                        "  ",
+                        "    ",
+                        "At home is also what the sessions before leave; but of a food that is perishable in"
+                                + " foods/catalogue.csv no opened pack is counted on.");
+            }
+        }
     }
 
     private void insight() {
@@ -89,31 +146,6 @@ public final class PlanText {
         return answer.status() == PlanAnswer.Status.PLANNED ? "proven cheapest" : "not proven cheapest";
     }
 
-    private void proof(Plan plan) {
-        page.heading("PROOF");
-        Proof proof = answer.proof();
-        if (answer.status() == PlanAnswer.Status.PLANNED) {
-            page.paragraph("  ", "  ", "No plan that keeps every rule costs less: " + searched(proof) + ".");
-        } else {
-            Money bound = proof.lowerBound();
-            page.paragraph(
-                    "  ",
-                    "  ",
-                    (proof.interrupted() ? "Interrupted" : "Time ended") + " before the proof: no plan costs less than "
-                            + Show.money(bound, currency())
-                            + ", this one "
-                            + percentAbove(plan.cost(), bound) + " % more; " + searched(proof)
-                            + ". Try more time with --seconds, or profiles that name the few snacks an eater likes"
-                            + " (snacks: only).");
-        }
-        answer.audit()
-                .ifPresent(audit -> page.paragraph(
-                        "  ",
-                        "  ",
-                        "Every number above was worked out again from the files: "
-                                + Show.count(audit.checks().size(), "check", "checks") + " passed."));
-    }
-
     /** Not the seconds: the same files give the same text. */
     static String searched(Proof proof) {
         return Show.count((int) Math.min(proof.nodes(), Integer.MAX_VALUE), "relaxation", "relaxations") + " solved";
@@ -130,6 +162,7 @@ public final class PlanText {
     }
 
     private void noPlan() {
+        var words = new NoPlanWords(answer);
         if (answer.stoppedByCaution()) {
             page.paragraph("No plan for " + stopped() + ": a caution stops it.");
             new NoticesText(answer.needs().size(), page).write(Notice.of(answer));
@@ -137,7 +170,7 @@ public final class PlanText {
             page.paragraph(forWhom() + ": no plan found "
                     + (answer.proof().interrupted() ? "before the interruption" : "in the time given")
                     + ", and no proof that there is none.");
-            new NoPlanWords(answer).overBudget().ifPresent(page::paragraph);
+            words.overBudget().ifPresent(page::paragraph);
             page.paragraph(
                     "Try more time with --seconds, fewer days, or profiles that name the few snacks an eater likes"
                             + " (snacks: only).");
@@ -147,9 +180,10 @@ public final class PlanText {
                     + answer.budget()
                             .map(b -> " within " + Show.money(b, currency()))
                             .orElse("") + ".");
-            clashes();
+            clashes(words);
             insight();
         }
+        words.stuck().ifPresent(page::paragraph);
     }
 
     private String stopped() {
@@ -159,12 +193,11 @@ public final class PlanText {
                 .collect(Collectors.joining(" and "));
     }
 
-    private void clashes() {
+    private void clashes(NoPlanWords words) {
         if (answer.clashes().isEmpty()) {
             page.paragraph("Try a larger --budget or more --dishes, or loosen a wish in the profile.");
             return;
         }
-        var words = new NoPlanWords(answer);
         page.gap().paragraph(words.heading());
         words.clashes().forEach(clash -> clash(words, clash));
         words.perhaps().ifPresent(page::item);

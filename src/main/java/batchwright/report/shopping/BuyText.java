@@ -4,7 +4,7 @@ import batchwright.answer.BuyLine;
 import batchwright.answer.PlanAnswer;
 import batchwright.food.Pack;
 import batchwright.plan.Batch;
-import batchwright.plan.Plan;
+import batchwright.plan.Session;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.report.foods.PackText;
@@ -25,22 +25,23 @@ import java.util.stream.Collectors;
 public final class BuyText {
     private static final String INVENTED = "invented";
     private final PlanAnswer answer;
-    private final Plan plan;
+    private final Session session;
     private final Commands commands;
     private final Page page;
     private final List<BuyLine> bought;
 
-    public BuyText(PlanAnswer answer, Plan plan, Commands commands, Page page) {
+    /** @param answer with a plan of one cooking session */
+    public BuyText(PlanAnswer answer, Commands commands, Page page) {
         this.commands = commands;
         this.answer = answer;
-        this.plan = plan;
+        this.session = answer.plan().orElseThrow().first();
         this.page = page;
         this.bought =
-                BuyLine.of(plan).stream().filter(l -> l.pack().isPresent()).toList();
+                BuyLine.of(session).stream().filter(l -> l.pack().isPresent()).toList();
     }
 
     public void write() {
-        page.heading("BUY: " + things() + ", " + Show.money(plan.cost(), currency()));
+        page.heading("BUY: " + things() + ", " + Show.money(session.cost(), currency()));
         for (String shop : shops()) {
             List<BuyLine> here =
                     bought.stream().filter(l -> shop(l).equals(shop)).toList();
@@ -48,7 +49,7 @@ public final class BuyText {
             page.line("  " + Show.capital(shop) + ": " + Show.money(sum(here), currency()));
             page.table(table(here));
         }
-        new PantryText(answer, plan, commands, page).write();
+        new PantryText(answer, commands, page).write();
         total();
         new CostBarsText(bought, currency(), page).write();
         page.gap();
@@ -118,7 +119,7 @@ public final class BuyText {
 
     private void total() {
         page.gap();
-        Money cost = plan.cost();
+        Money cost = session.cost();
         String against = answer.budget()
                 .map(budget -> ", " + Show.money(budget.minus(cost), currency()) + " under the budget of "
                         + currency().text(budget))
@@ -133,9 +134,9 @@ public final class BuyText {
 
     /** A day of one eater, or a container when nobody in particular eats them. */
     private String each(Money cost) {
-        int eaters = plan.eaters().size();
+        int eaters = session.eaters().size();
         long howMany = eaters == 0
-                ? plan.batches().stream().mapToInt(Batch::containers).sum()
+                ? session.batches().stream().mapToInt(Batch::containers).sum()
                 : (long) answer.days() * eaters;
         BigDecimal one = cost.shareOf(BigDecimal.ONE, BigDecimal.valueOf(howMany));
         String what = eaters == 0 ? " a container" : eaters == 1 ? " a day" : " a day and eater";

@@ -6,7 +6,7 @@ import batchwright.answer.PlanAnswer;
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Lot;
-import batchwright.plan.Plan;
+import batchwright.plan.Session;
 import batchwright.plan.UseUp;
 import batchwright.report.cooking.KitchenMeasure;
 import batchwright.report.print.Commands;
@@ -20,14 +20,15 @@ import java.util.stream.Collectors;
 /** What the cook should know of the pantry: what was taken without buying, what to use up, what is past its date. */
 public final class PantryText {
     private final PlanAnswer answer;
-    private final Plan plan;
+    private final Session session;
     private final Commands commands;
     private final Page page;
 
-    public PantryText(PlanAnswer answer, Plan plan, Commands commands, Page page) {
+    /** @param answer with a plan of one cooking session */
+    public PantryText(PlanAnswer answer, Commands commands, Page page) {
         this.commands = commands;
         this.answer = answer;
-        this.plan = plan;
+        this.session = answer.plan().orElseThrow().first();
         this.page = page;
     }
 
@@ -35,11 +36,11 @@ public final class PantryText {
         page.gap();
         say(
                 "From the pantry alone: ",
-                BuyLine.of(plan).stream()
+                BuyLine.of(session).stream()
                         .filter(l -> l.pack().isEmpty())
                         .map(l -> l.food().name() + " " + Show.whole(l.usedGrams()) + " g")
                         .toList());
-        List<UseUp> useUp = UseUp.of(answer.kitchen(), answer.days(), plan);
+        List<UseUp> useUp = UseUp.of(session);
         say(
                 "Use up, besides this plan: ",
                 useUp.stream()
@@ -52,7 +53,7 @@ public final class PantryText {
     private void dishesUsing(Food food) {
         var all = new DishesUsing(answer);
         List<Dish> using = all.of(food);
-        if (!using.isEmpty() && !answer.named().isEmpty()) {
+        if (!using.isEmpty() && !answer.asked().named().isEmpty()) {
             page.paragraph(
                     "    ",
                     "      ",
@@ -63,7 +64,7 @@ public final class PantryText {
     }
 
     private String plan(List<Dish> cook) {
-        return "plan " + String.join(" ", answer.named()) + " --days " + answer.days()
+        return "plan " + String.join(" ", answer.asked().named()) + " --days " + answer.days()
                 + answer.budget()
                         .map(budget ->
                                 " --budget " + answer.kitchen().currency().text(budget))

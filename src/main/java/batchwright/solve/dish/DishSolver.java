@@ -5,6 +5,7 @@ import batchwright.plan.DishPlanner;
 import batchwright.plan.DishRequest;
 import batchwright.plan.Plan;
 import batchwright.plan.Proof;
+import batchwright.plan.Session;
 import batchwright.quantity.Money;
 import batchwright.solve.mip.SearchResult;
 import batchwright.solve.mip.Stop;
@@ -26,30 +27,30 @@ public final class DishSolver implements DishPlanner {
         var model = new FillModel(unlimited);
         SearchResult<double[]> result = model.cheapest(stop);
         boolean done = result.state() == SearchResult.State.DONE;
-        Optional<Plan> plan = result.best().map(values -> best(unlimited, model.stepsIn(values), result));
-        Proof proof = proof(plan, result, Duration.ofNanos(System.nanoTime() - start));
-        boolean tooDear = plan.isPresent()
+        Optional<Session> filled = result.best().map(values -> best(unlimited, model.stepsIn(values), result));
+        Proof proof = proof(filled, result, Duration.ofNanos(System.nanoTime() - start));
+        boolean tooDear = filled.isPresent()
                 && request.budget().filter(b -> proof.cost().compareTo(b) > 0).isPresent();
         if (tooDear && proof.lowerBound().compareTo(request.budget().orElseThrow()) <= 0) {
             return DishAnswer.notProven(Optional.empty(), proof);
         }
-        if (tooDear || (done && plan.isEmpty())) {
-            return DishAnswer.notPossible(new WhatIsPossible(request, stop).hints(plan.map(Plan::cost)), proof);
+        if (tooDear || (done && filled.isEmpty())) {
+            return DishAnswer.notPossible(new WhatIsPossible(request, stop).hints(filled.map(Session::cost)), proof);
         }
-        Optional<Plan> proven = plan.map(p -> p.withProof(proof));
+        Optional<Plan> proven = filled.map(session -> Plan.of(session.withProof(proof)));
         return done ? DishAnswer.filled(proven.orElseThrow()) : DishAnswer.notProven(proven, proof);
     }
 
-    private static Plan best(DishRequest request, List<Integer> found, SearchResult<double[]> result) {
-        Plan plan = FilledPlan.of(request, BestFill.from(request, found));
-        if (plan.cost().minor() < Math.round(result.bound())) {
-            throw new IllegalStateException("plan.cost (" + plan.cost() + ") must not be below the proven bound.");
+    private static Session best(DishRequest request, List<Integer> found, SearchResult<double[]> result) {
+        Session filled = FilledPlan.of(request, BestFill.from(request, found));
+        if (filled.cost().minor() < Math.round(result.bound())) {
+            throw new IllegalStateException("filled.cost (" + filled.cost() + ") must not be below the proven bound.");
         }
-        return plan;
+        return filled;
     }
 
-    private static Proof proof(Optional<Plan> plan, SearchResult<double[]> result, Duration took) {
-        Money cost = plan.map(Plan::cost).orElse(Money.ZERO);
+    private static Proof proof(Optional<Session> filled, SearchResult<double[]> result, Duration took) {
+        Money cost = filled.map(Session::cost).orElse(Money.ZERO);
         double bound = Double.isFinite(result.bound()) ? Math.max(0, result.bound()) : 0;
         return new Proof(cost, new Money(Math.round(bound)), result.nodes(), took);
     }

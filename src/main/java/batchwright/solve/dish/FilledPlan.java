@@ -5,10 +5,10 @@ import batchwright.food.Part;
 import batchwright.plan.Batch;
 import batchwright.plan.DishRequest;
 import batchwright.plan.Fill;
-import batchwright.plan.Plan;
 import batchwright.plan.Portion;
 import batchwright.plan.Proof;
 import batchwright.plan.Purchase;
+import batchwright.plan.Session;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -16,19 +16,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Makes of the steps of each part a plan of one batch and what is bought for it, in exact decimals. */
+/** Makes of the steps of each part a session of one batch and what is bought for it, in exact decimals. */
 final class FilledPlan {
     private FilledPlan() {}
 
     /** @param steps of each part, in the dish's order */
-    static Plan of(DishRequest request, List<Integer> steps) {
+    static Session of(DishRequest request, List<Integer> steps) {
         List<Part> parts = request.dish().parts();
         List<Portion> portions = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
             portions.add(new Portion(parts.get(i), steps.get(i) * parts.get(i).stepGrams()));
         }
         var batch = new Batch(request.dish(), List.of(new Fill(Optional.empty(), request.containers(), portions)));
-        return new Plan(List.of(), List.of(batch), shopping(request, batch.ingredients()), Proof.NONE);
+        return new Session(
+                1, request.forNobody(), List.of(), List.of(batch), shopping(request, batch.ingredients()), Proof.NONE);
     }
 
     /** In the order of the catalogue. */

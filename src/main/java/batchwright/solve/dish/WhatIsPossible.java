@@ -204,7 +204,10 @@ final class WhatIsPossible {
     /** When no single change will do: the nearest energy whatever else, with as much protein as was asked or as it can have. */
     private Optional<DishHint> nearest() {
         return asked.wish().energy().flatMap(band -> {
-            DishRequest energyOnly = asked.withWish(ContainerWish.NONE.withEnergy(Optional.of(band)));
+            DishRequest energyOnly = asked.withWish(asked.wish()
+                    .withProtein(Optional.empty())
+                    .withFat(Optional.empty())
+                    .withEnergy(Optional.of(band)));
             Optional<DishRequest> there = solves(energyOnly)
                     ? Optional.of(energyOnly)
                     : Stream.of(energyAbove(energyOnly), energyBelow(energyOnly))

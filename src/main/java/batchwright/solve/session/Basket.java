@@ -5,15 +5,12 @@ import batchwright.food.Kitchen;
 import batchwright.food.Lot;
 import batchwright.food.Pack;
 import batchwright.plan.PantryLeft;
-import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Proof;
 import batchwright.plan.Purchase;
 import batchwright.plan.Session;
-import batchwright.plan.SessionsRequest;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -32,24 +29,21 @@ final class Basket {
     /** Less than this is a rounding error. */
     private static final BigDecimal LEAST_GRAMS = new BigDecimal("0.000001");
 
-    private final SessionsRequest request;
-    private final List<PlanRequest> requests;
-    private final List<Plan> meals;
+    private final PlanRequest request;
+    private final List<Session> meals;
     private final Map<Food, Deque<Pack>> planned = new HashMap<>();
 
-    private Basket(SessionsRequest request, List<PlanRequest> requests, List<Plan> meals) {
+    private Basket(PlanRequest request, List<Session> meals) {
         this.request = request;
-        this.requests = requests;
         this.meals = meals;
     }
 
     /**
-     * @param requests one for each session; what they say of the pantry is worked out again
-     * @param meals a plan for each session; what they buy does not matter
+     * @param meals one for each session: what it buys does not matter, and what it says of the pantry is worked out again
      * @return empty when a food is not sold that is not enough at home
      */
-    static Optional<List<Session>> of(SessionsRequest request, List<PlanRequest> requests, List<Plan> meals) {
-        return new Basket(request, requests, meals).shop();
+    static Optional<List<Session>> of(PlanRequest request, List<Session> meals) {
+        return new Basket(request, meals).shop();
     }
 
     private Optional<List<Session>> shop() {
@@ -57,47 +51,46 @@ final class Basket {
         planTogether(used);
         List<Session> sessions = new ArrayList<>();
         boolean asBefore = true;
-        Map<Food, List<Lot>> atHome = request.whole().kitchen().pantry();
-        for (int s = 0; s < meals.size(); s++) {
-            LocalDate day = request.cookingDay(s + 1);
-            Kitchen kitchen = requests.get(s).kitchen().on(day, atHome);
-            PlanRequest here = requests.get(s).withKitchen(kitchen);
+        Map<Food, List<Lot>> atHome = request.kitchen().pantry();
+        for (int session : request.sessions()) {
+            Session before = meals.get(session - 1);
+            Used here = used.get(session - 1);
+            Kitchen kitchen = before.kitchen().on(request.cookingDay(session), atHome);
+            PlanRequest asked = before.request().withKitchen(kitchen);
             List<Purchase> list = new ArrayList<>();
             for (Food food : kitchen.foods().values()) {
-                if (used.get(s).of(food).signum() > 0) {
-                    Optional<Purchase> line = line(here, food, used.get(s));
+                if (here.of(food).signum() > 0) {
+                    Optional<Purchase> line = line(asked, food, here);
                     if (line.isEmpty()) {
                         return Optional.empty();
                     }
                     list.add(line.get());
                 }
             }
-            Plan plan = new Plan(
-                    meals.get(s).eaters(),
-                    meals.get(s).batches(),
-                    list,
-                    meals.get(s).proof());
-            asBefore = asBefore && packs(plan).equals(packs(meals.get(s)));
-            sessions.add(new Session(request.firstDay(s + 1), here, asBefore ? plan : unproven(plan)));
-            if (s + 1 < meals.size()) {
-                atHome = PantryLeft.on(request.cookingDay(s + 2), here, plan);
+            Session shopped = before.withFirstDay(request.firstDay(session))
+                    .withRequest(asked)
+                    .withShopping(list);
+            asBefore = asBefore && packs(shopped).equals(packs(before));
+            sessions.add(asBefore ? shopped : unproven(shopped));
+            if (session < request.cooking().sessions()) {
+                atHome = PantryLeft.on(request.cookingDay(session + 1), shopped);
             }
         }
         return Optional.of(sessions);
     }
 
-    private static List<Map<Pack, Integer>> packs(Plan plan) {
-        return plan.shopping().stream().map(Purchase::packs).toList();
+    private static List<Map<Pack, Integer>> packs(Session session) {
+        return session.shopping().stream().map(Purchase::packs).toList();
     }
 
     /** The planner proved something of other shopping, or after other shopping. */
-    private static Plan unproven(Plan plan) {
-        Proof proof = plan.proof();
-        return plan.withProof(new Proof(plan.cost(), Money.ZERO, proof.nodes(), proof.took()));
+    private static Session unproven(Session session) {
+        Proof proof = session.proof();
+        return session.withProof(new Proof(session.cost(), Money.ZERO, proof.nodes(), proof.took()));
     }
 
     private void planTogether(List<Used> used) {
-        Kitchen kitchen = request.whole().kitchen();
+        Kitchen kitchen = request.kitchen();
         for (Food food : kitchen.foods().values()) {
             boolean noDates =
                     kitchen.lotsOf(food).stream().allMatch(lot -> lot.useBy().isEmpty());

@@ -6,7 +6,6 @@ import batchwright.food.Kitchen;
 import batchwright.food.Lot;
 import batchwright.food.Pack;
 import batchwright.plan.PlanRequest;
-import batchwright.plan.SessionsRequest;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -41,10 +40,10 @@ final class EachAlone {
      *
      * @param inPacks foods of which whole packs are counted, if they keep
      */
-    static Map<PlanRequest, Integer> of(SessionsRequest request, Set<Food> inPacks) {
+    static Map<PlanRequest, Integer> of(PlanRequest request, Set<Food> inPacks) {
         Map<Alike, Integer> times = new LinkedHashMap<>();
         for (int session : request.sessions()) {
-            Kitchen kitchen = request.whole().kitchen();
+            Kitchen kitchen = request.kitchen();
             Map<Food, BigDecimal> atHome = new LinkedHashMap<>();
             kitchen.pantry()
                     .keySet()
@@ -63,8 +62,8 @@ final class EachAlone {
 
     private record Alike(int days, Map<Food, BigDecimal> atHome) {}
 
-    private static PlanRequest question(SessionsRequest request, Alike alike, Set<Food> inPacks) {
-        Kitchen kitchen = request.whole().kitchen();
+    private static PlanRequest question(PlanRequest request, Alike alike, Set<Food> inPacks) {
+        Kitchen kitchen = request.kitchen();
         Map<Food, List<Pack>> packs = new LinkedHashMap<>();
         Map<Food, List<Lot>> pantry = new LinkedHashMap<>();
         alike.atHome.forEach((food, grams) -> pantry.put(food, new ArrayList<>(List.of(Lot.of(grams)))));
@@ -76,7 +75,9 @@ final class EachAlone {
             if (inPacks.contains(food)) {
                 packs.put(
                         food,
-                        sold.stream().map(pack -> part(pack, request.cooks())).toList());
+                        sold.stream()
+                                .map(pack -> part(pack, request.cooking().sessions()))
+                                .toList());
                 return;
             }
             Pack share = share(sold.stream()
@@ -85,8 +86,8 @@ final class EachAlone {
             packs.put(food, List.of(share));
             pantry.computeIfAbsent(food, f -> new ArrayList<>()).add(Lot.of(share.grams()));
         });
-        return request.whole()
-                .withBudget(Optional.empty())
+        return request.withBudget(Optional.empty())
+                .withCooking(request.cooking().once())
                 .withDays(alike.days)
                 .withKitchen(kitchen.withPacks(packs).on(kitchen.cookingDay(), pantry));
     }

@@ -6,7 +6,6 @@ import batchwright.food.Kitchen;
 import batchwright.food.Lot;
 import batchwright.food.Pack;
 import batchwright.plan.PlanRequest;
-import batchwright.plan.SessionsRequest;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -23,9 +22,9 @@ import java.util.Optional;
 final class OneForAll {
     private OneForAll() {}
 
-    static PlanRequest of(SessionsRequest request) {
-        Kitchen kitchen = request.whole().kitchen();
-        int times = request.cooks();
+    static PlanRequest of(PlanRequest request) {
+        Kitchen kitchen = request.kitchen();
+        int times = request.cooking().sessions();
         Map<Food, List<Pack>> packs = new LinkedHashMap<>();
         kitchen.packs()
                 .forEach((food, sold) -> packs.put(
@@ -33,8 +32,8 @@ final class OneForAll {
                         sold.stream()
                                 .map(pack -> food.perishable() ? boughtEachTime(pack, times) : shared(pack, times))
                                 .toList()));
-        return request.whole()
-                .withBudget(Optional.empty())
+        return request.withBudget(Optional.empty())
+                .withCooking(request.cooking().once())
                 .withDays(request.days(1))
                 .withKitchen(kitchen.withPacks(packs).on(kitchen.cookingDay(), shared(kitchen.pantry(), times)));
     }

@@ -2,8 +2,8 @@ package batchwright.solve.session;
 
 import batchwright.food.Food;
 import batchwright.food.Pack;
-import batchwright.plan.Plan;
-import batchwright.plan.SessionsRequest;
+import batchwright.plan.PlanRequest;
+import batchwright.plan.Session;
 import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -16,25 +16,25 @@ import java.util.Set;
  * Both are right for every food, so a poor choice makes a bound lower, never wrong.
  */
 final class PacksOrWeight {
-    private final SessionsRequest request;
+    private final PlanRequest request;
     /** How much more packs come to than the weight [minor units]. */
     private final Map<Food, Double> more = new HashMap<>();
 
-    PacksOrWeight(SessionsRequest request) {
+    PacksOrWeight(PlanRequest request) {
         this.request = request;
     }
 
-    /** @param times how many sessions are as in the plan */
-    void seen(Plan plan, int times) {
-        Used used = Used.of(plan);
-        for (Food food : request.whole().kitchen().packs().keySet()) {
+    /** @param times how many sessions are as this one */
+    void seen(Session session, int times) {
+        Used used = Used.of(session);
+        for (Food food : request.kitchen().packs().keySet()) {
             more.merge(food, times * more(food, used.of(food)), Double::sum);
         }
     }
 
     private double more(Food food, BigDecimal used) {
-        List<Pack> sold = request.whole().kitchen().packsOf(food);
-        BigDecimal missing = used.subtract(request.whole().kitchen().pantryGrams(food));
+        List<Pack> sold = request.kitchen().packsOf(food);
+        BigDecimal missing = used.subtract(request.kitchen().pantryGrams(food));
         if (sold.isEmpty() || missing.signum() <= 0) {
             return 0;
         }
@@ -45,12 +45,12 @@ final class PacksOrWeight {
                 .mapToDouble(pack -> pack.price().minor() / pack.grams().doubleValue())
                 .min()
                 .orElseThrow();
-        return packs / request.cooks() - aGram * missing.doubleValue();
+        return packs / request.cooking().sessions() - aGram * missing.doubleValue();
     }
 
     Set<Food> inPacks() {
         Set<Food> foods = new LinkedHashSet<>();
-        for (Food food : request.whole().kitchen().packs().keySet()) {
+        for (Food food : request.kitchen().packs().keySet()) {
             if (more.getOrDefault(food, 0.0) > 0) {
                 foods.add(food);
             }

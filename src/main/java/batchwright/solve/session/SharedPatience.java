@@ -1,10 +1,10 @@
 package batchwright.solve.session;
 
-import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
 import batchwright.plan.Planner;
 import batchwright.plan.Proof;
+import batchwright.plan.Session;
 import batchwright.plan.Watch;
 import batchwright.quantity.Money;
 import java.time.Duration;
@@ -51,16 +51,16 @@ final class SharedPatience {
     /**
      * No sessions cost less than this.
      *
-     * @param seen told the plan that was found for a question, and how often it counts
+     * @param seen told the session that was found for a question, and how often it counts
      */
-    Money bound(Map<PlanRequest, Integer> questions, ObjIntConsumer<Plan> seen) {
+    Money bound(Map<PlanRequest, Integer> questions, ObjIntConsumer<Session> seen) {
         long parts = 0;
         for (Map.Entry<PlanRequest, Integer> question : questions.entrySet()) {
             int times = question.getValue();
             Duration time = share();
             PlanResult result = plan(question.getKey(), time.compareTo(FOR_A_BOUND) < 0 ? time : FOR_A_BOUND);
             parts += result.proof().lowerBound().minor() * times;
-            result.best().ifPresent(plan -> seen.accept(plan, times));
+            result.best().ifPresent(plan -> seen.accept(plan.first(), times));
         }
         return EachAlone.cents(parts);
     }

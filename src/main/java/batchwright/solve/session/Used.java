@@ -3,25 +3,25 @@ package batchwright.solve.session;
 import batchwright.food.Food;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
-import batchwright.plan.Plan;
+import batchwright.plan.Session;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * Edible grams by food that a plan uses; asked for, they are grams as purchased.
+ * Edible grams by food that a session uses; asked for, they are grams as purchased.
  *
  * @param batches what is cooked
  * @param snacks what is eaten besides containers
  */
 record Used(Map<Food, BigDecimal> batches, Map<Food, BigDecimal> snacks) {
-    static Used of(Plan plan) {
+    static Used of(Session session) {
         Map<Food, BigDecimal> batches = new LinkedHashMap<>();
-        plan.batches()
+        session.batches()
                 .forEach(b -> b.ingredients().forEach((food, grams) -> batches.merge(food, grams, BigDecimal::add)));
         Map<Food, BigDecimal> snacks = new LinkedHashMap<>();
-        for (EaterDays eater : plan.eaters()) {
+        for (EaterDays eater : session.eaters()) {
             for (Day day : eater.days()) {
                 day.snacks().forEach(s -> snacks.merge(s.measure().food(), s.grams(), BigDecimal::add));
                 day.always().forEach(s -> snacks.merge(s.measure().food(), s.grams(), BigDecimal::add));

@@ -225,6 +225,7 @@ class ProposalTest {
         16103, ''
         """)
     void origins_are_guessed_or_left_open(String ndb, String origins) {
-        assertThat(Set.of(OriginList.written(of(ndb).origins()).split(" ", -1))).isEqualTo(Set.of(origins.split(" ", -1)));
+        assertThat(Set.of(OriginList.written(of(ndb).origins()).split(" ", -1)))
+                .isEqualTo(Set.of(origins.split(" ", -1)));
     }
 }

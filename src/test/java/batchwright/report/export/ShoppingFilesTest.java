@@ -12,7 +12,9 @@ import batchwright.report.foods.PackText;
 import batchwright.report.html.Reports;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -28,8 +30,12 @@ class ShoppingFilesTest {
     private static WholePlan plan;
 
     @BeforeAll
-    static void makePlan(@TempDir Path folder) {
+    static void makePlan(@TempDir Path folder) throws IOException {
         new WriteStarterFiles().into(folder);
+        Files.copy(
+                Path.of("src/test/resources/stocked_pantry.csv"),
+                folder.resolve("profiles/pantry.csv"),
+                StandardCopyOption.REPLACE_EXISTING);
         answer = Reports.plan(folder, List.of("parent-holding"), List.of("lentil_ragu", "chickpea_tagine"), 3);
         plan = WholePlan.of(answer).orElseThrow();
     }

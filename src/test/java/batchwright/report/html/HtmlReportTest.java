@@ -16,7 +16,6 @@ import batchwright.report.cooking.ScheduleWords;
 import batchwright.report.labels.LabelRounding;
 import batchwright.report.labels.LabelSheet;
 import batchwright.report.labels.LabelStyle;
-import batchwright.report.plan.SessionsAnswer;
 import batchwright.report.print.Show;
 import batchwright.schedule.Schedule;
 import java.io.ByteArrayInputStream;
@@ -142,8 +141,9 @@ class HtmlReportTest {
         assertThat(tables).isBetween(2, 4);
         Plan plan = answer.plan().orElseThrow();
         for (EaterDays eater : plan.eaters()) {
-            String kcal = Show.whole(
-                    plan.totals(eater.seat().eater(), eater.days().get(0)).get(Nutrient.ENERGY));
+            String kcal = Show.whole(plan.first()
+                    .totals(eater.seat().eater(), eater.days().get(0))
+                    .get(Nutrient.ENERGY));
             assertThat(html).contains("<th scope=\"row\"><bdi>total</bdi></th><td class=\"n\">" + kcal + "</td>");
         }
     }
@@ -192,10 +192,9 @@ class HtmlReportTest {
     @ParameterizedTest
     @ValueSource(booleans = {false, true})
     void several_sessions_have_their_pages_in_one_file(boolean shopOnce, @TempDir Path files) throws Exception {
-        SessionsAnswer sessions = Reports.sessions(files, shopOnce);
+        PlanAnswer sessions = Reports.sessions(files, shopOnce);
         String html = HtmlReport.of(sessions, Reports.STYLE);
-        int containers = sessions.sessions().stream()
-                .flatMap(s -> s.plan().batches().stream())
+        int containers = sessions.plan().orElseThrow().batches().stream()
                 .mapToInt(Batch::containers)
                 .sum();
 
@@ -204,7 +203,10 @@ class HtmlReportTest {
                 .contains("plan-1", "shop-1", "cook-1", "labels-1", "plan-2", "shop-2", "cook-2", "labels-2")
                 .allMatch(id -> html.contains("id=\"" + id + "\""));
         assertThat(html)
-                .contains("2 sessions", Show.money(sessions.cost(), Currency.USD), "<caption>Day 1</caption>")
+                .contains(
+                        "2 sessions",
+                        Show.money(sessions.plan().orElseThrow().cost(), Currency.USD),
+                        "<caption>Day 1</caption>")
                 .contains("<caption>Day 2</caption>", "Thu · by Sun 29 Nov", "cooked Thu 26 Nov.");
         assertThat(Pattern.compile("<div class=\"label ").matcher(html).results())
                 .hasSize(containers);
@@ -215,14 +217,14 @@ class HtmlReportTest {
     /** One list for all: read back from it, what is bought costs what the sessions cost. */
     @Test
     void one_list_for_all_sessions_holds_all_that_is_bought(@TempDir Path files) {
-        SessionsAnswer sessions = Reports.sessions(files, true);
+        PlanAnswer sessions = Reports.sessions(files, true);
         int sum = Pattern.compile("<span class=\"money\">(\\d+)\\.(\\d\\d)</span>")
                 .matcher(HtmlReport.of(sessions, Reports.STYLE))
                 .results()
                 .mapToInt(m -> Integer.parseInt(m.group(1) + m.group(2)))
                 .sum();
 
-        assertThat(sum).isEqualTo((int) sessions.cost().minor());
+        assertThat(sum).isEqualTo((int) sessions.plan().orElseThrow().cost().minor());
     }
 
     /** The evening before and what falls away have numbers too, so those of the cooking page are not 1, 2, 3. */
@@ -257,15 +259,10 @@ class HtmlReportTest {
     void without_a_plan_it_says_what_is_known_of_each_rule(@TempDir Path files) {
         PlanAnswer none = Reports.noPlan(files);
         String html = report(new PlanAnswer(
-                none.kitchen(),
-                none.named(),
-                none.needs(),
-                none.days(),
-                none.budget(),
+                none.asked(),
                 none.status(),
                 none.proof(),
-                none.plan(),
-                none.audit(),
+                none.found(),
                 List.of(
                         new Clash(
                                 "budget",
@@ -275,6 +272,7 @@ class HtmlReportTest {
                                 true),
                         new Clash("fibre", "at least 25 g", "", Optional.empty(), true),
                         new Clash("fat", "at least 40 g", "", Optional.empty(), false)),
+                none.stuck(),
                 Insight.NONE));
 
         assertThat(html)

@@ -20,6 +20,7 @@ import java.util.Objects;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -189,6 +190,31 @@ class ReportInBrowserTest {
                         .isCloseTo(sheet.leftMm(place % sheet.columns()).doubleValue(), within(MM));
                 assertThat(found.get(i).getY())
                         .isCloseTo(sheet.topMm(place / sheet.columns()).doubleValue(), within(MM));
+            }
+        }
+    }
+
+    /** A sheet that lies about in a kitchen says what it belongs to; labels have no room for that. */
+    @Test
+    void each_sheet_but_those_of_labels_tells_plan_and_day_and_page(@TempDir Path files) throws IOException {
+        for (PlanAnswer plan : List.of(answer, odd, Reports.sessions(files, false))) {
+            Browser open = Objects.requireNonNull(browser).open(HtmlReport.of(plan, Reports.STYLE), 1000, false);
+            try (PDDocument pdf = Loader.loadPDF(open.pdf())) {
+                int pages = pdf.getNumberOfPages();
+                int cooking = 0;
+                for (int p = 1; p <= pages; p++) {
+                    var stripper = new PDFTextStripper();
+                    stripper.setStartPage(p);
+                    stripper.setEndPage(p);
+                    String text = stripper.getText(pdf).replaceAll("\\s+", " ");
+                    if (text.contains("Allergens: ") && text.contains("cooked Wed 25 Nov.")) {
+                        assertThat(text).doesNotContain("page " + p);
+                    } else if (text.contains("cooking day ") || p > 1) {
+                        cooking += text.contains("page " + p + " of " + pages) ? 1 : 0;
+                        assertThat(text).contains("days for ", "cooking day W", "page " + p + " of " + pages);
+                    }
+                }
+                assertThat(cooking).isGreaterThanOrEqualTo(3);
             }
         }
     }

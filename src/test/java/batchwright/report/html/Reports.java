@@ -1,11 +1,11 @@
 package batchwright.report.html;
 
 import batchwright.answer.PlanAnswer;
+import batchwright.app.CookingWanted;
 import batchwright.app.DishesWanted;
 import batchwright.app.InsightWanted;
 import batchwright.app.MakePlan;
 import batchwright.app.PlanQuestion;
-import batchwright.app.SessionsQuestion;
 import batchwright.app.TypedSum;
 import batchwright.app.Workspace;
 import batchwright.app.WriteStarterFiles;
@@ -13,7 +13,6 @@ import batchwright.plan.Watch;
 import batchwright.report.labels.LabelRounding;
 import batchwright.report.labels.LabelSheet;
 import batchwright.report.labels.LabelStyle;
-import batchwright.report.plan.SessionsAnswer;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -114,8 +113,7 @@ public final class Reports {
                                 eaters,
                                 days,
                                 budget,
-                                DishesWanted.only(dishes),
-                                3,
+                                new CookingWanted(DishesWanted.only(dishes), 3),
                                 Duration.ofSeconds(60),
                                 InsightWanted.NONE),
                         Watch.NONE,
@@ -123,21 +121,21 @@ public final class Reports {
     }
 
     /** Two days, cooked for on each of them. */
-    static SessionsAnswer sessions(Path folder, boolean shopOnce) {
+    static PlanAnswer sessions(Path folder, boolean shopOnce) {
         new WriteStarterFiles().into(folder);
-        var whole = new PlanQuestion(
+        var question = new PlanQuestion(
                 List.of("parent-holding"),
                 2,
                 Optional.empty(),
-                DishesWanted.only(List.of("lentil_ragu", "pepper_eggs")),
-                3,
+                new CookingWanted(DishesWanted.only(List.of("lentil_ragu", "pepper_eggs")), 3, 2, false, shopOnce),
                 Duration.ofSeconds(60),
                 InsightWanted.NONE);
         return new MakePlan()
                 .answer(
                         Workspace.open(Optional.of(folder), folder, TODAY, note -> {}),
-                        new SessionsQuestion(whole, 2, false, shopOnce),
-                        Watch.NONE);
+                        question,
+                        Watch.NONE,
+                        request -> {});
     }
 
     public static String yaml(String text) {

@@ -52,7 +52,7 @@ class LabelPdfTest {
     }
 
     private static int containers() {
-        return plan.sessions().get(0).plan().batches().stream()
+        return plan.plan().first().batches().stream()
                 .mapToInt(Batch::containers)
                 .sum();
     }

@@ -19,11 +19,10 @@ import batchwright.person.Health;
 import batchwright.person.PalNumber;
 import batchwright.person.Sex;
 import batchwright.person.Wishes;
+import batchwright.plan.Cooking;
 import batchwright.plan.PlanRequest;
+import batchwright.plan.PlanResult;
 import batchwright.plan.Seat;
-import batchwright.plan.SessionsRequest;
-import batchwright.plan.SessionsResult;
-import batchwright.plan.Watch;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Length;
 import batchwright.quantity.Mass;
@@ -103,7 +102,7 @@ public final class LittleSessions {
         return Objects.requireNonNull(foods.get(id));
     }
 
-    public SessionsRequest request(int days, int cooks, boolean vary) {
+    public PlanRequest request(int days, int cooks, boolean vary) {
         var wishes = new Wishes(1, Avoided.NOTHING, List.of(), Optional.empty(), 0, 0);
         var eater = new Eater(
                 "eater",
@@ -116,12 +115,12 @@ public final class LittleSessions {
                 wishes);
         var target = TestTarget.energy(500, 0, 9999).target();
         var kitchen = new Kitchen(foods, Map.of(), Map.of(), packs, dishes, pantry, Currency.USD, DAY_1);
-        var whole = new PlanRequest(
-                kitchen, List.of(new Seat(eater, target)), days, Optional.empty(), 1, Duration.ofSeconds(60));
-        return new SessionsRequest(whole, cooks, vary);
+        return new PlanRequest(
+                        kitchen, List.of(new Seat(eater, target)), days, Optional.empty(), 1, Duration.ofSeconds(60))
+                .withCooking(new Cooking(cooks, vary));
     }
 
-    public static SessionsResult plan(SessionsRequest request) {
-        return new SessionsPlanner(new BatchPlanner()).plan(request, Watch.NONE);
+    public static PlanResult plan(PlanRequest request) {
+        return new SessionsPlanner(new BatchPlanner()).plan(request);
     }
 }

@@ -22,7 +22,6 @@ class PackCoverTest {
         return new LittleSessions()
                 .sells("food", false, gramsAndCents)
                 .request(1, 1, false)
-                .whole()
                 .kitchen()
                 .packs()
                 .values()

@@ -2,11 +2,10 @@ package batchwright.solve.session;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.audit.Audit;
 import batchwright.audit.AuditReport;
-import batchwright.audit.SessionsAudit;
-import batchwright.plan.SessionsRequest;
-import batchwright.plan.SessionsResult;
-import batchwright.plan.SessionsResult.Outcome;
+import batchwright.plan.PlanRequest;
+import batchwright.plan.PlanResult;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 import java.util.stream.LongStream;
@@ -48,7 +47,7 @@ class SessionsBruteForceTest {
             return new Problem(grams, packGrams, cents, perishable, atHome);
         }
 
-        SessionsRequest request() {
+        PlanRequest request() {
             var kitchen = new LittleSessions();
             for (int f = 0; f < FOODS; f++) {
                 kitchen.sells("food" + f, perishable[f], packGrams[f][0], cents[f][0], packGrams[f][1], cents[f][1]);
@@ -109,16 +108,15 @@ class SessionsBruteForceTest {
     @MethodSource("seeds")
     void never_claims_more_than_enumeration_finds(long seed) {
         Problem problem = Problem.of(seed);
-        SessionsRequest request = problem.request();
+        PlanRequest request = problem.request();
 
-        SessionsResult result = LittleSessions.plan(request);
+        PlanResult result = LittleSessions.plan(request);
 
         long cost = result.proof().cost().minor();
-        assertThat(SessionsAudit.of(request, result.plan().orElseThrow()).checks())
-                .allMatch(AuditReport.Check::passed);
+        assertThat(Audit.of(request, result.best().orElseThrow()).checks()).allMatch(AuditReport.Check::passed);
         assertThat(cost).isGreaterThanOrEqualTo(problem.cheapest());
         assertThat(result.proof().lowerBound().minor()).isLessThanOrEqualTo(problem.cheapest());
-        if (result.outcome() == Outcome.PLANNED) {
+        if (result instanceof PlanResult.Planned) {
             assertThat(cost).isEqualTo(problem.cheapest());
         }
     }
@@ -130,9 +128,9 @@ class SessionsBruteForceTest {
         long proven = 0;
         for (long seed : seeds().toArray()) {
             Problem problem = Problem.of(seed);
-            SessionsResult result = LittleSessions.plan(problem.request());
+            PlanResult result = LittleSessions.plan(problem.request());
             cheapest += result.proof().cost().minor() == problem.cheapest() ? 1 : 0;
-            proven += result.outcome() == Outcome.PLANNED ? 1 : 0;
+            proven += result instanceof PlanResult.Planned ? 1 : 0;
         }
         assertThat(cheapest).isGreaterThan(50);
         assertThat(proven).isGreaterThan(3);

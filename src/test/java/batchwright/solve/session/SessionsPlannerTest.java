@@ -2,13 +2,12 @@ package batchwright.solve.session;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.audit.Audit;
 import batchwright.audit.AuditReport;
-import batchwright.audit.SessionsAudit;
+import batchwright.plan.Plan;
+import batchwright.plan.PlanRequest;
+import batchwright.plan.PlanResult;
 import batchwright.plan.Session;
-import batchwright.plan.SessionsPlan;
-import batchwright.plan.SessionsRequest;
-import batchwright.plan.SessionsResult;
-import batchwright.plan.SessionsResult.Outcome;
 import batchwright.quantity.Money;
 import java.util.List;
 import java.util.Optional;
@@ -24,24 +23,24 @@ class SessionsPlannerTest {
                 .dish("stew", "grain", 100, "meat", 50);
     }
 
-    private static SessionsPlan planOf(SessionsRequest request, SessionsResult result) {
-        SessionsPlan plan = result.plan().orElseThrow();
-        assertThat(SessionsAudit.of(request, plan).checks()).allMatch(AuditReport.Check::passed);
+    private static Plan planOf(PlanRequest request, PlanResult result) {
+        Plan plan = result.best().orElseThrow();
+        assertThat(Audit.of(request, plan).checks()).allMatch(AuditReport.Check::passed);
         return plan;
     }
 
-    private static List<Long> costs(SessionsPlan plan) {
-        return plan.sessions().stream().map(s -> s.plan().cost().minor()).toList();
+    private static List<Long> costs(Plan plan) {
+        return plan.sessions().stream().map(s -> s.cost().minor()).toList();
     }
 
     /** Meat in two packs of 100 g, 6.00. Each session alone needs 200 g of grain, half of 3.00 at least, and meat for 3.00. */
     @Test
     void what_keeps_is_shared_and_what_spoils_is_bought_each_time() {
-        SessionsRequest request = grainAndMeat(true).request(4, 2, false);
+        PlanRequest request = grainAndMeat(true).request(4, 2, false);
 
-        SessionsResult result = LittleSessions.plan(request);
+        PlanResult result = LittleSessions.plan(request);
 
-        assertThat(result.outcome()).isEqualTo(Outcome.PLANNED);
+        assertThat(result).isInstanceOf(PlanResult.Planned.class);
         assertThat(costs(planOf(request, result))).containsExactly(600L, 300L);
         assertThat(result.proof().cost()).isEqualTo(new Money(900));
     }
@@ -49,20 +48,20 @@ class SessionsPlannerTest {
     /** Each session needs 200 g of grain, so the pack of 500 g for 3.00 is half for it: 3.00 in all, though by weight only 2.40 are used. */
     @Test
     void a_pack_that_every_session_needs_is_proven_to_be_paid_once() {
-        SessionsRequest request = new LittleSessions()
+        PlanRequest request = new LittleSessions()
                 .sells("grain", false, 500, 300)
                 .sells("meat", true, 100, 300)
                 .dish("stew", "grain", 100, "meat", 50)
                 .request(4, 2, false);
 
-        SessionsResult result = LittleSessions.plan(request);
+        PlanResult result = LittleSessions.plan(request);
 
-        assertThat(result.outcome()).isEqualTo(Outcome.PLANNED);
+        assertThat(result).isInstanceOf(PlanResult.Planned.class);
         assertThat(result.proof().lowerBound()).isEqualTo(new Money(900));
     }
 
     /** 600 g of grain are two packs of 500 g for 3.00; by weight 3.60, a little less the first share of each session. Meat 6.00. */
-    private static final SessionsRequest TWO_PACKS = new LittleSessions()
+    private static final PlanRequest TWO_PACKS = new LittleSessions()
             .sells("grain", false, 500, 300)
             .sells("meat", true, 100, 300)
             .dish("stew", "grain", 150, "meat", 50)
@@ -70,9 +69,9 @@ class SessionsPlannerTest {
 
     @Test
     void what_is_left_of_the_last_pack_is_not_proven_to_be_needed() {
-        SessionsResult result = LittleSessions.plan(TWO_PACKS);
+        PlanResult result = LittleSessions.plan(TWO_PACKS);
 
-        assertThat(result.outcome()).isEqualTo(Outcome.NOT_PROVEN);
+        assertThat(result).isInstanceOf(PlanResult.GaveUp.class);
         assertThat(result.proof().cost()).isEqualTo(new Money(1200));
         assertThat(result.proof().lowerBound()).isEqualTo(new Money(960));
     }
@@ -80,33 +79,32 @@ class SessionsPlannerTest {
     /** Meat that keeps: one pack of 200 g. */
     @Test
     void when_everything_keeps_the_cheapest_is_proven() {
-        SessionsRequest request = grainAndMeat(false).request(4, 2, false);
+        PlanRequest request = grainAndMeat(false).request(4, 2, false);
 
-        SessionsResult result = LittleSessions.plan(request);
+        PlanResult result = LittleSessions.plan(request);
 
-        assertThat(result.outcome()).isEqualTo(Outcome.PLANNED);
+        assertThat(result).isInstanceOf(PlanResult.Planned.class);
         assertThat(costs(planOf(request, result))).containsExactly(800L, 0L);
     }
 
     @Test
     void days_of_the_later_session_are_its_own_and_it_keeps_from_its_cooking_day() {
         // The dish keeps two days and does not freeze: from one session nobody could eat it on day 4.
-        SessionsPlan plan = planOf(
+        Plan plan = planOf(
                 grainAndMeat(true).request(4, 2, false),
                 LittleSessions.plan(grainAndMeat(true).request(4, 2, false)));
 
         Session second = plan.sessions().get(1);
         assertThat(second.firstDay()).isEqualTo(3);
-        assertThat(second.firstDay() + second.request().days() - 1).isEqualTo(4);
+        assertThat(second.lastDay()).isEqualTo(4);
         assertThat(second.request().kitchen().cookingDay()).isEqualTo(LittleSessions.DAY_1.plusDays(2));
-        assertThat(LittleSessions.plan(grainAndMeat(true).request(4, 1, false)).outcome())
-                .isEqualTo(Outcome.NO_PLAN);
+        assertThat(LittleSessions.plan(grainAndMeat(true).request(4, 1, false))).isInstanceOf(PlanResult.NoPlan.class);
     }
 
     /** 100 g of meat at home until day 2 serve session 1; session 2 buys 100 g for 3.00. Grain 3.00. */
     @Test
     void what_is_past_its_date_is_not_there_for_the_next_session() {
-        SessionsRequest request = grainAndMeat(true).atHome("meat", 100, 2).request(4, 2, false);
+        PlanRequest request = grainAndMeat(true).atHome("meat", 100, 2).request(4, 2, false);
 
         assertThat(costs(planOf(request, LittleSessions.plan(request)))).containsExactly(300L, 300L);
     }
@@ -114,7 +112,7 @@ class SessionsPlannerTest {
     /** 200 g until day 3 serve both. */
     @Test
     void what_is_good_on_the_next_cooking_day_is() {
-        SessionsRequest request = grainAndMeat(true).atHome("meat", 200, 3).request(4, 2, false);
+        PlanRequest request = grainAndMeat(true).atHome("meat", 200, 3).request(4, 2, false);
 
         assertThat(costs(planOf(request, LittleSessions.plan(request)))).containsExactly(300L, 0L);
     }
@@ -128,8 +126,8 @@ class SessionsPlannerTest {
                 .dish("porridge", "grain", 100)
                 .dish("pilaf", "rice", 100);
 
-        SessionsRequest same = kitchen.request(6, 3, false);
-        SessionsRequest other = kitchen.request(6, 3, true);
+        PlanRequest same = kitchen.request(6, 3, false);
+        PlanRequest other = kitchen.request(6, 3, true);
 
         assertThat(costs(planOf(same, LittleSessions.plan(same)))).containsExactly(200L, 200L, 200L);
         assertThat(costs(planOf(other, LittleSessions.plan(other)))).containsExactly(200L, 400L, 200L);
@@ -137,25 +135,24 @@ class SessionsPlannerTest {
 
     @Test
     void says_which_session_has_no_plan() {
-        SessionsResult result = LittleSessions.plan(grainAndMeat(true).request(4, 2, true));
+        PlanResult result = LittleSessions.plan(grainAndMeat(true).request(4, 2, true));
 
-        assertThat(result.outcome()).isEqualTo(Outcome.NOT_PROVEN);
-        assertThat(result.plan()).isEmpty();
+        assertThat(result).isInstanceOf(PlanResult.GaveUp.class);
+        assertThat(result.best()).isEmpty();
         assertThat(result.stuck().orElseThrow().firstDay()).isEqualTo(3);
     }
 
     @Test
     void the_budget_is_for_all_sessions() {
-        assertThat(withBudget(TWO_PACKS, 1200).plan()).isPresent();
+        assertThat(withBudget(TWO_PACKS, 1200).best()).isPresent();
         // Between what is proven and what was found nobody knows; below what is proven there is none.
-        assertThat(withBudget(TWO_PACKS, 1000).plan()).isEmpty();
-        assertThat(withBudget(TWO_PACKS, 1000).outcome()).isEqualTo(Outcome.NOT_PROVEN);
-        assertThat(withBudget(TWO_PACKS, 959).outcome()).isEqualTo(Outcome.NO_PLAN);
+        assertThat(withBudget(TWO_PACKS, 1000).best()).isEmpty();
+        assertThat(withBudget(TWO_PACKS, 1000)).isInstanceOf(PlanResult.GaveUp.class);
+        assertThat(withBudget(TWO_PACKS, 959)).isInstanceOf(PlanResult.NoPlan.class);
     }
 
-    private static SessionsResult withBudget(SessionsRequest request, long minor) {
-        return LittleSessions.plan(new SessionsRequest(
-                request.whole().withBudget(Optional.of(new Money(minor))), request.cooks(), request.vary()));
+    private static PlanResult withBudget(PlanRequest request, long minor) {
+        return LittleSessions.plan(request.withBudget(Optional.of(new Money(minor))));
     }
 
     @Test
@@ -170,7 +167,7 @@ class SessionsPlannerTest {
         assertThat(kitchen.request(10, 3, false).days(3)).isEqualTo(3);
     }
 
-    private static List<Integer> days(SessionsRequest request) {
+    private static List<Integer> days(PlanRequest request) {
         return request.sessions().stream().map(request::firstDay).toList();
     }
 }

@@ -10,6 +10,7 @@ import batchwright.plan.Plan;
 import batchwright.plan.Portion;
 import batchwright.plan.Purchase;
 import batchwright.plan.Serving;
+import batchwright.plan.Session;
 import batchwright.plan.Snack;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.MipModel;
@@ -30,7 +31,7 @@ final class PlanInModel {
     static double[] values(Plan plan, Map<Food, List<Pack>> packs, MipModel model) {
         var in = new PlanInModel(packs);
         plan.batches().forEach(in::batch);
-        plan.eaters().forEach(eater -> in.days(plan, eater));
+        plan.eaters().forEach(eater -> in.days(plan.first(), eater));
         plan.shopping().forEach(in::buy);
         double[] x = new double[model.columns().size()];
         for (Column column : model.columns()) {
@@ -56,11 +57,11 @@ final class PlanInModel {
         return (double) portion.rawGrams() / portion.part().stepGrams();
     }
 
-    private void days(Plan plan, EaterDays eater) {
+    private void days(Session session, EaterDays eater) {
         String id = eater.seat().eater().id();
         for (Day day : eater.days()) {
             for (Serving serving : day.servings()) {
-                Fill fill = plan.fill(serving.dish(), eater.seat().eater());
+                Fill fill = session.fill(serving.dish(), eater.seat().eater());
                 for (int nth = 1; nth <= serving.count(); nth++) {
                     String place = serving.dish().id() + "." + id + ".day" + day.day() + "." + nth;
                     values.put("served." + place, 1.0);

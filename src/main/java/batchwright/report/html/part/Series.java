@@ -1,7 +1,7 @@
 package batchwright.report.html.part;
 
 import batchwright.food.Dish;
-import batchwright.plan.Plan;
+import batchwright.plan.Session;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -13,9 +13,9 @@ public record Series(String letter, String look) {
     /** Colours of dishes in the style sheet; the letter tells those apart that share one. */
     private static final int DISH_COLOURS = 4;
 
-    public static Series of(Plan plan, Dish dish) {
+    public static Series of(Session session, Dish dish) {
         List<Dish> dishes = new ArrayList<>();
-        plan.batches().forEach(batch -> dishes.add(batch.dish()));
+        session.batches().forEach(batch -> dishes.add(batch.dish()));
         int index = dishes.indexOf(dish);
         return new Series(Character.toString('A' + index), "dish" + index % DISH_COLOURS);
     }

@@ -2,14 +2,12 @@ package batchwright.audit;
 
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
+import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Session;
-import batchwright.plan.SessionsPlan;
-import batchwright.plan.SessionsRequest;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,44 +16,35 @@ import java.util.TreeSet;
 import java.util.function.Consumer;
 
 /**
- * Recomputes several cooking sessions: each by itself as {@link Audit} does, and what joins them: their days, what one leaves for the
- * next, the dishes in a row, the cost of all.
+ * Recomputes what joins the sessions of a plan, and what it says of each: their days, the files they are planned by, what one leaves for
+ * the next, the dishes in a row, the cost of all.
  */
-public final class SessionsAudit {
-    private final SessionsRequest request;
-    private final SessionsPlan plan;
+final class JoinedSessions {
+    private final PlanRequest request;
+    private final Plan plan;
     private final List<Evidence> evidence;
 
-    private SessionsAudit(SessionsRequest request, SessionsPlan plan) {
+    /** @param evidence of each session */
+    JoinedSessions(PlanRequest request, Plan plan, List<Evidence> evidence) {
         this.request = request;
         this.plan = plan;
-        this.evidence = plan.sessions().stream()
-                .map(session -> Evidence.of(session.request(), session.plan()))
-                .toList();
+        this.evidence = evidence;
     }
 
-    /** The checks of what joins the sessions, and then those of each session, its number before their names. */
-    public static AuditReport of(SessionsRequest request, SessionsPlan plan) {
-        return new SessionsAudit(request, plan).report();
+    /** What each session is said to be planned for is what was asked for it. */
+    List<AuditReport.Check> stated() {
+        return List.of(
+                check("sessions and days", this::days),
+                check("files of each session", this::files),
+                check("carried over", this::carriedOver));
     }
 
-    private AuditReport report() {
-        List<AuditReport.Check> checks = new ArrayList<>();
-        checks.add(check("sessions and days", this::days));
-        checks.add(check("files of each session", this::files));
-        checks.add(check("carried over", this::carriedOver));
-        checks.add(check("other dishes next time", this::variety));
-        checks.add(check("cost of all sessions", this::cost));
-        checks.add(check("budget", this::budget));
-        for (int s = 0; s < plan.sessions().size(); s++) {
-            Session session = plan.sessions().get(s);
-            for (AuditReport.Check check :
-                    Audit.of(session.request(), session.plan()).checks()) {
-                checks.add(new AuditReport.Check(
-                        "session " + (s + 1) + ": " + check.rule(), check.passed(), check.detail()));
-            }
-        }
-        return new AuditReport(checks);
+    /** Of several sessions. */
+    List<AuditReport.Check> together() {
+        return List.of(
+                check("other dishes next time", this::variety),
+                check("cost of all sessions", this::cost),
+                check("budget", this::budget));
     }
 
     private static AuditReport.Check check(String name, Consumer<Findings> inspect) {
@@ -66,13 +55,14 @@ public final class SessionsAudit {
 
     /** As many as were asked for, one after another through all days, none more than a day longer than another. */
     private void days(Findings findings) {
-        if (plan.sessions().size() != request.cooks()) {
-            findings.add(plan.sessions().size() + " sessions, asked for " + request.cooks());
+        if (plan.sessions().size() != request.cooking().sessions()) {
+            findings.add(plan.sessions().size() + " sessions, asked for "
+                    + request.cooking().sessions());
         }
         int next = 1;
         Set<Integer> lengths = new TreeSet<>();
         for (Session session : plan.sessions()) {
-            LocalDate day = request.whole().kitchen().cookingDay().plusDays(session.firstDay() - 1L);
+            LocalDate day = request.kitchen().cookingDay().plusDays(session.firstDay() - 1L);
             if (session.firstDay() != next) {
                 findings.add("a session begins on day " + session.firstDay() + ", not on day " + next);
             }
@@ -83,9 +73,8 @@ public final class SessionsAudit {
             lengths.add(session.request().days());
             next += session.request().days();
         }
-        if (next != request.whole().days() + 1) {
-            findings.add("the sessions reach day " + (next - 1) + ", asked for "
-                    + request.whole().days());
+        if (next != request.days() + 1) {
+            findings.add("the sessions reach day " + (next - 1) + ", asked for " + request.days());
         }
         if (lengths.stream().anyMatch(days -> days > lengths.iterator().next() + 1)) {
             findings.add("sessions for " + lengths + " days are not spread evenly");
@@ -94,17 +83,16 @@ public final class SessionsAudit {
 
     /** A session is planned by the files: the same eaters and targets, no other foods, dishes, packs and measures. */
     private void files(Findings findings) {
-        PlanRequest whole = request.whole();
         for (Session session : plan.sessions()) {
             PlanRequest here = session.request();
             Kitchen kitchen = here.kitchen();
-            if (!here.seats().equals(whole.seats()) || here.mostDishes() != whole.mostDishes()) {
+            if (!here.seats().equals(request.seats()) || here.mostDishes() != request.mostDishes()) {
                 findings.add("the session of day " + session.firstDay() + " is for other eaters or more dishes");
             }
-            if (!kitchen.foods().equals(whole.kitchen().foods())
-                    || !kitchen.packs().equals(whole.kitchen().packs())
-                    || !kitchen.measures().equals(whole.kitchen().measures())
-                    || !whole.kitchen()
+            if (!kitchen.foods().equals(request.kitchen().foods())
+                    || !kitchen.packs().equals(request.kitchen().packs())
+                    || !kitchen.measures().equals(request.kitchen().measures())
+                    || !request.kitchen()
                             .dishes()
                             .entrySet()
                             .containsAll(kitchen.dishes().entrySet())) {
@@ -118,10 +106,10 @@ public final class SessionsAudit {
         for (int s = 0; s < plan.sessions().size(); s++) {
             Session session = plan.sessions().get(s);
             Kitchen kitchen = session.request().kitchen();
-            for (Food food : request.whole().kitchen().foods().values()) {
+            for (Food food : request.kitchen().foods().values()) {
                 Map<LocalDate, BigDecimal> stated = LeftAtHome.byDate(kitchen.lotsOf(food));
                 Map<LocalDate, BigDecimal> found = s == 0
-                        ? LeftAtHome.byDate(request.whole().kitchen().lotsOf(food))
+                        ? LeftAtHome.byDate(request.kitchen().lotsOf(food))
                         : new LeftAtHome(evidence.get(s - 1), kitchen.cookingDay()).of(food);
                 Set<LocalDate> dates = new TreeSet<>(stated.keySet());
                 dates.addAll(found.keySet());
@@ -141,9 +129,9 @@ public final class SessionsAudit {
         Set<String> before = Set.of();
         for (Session session : plan.sessions()) {
             Set<String> here = new LinkedHashSet<>();
-            session.plan().batches().forEach(batch -> here.add(batch.dish().id()));
+            session.batches().forEach(batch -> here.add(batch.dish().id()));
             for (String dish : here) {
-                if (request.vary() && before.contains(dish)) {
+                if (request.cooking().vary() && before.contains(dish)) {
                     findings.add(dish + " is cooked again on day " + session.firstDay());
                 }
             }
@@ -156,7 +144,7 @@ public final class SessionsAudit {
     }
 
     private String text(Money sum) {
-        return request.whole().kitchen().currency().text(sum);
+        return request.kitchen().currency().text(sum);
     }
 
     private void cost(Findings findings) {
@@ -172,8 +160,7 @@ public final class SessionsAudit {
     }
 
     private void budget(Findings findings) {
-        request.whole()
-                .budget()
+        request.budget()
                 .filter(budget -> costMinor() > budget.minor())
                 .ifPresent(
                         budget -> findings.add("costs " + text(new Money(costMinor())) + ", budget " + text(budget)));

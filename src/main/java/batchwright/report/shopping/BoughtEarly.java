@@ -1,8 +1,8 @@
-package batchwright.report.plan;
+package batchwright.report.shopping;
 
-import batchwright.answer.BuyLine;
+import batchwright.answer.BoughtTogether;
 import batchwright.food.Food;
-import java.util.LinkedHashSet;
+import batchwright.plan.Session;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -13,13 +13,8 @@ public final class BoughtEarly {
     private BoughtEarly() {}
 
     /** Empty when nothing perishable is bought for a later session. */
-    public static Optional<String> says(List<SessionsAnswer.One> sessions) {
-        Set<Food> perishable = new LinkedHashSet<>();
-        sessions.stream()
-                .skip(1)
-                .forEach(session -> BuyLine.of(session.plan()).stream()
-                        .filter(line -> line.pack().isPresent() && line.food().perishable())
-                        .forEach(line -> perishable.add(line.food())));
+    public static Optional<String> says(List<Session> sessions) {
+        Set<Food> perishable = BoughtTogether.perishableForLater(sessions);
         return perishable.isEmpty()
                 ? Optional.empty()
                 : Optional.of(

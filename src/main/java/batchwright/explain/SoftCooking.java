@@ -13,12 +13,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 
-/** Soft rules for the one cooking session that all eaters share. */
-final class SoftSessionRules {
+/** Soft rules for cooking, which all eaters share. */
+final class SoftCooking {
     /** The most that can be asked for. */
     static final int MOST_DISHES = 10;
 
-    private SoftSessionRules() {}
+    private SoftCooking() {}
 
     /** Empty when every dish there is may be cooked. */
     static Optional<SoftRule> dishCount(PlanRequest request) {
