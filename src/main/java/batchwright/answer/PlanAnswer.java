@@ -1,5 +1,7 @@
 package batchwright.answer;
 
+import batchwright.schedule.Schedule;
+
 import batchwright.audit.AuditReport;
 import batchwright.explain.Insight;
 import batchwright.food.Kitchen;
@@ -77,6 +79,11 @@ public record PlanAnswer(
 
     public Optional<Plan> plan() {
         return found.map(AuditedPlan::plan);
+    }
+
+    /** The order of work, when all is cooked in one session. */
+    public Optional<Schedule> schedule() {
+        return found.map(plan -> plan.schedules().get(0));
     }
 
     /** What the audit checked; there exactly when a plan is. */

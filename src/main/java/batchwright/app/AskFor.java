@@ -32,11 +32,7 @@ final class AskFor {
      * @throws Refused when there is no such dish or food, or a dish that is asked for cannot be cooked
      */
     PlanRequest in(PlanRequest request) {
-        Map<String, Dish> dishes = new LinkedHashMap<>(kitchen.dishes());
-        if (!wanted.only().isEmpty()) {
-            dishes.clear();
-            wanted.only().stream().map(id -> FindDish.answer(kitchen, id)).forEach(dish -> dishes.put(dish.id(), dish));
-        }
+        Map<String, Dish> dishes = offered();
         Set<Food> foods = new LinkedHashSet<>();
         Set<Diet> groups = new LinkedHashSet<>();
         wanted.without().forEach(name -> leaveOut(name, dishes, foods, groups));
@@ -51,6 +47,27 @@ final class AskFor {
                     "Ask for fewer, or allow " + must.size() + " dishes.");
         }
         return request.withKitchen(kitchen.withDishes(dishes)).withSeats(seats).withMustCook(must);
+    }
+
+    /** Those named or else all; but what this kitchen cannot cook is left out, unless it was named. */
+    private Map<String, Dish> offered() {
+        Map<String, Dish> dishes = new LinkedHashMap<>();
+        if (wanted.only().isEmpty()) {
+            dishes.putAll(kitchen.dishes());
+            dishes.values().removeIf(dish -> kitchen.equipment().obstacle(dish).isPresent());
+        }
+        wanted.only().stream().map(this::possibleHere).forEach(dish -> dishes.put(dish.id(), dish));
+        return dishes;
+    }
+
+    private Dish possibleHere(String id) {
+        Dish dish = FindDish.answer(kitchen, id);
+        kitchen.equipment().obstacle(dish).ifPresent(step -> {
+            throw Refused.because(
+                    dish.id() + " cannot be cooked in this kitchen: a step needs " + step.needs(),
+                    "Enter what there is in foods/kitchen.yaml, or another way to do the step in the dish.");
+        });
+        return dish;
     }
 
     private void leaveOut(String name, Map<String, Dish> dishes, Set<Food> foods, Set<Diet> groups) {
@@ -90,7 +107,7 @@ final class AskFor {
     }
 
     private Dish cookable(String id, Map<String, Dish> dishes, List<Seat> seats) {
-        Dish dish = FindDish.answer(kitchen, id);
+        Dish dish = possibleHere(id);
         if (!dishes.containsKey(dish.id())) {
             throw Refused.because(dish.id() + " is asked for and left out", "Ask for it or leave it out, not both.");
         }

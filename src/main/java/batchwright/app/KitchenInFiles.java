@@ -1,6 +1,7 @@
 package batchwright.app;
 
 import batchwright.files.KitchenReader;
+import batchwright.files.dishes.MinutesDoubts;
 import batchwright.files.disk.DataFiles;
 import batchwright.files.disk.FolderFiles;
 import batchwright.files.disk.Found;
@@ -62,6 +63,7 @@ final class KitchenInFiles implements KitchenSource {
         Read<Kitchen> kitchen = kitchen(cookingDay);
         List<Problem> problems = new ArrayList<>(kitchen.problems());
         kitchen.value().map(k -> PriceDates.warnings(files, k)).ifPresent(problems::addAll);
+        kitchen.value().map(k -> MinutesDoubts.of(files, k)).ifPresent(problems::addAll);
         List<String> ids = eaters().match(List::of, all -> all, problem -> List.of());
         ids.forEach(id -> problems.addAll(eater(id, kitchen.value()).problems()));
         return problems;

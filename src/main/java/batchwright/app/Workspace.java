@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
 
 /**
@@ -19,10 +20,20 @@ import java.util.function.Consumer;
  * @param here the current folder: paths of single files start there
  * @param cookingDay from which use-by dates and ages of prices are counted
  * @param notes takes what the user should know besides the answer, a line or a few
+ * @param mostMinutes that a cooking session may take the hands, whatever the kitchen says; empty for what it says
  */
-public record Workspace(KitchenSource source, Path here, LocalDate cookingDay, Consumer<String> notes) {
+public record Workspace(
+        KitchenSource source, Path here, LocalDate cookingDay, Consumer<String> notes, OptionalInt mostMinutes) {
     private static final String FOODS = "foods";
     private static final String PROFILES = "profiles";
+
+    public Workspace(KitchenSource source, Path here, LocalDate cookingDay, Consumer<String> notes) {
+        this(source, here, cookingDay, notes, OptionalInt.empty());
+    }
+
+    public Workspace withMostMinutes(OptionalInt minutes) {
+        return new Workspace(source, here, cookingDay, notes, minutes);
+    }
 
     public static Workspace open(Optional<Path> data, Path here, LocalDate cookingDay, Consumer<String> notes) {
         if (data.isPresent()) {
@@ -74,7 +85,10 @@ public record Workspace(KitchenSource source, Path here, LocalDate cookingDay, C
 
     /** @throws Refused when a file has an error */
     public Kitchen kitchen() {
-        return value(source.kitchen(cookingDay));
+        Kitchen kitchen = value(source.kitchen(cookingDay));
+        return mostMinutes.isEmpty()
+                ? kitchen
+                : kitchen.with(kitchen.equipment().withHandsOnMinutes(mostMinutes));
     }
 
     /**

@@ -16,6 +16,7 @@ public final class Audit {
             new ContainersADay(),
             new PartRange(),
             new DishCount(),
+            new HandsOnMinutes(),
             new SnackLimits(),
             new Keeping(),
             new Avoid(),

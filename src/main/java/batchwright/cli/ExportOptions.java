@@ -1,6 +1,7 @@
 package batchwright.cli;
 
 import batchwright.app.Refused;
+import batchwright.report.cooking.KitchenClock;
 import batchwright.report.export.PlanCalendar;
 import batchwright.report.export.ShoppingCsv;
 import batchwright.report.export.ShoppingNote;
@@ -39,7 +40,8 @@ final class ExportOptions {
     @Option(
             names = COOK_AT,
             paramLabel = "HH:MM",
-            description = "With --calendar: when cooking starts; otherwise it stands at the whole day.")
+            description =
+                    "When cooking starts: then its steps have times of day, and in a calendar it does not take the whole day.")
     private @Nullable String cookAt;
 
     /** What is to be written, by name of the file. */
@@ -63,10 +65,7 @@ final class ExportOptions {
                 throw ending(SHOPPING, file, ".csv or .txt", SHOPPING + " shopping.csv, or shopping.txt");
             }
         }
-        Optional<LocalTime> at = Optional.ofNullable(cookAt).map(text -> new Given(COOK_AT, text).time());
-        if (calendar == null && at.isPresent()) {
-            throw Refused.because(COOK_AT + " is about a calendar", "Say where to: " + CALENDAR + " plan.ics.");
-        }
+        Optional<LocalTime> at = clock().start();
         if (calendar != null) {
             if (!ends(calendar, ".ics")) {
                 throw ending(CALENDAR, calendar, ".ics", CALENDAR + " plan.ics");
@@ -74,6 +73,11 @@ final class ExportOptions {
             kinds.put(calendar, new Kind(plan -> PlanCalendar.of(plan, at), PlanCalendar::isIn));
         }
         kinds.forEach((file, kind) -> files.add(file, kind.isIn()));
+    }
+
+    /** How the minutes of cooking are written. */
+    KitchenClock clock() {
+        return new KitchenClock(Optional.ofNullable(cookAt).map(text -> new Given(COOK_AT, text).time()));
     }
 
     private static boolean ends(String file, String ending) {

@@ -5,6 +5,8 @@ import batchwright.app.DishesWanted;
 import batchwright.app.PlanQuestion;
 import batchwright.app.Refused;
 import batchwright.plan.PlanRequest;
+import batchwright.app.Workspace;
+import batchwright.report.cooking.KitchenClock;
 import batchwright.report.export.WholePlan;
 import batchwright.report.html.HtmlReport;
 import batchwright.report.html.ReportStyle;
@@ -15,6 +17,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -36,6 +39,7 @@ import picocli.CommandLine.ParentCommand;
 final class PlanCommand implements Callable<Integer> {
     private static final int MOST_DISHES = 10;
     private static final int MOST_SECONDS = 3600;
+    private static final int MOST_MINUTES = 24 * 60;
     private static final int MOST_EATERS = 6;
 
     /** Set by the command line's parser before {@link #call()}. */
@@ -91,6 +95,14 @@ final class PlanCommand implements Callable<Integer> {
             defaultValue = "" + PlanRequest.USUAL_MOST_DISHES,
             description = "Most dishes in a cooking session, 1 to 10; default ${DEFAULT-VALUE}.")
     private String dishes = "";
+
+    @Option(
+            names = "--most-minutes",
+            paramLabel = "M",
+            description =
+                    "Most minutes that a cooking session may take your hands, filling and washing up counted; default what"
+                            + " foods/kitchen.yaml says, or no limit.")
+    private @Nullable String mostMinutes;
 
     @Option(
             names = "--seconds",
@@ -150,6 +162,7 @@ final class PlanCommand implements Callable<Integer> {
             model.refuseSessions();
             insight.refuseSessions();
         }
+        KitchenClock clock = export.clock();
         LabelStyle style = labels.style();
         FilesBeside files = program.filesBeside(force);
         report.check(files);
@@ -161,16 +174,19 @@ final class PlanCommand implements Callable<Integer> {
             PlanAnswer answer = answer(question, interruption);
             ExitCode exit = exit(answer, interruption.asked(), insight.isWanted());
             program.answer(
-                    program.json ? PlanJson.of(answer) : PlanText.of(answer, program.commands(), nutrients, width));
+                    program.json
+                            ? PlanJson.of(answer, clock)
+                            : PlanText.of(answer, program.commands(), nutrients, clock, width));
             model.write(files);
-            write(() -> HtmlReport.of(answer, new ReportStyle(style)), WholePlan.of(answer), style, files);
+            write(
+                    () -> HtmlReport.of(answer, new ReportStyle(style, clock)), WholePlan.of(answer), style, files);
             return files.exit(exit).code();
         }
     }
 
     private PlanAnswer answer(PlanQuestion question, Interruption interruption) {
         try (var progress = program.progress(interruption)) {
-            PlanAnswer answer = program.plans().answer(program.workspace(), question, progress, model::asked);
+            PlanAnswer answer = program.plans().answer(workspace(), question, progress, model::asked);
             ownUp(progress);
             return answer;
         }
@@ -189,6 +205,15 @@ final class PlanCommand implements Callable<Integer> {
                 .forEach(fault ->
                         program.complain("a fault of ours: something went wrong in the search, so the plan shown is the"
                                 + " best that passed its audit.\nPlease report this line: " + fault + "\n"));
+    }
+
+    private Workspace workspace() {
+        return program.workspace()
+                .withMostMinutes(
+                        mostMinutes == null
+                                ? OptionalInt.empty()
+                                : OptionalInt.of(
+                                        new Given("--most-minutes", mostMinutes).whole(10, MOST_MINUTES, "minutes")));
     }
 
     private PlanQuestion question() {

@@ -3,6 +3,7 @@ package batchwright.explain;
 import batchwright.plan.Clash;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Planner;
+import batchwright.plan.Planner.Possible;
 import batchwright.plan.Proof;
 import batchwright.plan.Remedy;
 import batchwright.quantity.Currency;
@@ -76,8 +77,19 @@ public final class ClashFinder {
         if (plain.isPresent()) {
             return List.of(plain.get().clash(Cure.atAnyCost(plain.get().softRule(), request, oracle)));
         }
+        Optional<Clash> tooLong = tooLong(request, oracle);
+        if (tooLong.isPresent()) {
+            return List.of(tooLong.get());
+        }
         List<Clash> clashes = Search.atAnyCost(request, oracle).clashes();
         return clashes.isEmpty() ? List.of(NO_RULE) : clashes;
+    }
+
+    /** Where there is a plan that only takes the hands longer, that alone is named: how much longer is what a cook wants to know. */
+    private static Optional<Clash> tooLong(PlanRequest request, Oracle oracle) {
+        return SoftCooking.handsOnMinutes(request)
+                .filter(rule -> oracle.ask(rule.dropped().apply(request)) == Possible.YES)
+                .map(rule -> Cure.atAnyCost(rule, request, oracle).clash(true));
     }
 
     private static final Clash NO_RULE = new Clash(

@@ -1,7 +1,6 @@
 package batchwright.explain;
 
 import batchwright.food.Food;
-import batchwright.food.Kitchen;
 import batchwright.food.Pack;
 import batchwright.food.PriceTag;
 import batchwright.plan.Plan;
@@ -35,18 +34,7 @@ record Repriced(PlanRequest request, Map<Pack, Pack> asSold) {
             }
             packs.put(food, changed);
         });
-        Kitchen k = request.kitchen();
-        return new Repriced(
-                request.withKitchen(new Kitchen(
-                        k.foods(),
-                        k.measures(),
-                        k.yields(),
-                        packs,
-                        k.dishes(),
-                        k.pantry(),
-                        k.currency(),
-                        k.cookingDay())),
-                asSold);
+        return new Repriced(request.withKitchen(request.kitchen().withPacks(packs)), asSold);
     }
 
     private static Pack at(Money price, Pack p) {

@@ -11,12 +11,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.OptionalInt;
 import java.util.function.Predicate;
 
 /** Soft rules for cooking, which all eaters share. */
 final class SoftCooking {
     /** The most that can be asked for. */
     static final int MOST_DISHES = 10;
+
+    /** Minutes. */
+    private static final int A_DAY = 24 * 60;
+
+    /** Finer than minutes of a cook are known. */
+    private static final int FEW_MINUTES = 10;
 
     private SoftCooking() {}
 
@@ -63,6 +70,30 @@ final class SoftCooking {
                         + " cooked",
                 r -> r.withMustCook(Set.of()),
                 asked.size() == 1 ? List.of(one) : List.of(one, List.of(none))));
+    }
+
+    /** Empty when there is no limit. */
+    static Optional<SoftRule> handsOnMinutes(PlanRequest request) {
+        OptionalInt limit = request.kitchen().equipment().limits().handsOnMinutes();
+        if (limit.isEmpty()) {
+            return Optional.empty();
+        }
+        int now = limit.getAsInt();
+        Loosening longer = new Loosening(
+                Math.max(0, A_DAY - now) / FEW_MINUTES,
+                (r, units) -> handsOn(r, OptionalInt.of(now + units * FEW_MINUTES)),
+                units -> "allow " + (now + units * FEW_MINUTES) + " minutes",
+                units -> new Remedy.AllowMinutes(now + units * FEW_MINUTES));
+        return Optional.of(new SoftRule(
+                "hands-on minutes",
+                "cooking, filling and washing up take the hands at most " + now + " minutes",
+                r -> handsOn(r, OptionalInt.empty()),
+                List.of(List.of(longer))));
+    }
+
+    private static PlanRequest handsOn(PlanRequest request, OptionalInt most) {
+        Kitchen kitchen = request.kitchen();
+        return request.withKitchen(kitchen.with(kitchen.equipment().withHandsOnMinutes(most)));
     }
 
     /** Empty when every dish keeps for all days. Fewer days; else a dish frozen that is not; else all of them. */

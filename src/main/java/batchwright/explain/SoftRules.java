@@ -18,6 +18,7 @@ record SoftRules(List<List<SoftRule>> groups) {
         SoftCooking.keeping(request).ifPresent(session::add);
         SoftCooking.dishCount(request).ifPresent(session::add);
         SoftCooking.askedFor(request).ifPresent(session::add);
+        SoftCooking.handsOnMinutes(request).ifPresent(session::add);
         groups.add(session);
         EaterInRequest.all(request).forEach(at -> groups.add(of(at, request)));
         return new SoftRules(groups);

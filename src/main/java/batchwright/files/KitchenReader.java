@@ -16,6 +16,7 @@ import batchwright.files.shop.ShopTable;
 import batchwright.files.value.Problems;
 import batchwright.files.value.Sources;
 import batchwright.food.Dish;
+import batchwright.food.Equipment;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Lot;
@@ -72,6 +73,7 @@ public final class KitchenReader {
                 sources.need("foods/shop.csv", "expected the table of packs and prices" + INIT), foods, problems);
         Map<String, Dish> dishes = withDishes ? dishes(foods, measures, yields) : Map.of();
         Map<Food, List<Lot>> pantry = PantryTable.read(sources.find("profiles/pantry.csv"), foods, measures, problems);
+        Equipment equipment = EquipmentReader.read(sources.find(EquipmentReader.PATH), problems);
         warnAboutFoodsNotToBeHad(shop, pantry);
         new StrayFiles(sources, problems).check();
         return problems.result(() -> new Kitchen(
@@ -82,7 +84,8 @@ public final class KitchenReader {
                 dishes,
                 pantry,
                 shop.currency(),
-                cookingDay));
+                cookingDay,
+                equipment));
     }
 
     private Map<String, Dish> dishes(FoodNames foods, MeasureNames measures, Yields yields) {

@@ -31,7 +31,7 @@ final class StrayFiles {
     }
 
     void check() {
-        files(FOODS).forEach(this::tableOrDish);
+        files(FOODS).stream().filter(path -> !path.equals(EquipmentReader.PATH)).forEach(this::tableOrDish);
         sources.list(FOODS).stream()
                 .filter(DataFiles.Entry::isFolder)
                 .map(DataFiles.Entry::path)

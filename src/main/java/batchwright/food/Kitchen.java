@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param pantry what is at home, by food; some of it may be past its date
  * @param currency of all prices
  * @param cookingDay from which use-by dates and ages of prices are counted
+ * @param equipment what is cooked with
  */
 public record Kitchen(
         Map<String, Food> foods,
@@ -29,7 +30,8 @@ public record Kitchen(
         Map<String, Dish> dishes,
         Map<Food, List<Lot>> pantry,
         Currency currency,
-        LocalDate cookingDay) {
+        LocalDate cookingDay,
+        Equipment equipment) {
     public Kitchen {
         foods = ordered(foods);
         measures = ordered(measures);
@@ -37,6 +39,19 @@ public record Kitchen(
         packs = ordered(packs);
         dishes = ordered(dishes);
         pantry = ordered(pantry);
+    }
+
+    /** Cooked in a usual kitchen. */
+    public Kitchen(
+            Map<String, Food> foods,
+            Map<Food, List<Measure>> measures,
+            Map<Food, List<CookedYield>> yields,
+            Map<Food, List<Pack>> packs,
+            Map<String, Dish> dishes,
+            Map<Food, List<Lot>> pantry,
+            Currency currency,
+            LocalDate cookingDay) {
+        this(foods, measures, yields, packs, dishes, pantry, currency, cookingDay, Equipment.USUAL);
     }
 
     private static <K, V> Map<K, V> ordered(Map<K, V> map) {
@@ -81,21 +96,25 @@ public record Kitchen(
         return past;
     }
 
+    public Kitchen with(Equipment other) {
+        return new Kitchen(foods, measures, yields, packs, dishes, pantry, currency, cookingDay, other);
+    }
+
     public Kitchen withDishes(Map<String, Dish> other) {
-        return new Kitchen(foods, measures, yields, packs, other, pantry, currency, cookingDay);
+        return new Kitchen(foods, measures, yields, packs, other, pantry, currency, cookingDay, equipment);
     }
 
     /** The same on another cooking day, with what is at home then. */
     public Kitchen on(LocalDate day, Map<Food, List<Lot>> atHome) {
-        return new Kitchen(foods, measures, yields, packs, dishes, atHome, currency, day);
+        return new Kitchen(foods, measures, yields, packs, dishes, atHome, currency, day, equipment);
     }
 
     public Kitchen withPacks(Map<Food, List<Pack>> other) {
-        return new Kitchen(foods, measures, yields, other, dishes, pantry, currency, cookingDay);
+        return new Kitchen(foods, measures, yields, other, dishes, pantry, currency, cookingDay, equipment);
     }
 
     public Kitchen withoutPantry() {
-        return new Kitchen(foods, measures, yields, packs, dishes, Map.of(), currency, cookingDay);
+        return new Kitchen(foods, measures, yields, packs, dishes, Map.of(), currency, cookingDay, equipment);
     }
 
     public Optional<Measure> measure(Food food, String name) {

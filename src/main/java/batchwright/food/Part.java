@@ -101,7 +101,7 @@ public final class Part {
     }
 
     /** Raw grams of the mix as written. */
-    private BigDecimal writtenGrams() {
+    public BigDecimal writtenGrams() {
         return mix.stream().map(Ingredient::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 

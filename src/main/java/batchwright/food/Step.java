@@ -1,18 +1,16 @@
 package batchwright.food;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
+import java.util.stream.Collectors;
 
 /**
  * One step of a dish's method, in the order of work.
  *
  * @param text what to do
- * @param minutes how long, for about {@link #FOR_CONTAINERS} containers
- * @param handsOnMinutes the first of these minutes that take the cook's hands; the rest goes on by itself
- * @param appliance what it occupies
- * @param celsius oven temperature, when the oven is used
- * @param shelves of the oven it fills, when the oven is used; 1 otherwise
+ * @param ways to do it, the usual one first; more than one where another appliance serves
+ * @param with what it takes in hand for the first time, in the order of the method; empty where the dish does not say
  * @param after numbers of the steps that must be done, the first step being 1; only earlier ones
  * @param fills puts the dish into its containers
  * @param dayBefore done the evening before the cooking day: soaking, thawing, marinating
@@ -20,49 +18,49 @@ import java.util.OptionalInt;
  */
 public record Step(
         String text,
-        int minutes,
-        int handsOnMinutes,
-        Optional<Appliance> appliance,
-        OptionalInt celsius,
-        int shelves,
+        List<Way> ways,
+        List<Handled> with,
         List<Integer> after,
         boolean fills,
         boolean dayBefore,
         List<String> parts) {
-    /** What minutes, pots and trays are meant for: one eater and a working week. A choice; a dish need not say it. */
+    /** What minutes that follow no law are meant for: one eater and a working week. A choice; a dish need not say it. */
     public static final int FOR_CONTAINERS = 5;
 
-    /** What a step occupies besides the cook. */
-    public enum Appliance {
-        BURNER,
-        OVEN
-    }
-
     public Step {
+        ways = List.copyOf(ways);
+        with = List.copyOf(with);
         after = List.copyOf(after);
         parts = List.copyOf(parts);
-        if (handsOnMinutes < 0 || handsOnMinutes > minutes) {
-            throw new IllegalArgumentException(
-                    "handsOnMinutes (" + handsOnMinutes + ") must be 0 to minutes (" + minutes + ").");
+        if (ways.isEmpty()) {
+            throw new IllegalArgumentException("ways must not be empty.");
         }
     }
 
-    /** A step that never falls away. */
-    public Step(
-            String text,
-            int minutes,
-            int handsOnMinutes,
-            Optional<Appliance> appliance,
-            OptionalInt celsius,
-            int shelves,
-            List<Integer> after,
-            boolean fills,
-            boolean dayBefore) {
-        this(text, minutes, handsOnMinutes, appliance, celsius, shelves, after, fills, dayBefore, List.of());
+    /** The usual one. */
+    public Way way() {
+        return ways.get(0);
     }
 
-    /** Whether it takes the cook's hands all the time. */
-    public boolean handsOn() {
-        return handsOnMinutes == minutes;
+    /** The one that this kitchen takes: what saves a burner or time first; empty when it has nothing to do it with. */
+    public Optional<Way> way(Equipment equipment) {
+        return ways.stream()
+                .filter(w -> w.on().filter(equipment::has).isPresent() || w.on().isEmpty())
+                .min(Comparator.comparing(
+                        w -> w.on().filter(Appliance::isPreferred).isEmpty()));
+    }
+
+    /** What it is done on, in words: oven or air fryer. */
+    public String needs() {
+        return ways.stream()
+                .flatMap(way -> way.on().stream())
+                .map(Appliance::label)
+                .distinct()
+                .collect(Collectors.joining(" or "));
+    }
+
+    /** Whether its minutes are only written for five containers. */
+    public boolean isForFive() {
+        return way().isForFive();
     }
 }

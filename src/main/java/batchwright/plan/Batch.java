@@ -2,12 +2,15 @@ package batchwright.plan;
 
 import batchwright.food.Dish;
 import batchwright.food.Food;
+import batchwright.food.Handled;
 import batchwright.food.Part;
 import batchwright.food.Step;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** All containers of a dish that are cooked in the session. */
 public record Batch(Dish dish, List<Fill> fills) {
@@ -50,6 +53,62 @@ public record Batch(Dish dish, List<Fill> fills) {
             }
         }
         return grams;
+    }
+
+    /** Raw edible grams of something that a step handles; of a staple empty when it goes in to taste. */
+    public Optional<BigDecimal> grams(Handled handled) {
+        return handled.match(new Handled.Cases<>() {
+            @Override
+            public Optional<BigDecimal> food(Handled.OfFood food) {
+                return Optional.of(gramsOf(food).multiply(food.share()));
+            }
+
+            @Override
+            public Optional<BigDecimal> part(Handled.OfPart part) {
+                return Optional.of(BigDecimal.valueOf(rawGrams(part.part())));
+            }
+
+            @Override
+            public Optional<BigDecimal> staple(Handled.OfStaple staple) {
+                return staple.staple().grams().map(g -> g.multiply(recipes()).multiply(staple.share()));
+            }
+        });
+    }
+
+    private BigDecimal gramsOf(Handled.OfFood food) {
+        BigDecimal grams = BigDecimal.ZERO;
+        for (Part part : dish.parts()) {
+            BigDecimal share = part.shares().get(food.food());
+            if (share != null
+                    && food.part().filter(name -> !name.equals(part.name())).isEmpty()) {
+                grams = grams.add(BigDecimal.valueOf(rawGrams(part.name())).multiply(share));
+            }
+        }
+        return grams;
+    }
+
+    /** In all containers together. */
+    private long rawGrams(String part) {
+        return fills.stream()
+                .mapToLong(fill -> fill.containers()
+                        * fill.portions().stream()
+                                .filter(portion -> portion.part().name().equals(part))
+                                .mapToLong(Portion::rawGrams)
+                                .sum())
+                .sum();
+    }
+
+    /** How many containers filled as the recipe is written the parts that are never left out come to. */
+    private BigDecimal recipes() {
+        BigDecimal raw = BigDecimal.ZERO;
+        BigDecimal written = BigDecimal.ZERO;
+        for (Part part : dish.parts()) {
+            if (!part.optional()) {
+                raw = raw.add(BigDecimal.valueOf(rawGrams(part.name())));
+                written = written.add(part.writtenGrams());
+            }
+        }
+        return written.signum() == 0 ? BigDecimal.valueOf(containers()) : raw.divide(written, MathContext.DECIMAL64);
     }
 
     /** Grams of rendered fat to pour off, by part; parts of which none is poured off, or that are left out, are absent. */

@@ -25,6 +25,9 @@ public sealed interface Remedy {
     /** @param dish no longer asked for; empty for all of them */
     record AskForLess(Optional<Dish> dish) implements Remedy {}
 
+    /** Of work with the hands, in a cooking session. */
+    record AllowMinutes(int handsOn) implements Remedy {}
+
     /** @param range of the limit that the setting changes */
     record ChangeTarget(Eater eater, Setting setting, Range range) implements Remedy {}
 

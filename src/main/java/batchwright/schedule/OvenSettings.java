@@ -1,6 +1,7 @@
 package batchwright.schedule;
 
-import batchwright.food.Step.Appliance;
+import batchwright.food.Appliance;
+import batchwright.food.Equipment;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,7 +13,7 @@ import java.util.List;
 final class OvenSettings {
     private OvenSettings() {}
 
-    static List<OvenSetting> of(List<PlacedStep> steps, Equipment equipment) {
+    static List<OvenSetting> of(List<PlacedStep> steps, Equipment.Oven oven) {
         List<PlacedStep> baked = steps.stream()
                 .filter(step -> step.on().filter(a -> a == Appliance.OVEN).isPresent())
                 .sorted(Comparator.comparingInt(PlacedStep::start))
@@ -23,10 +24,10 @@ final class OvenSettings {
         int warmUntil = cold;
         for (PlacedStep step : baked) {
             int celsius = step.celsius().orElseThrow();
-            boolean warm = warmUntil >= step.start() - equipment.heatingMinutes();
-            if (!warm || Math.abs(celsius - set) > equipment.toleranceCelsius()) {
-                boolean inUse = warmUntil > step.start() - equipment.heatingMinutes();
-                int minute = inUse ? step.start() : step.start() - equipment.heatingMinutes();
+            boolean warm = warmUntil >= step.start() - oven.heatingMinutes();
+            if (!warm || Math.abs(celsius - set) > oven.toleranceCelsius()) {
+                boolean inUse = warmUntil > step.start() - oven.heatingMinutes();
+                int minute = inUse ? step.start() : step.start() - oven.heatingMinutes();
                 settings.add(new OvenSetting(minute, celsius));
                 set = celsius;
             }

@@ -146,6 +146,11 @@ final class DaysDraft extends AbstractDraft {
     }
 
     @Override
+    public int rank() {
+        return RANK;
+    }
+
+    @Override
     public Expression cooked(Dish dish) {
         boolean any = request().seats().stream().anyMatch(seat -> count(seat, dish) > 0);
         return Expression.of(any ? 1 : 0);

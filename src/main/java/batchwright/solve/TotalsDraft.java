@@ -107,6 +107,11 @@ final class TotalsDraft extends AbstractDraft {
     }
 
     @Override
+    public int rank() {
+        return rank;
+    }
+
+    @Override
     public Expression cooked(Dish dish) {
         return Expression.of(Lookup.get(cooked, dish));
     }

@@ -34,6 +34,7 @@ class AuditTest {
                         "containers a day",
                         "part range",
                         "dish count",
+                        "hands-on minutes",
                         "snack limits",
                         "keeping",
                         "avoid",

@@ -67,7 +67,7 @@ class ExportOptionsTest {
     @CsvSource(delimiter = '|', textBlock = """
             --shopping list.pdf                 | does not end in .csv or .txt
             --calendar plan.txt                 | does not end in .ics
-            --cook-at 14:30                     | --cook-at is about a calendar
+            --cook-at 24:00                     | from 00:00 to 23:59
             --calendar p.ics --cook-at 24:00    | from 00:00 to 23:59
             --calendar p.ics --cook-at 7        | from 00:00 to 23:59
             --shopping no-such-folder/s.csv     | no-such-folder

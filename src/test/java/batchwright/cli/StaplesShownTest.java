@@ -3,6 +3,7 @@ package batchwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -23,10 +24,12 @@ class StaplesShownTest {
     }
 
     private void staplesOfRagu(String staples) throws IOException {
-        Folders.replace(
-                here.resolve("foods/dishes/lentil_ragu.yaml"),
-                "staples: [dried oregano, bay leaf, vinegar, salt, black pepper]",
-                "staples: [" + staples + "]");
+        Path ragu = here.resolve("foods/dishes/lentil_ragu.yaml");
+        Files.writeString(
+                ragu,
+                Files.readString(ragu)
+                        .replaceAll("(?m)^    with:.*\n", "")
+                        .replaceFirst("(?m)^staples: .*$", "staples: [" + staples + "]"));
     }
 
     @Test

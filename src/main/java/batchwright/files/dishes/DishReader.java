@@ -61,10 +61,12 @@ public final class DishReader {
                 fields.groups("parts", "Enter the parts below parts: each begins with - part: its name");
         List<Part> parts =
                 groups.stream().flatMap(part -> partReader.read(part).stream()).toList();
-        List<Step> steps = steps(fields, new PartOfStepGrammar(parts, parts.size() == groups.size(), problems));
-        List<Staple> staples = fields.texts("staples", "[salt, black pepper]").stream()
-                .map(written -> Staple.of(written.text()))
+        List<Staple> staples = fields.texts("staples", "[salt 2 g, black pepper]").stream()
+                .map(StapleGrammar::read)
                 .toList();
+        boolean all = parts.size() == groups.size();
+        List<Step> steps = steps(
+                fields, new PartOfStepGrammar(parts, all, problems), new HandledGrammar(parts, all, staples, problems));
         if (problems.errors() > before || parts.isEmpty()) {
             return Optional.empty();
         }
@@ -78,6 +80,7 @@ public final class DishReader {
                 parts,
                 staples,
                 steps);
+        new StepsDoubts(dish, fields, problems).check();
         new ContainerReach(dish, new DishPlaces(page.get()), problems).check();
         return Optional.of(dish);
     }
@@ -127,8 +130,8 @@ public final class DishReader {
         }
     }
 
-    private List<Step> steps(Fields fields, PartOfStepGrammar partOfStep) {
-        var reader = new StepReader(partOfStep, problems);
+    private List<Step> steps(Fields fields, PartOfStepGrammar partOfStep, HandledGrammar handled) {
+        var reader = new StepReader(partOfStep, handled, problems);
         List<Step> steps = new ArrayList<>();
         int number = 1;
         for (Yaml.Group step : fields.groups("steps", "Enter the steps below steps: each begins with - do: \"...\"")) {

@@ -97,6 +97,11 @@ public final class Fields {
         return text(key);
     }
 
+    /** A missing key, whose value is a text or a list, is a problem that asks for it. */
+    public void needed(String key, String ask) {
+        isMissing(key, ask);
+    }
+
     public Optional<Boolean> yesNo(String key) {
         return text(key).flatMap(w -> YesNo.read(w, problems));
     }
@@ -116,6 +121,13 @@ public final class Fields {
 
     public Optional<Yaml.Group> needGroup(String key, String ask) {
         return isMissing(key, ask) ? Optional.empty() : group(key);
+    }
+
+    /** A group, or a list of groups each behind a hyphen. */
+    public List<Yaml.Group> oneOrMoreGroups(String key, String ask) {
+        return values.get(key) instanceof Yaml.Items
+                ? groups(key, ask)
+                : group(key).stream().toList();
     }
 
     /** Groups, each behind a hyphen; an error when there is none. */

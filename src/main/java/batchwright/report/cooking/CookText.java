@@ -1,5 +1,9 @@
 package batchwright.report.cooking;
 
+import java.util.Comparator;
+
+import batchwright.schedule.Schedule;
+
 import batchwright.answer.CoreTemperatures;
 import batchwright.answer.Freezing;
 import batchwright.food.Dish;
@@ -22,10 +26,13 @@ public final class CookText {
     private static final int BETWEEN = 4;
 
     private final Session session;
+    private final Schedule schedule;
     private final Page page;
 
-    public CookText(Session session, Page page) {
+    /** @param schedule of the session */
+    public CookText(Session session, Schedule schedule, Page page) {
         this.session = session;
+        this.schedule = schedule;
         this.page = page;
     }
 
@@ -34,18 +41,17 @@ public final class CookText {
         page.heading("COOK: " + Show.count(session.batches().size(), "dish", "dishes") + ", "
                 + Show.count(containers, "container", "containers"));
         session.batches().forEach(this::batch);
-        page.gap();
         minutesNote();
     }
 
     public void minutesNote() {
-        int most = session.batches().stream().mapToInt(Batch::containers).max().orElse(0);
-        page.paragraph("  ", "  ", Work.note(most));
+        Work.note(session.batches().stream().map(Batch::dish).toList())
+                .ifPresent(note -> page.gap().paragraph("  ", "  ", note));
     }
 
     /** What to begin the evening before, and how long the steps take. */
     public void work(Batch batch) {
-        var work = Work.of(batch);
+        var work = Work.of(schedule, batch);
         work.dayBefore().forEach(step -> page.paragraph("  ", "    ", "The evening before: " + step));
         page.paragraph("  ", "    ", "Takes " + work.says() + ".");
     }
@@ -63,10 +69,10 @@ public final class CookText {
             raw(batch);
             batch.fills().forEach(this::fill);
         } else {
-            var left = new CookText(session, new Page(page.width() / 2));
+            var left = new CookText(session, schedule, new Page(page.width() / 2));
             left.raw(batch);
             int column = left.page.widest() + BETWEEN;
-            var right = new CookText(session, new Page(page.width() - column));
+            var right = new CookText(session, schedule, new Page(page.width() - column));
             batch.fills().forEach(right::fill);
             page.beside(left.page, column, right.page);
         }
@@ -81,6 +87,10 @@ public final class CookText {
                         food.name(),
                         KitchenMeasure.text(session.kitchen(), food, grams).orElse("")));
         page.table(raw);
+        if (!batch.dish().staples().isEmpty()) {
+            page.paragraph("  ", "    ", StepView.staples(batch));
+        }
+        intoSteps(batch);
         CoreTemperatures.of(batch.ingredients().keySet()).says().ifPresent(says -> page.paragraph("  ", "    ", says));
         batch.fatToPourOff()
                 .forEach((part, grams) -> page.paragraph(
@@ -88,6 +98,17 @@ public final class CookText {
                         "    ",
                         "Pour off about " + amount(grams) + " g of fat (" + part.name()
                                 + "): the figures below leave it out."));
+    }
+
+    /** What each step takes in hand for the first time, and how it divides the batch; in the order of the dish. */
+    private void intoSteps(Batch batch) {
+        StepView.all(session.batches(), schedule).stream()
+                .filter(view ->
+                        view.step().dish().equals(batch.dish()) && !view.says().isEmpty())
+                .filter(view -> view.step().number().isPresent())
+                .sorted(Comparator.comparingInt(view -> view.step().number().getAsInt()))
+                .forEach(view -> page.paragraph(
+                        "  ", "    ", "Into step " + view.step().number().getAsInt() + ": " + view.says() + "."));
     }
 
     private String keeps(Dish dish) {

@@ -1,6 +1,5 @@
 package batchwright.report.cooking;
 
-import batchwright.plan.Session;
 import batchwright.report.print.Page;
 import batchwright.report.print.TextTable;
 import batchwright.schedule.OvenSetting;
@@ -16,10 +15,12 @@ public final class ScheduleText {
     private static final int REST = 54;
 
     private final Schedule schedule;
+    private final KitchenClock clock;
     private final Page page;
 
-    public ScheduleText(Session session, Page page) {
-        this.schedule = Schedule.of(session.batches());
+    public ScheduleText(Schedule schedule, KitchenClock clock, Page page) {
+        this.schedule = schedule;
+        this.clock = clock;
         this.page = page;
     }
 
@@ -27,6 +28,7 @@ public final class ScheduleText {
         page.gap().paragraph("", "  ", "ORDER OF WORK: " + ScheduleWords.says(schedule));
         page.gap().table(table());
         page.gap();
+        ScheduleWords.standing(schedule).forEach(page::item);
         page.paragraph("  ", "  ", ScheduleWords.note(schedule));
     }
 
@@ -47,9 +49,9 @@ public final class ScheduleText {
         return table;
     }
 
-    private static Line oven(OvenSetting setting) {
+    private Line oven(OvenSetting setting) {
         String[] cells = {
-            ScheduleWords.clock(setting.minute()), "", "", "oven", "", "Turn the oven to " + setting.celsius() + " C."
+            clock.text(setting.minute()), "", "", "oven", "", "Turn the oven to " + setting.celsius() + " C."
         };
         return new Line(setting.minute(), cells);
     }
@@ -57,9 +59,9 @@ public final class ScheduleText {
     private Line step(PlacedStep step) {
         String number = step.number().isPresent() ? " " + step.number().getAsInt() : "";
         String[] cells = {
-            ScheduleWords.clock(step.start()),
-            step.handsOnMinutes() == 0 ? "-" : ScheduleWords.clock(step.handsOnUntil()),
-            ScheduleWords.clock(step.end()),
+            clock.text(step.start()),
+            step.handsOnMinutes() == 0 ? "-" : clock.text(step.handsOnUntil()),
+            clock.text(step.end()),
             ScheduleWords.place(step),
             step.dish().id() + number,
             firstWords(step.text())

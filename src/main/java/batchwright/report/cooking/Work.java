@@ -1,42 +1,50 @@
 package batchwright.report.cooking;
 
+import batchwright.answer.OneContainer;
 import batchwright.food.Dish;
+import batchwright.food.HandTimes;
 import batchwright.food.Step;
 import batchwright.plan.Batch;
+import batchwright.plan.Fill;
 import batchwright.report.print.Show;
+import batchwright.schedule.PlacedStep;
+import batchwright.schedule.Schedule;
+import java.util.Collection;
 import java.util.List;
-import java.util.function.ToIntFunction;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
- * How much work a dish is, by its steps.
+ * How much work a dish is in a session, by its schedule.
  *
  * @param minutes on the cooking day, one step after another
  * @param handsOn minutes of them that take the cook's hands
  * @param dayBefore what is to be done the evening before
  */
 public record Work(int minutes, int handsOn, List<String> dayBefore) {
-    private static final String FOR_SO_MANY =
-            "Minutes, pots and trays are meant for about " + Step.FOR_CONTAINERS + " containers of a dish";
-
-    /** Of all its steps. */
-    public static Work of(Dish dish) {
-        return of(dish.steps());
-    }
-
-    /** Of the steps that are done: those of parts that no container has fall away. */
-    public static Work of(Batch batch) {
-        return of(batch.dish().steps().stream().filter(batch::takes).toList());
-    }
-
-    private static Work of(List<Step> steps) {
+    /** Of a batch among all that is cooked in the session. */
+    public static Work of(Schedule schedule, Batch batch) {
+        List<PlacedStep> steps = schedule.steps().stream()
+                .filter(step -> step.dish().equals(batch.dish()))
+                .toList();
         return new Work(
-                minutes(steps, Step::minutes),
-                minutes(steps, Step::handsOnMinutes),
-                steps.stream().filter(Step::dayBefore).map(Step::text).toList());
+                steps.stream().mapToInt(PlacedStep::minutes).sum(),
+                steps.stream().mapToInt(PlacedStep::handsOnMinutes).sum(),
+                dayBefore(batch));
     }
 
-    private static int minutes(List<Step> steps, ToIntFunction<Step> which) {
-        return steps.stream().filter(step -> !step.dayBefore()).mapToInt(which).sum();
+    /** Five middling containers of a dish with all its parts, for who asks about the dish alone. */
+    public static Batch usual(Dish dish) {
+        OneContainer one = OneContainer.of(dish, OneContainer.Size.MIDDLE, true);
+        return new Batch(dish, List.of(new Fill(Optional.empty(), Step.FOR_CONTAINERS, one.portions())));
+    }
+
+    /** Steps of the evening before that are done: those of parts that no container has fall away. */
+    public static List<String> dayBefore(Batch batch) {
+        return batch.dish().steps().stream()
+                .filter(step -> step.dayBefore() && batch.takes(step))
+                .map(Step::text)
+                .toList();
     }
 
     /** 132 minutes one step after another, 24 of them hands on */
@@ -44,11 +52,15 @@ public record Work(int minutes, int handsOn, List<String> dayBefore) {
         return Show.count(minutes, "minute", "minutes") + " one step after another, " + handsOn + " of them hands on";
     }
 
-    /** What the minutes are good for when so many containers of a dish are cooked. */
-    public static String note(int mostContainers) {
-        return FOR_SO_MANY
-                + (mostContainers > Step.FOR_CONTAINERS
-                        ? ": more take longer, in larger or more pots and trays, not crowded."
-                        : ".");
+    /** What the minutes are good for; empty when they are so for any batch. */
+    public static Optional<String> note(Collection<Dish> dishes) {
+        List<Dish> guessed =
+                dishes.stream().filter(dish -> !HandTimes.areCounted(dish)).toList();
+        return guessed.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Minutes of " + guessed.stream().map(Dish::id).collect(Collectors.joining(", "))
+                        + " are written for about " + Step.FOR_CONTAINERS
+                        + " containers; for more, those that take the hands are taken in proportion, which for most steps is"
+                        + " too much, and washing-up is not counted.");
     }
 }

@@ -1,5 +1,7 @@
 package batchwright.report.dishes;
 
+import batchwright.food.Dish;
+import batchwright.food.Step;
 import batchwright.plan.ContainerWish;
 import batchwright.plan.DishRequest;
 import batchwright.plan.EnergyBand;
@@ -75,5 +77,11 @@ final class DishWords {
 
     private static String number(BigDecimal value) {
         return Show.plainText(value, 1);
+    }
+
+    /** That a kitchen cannot cook it, and why. */
+    static String obstacle(Dish dish, Step step) {
+        return "Not in this kitchen: step " + (dish.steps().indexOf(step) + 1) + " needs " + step.needs()
+                + ", and foods/kitchen.yaml has none.";
     }
 }

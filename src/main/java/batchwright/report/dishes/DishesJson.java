@@ -3,20 +3,31 @@ package batchwright.report.dishes;
 import batchwright.answer.CoreTemperatures;
 import batchwright.answer.FoodSafety;
 import batchwright.answer.OneContainer;
+import batchwright.food.Appliance;
 import batchwright.food.CookedYield;
 import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.food.Part;
 import batchwright.food.Step;
+import batchwright.food.Way;
+import batchwright.plan.Batch;
 import batchwright.report.cooking.CoreTemperaturesJson;
 import batchwright.report.cooking.KitchenMeasure;
+import batchwright.report.cooking.StepJson;
+import batchwright.report.cooking.StepView;
+import batchwright.report.cooking.Work;
 import batchwright.report.needs.NeedsJson;
 import batchwright.report.print.Json;
 import batchwright.report.print.Show;
+import batchwright.schedule.Schedule;
+import batchwright.schedule.StepWork;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** Dishes for scripts: schema batchwright.dishes/1. */
@@ -49,7 +60,9 @@ public final class DishesJson {
             ArrayNode told = byStaples.addObject().put("staple", staple.name()).putArray("allergens");
             staple.allergens().forEach(a -> told.add(a.id()));
         });
-        steps(node.putArray("steps"), dish);
+        steps(node.putArray("steps"), kitchen, dish);
+        Json.text(
+                node, "not_in_this_kitchen", kitchen.equipment().obstacle(dish).map(Step::text));
         CoreTemperaturesJson.put(node.putArray("core_temperatures"), CoreTemperatures.of(dish.foods()));
         ArrayNode cautions = node.putArray("cautions");
         FoodSafety.of(dish).forEach(caution -> NeedsJson.caution(cautions.addObject(), caution));
@@ -76,23 +89,39 @@ public final class DishesJson {
         });
     }
 
-    private static void steps(ArrayNode steps, Dish dish) {
-        dish.steps().forEach(step -> {
-            ObjectNode node = steps.addObject()
-                    .put("do", step.text())
-                    .put("minutes", step.minutes())
-                    .put("hands_on", step.handsOn())
-                    .put("hands_on_minutes", step.handsOnMinutes())
-                    .put("day_before", step.dayBefore());
-            step.appliance()
-                    .ifPresentOrElse(
-                            a -> node.put("uses", a.name().toLowerCase(Locale.ROOT)), () -> node.putNull("uses"));
-            step.celsius().ifPresentOrElse(c -> node.put("celsius", c), () -> node.putNull("celsius"));
-            node.put("shelves", step.appliance().equals(Optional.of(Step.Appliance.OVEN)) ? step.shelves() : 0);
-            step.after().forEach(node.putArray("after")::add);
-            node.put("fills", step.fills());
-            step.parts().forEach(node.putArray("parts")::add);
-        });
+    /** Minutes are those of five middling containers with every part, in this kitchen. */
+    private static void steps(ArrayNode steps, Kitchen kitchen, Dish dish) {
+        Batch usual = Work.usual(dish);
+        Map<Integer, StepView> views = new HashMap<>();
+        StepView.all(List.of(usual), Schedule.of(List.of(usual), kitchen.equipment()))
+                .forEach(view -> view.step().number().ifPresent(number -> views.put(number, view)));
+        for (int number = 1; number <= dish.steps().size(); number++) {
+            Step step = dish.steps().get(number - 1);
+            StepWork work = Schedule.work(usual, step, kitchen.equipment());
+            step(steps.addObject(), step, work, Optional.ofNullable(views.get(number)));
+        }
+    }
+
+    private static void step(ObjectNode node, Step step, StepWork work, Optional<StepView> view) {
+        Way way = step.way();
+        node.put("do", step.text())
+                .put("minutes", work.minutes())
+                .put("hands_on", work.minutes() == work.handsOnMinutes())
+                .put("hands_on_minutes", work.handsOnMinutes())
+                .put("day_before", step.dayBefore());
+        Json.text(node, "uses", way.on().map(Appliance::id));
+        number(node, "celsius", way.celsius().stream().boxed().findFirst());
+        node.put("shelves", way.uses(Appliance.OVEN) ? way.shelves() : 0);
+        step.after().forEach(node.putArray("after")::add);
+        node.put("fills", step.fills());
+        step.parts().forEach(node.putArray("parts")::add);
+        ArrayNode with = node.putArray("with");
+        view.ifPresent(v -> v.amounts().forEach(amount -> StepJson.amount(with.addObject(), amount)));
+        node.put("follows_laws", !step.isForFive());
+    }
+
+    private static void number(ObjectNode node, String key, Optional<Integer> number) {
+        number.ifPresentOrElse(n -> node.put(key, n), () -> node.putNull(key));
     }
 
     private static void container(ObjectNode node, Kitchen kitchen, OneContainer one) {

@@ -13,18 +13,26 @@ import batchwright.food.Nutrients;
 import batchwright.food.Part;
 import batchwright.food.Staple;
 import batchwright.food.Step;
+import batchwright.plan.Batch;
 import batchwright.quantity.Money;
 import batchwright.report.cooking.KitchenMeasure;
+import batchwright.report.cooking.LeftOut;
+import batchwright.report.cooking.StepView;
 import batchwright.report.cooking.Work;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import batchwright.report.print.TextTable;
+import batchwright.schedule.Schedule;
+import batchwright.schedule.StepWork;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Dishes for people: all in a table, or one in full. */
 public final class DishesText {
@@ -70,6 +78,7 @@ public final class DishesText {
         page.paragraph(
                 "Least leaves out what may be left out; middle and most hold every part. Cost is of the middle one, by"
                         + " the unit price of the cheapest packs.");
+        LeftOut.says(kitchen).ifPresent(page::paragraph);
         return page.toString();
     }
 
@@ -207,22 +216,47 @@ public final class DishesText {
         if (dish.steps().isEmpty()) {
             return;
         }
-        page.heading("Steps: " + Work.of(dish).says());
+        Batch usual = Work.usual(dish);
+        Schedule schedule = Schedule.of(List.of(usual), kitchen.equipment());
+        Map<Integer, StepView> views = new HashMap<>();
+        StepView.all(List.of(usual), schedule)
+                .forEach(view -> view.step().number().ifPresent(number -> views.put(number, view)));
+        page.heading("Steps: " + Work.of(schedule, usual).says());
         int number = 1;
         for (Step step : dish.steps()) {
-            String place = step.appliance()
-                    .map(a -> ", " + a.name().toLowerCase(Locale.ROOT))
-                    .orElse("");
-            String heat = step.celsius().isPresent() ? " " + oven(step.celsius().getAsInt()) : "";
-            String when = step.dayBefore() ? ", the evening before" : "";
-            String parts = step.parts().isEmpty() ? "" : ", only with " + String.join(" or ", step.parts());
             page.paragraph(
                     "  " + number + ". ",
                     "     ",
-                    step.text() + " (" + step.minutes() + " min" + place + heat + when + parts + ")");
+                    step.text() + " (" + says(step, Schedule.work(usual, step, kitchen.equipment()), views.get(number))
+                            + ")");
             number++;
         }
-        page.paragraph("  ", "  ", Work.note(Integer.MAX_VALUE));
+        page.paragraph(
+                "  ",
+                "  ",
+                "For " + Step.FOR_CONTAINERS
+                        + " middling containers with every part, in this kitchen; filling and washing"
+                        + " up are counted. Grams are of all of them.");
+        Work.note(List.of(dish)).ifPresent(note -> page.paragraph("  ", "  ", note));
+        kitchen.equipment()
+                .obstacle(dish)
+                .ifPresent(step -> page.paragraph("  ", "    ", DishWords.obstacle(dish, step)));
+    }
+
+    /** @param view of a step of the cooking day */
+    private static String says(Step step, StepWork work, @Nullable StepView view) {
+        List<String> words = new ArrayList<>();
+        words.add(view == null ? work.minutes() + " min, the evening before" : view.minutes());
+        if (view != null && view.step().celsius().isPresent()) {
+            words.add(oven(view.step().celsius().getAsInt()));
+        }
+        if (!step.parts().isEmpty()) {
+            words.add("only with " + String.join(" or ", step.parts()));
+        }
+        if (view != null && !view.says().isEmpty()) {
+            words.add(view.says());
+        }
+        return String.join("; ", words);
     }
 
     /** Ovens are set in steps of 5 F. */

@@ -9,6 +9,7 @@ import batchwright.plan.DishRequest;
 import batchwright.plan.EnergyBand;
 import batchwright.plan.Plan;
 import batchwright.plan.Reach;
+import batchwright.report.cooking.KitchenClock;
 import batchwright.report.needs.NeedsJson;
 import batchwright.report.plan.PlanJson;
 import batchwright.report.print.Json;
@@ -41,7 +42,7 @@ public final class FilledDishJson {
     }
 
     private String text() {
-        ObjectNode plan = PlanJson.object(filled.asPlan());
+        ObjectNode plan = PlanJson.object(filled.asPlan(), KitchenClock.FROM_ZERO);
         Dish dish = request.dish();
         root.put("status", filled.answer().status().name().toLowerCase(Locale.ROOT));
         root.set("proof", plan.get("proof"));

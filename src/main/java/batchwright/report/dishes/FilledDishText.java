@@ -1,5 +1,7 @@
 package batchwright.report.dishes;
 
+import batchwright.schedule.Schedule;
+
 import batchwright.answer.FilledDish;
 import batchwright.answer.OneContainer;
 import batchwright.food.Dish;
@@ -48,7 +50,10 @@ public final class FilledDishText {
     private void plan(Plan plan) {
         Fill fill = plan.batches().get(0).fills().get(0);
         answer(plan, fill);
-        var cook = new CookText(plan.first(), page);
+        var cook = new CookText(
+                plan.first(),
+                Schedule.of(plan.batches(), request.kitchen().equipment()),
+                page);
         page.heading("FILL");
         cook.fill(fill);
         holds(fill.perContainer());

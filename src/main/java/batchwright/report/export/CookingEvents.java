@@ -26,12 +26,14 @@ final class CookingEvents {
     private static final int EVENING_MINUTES = 15;
 
     private final Session session;
+    private final Schedule orderOfWork;
     private final Optional<LocalTime> cookAt;
     private final LocalDate cooks;
     private final List<CalendarEvent> events = new ArrayList<>();
 
-    CookingEvents(Session session, Optional<LocalTime> cookAt) {
+    CookingEvents(Session session, Schedule orderOfWork, Optional<LocalTime> cookAt) {
         this.session = session;
+        this.orderOfWork = orderOfWork;
         this.cookAt = cookAt;
         this.cooks = session.cookingDay();
     }
@@ -53,8 +55,7 @@ final class CookingEvents {
     private void eveningBefore() {
         List<String> lines = new ArrayList<>();
         batches()
-                .forEach(batch -> Work.of(batch)
-                        .dayBefore()
+                .forEach(batch -> Work.dayBefore(batch)
                         .forEach(step -> lines.add(Isolated.name(batch.dish().name()) + ": " + step)));
         if (!lines.isEmpty()) {
             events.add(evening("evening-before/" + cooks, cooks, "Get ready to cook tomorrow", lines));
@@ -67,7 +68,7 @@ final class CookingEvents {
 
     private void cook() {
         int containers = batches().stream().mapToInt(Batch::containers).sum();
-        Schedule schedule = Schedule.of(batches());
+        Schedule schedule = orderOfWork;
         List<String> lines = new ArrayList<>();
         batches().forEach(batch -> {
             String freeze = Freezing.of(session, batch.dish()).says(session.firstDay());

@@ -1,5 +1,7 @@
 package batchwright.report.export;
 
+import batchwright.answer.PlanAnswer;
+
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Serving;
@@ -32,7 +34,7 @@ public final class PlanCalendar {
     /** @param cookAt when each session starts; empty when that is not known: then cooking stands at a whole day */
     public static String of(WholePlan plan, Optional<LocalTime> cookAt) {
         var calendar = new PlanCalendar(plan, cookAt);
-        plan.plan().sessions().forEach(calendar::session);
+        plan.whole().sessions().forEach(calendar::session);
         return ICalendar.of(calendar.name(), plan.firstDay(), calendar.events);
     }
 
@@ -50,8 +52,9 @@ public final class PlanCalendar {
                 .collect(Collectors.joining("+"));
     }
 
-    private void session(Session session) {
-        events.addAll(new CookingEvents(session, cookAt).events());
+    private void session(PlanAnswer one) {
+        Session session = one.plan().orElseThrow().first();
+        events.addAll(new CookingEvents(session, one.schedule().orElseThrow(), cookAt).events());
         session.eaters().forEach(eater -> eater.days().forEach(day -> eats(session, eater, day)));
         useUp(session);
     }

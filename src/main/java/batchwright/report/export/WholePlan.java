@@ -33,7 +33,7 @@ public record WholePlan(PlanAnswer whole, Plan plan) {
     LocalDate shops(Session session) {
         Session first = whole.asked().shopOnce() ? plan.first() : session;
         boolean soaks = first.batches().stream()
-                .anyMatch(batch -> !Work.of(batch).dayBefore().isEmpty());
+                .anyMatch(batch -> !Work.dayBefore(batch).isEmpty());
         return first.cookingDay().minusDays(soaks ? 1 : 0);
     }
 

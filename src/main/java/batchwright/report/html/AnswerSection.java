@@ -69,7 +69,7 @@ public record AnswerSection(
         int hands =
                 sessions.stream().mapToInt(p -> p.schedule().handsOnMinutes()).sum();
         boolean early = plan.isCookedOnce()
-                && plan.batches().stream().anyMatch(b -> !Work.of(b).dayBefore().isEmpty());
+                && plan.batches().stream().anyMatch(b -> !Work.dayBefore(b).isEmpty());
         return ScheduleWords.duration(hands) + " of it hands on"
                 + (early ? "; something to do the evening before" : "");
     }

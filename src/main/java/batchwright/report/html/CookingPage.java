@@ -1,5 +1,7 @@
 package batchwright.report.html;
 
+import java.util.stream.Stream;
+
 import batchwright.plan.Batch;
 import batchwright.report.cooking.Work;
 import batchwright.report.html.part.PageHead;
@@ -20,15 +22,15 @@ public record CookingPage(
         List<Batch> batches = page.plan().batches();
         String says = Show.count(batches.size(), "dish", "dishes") + ", "
                 + Show.count(page.containers(), "container", "containers") + ".";
-        int most = batches.stream().mapToInt(Batch::containers).max().orElse(0);
         return new CookingPage(
                 page.head("cook", "Cooking sheet", says),
                 batches.stream()
-                        .flatMap(batch -> Work.of(batch).dayBefore().stream()
+                        .flatMap(batch -> Work.dayBefore(batch).stream()
                                 .map(step -> new Task(step, batch.dish().name())))
                         .toList(),
-                TimeLine.of(page.plan(), page.schedule()),
+                TimeLine.of(page),
                 batches.stream().map(batch -> DishSheet.of(page, batch)).toList(),
-                List.of(Work.note(most), COOL));
+                Stream.concat(Work.note(batches.stream().map(Batch::dish).toList()).stream(), Stream.of(COOL))
+                        .toList());
     }
 }

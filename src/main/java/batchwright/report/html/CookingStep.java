@@ -1,43 +1,42 @@
 package batchwright.report.html;
 
-import batchwright.food.Step;
 import batchwright.plan.Batch;
-import java.util.ArrayList;
+import batchwright.report.cooking.StepView;
+import batchwright.report.print.Show;
+import java.util.Comparator;
 import java.util.List;
 
 /**
  * What to do.
  *
  * @param number as in the dish, so that the order of work can name it; what falls away and the evening before leave a gap
- * @param minutes how long it takes, where, and how much of it is hands on
+ * @param with what is taken in hand, and how the batch is divided; may be empty
+ * @param minutes when, how long, where, and how much of it is hands on
  */
-public record CookingStep(int number, String text, String minutes) {
-    static List<CookingStep> of(Batch batch) {
-        List<CookingStep> steps = new ArrayList<>();
-        List<Step> all = batch.dish().steps();
-        for (int i = 0; i < all.size(); i++) {
-            Step step = all.get(i);
-            if (!step.dayBefore() && batch.takes(step)) {
-                steps.add(new CookingStep(i + 1, step.text(), minutes(step)));
-            }
-        }
-        return steps;
+public record CookingStep(int number, String text, String with, String minutes) {
+    /** The dish's own steps that are done, in its order. */
+    static List<CookingStep> of(PlanPage page, Batch batch) {
+        return StepView.all(page.plan().batches(), page.schedule()).stream()
+                .filter(view -> view.step().dish().equals(batch.dish()))
+                .filter(view -> view.step().number().isPresent())
+                .sorted(Comparator.comparingInt(view -> view.step().number().getAsInt()))
+                .map(view -> of(page, view))
+                .toList();
     }
 
-    /** 20 min, oven 200 C, hands on. */
-    private static String minutes(Step step) {
-        String uses = step.appliance()
-                .map(a -> switch (a) {
-                    case BURNER -> ", burner";
-                    case OVEN -> ", oven";
-                })
-                .orElse("");
-        String hot = step.celsius().isPresent() ? " " + step.celsius().getAsInt() + " °C" : "";
-        return step.minutes() + " min" + uses + hot + hands(step);
+    private static CookingStep of(PlanPage page, StepView view) {
+        String says = view.says();
+        return new CookingStep(
+                view.step().number().getAsInt(),
+                view.step().text(),
+                says.isEmpty() ? "" : Show.capital(says) + ".",
+                minutes(page, view));
     }
 
-    private static String hands(Step step) {
-        String first = step.handsOnMinutes() == 0 ? "" : ", the first " + step.handsOnMinutes() + " hands on";
-        return step.handsOn() ? ", hands on" : first;
+    /** 10:20, 20 min, oven, hands on, 200 °C. */
+    private static String minutes(PlanPage page, StepView view) {
+        String hot =
+                view.step().celsius().isPresent() ? ", " + view.step().celsius().getAsInt() + " °C" : "";
+        return page.style().clock().text(view.step().start()) + ", " + view.minutes() + hot;
     }
 }

@@ -4,7 +4,7 @@ import batchwright.answer.CoreTemperatures;
 import batchwright.answer.Freezing;
 import batchwright.food.Dish;
 import batchwright.food.Part;
-import batchwright.food.Staple;
+import batchwright.report.cooking.StepView;
 import batchwright.plan.Batch;
 import batchwright.plan.Fill;
 import batchwright.plan.Portion;
@@ -15,7 +15,6 @@ import batchwright.report.print.Show;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * One dish of the cooking sheet: what to weigh, what to do, and what goes into each container.
@@ -43,7 +42,7 @@ public record DishSheet(
                 Show.count(batch.containers(), "container", "containers") + ". " + keeps(page, dish) + leftOut(batch),
                 weigh(page, batch),
                 batch.fills().stream().map(DishSheet::container).toList(),
-                CookingStep.of(batch),
+                CookingStep.of(page, batch),
                 CoreTemperatures.of(batch.ingredients().keySet()).says());
     }
 
@@ -70,10 +69,9 @@ public record DishSheet(
                         grams(grams),
                         KitchenMeasure.text(page.answer().kitchen(), food, grams)
                                 .orElse("")));
-        String toTaste = batch.dish().staples().stream().map(Staple::name).collect(Collectors.joining(", "));
         return new Weigh(
                 table,
-                Optional.of(toTaste).filter(t -> !t.isEmpty()).map(t -> "And, to taste: " + t + "."),
+                batch.dish().staples().isEmpty() ? Optional.empty() : Optional.of(StepView.staples(batch)),
                 batch.fatToPourOff().entrySet().stream()
                         .map(fat -> "Pour off about " + grams(fat.getValue()) + " g of fat ("
                                 + fat.getKey().name() + "): the figures leave it out.")

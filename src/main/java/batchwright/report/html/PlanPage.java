@@ -29,7 +29,7 @@ record PlanPage(PlanAnswer answer, Session plan, ReportStyle style, Schedule sch
         for (PlanAnswer one : sessions) {
             Session session = one.plan().orElseThrow().first();
             int number = sessions.size() == 1 ? 0 : pages.size() + 1;
-            pages.add(new PlanPage(one, session, style, Schedule.of(session.batches()), number));
+            pages.add(new PlanPage(one, session, style, one.schedule().orElseThrow(), number));
         }
         return pages;
     }

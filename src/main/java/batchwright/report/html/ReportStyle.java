@@ -1,5 +1,6 @@
 package batchwright.report.html;
 
+import batchwright.report.cooking.KitchenClock;
 import batchwright.report.html.part.Document;
 import batchwright.report.labels.LabelCss;
 import batchwright.report.labels.LabelStyle;
@@ -9,18 +10,20 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Collectors;
 
-/** What a reader chooses of a report: its labels, whose paper all pages are for. */
-public record ReportStyle(LabelStyle labels) {
+/** What a reader chooses of a report: its labels, whose paper all pages are for, and what time of day its schedule tells. */
+public record ReportStyle(LabelStyle labels, KitchenClock clock) {
     private static final String STYLE_SHEET = "report.css";
+
+    /** With the minutes of cooking since its start. */
+    public ReportStyle(LabelStyle labels) {
+        this(labels, KitchenClock.FROM_ZERO);
+    }
 
     /** @param pages whose sheets of paper say what they belong to */
     Document document(String title, List<PlanPage> pages) {
-        String css = styleSheet()
-                + LabelCss.of(labels.sheet())
-                + pages.stream().map(SheetHead::css).collect(Collectors.joining());
-        return new Document(title + " – " + Document.GENERATOR, css);
+        return new Document(
+                title + " – " + Document.GENERATOR, styleSheet() + LabelCss.of(labels.sheet()) + SheetHead.css(pages));
     }
 
     private static String styleSheet() {

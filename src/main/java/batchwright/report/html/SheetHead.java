@@ -2,6 +2,7 @@ package batchwright.report.html;
 
 import batchwright.report.labels.Shortened;
 import batchwright.report.print.Dates;
+import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -16,13 +17,24 @@ final class SheetHead {
 
     private SheetHead() {}
 
-    /** The only session's sheets are all sheets but those of labels, which say it all themselves. */
-    static String css(PlanPage page) {
+    /** Labels say by themselves what they belong to. */
+    private static final String COUNT = """
+            @page { @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt sans-serif; } }
+            @page labels { @top-left { content: none; } @top-right { content: none; } @bottom-right { content: none; } }
+            """;
+
+    /** @param pages none when there is no plan */
+    static String css(List<PlanPage> pages) {
+        return pages.stream().map(SheetHead::head).collect(Collectors.joining()) + COUNT;
+    }
+
+    /** The only session's sheets are all sheets. */
+    private static String head(PlanPage page) {
         if (page.session() == 0) {
-            return "@page {\n" + boxes(page) + "}\n"
-                    + "@page labels { @top-left { content: none; } @top-right { content: none; } @bottom-right { content: none; } }\n";
+            return "@page {\n" + boxes(page) + "}\n";
         }
-        String pages = Stream.of("plan", "shop", "cook").map(id -> "#" + page.id(id)).collect(Collectors.joining(", "));
+        String pages =
+                Stream.of("plan", "shop", "cook").map(id -> "#" + page.id(id)).collect(Collectors.joining(", "));
         return "@media print { " + pages + " { page: session-" + page.session() + "; } }\n"
                 + "@page session-" + page.session() + " {\n" + boxes(page) + "}\n";
     }
@@ -32,7 +44,6 @@ final class SheetHead {
         return """
                   @top-left { content: %s; font: 8pt sans-serif; width: 60%%; }
                   @top-right { content: %s; font: 8pt sans-serif; width: 40%%; }
-                  @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt sans-serif; }
                 """.formatted(
                         quoted(Shortened.to(MOST_LETTERS, plan)),
                         quoted("cooking day " + Dates.inFull(page.plan().cookingDay())));

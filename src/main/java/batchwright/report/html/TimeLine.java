@@ -1,5 +1,7 @@
 package batchwright.report.html;
 
+import batchwright.report.cooking.KitchenClock;
+
 import batchwright.plan.Batch;
 import batchwright.plan.Session;
 import batchwright.report.cooking.ScheduleWords;
@@ -20,11 +22,15 @@ import java.util.List;
 import java.util.Optional;
 
 /** The order of work of a session: drawn, and beside it as a table, which on paper a cook reads too. */
-public record TimeLine(Figure figure, List<KeyEntry> key, Table table, String note) {
-    static TimeLine of(Session session, Schedule schedule) {
+public record TimeLine(Figure figure, List<KeyEntry> key, Table table, List<String> standing, String note) {
+    static TimeLine of(PlanPage page) {
+        Session session = page.plan();
+        Schedule schedule = page.schedule();
+        KitchenClock clock = page.style().clock();
         String says = Show.capital(ScheduleWords.says(schedule)) + ".";
         Svg picture = new TimeLineChart(
                         schedule,
+                        clock,
                         step -> tag(session, step),
                         step -> series(session, step).look())
                 .draw(says);
@@ -34,17 +40,18 @@ public record TimeLine(Figure figure, List<KeyEntry> key, Table table, String no
                         .map(Batch::dish)
                         .map(dish -> new KeyEntry(Series.of(session, dish), dish.name(), ""))
                         .toList(),
-                table(session, schedule),
+                table(session, schedule, clock),
+                ScheduleWords.standing(schedule),
                 ScheduleWords.note(schedule));
     }
 
     private record Line(int minute, List<String> cells) {}
 
-    private static Table table(Session session, Schedule schedule) {
+    private static Table table(Session session, Schedule schedule, KitchenClock clock) {
         List<Line> lines = new ArrayList<>();
-        schedule.settings().forEach(setting -> lines.add(line(setting)));
-        schedule.steps().forEach(step -> lines.add(line(session, step)));
-        var table = new Table("By the clock, from 0:00")
+        schedule.settings().forEach(setting -> lines.add(line(setting, clock)));
+        schedule.steps().forEach(step -> lines.add(line(session, step, clock)));
+        var table = new Table("By the clock, from " + clock.text(0))
                 .words("at")
                 .words("step")
                 .words("what to do")
@@ -57,11 +64,11 @@ public record TimeLine(Figure figure, List<KeyEntry> key, Table table, String no
         return table;
     }
 
-    private static Line line(OvenSetting setting) {
+    private static Line line(OvenSetting setting, KitchenClock clock) {
         return new Line(
                 setting.minute(),
                 List.of(
-                        ScheduleWords.clock(setting.minute()),
+                        clock.text(setting.minute()),
                         "",
                         "Turn the oven to " + setting.celsius() + " °C",
                         "–",
@@ -69,15 +76,15 @@ public record TimeLine(Figure figure, List<KeyEntry> key, Table table, String no
                         "oven"));
     }
 
-    private static Line line(Session session, PlacedStep step) {
+    private static Line line(Session session, PlacedStep step, KitchenClock clock) {
         return new Line(
                 step.start(),
                 List.of(
-                        ScheduleWords.clock(step.start()),
+                        clock.text(step.start()),
                         tag(session, step),
                         FirstWords.of(step.text(), 60),
-                        step.handsOnMinutes() == 0 ? "–" : ScheduleWords.clock(step.handsOnUntil()),
-                        ScheduleWords.clock(step.end()),
+                        step.handsOnMinutes() == 0 ? "–" : clock.text(step.handsOnUntil()),
+                        clock.text(step.end()),
                         ScheduleWords.place(step)));
     }
 

@@ -1,5 +1,9 @@
 package batchwright.report.plan;
 
+import batchwright.report.cooking.LeftOut;
+
+import batchwright.report.cooking.KitchenClock;
+
 import batchwright.answer.Notice;
 import batchwright.answer.PlanAnswer;
 import batchwright.audit.AuditReport;
@@ -39,12 +43,14 @@ import java.util.OptionalInt;
 public final class PlanJson {
     private static final BigDecimal MILLIS = BigDecimal.valueOf(1000);
     private final PlanAnswer answer;
+    private final KitchenClock clock;
     private final List<PlanAnswer> sessions;
     private final List<SessionJson> each = new ArrayList<>();
     private final ObjectNode root = Json.schema("plan/1");
 
-    private PlanJson(PlanAnswer answer) {
+    private PlanJson(PlanAnswer answer, KitchenClock clock) {
         this.answer = answer;
+        this.clock = clock;
         this.sessions = answer.sessions();
         for (PlanAnswer one : sessions) {
             each.add(new SessionJson(one, isOne() ? OptionalInt.empty() : OptionalInt.of(each.size() + 1)));
@@ -52,12 +58,17 @@ public final class PlanJson {
     }
 
     public static String of(PlanAnswer answer) {
-        return Json.text(object(answer));
+        return of(answer, KitchenClock.FROM_ZERO);
+    }
+
+    /** With the time at which cooking starts. */
+    public static String of(PlanAnswer answer, KitchenClock clock) {
+        return Json.text(object(answer, clock));
     }
 
     /** The same as an object, for answers that share some of it. */
-    public static ObjectNode object(PlanAnswer answer) {
-        return new PlanJson(answer).fields();
+    public static ObjectNode object(PlanAnswer answer, KitchenClock clock) {
+        return new PlanJson(answer, clock).fields();
     }
 
     /** Whether there is one plan, not several sessions; also when there is none. */
@@ -80,7 +91,9 @@ public final class PlanJson {
         each.forEach(session -> session.batches(batches));
         ArrayNode shopping = root.putArray("shopping");
         each.forEach(session -> session.shopping(shopping));
-        ScheduleJson.put(root, plan.filter(p -> isOne()).map(Plan::first));
+        ScheduleJson.put(root, plan.filter(p -> isOne()).map(Plan::first), answer.schedule(), clock);
+        ObjectNode leftOut = root.putObject("not_in_this_kitchen");
+        LeftOut.byNeed(answer.kitchen()).forEach((need, dishes) -> dishes.forEach(leftOut.putArray(need)::add));
         pantry();
         answer.audit().ifPresentOrElse(this::audit, () -> root.putNull("audit"));
         ArrayNode clashes = root.putArray("clashes");
@@ -160,7 +173,7 @@ public final class PlanJson {
                     .put("session", array.size())
                     .put("first_day", session.firstDay())
                     .put("last_day", session.lastDay())
-                    .setAll(object(one));
+                    .setAll(object(one, clock));
         }
     }
 

@@ -1,5 +1,11 @@
 package batchwright.report.plan;
 
+import batchwright.schedule.Schedule;
+
+import batchwright.report.cooking.LeftOut;
+
+import batchwright.report.cooking.KitchenClock;
+
 import batchwright.answer.Notice;
 import batchwright.answer.PlanAnswer;
 import batchwright.needs.Needs;
@@ -31,12 +37,14 @@ public final class PlanText {
     private final PlanAnswer answer;
     private final Commands commands;
     private final boolean allNutrients;
+    private final KitchenClock clock;
     private final Page page;
 
-    private PlanText(PlanAnswer answer, Commands commands, boolean allNutrients, Page page) {
+    private PlanText(PlanAnswer answer, Commands commands, boolean allNutrients, KitchenClock clock, Page page) {
         this.answer = answer;
         this.commands = commands;
         this.allNutrients = allNutrients;
+        this.clock = clock;
         this.page = page;
     }
 
@@ -45,11 +53,19 @@ public final class PlanText {
      * @param width in columns
      */
     public static String of(PlanAnswer answer, Commands commands, boolean allNutrients, int width) {
-        return new PlanText(answer, commands, allNutrients, new Page(width)).text();
+        return of(answer, commands, allNutrients, KitchenClock.FROM_ZERO, width);
+    }
+
+    /** With the times of cooking by a clock. */
+    public static String of(PlanAnswer answer, Commands commands, boolean allNutrients, KitchenClock clock, int width) {
+        return new PlanText(answer, commands, allNutrients, clock, new Page(width)).text();
     }
 
     private String text() {
         answer.plan().ifPresentOrElse(this::plan, this::noPlan);
+        if (!answer.stoppedByCaution()) {
+            LeftOut.says(answer.kitchen()).ifPresent(says -> page.gap().paragraph("", "  ", says));
+        }
         return page.toString();
     }
 
@@ -57,7 +73,7 @@ public final class PlanText {
         page.paragraph(forWhom() + cookedOn(plan) + ": " + Show.money(plan.cost(), currency())
                 + Show.budget(answer.budget(), currency()) + ", " + proven() + ".");
         if (plan.isCookedOnce()) {
-            cookAndEat(plan.first());
+            cookAndEat(answer);
             intakes();
             new BuyText(answer, commands, page).write();
         } else {
@@ -88,9 +104,11 @@ public final class PlanText {
                                 .collect(Collectors.joining(", "));
     }
 
-    private void cookAndEat(Session session) {
-        new CookText(session, page).write();
-        new ScheduleText(session, page).write();
+    private void cookAndEat(PlanAnswer one) {
+        Session session = one.plan().orElseThrow().first();
+        Schedule schedule = one.schedule().orElseThrow();
+        new CookText(session, schedule, page).write();
+        new ScheduleText(schedule, clock, page).write();
         new DaysText(session, page).write();
     }
 
@@ -111,7 +129,7 @@ public final class PlanText {
             page.paragraph("SESSION " + number + " of " + plan.sessions().size() + ": cook on day " + session.firstDay()
                     + ", " + session.cookingDay() + ", for days " + session.firstDay() + "-" + session.lastDay()
                     + (shopOnce ? "" : "; shop for " + Show.money(session.cost(), currency())));
-            cookAndEat(session);
+            cookAndEat(one);
             if (shopOnce) {
                 new PantryText(one, commands, page).write();
             } else {

@@ -87,7 +87,7 @@ final class SessionJson {
 
     private void batch(ObjectNode node, Batch batch) {
         node.put("dish", batch.dish().id()).put("name", batch.dish().name()).put("containers", batch.containers());
-        var work = Work.of(batch);
+        var work = Work.of(answer.schedule().orElseThrow(), batch);
         node.put("minutes", work.minutes()).put("hands_on_minutes", work.handsOn());
         ArrayNode dayBefore = node.putArray("day_before");
         work.dayBefore().forEach(dayBefore::add);

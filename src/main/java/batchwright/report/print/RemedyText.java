@@ -24,6 +24,8 @@ public final class RemedyText {
                     + less.dish().map(dish -> " " + dish.id()).orElse("");
         } else if (remedy instanceof Remedy.AllowDishes allow) {
             return "--dishes " + allow.dishes();
+        } else if (remedy instanceof Remedy.AllowMinutes allow) {
+            return "--most-minutes " + allow.handsOn();
         }
         return inFiles(remedy);
     }

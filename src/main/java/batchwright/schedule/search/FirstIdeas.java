@@ -7,19 +7,31 @@ final class FirstIdeas {
     private static final int CHANGES = 300;
     private static final long SEED = 1;
     private final Project project;
+    private final Within within;
+    private final Later later;
     private final InOrder inOrder;
     private int[] best;
     private double[] bestKey;
+    private int broken;
     private int end;
 
-    FirstIdeas(Project project, Conflicts conflicts) {
+    FirstIdeas(Project project, Conflicts conflicts, Within within) {
         this.project = project;
+        this.within = within;
+        this.later = new Later(project, conflicts, within);
         this.inOrder = new InOrder(project, conflicts);
         this.bestKey = new double[project.size()];
-        this.best = inOrder.place(bestKey);
+        this.best = placed(bestKey);
+        this.broken = within.broken(best);
         this.end = project.end(best);
     }
 
+    private int[] placed(double[] key) {
+        int[] starts = inOrder.place(key);
+        return within.isEmpty() ? starts : later.moved(starts);
+    }
+
+    /** Where every timetable that was found lets something stand too long, the one that does so least. */
     int[] best() {
         return best;
     }
@@ -37,10 +49,10 @@ final class FirstIdeas {
         consider(latestStart);
     }
 
-    /** Swaps two places in the order, again and again, and keeps what is not worse; until an end is reached. */
+    /** Swaps two places in the order, again and again, and keeps what is not worse; until an end is reached and nothing stands. */
     void swap(int enough) {
         var random = new Random(SEED); // its numbers are laid down by the language: the same everywhere
-        for (int change = 0; change < CHANGES && end > enough; change++) {
+        for (int change = 0; change < CHANGES && (end > enough || broken > 0); change++) {
             double[] key = bestKey.clone();
             int one = random.nextInt(key.length);
             int other = random.nextInt(key.length);
@@ -52,11 +64,13 @@ final class FirstIdeas {
     }
 
     private void consider(double[] key) {
-        int[] starts = inOrder.place(key);
+        int[] starts = placed(key);
         int itsEnd = project.end(starts);
-        if (itsEnd <= end) {
+        int itsBroken = within.broken(starts);
+        if (itsBroken < broken || (itsBroken == broken && itsEnd <= end)) {
             best = starts;
             bestKey = key;
+            broken = itsBroken;
             end = itsEnd;
         }
     }

@@ -10,9 +10,12 @@ final class Propagators {
     private final EitherFirst eitherFirst;
     private final List<Propagator> rules = new ArrayList<>();
 
-    Propagators(Project project, Conflicts conflicts) {
+    Propagators(Project project, Conflicts conflicts, Within within) {
         this.project = project;
         rules.add(new Following(project));
+        if (!within.isEmpty()) {
+            rules.add(within);
+        }
         this.eitherFirst = new EitherFirst(project, conflicts);
         rules.add(eitherFirst);
         for (int resource = 0; resource < project.capacities().size(); resource++) {

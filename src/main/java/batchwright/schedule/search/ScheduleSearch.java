@@ -1,17 +1,20 @@
 package batchwright.schedule.search;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /**
  * The shortest timetable of a project. Asks again and again for one that ends a minute sooner than the best known: first decides
  * which of two that need other settings comes first, then fixes the activity that can start first to that start; later it tries what is
  * left. Windows that no timetable fits are left at once. Every step depends on the project alone: same project, same timetable.
+ * Where no timetable was found in which nothing stands too long, the best of the first ideas is the answer.
  */
 public final class ScheduleSearch {
     private static final int FREE = -1;
     private final Project project;
     private final Conflicts conflicts;
+    private final Within within;
     private final Propagators rules;
     private final Rivals rivals;
     private final int mostSteps;
@@ -23,10 +26,11 @@ public final class ScheduleSearch {
     private ScheduleSearch(Project project, int mostSteps) {
         this.project = project;
         this.conflicts = new Conflicts(project);
-        this.rules = new Propagators(project, conflicts);
+        this.within = new Within(project);
+        this.rules = new Propagators(project, conflicts, within);
         this.rivals = new Rivals(project);
         this.mostSteps = mostSteps;
-        this.ideas = new FirstIdeas(project, conflicts);
+        this.ideas = new FirstIdeas(project, conflicts, within);
     }
 
     /** @param mostSteps when to stop without a proof */
@@ -36,17 +40,43 @@ public final class ScheduleSearch {
 
     private Timetable timetable() {
         ideas.rulesOfThumb();
-        know(ideas.best());
+        end = horizon();
         int bound = lowerBound();
         ideas.swap(bound);
-        know(ideas.best());
+        int[] idea = ideas.best();
+        if (within.broken(idea) == 0) {
+            know(idea);
+        }
         boolean complete = true;
         if (end > bound) {
             int[] postponed = new int[project.size()];
             Arrays.fill(postponed, FREE);
             complete = search(rules.open(end), postponed, bound);
         }
-        return new Timetable(Arrays.stream(best).boxed().toList(), end, complete ? end : bound, steps);
+        if (best.length == 0) {
+            // Something stands too long in every timetable that was found; of how long the others take nothing is
+            // known.
+            int itsEnd = project.end(idea);
+            return new Timetable(asList(idea), itsEnd, Math.min(bound, itsEnd), steps);
+        }
+        return new Timetable(asList(best), end, complete ? end : bound, steps);
+    }
+
+    private static List<Integer> asList(int[] starts) {
+        return Arrays.stream(starts).boxed().toList();
+    }
+
+    /** By when some timetable has ended, if there is one: with a pause before each activity that no rule needs to be longer. */
+    private int horizon() {
+        int known = project.end(ideas.best());
+        if (within.broken(ideas.best()) == 0) {
+            return known;
+        }
+        int all = 0;
+        for (int i = 0; i < project.size(); i++) {
+            all += project.span(i);
+        }
+        return Math.max(known, all) + 1;
     }
 
     private void know(int[] starts) {
@@ -95,7 +125,7 @@ public final class ScheduleSearch {
                 }
                 return true;
             }
-            if (next != FREE && !rivals.mayDelay(windows, next)) {
+            if (next != FREE && !within.isWaitedFor(next) && !rivals.mayDelay(windows, next)) {
                 windows.notAfter(next, windows.earliest(next)); // to start later would be of no use
             } else if (!search(one, postponed.clone(), bound)) {
                 return false;
@@ -125,6 +155,7 @@ public final class ScheduleSearch {
         }
         for (int i = 0; i < project.size() && best != FREE; i++) {
             if (!windows.isFixed(i)
+                    && !within.isWaitedFor(i)
                     && windows.earliest(i) == postponed[i]
                     && windows.earliest(i) + project.span(i) <= windows.earliest(best)) {
                 return FREE; // nothing comes that could push it: it may as well not have been postponed

@@ -2,6 +2,7 @@ package batchwright.solve.rule;
 
 import batchwright.food.Dish;
 import batchwright.food.Food;
+import batchwright.food.Handled;
 import batchwright.food.Measure;
 import batchwright.food.Nutrient;
 import batchwright.food.Part;
@@ -97,5 +98,53 @@ public final class Amounts {
             }
         }
         return edible / food.edibleShare().doubleValue();
+    }
+
+    /** Raw edible grams of something that a step of a dish handles, over all eaters; of staples none are counted. */
+    public static Expression grams(Draft draft, Dish dish, Handled handled) {
+        var sum = new Expression();
+        for (Seat seat : draft.request().seats()) {
+            if (draft.menu().dishes(seat).contains(dish)) {
+                for (Part part : dish.parts()) {
+                    double share = share(handled, part);
+                    if (share > 0) {
+                        sum.plus(draft.grams(seat, dish, part), share);
+                    }
+                }
+            }
+        }
+        return sum;
+    }
+
+    /** The same as purchased. */
+    public static Expression boughtGrams(Draft draft, Dish dish, Handled handled) {
+        double edible = handled instanceof Handled.OfFood food
+                ? food.food().edibleShare().doubleValue()
+                : 1;
+        return new Expression().plus(grams(draft, dish, handled), 1 / edible);
+    }
+
+    private static double share(Handled handled, Part part) {
+        return handled.match(new Handled.Cases<Double>() {
+            @Override
+            public Double food(Handled.OfFood food) {
+                return food.part().filter(name -> !name.equals(part.name())).isPresent()
+                        ? 0
+                        : part.shares()
+                                .getOrDefault(food.food(), BigDecimal.ZERO)
+                                .multiply(food.share())
+                                .doubleValue();
+            }
+
+            @Override
+            public Double part(Handled.OfPart own) {
+                return own.part().equals(part.name()) ? 1.0 : 0.0;
+            }
+
+            @Override
+            public Double staple(Handled.OfStaple staple) {
+                return 0.0;
+            }
+        });
     }
 }

@@ -41,6 +41,9 @@ public interface Draft {
 
     Column packs(Pack pack);
 
+    /** Of columns that are decided last: {@link Column#LATER} where that is left to a later step. */
+    int rank();
+
     /** The stretches of days over which the day rules are kept: all days at once, or each day alone. */
     List<Span> spans(Seat seat);
 

@@ -11,6 +11,7 @@ public final class Rules {
             new ContainersADayRule(),
             new PartRangeRule(),
             new DishCountRule(),
+            new HandsOnRule(),
             new SnackLimitsRule(),
             new KeepingRule(),
             new StockRule(),

@@ -99,6 +99,11 @@ final class WholeDraft implements Draft {
     }
 
     @Override
+    public int rank() {
+        return 0;
+    }
+
+    @Override
     public PlanRequest request() {
         return request;
     }

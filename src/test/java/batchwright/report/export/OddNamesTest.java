@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.app.WriteStarterFiles;
 import batchwright.report.html.Reports;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.util.List;
@@ -39,6 +40,7 @@ class OddNamesTest {
         // In a dish a line break can be written, too.
         Reports.replace(dish, "(?m)^name: .*$", "name: " + Reports.yaml(name + "\nsecond line"));
         Reports.replace(dish, "(?m)^staples:.*$", "staples: [" + Reports.yaml(name) + "]");
+        Files.writeString(dish, Files.readString(dish).replaceAll("(?m)^    with:.*\n", ""));
         Reports.replace(
                 folder.resolve("foods/catalogue.csv"),
                 "(?m)^whole_wheat_pasta,(\"[^\"]*\"|[^,]*),",

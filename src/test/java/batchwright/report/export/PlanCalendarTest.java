@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.answer.PlanAnswer;
 import batchwright.app.WriteStarterFiles;
+import batchwright.food.Equipment;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Serving;
@@ -123,7 +124,8 @@ class PlanCalendarTest {
         VEvent open = events(PlanCalendar.of(plan, UNKNOWN), "Cook ").get(0);
         VEvent known = events(PlanCalendar.of(plan, Optional.of(LocalTime.of(23, 30))), "Cook ")
                 .get(0);
-        int minutes = Schedule.of(answer.plan().orElseThrow().batches()).minutes();
+        int minutes = Schedule.of(answer.plan().orElseThrow().batches(), Equipment.USUAL)
+                .minutes();
 
         assertThat(day(open)).isEqualTo(COOKED);
         assertThat(start(open)).isEqualTo(COOKED);

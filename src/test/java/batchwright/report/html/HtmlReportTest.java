@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import batchwright.answer.PlanAnswer;
 import batchwright.app.WriteStarterFiles;
 import batchwright.explain.Insight;
+import batchwright.food.Equipment;
 import batchwright.food.Nutrient;
 import batchwright.plan.Batch;
 import batchwright.plan.Clash;
@@ -104,8 +105,8 @@ class HtmlReportTest {
                 .contains("kcal a day (target", "g protein (at least")
                 .contains(
                         "About "
-                                + ScheduleWords.duration(
-                                        Schedule.of(plan.batches()).minutes()),
+                                + ScheduleWords.duration(Schedule.of(plan.batches(), Equipment.USUAL)
+                                        .minutes()),
                         "of it hands on");
     }
 
@@ -233,7 +234,7 @@ class HtmlReportTest {
         new WriteStarterFiles().into(files);
         PlanAnswer tagine =
                 Reports.plan(files, List.of("lifter-gaining"), List.of("chickpea_tagine", "turkey_chili"), 2);
-        Schedule schedule = Schedule.of(tagine.plan().orElseThrow().batches());
+        Schedule schedule = Schedule.of(tagine.plan().orElseThrow().batches(), Equipment.USUAL);
         List<Integer> numbers = Pattern.compile("<li value=\"(\\d+)\">")
                 .matcher(report(tagine))
                 .results()

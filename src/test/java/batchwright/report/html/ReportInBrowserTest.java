@@ -201,22 +201,24 @@ class ReportInBrowserTest {
             Browser open = Objects.requireNonNull(browser).open(HtmlReport.of(plan, Reports.STYLE), 1000, false);
             try (PDDocument pdf = Loader.loadPDF(open.pdf())) {
                 int pages = pdf.getNumberOfPages();
-                int cooking = 0;
+                assertThat(pages).isGreaterThan(4);
                 for (int p = 1; p <= pages; p++) {
-                    var stripper = new PDFTextStripper();
-                    stripper.setStartPage(p);
-                    stripper.setEndPage(p);
-                    String text = stripper.getText(pdf).replaceAll("\\s+", " ");
-                    if (text.contains("Allergens: ") && text.contains("cooked Wed 25 Nov.")) {
+                    String text = text(pdf, p);
+                    if (text.contains("Allergens: ") && text.matches(".*\\d of \\d, cooked [A-Z].*")) {
                         assertThat(text).doesNotContain("page " + p);
-                    } else if (text.contains("cooking day ") || p > 1) {
-                        cooking += text.contains("page " + p + " of " + pages) ? 1 : 0;
-                        assertThat(text).contains("days for ", "cooking day W", "page " + p + " of " + pages);
+                    } else {
+                        assertThat(text).contains(" for ", "ooking day ", "page " + p + " of " + pages);
                     }
                 }
-                assertThat(cooking).isGreaterThanOrEqualTo(3);
             }
         }
+    }
+
+    private static String text(PDDocument pdf, int page) throws IOException {
+        var stripper = new PDFTextStripper();
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        return stripper.getText(pdf).replaceAll("\\s+", " ");
     }
 
     private static List<Rectangle2D> labels(List<Rectangle2D> boxes, LabelSheet sheet) {

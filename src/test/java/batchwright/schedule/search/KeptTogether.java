@@ -9,7 +9,25 @@ final class KeptTogether {
     private KeptTogether() {}
 
     static boolean holds(Project project, List<Integer> starts) {
-        return follows(project, starts) && fits(project, starts) && settingsAgree(project, starts);
+        return follows(project, starts)
+                && fits(project, starts)
+                && settingsAgree(project, starts)
+                && nothingStands(project, starts);
+    }
+
+    /** Of what is placed so far. */
+    static boolean nothingStands(Project project, List<Integer> starts) {
+        for (int i = 0; i < starts.size(); i++) {
+            Activity activity = project.activities().get(i);
+            for (Wait wait : activity.waits()) {
+                int done = starts.get(wait.before())
+                        + project.activities().get(wait.before()).minutes();
+                if (starts.get(i) + activity.minutes() - done > wait.most()) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     static void check(Project project, Timetable timetable) {

@@ -13,6 +13,23 @@ final class RandomProjects {
 
     private RandomProjects() {}
 
+    /** Some of what is done must not stand longer than some minutes, until an activity that follows it has ended. */
+    static Project withWaits(long seed, int activities, int mostMinutes) {
+        Project project = of(seed, activities, mostMinutes);
+        var random = new Random(-seed - 1);
+        List<Activity> made = new ArrayList<>();
+        for (Activity activity : project.activities()) {
+            List<Wait> waits = new ArrayList<>();
+            for (int before : activity.after()) {
+                if (random.nextBoolean()) {
+                    waits.add(new Wait(before, activity.minutes() + random.nextInt(3)));
+                }
+            }
+            made.add(new Activity(activity.minutes(), activity.needs(), activity.setting(), activity.after(), waits));
+        }
+        return new Project(project.capacities(), made, project.tolerance(), project.changeover());
+    }
+
     static Project of(long seed, int activities, int mostMinutes) {
         var random = new Random(seed);
         List<Activity> made = new ArrayList<>();

@@ -32,6 +32,27 @@ class ScheduleBruteForceTest {
                 .isFalse();
     }
 
+    /** As long as all activities with all changes of the oven: if none fits into that, none does. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void none_ends_sooner_in_which_nothing_stands_too_long(long seed) {
+        Project project = RandomProjects.withWaits(seed, ACTIVITIES - 1, MOST_MINUTES);
+
+        Timetable found = ScheduleSearch.of(project, 10_000);
+
+        boolean stands = !KeptTogether.nothingStands(project, found.starts());
+        int all = project.activities().stream()
+                .mapToInt(a -> a.minutes() + project.changeover())
+                .sum();
+        assertThat(someTimetableEndsBy(project, stands ? all : found.minutes() - 1, new ArrayList<>()))
+                .as("a better one than " + found)
+                .isFalse();
+        if (!stands) {
+            KeptTogether.check(project, found);
+            assertThat(found.lowerBound()).isEqualTo(found.minutes());
+        }
+    }
+
     private static boolean someTimetableEndsBy(Project project, int end, List<Integer> starts) {
         if (!KeptTogether.holds(project, starts)) {
             return false;

@@ -131,7 +131,7 @@ class CrossSolverTest {
     }
 
     /** Asks all solvers at the same time. */
-    private static List<String> differences(String which, String ours, PlanRequest request) {
+    static List<String> differences(String which, String ours, PlanRequest request) {
         String mps = WholeModel.of(request).mps();
         return ASKED.stream()
                 .parallel()

@@ -1,6 +1,6 @@
 package batchwright.report.html.chart;
 
-import batchwright.food.Step.Appliance;
+import batchwright.food.Appliance;
 import batchwright.schedule.PlacedStep;
 import batchwright.schedule.Schedule;
 import java.util.ArrayList;
@@ -26,6 +26,7 @@ record Lane(String name, int number, List<PlacedStep> steps) {
         List<Lane> lanes = new ArrayList<>(aside(schedule));
         lanes.addAll(of("burner", on(schedule, Appliance.BURNER)));
         lanes.addAll(of(SHELF, on(schedule, Appliance.OVEN)));
+        schedule.equipment().others().keySet().forEach(a -> lanes.addAll(of(a.label(), on(schedule, a))));
         return lanes;
     }
 

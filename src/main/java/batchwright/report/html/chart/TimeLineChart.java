@@ -1,6 +1,6 @@
 package batchwright.report.html.chart;
 
-import batchwright.report.cooking.ScheduleWords;
+import batchwright.report.cooking.KitchenClock;
 import batchwright.report.html.chart.Svg.Anchor;
 import batchwright.schedule.OvenSetting;
 import batchwright.schedule.PlacedStep;
@@ -30,6 +30,7 @@ public final class TimeLineChart {
     private static final int MOST_LINES = 3;
 
     private final Schedule schedule;
+    private final KitchenClock clock;
     private final Function<PlacedStep, String> tag;
     private final Function<PlacedStep, String> look;
     private final List<Lane> lanes;
@@ -39,8 +40,13 @@ public final class TimeLineChart {
      * @param tag by which a step is called in the picture
      * @param look a class of the style sheet
      */
-    public TimeLineChart(Schedule schedule, Function<PlacedStep, String> tag, Function<PlacedStep, String> look) {
+    public TimeLineChart(
+            Schedule schedule,
+            KitchenClock clock,
+            Function<PlacedStep, String> tag,
+            Function<PlacedStep, String> look) {
         this.schedule = schedule;
+        this.clock = clock;
         this.tag = tag;
         this.look = look;
         this.lanes = Lane.of(schedule);
@@ -89,11 +95,11 @@ public final class TimeLineChart {
             svg.line(HANDS - 4, y(minute), HANDS, y(minute), "axis");
             svg.line(lanesFrom, y(minute), lanesFrom + LANE * lanes.size(), y(minute), "grid");
             if (minutes - minute > TICK_MINUTES / 3) {
-                svg.text(HANDS - 7, y(minute) + 4, Anchor.END, "small", ScheduleWords.clock(minute));
+                svg.text(HANDS - 7, y(minute) + 4, Anchor.END, "small", clock.text(minute));
             }
         }
         svg.line(HANDS - 4, bottom, lanesFrom + LANE * lanes.size(), bottom, "axis");
-        svg.text(HANDS - 7, bottom + 4, Anchor.END, "value", ScheduleWords.clock(minutes));
+        svg.text(HANDS - 7, bottom + 4, Anchor.END, "value", clock.text(minutes));
         svg.line(HANDS, TOP, HANDS, bottom, "axis");
     }
 
