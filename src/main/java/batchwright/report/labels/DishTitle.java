@@ -29,13 +29,23 @@ final class DishTitle {
     /** @param portions of each part of the dish */
     static String of(Dish dish, List<Portion> portions) {
         String name = dish.name();
-        Set<String> absent = words(portions.stream().filter(p -> p.rawGrams() == 0));
-        absent.removeAll(words(inside(portions)));
+        Set<String> absent = absent(portions);
         List<Piece> pieces = pieces(name);
         if (absent.isEmpty() || pieces.stream().noneMatch(piece -> piece.names(absent))) {
             return name;
         }
         return pieces.get(0).names(absent) ? parts(portions) : joined(pieces, absent);
+    }
+
+    /** Whether a text speaks of something that is left out. */
+    static boolean namesWhatIsLeftOut(String text, List<Portion> portions) {
+        return words(text).stream().anyMatch(absent(portions)::contains);
+    }
+
+    private static Set<String> absent(List<Portion> portions) {
+        Set<String> absent = words(portions.stream().filter(p -> p.rawGrams() == 0));
+        absent.removeAll(words(inside(portions)));
+        return absent;
     }
 
     /** @param joint what stands before it; empty for the first */

@@ -234,10 +234,10 @@ public final class LabelWords {
                 + (outside.isEmpty() ? "" : "; left out here: " + DishAllergens.named(outside));
     }
 
-    /** As the dish says it; the temperature is always named. */
+    /** As the dish says it, unless it speaks of what is not in the box; the temperature is always named. */
     private String reheat() {
         String says = label.dish().reheat();
-        if (says.isEmpty()) {
+        if (says.isEmpty() || DishTitle.namesWhatIsLeftOut(says, label.fill().portions())) {
             return SAFE + ".";
         }
         return says.contains("74 C") ? says : says + " Reheat " + SAFE + ".";

@@ -34,11 +34,13 @@ class DishTitleTest {
     }
 
     private static String title(Dish dish, Set<String> leftOut) {
-        return DishTitle.of(
-                dish,
-                dish.parts().stream()
-                        .map(part -> new Portion(part, leftOut.contains(part.name()) ? 0 : part.leastGrams()))
-                        .toList());
+        return DishTitle.of(dish, portions(dish, leftOut));
+    }
+
+    private static List<Portion> portions(Dish dish, Set<String> leftOut) {
+        return dish.parts().stream()
+                .map(part -> new Portion(part, leftOut.contains(part.name()) ? 0 : part.leastGrams()))
+                .toList();
     }
 
     @ParameterizedTest
@@ -62,6 +64,15 @@ class DishTitleTest {
             })
     void what_is_left_out_leaves_the_title(String id, String leftOut, String title) {
         assertThat(title(dish(id), Set.of(leftOut.split(",")))).isEqualTo(title);
+    }
+
+    /** "Sprinkle the rice with a spoon of water" is of no use without rice. */
+    @Test
+    void how_to_reheat_may_speak_of_what_is_left_out() {
+        Dish dish = dish("ginger_pork_rice");
+
+        assertThat(DishTitle.namesWhatIsLeftOut(dish.reheat(), portions(dish, Set.of("rice")))).isTrue();
+        assertThat(DishTitle.namesWhatIsLeftOut(dish.reheat(), portions(dish, Set.of()))).isFalse();
     }
 
     @ParameterizedTest

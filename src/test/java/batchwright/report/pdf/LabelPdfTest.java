@@ -17,9 +17,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -59,15 +59,6 @@ class LabelPdfTest {
 
     private static LabelPdf of(LabelSheet sheet, int startAt) {
         return LabelPdf.of(plan, new LabelStyle(sheet, LabelRounding.US, startAt));
-    }
-
-    /** To be looked at: target/labels. */
-    @AfterAll
-    static void keep() throws IOException {
-        Path folder = java.nio.file.Files.createDirectories(Path.of("target", "labels"));
-        for (LabelSheet sheet : LabelSheet.values()) {
-            java.nio.file.Files.write(folder.resolve(sheet.id() + ".pdf"), of(sheet, 1).content());
-        }
     }
 
     private static String text(LabelPdf pdf) throws IOException {
@@ -121,7 +112,7 @@ class LabelPdfTest {
     private static List<Rectangle2D> inside(Rectangle2D ink, LabelSheet sheet) {
         var printable = new Rectangle2D.Double(
                 4, 4, sheet.paper().widthMm().doubleValue() - 8, sheet.paper().heightMm().doubleValue() - 8);
-        return java.util.stream.IntStream.range(0, sheet.labels())
+        return IntStream.range(0, sheet.labels())
                 .mapToObj(place -> (Rectangle2D) new Rectangle2D.Double(
                         left(sheet, place) + 1,
                         top(sheet, place) + 1,

@@ -1,5 +1,7 @@
 package batchwright.report.pdf;
 
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -32,7 +34,7 @@ final class PrintedText extends PDFStreamEngine {
     private double pageHeight;
 
     /** @param em size of the type [mm] */
-    record Run(String text, Rectangle2D ink, double em, PDType0Font font) {
+    record Run(String text, Rectangle2D ink, double em) {
         double xHeightMm() {
             return em * LiberationHeights.X;
         }
@@ -69,8 +71,7 @@ final class PrintedText extends PDFStreamEngine {
         text = new StringBuilder();
         ink = new Rectangle2D.Double();
         super.showText(string);
-        runs.add(new Run(
-                text.toString(), ink, em, (PDType0Font) getGraphicsState().getTextState().getFont()));
+        runs.add(new Run(text.toString(), ink, em));
     }
 
     @Override
@@ -90,8 +91,8 @@ final class PrintedText extends PDFStreamEngine {
         }
     }
 
-    private static java.awt.Shape scaled(java.awt.geom.GeneralPath path) {
-        return java.awt.geom.AffineTransform.getScaleInstance(1.0 / LiberationHeights.UNITS, 1.0 / LiberationHeights.UNITS)
+    private static Shape scaled(Shape path) {
+        return AffineTransform.getScaleInstance(1.0 / LiberationHeights.UNITS, 1.0 / LiberationHeights.UNITS)
                 .createTransformedShape(path);
     }
 }
