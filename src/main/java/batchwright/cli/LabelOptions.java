@@ -31,9 +31,8 @@ final class LabelOptions {
             names = LABELS,
             paramLabel = "SHEET",
             defaultValue = "a4-2x7",
-            description =
-                    "Labels, and the paper of a report: a4-2x7, a4-3x8, a4-2x4, letter-2x5, letter-3x10; default"
-                            + " ${DEFAULT-VALUE}.")
+            description = "Labels, and the paper of a report: a4-2x7, a4-3x8, a4-2x4, letter-2x5, letter-3x10; default"
+                    + " ${DEFAULT-VALUE}.")
     private String labels = "";
 
     @Option(
@@ -81,7 +80,8 @@ final class LabelOptions {
     }
 
     private static String remark(LabelPdf made, LabelStyle style) {
-        return ": " + Show.count(made.sheets(), "sheet", "sheets") + " " + style.sheet().id()
+        return ": " + Show.count(made.sheets(), "sheet", "sheets") + " "
+                + style.sheet().id()
                 + (made.lacking().isEmpty()
                         ? ""
                         : "; letters that its font lacks stand as ?, names of such letters alone as numbers");

@@ -4,8 +4,8 @@ import batchwright.answer.PlanAnswer;
 import batchwright.app.DishesWanted;
 import batchwright.app.PlanQuestion;
 import batchwright.app.Refused;
-import batchwright.plan.PlanRequest;
 import batchwright.app.Workspace;
+import batchwright.plan.PlanRequest;
 import batchwright.report.cooking.KitchenClock;
 import batchwright.report.export.WholePlan;
 import batchwright.report.html.HtmlReport;
@@ -178,8 +178,7 @@ final class PlanCommand implements Callable<Integer> {
                             ? PlanJson.of(answer, clock)
                             : PlanText.of(answer, program.commands(), nutrients, clock, width));
             model.write(files);
-            write(
-                    () -> HtmlReport.of(answer, new ReportStyle(style, clock)), WholePlan.of(answer), style, files);
+            write(() -> HtmlReport.of(answer, new ReportStyle(style, clock)), WholePlan.of(answer), style, files);
             return files.exit(exit).code();
         }
     }

@@ -53,7 +53,8 @@ class LabelOptionsTest {
                 .satisfies(r -> assertThat(r.err()).contains("not made by this program"));
         assertThat(file).hasContent("%PDF-1.7 of somebody else");
         assertThat(plan("--label-pdf", "labels.pdf", "--force").code()).isZero();
-        assertThat(new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1)).startsWith("%PDF-1.4");
+        assertThat(new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1))
+                .startsWith("%PDF-1.4");
     }
 
     @Test
@@ -79,6 +80,8 @@ class LabelOptionsTest {
     void a_report_leaves_used_labels_empty() {
         plan("--report", "plan.html", "--start-at", "5");
 
-        assertThat(here.resolve("plan.html")).content().containsPattern("(?s)(<div class=\"taken\"></div>\\s*){4}<div class=\"label ");
+        assertThat(here.resolve("plan.html"))
+                .content()
+                .containsPattern("(?s)(<div class=\"taken\"></div>\\s*){4}<div class=\"label ");
     }
 }

@@ -35,8 +35,8 @@ final class SheetHead {
         }
         String pages =
                 Stream.of("plan", "shop", "cook").map(id -> "#" + page.id(id)).collect(Collectors.joining(", "));
-        return "@media print { " + pages + " { page: session-" + page.session() + "; } }\n"
-                + "@page session-" + page.session() + " {\n" + boxes(page) + "}\n";
+        return "@media print { " + pages + " { page: session-" + page.session() + "; } }\n" + "@page session-"
+                + page.session() + " {\n" + boxes(page) + "}\n";
     }
 
     private static String boxes(PlanPage page) {

@@ -18,7 +18,8 @@ import java.util.stream.Stream;
  * @param eaterNumber which of the plan's eaters, the first being 1
  * @param day on which it is eaten; the cooking day is 1
  */
-public record ContainerLabel(Batch batch, Fill fill, String eater, int eaterNumber, int number, int day, Serving.Storage from) {
+public record ContainerLabel(
+        Batch batch, Fill fill, String eater, int eaterNumber, int number, int day, Serving.Storage from) {
     /** Dish by dish, eater by eater. */
     public static List<ContainerLabel> of(Session session) {
         List<ContainerLabel> labels = new ArrayList<>();
@@ -41,13 +42,7 @@ public record ContainerLabel(Batch batch, Fill fill, String eater, int eaterNumb
                 for (int i = 0; serving.dish().equals(batch.dish()) && i < serving.count(); i++) {
                     number++;
                     labels.add(new ContainerLabel(
-                            batch,
-                            fill,
-                            eater.seat().eater().name(),
-                            eaterNumber,
-                            number,
-                            day.day(),
-                            serving.from()));
+                            batch, fill, eater.seat().eater().name(), eaterNumber, number, day.day(), serving.from()));
                 }
             }
         }

@@ -31,8 +31,7 @@ public record LabelFit(LabelSheet sheet, Typeface face) {
     }
 
     private boolean fits(LabelWords words, LabelLook look) {
-        return heightMm(lines(words, look), look)
-                <= sheet.labelHeightMm().doubleValue() - 2 * sheet.topInsetMm();
+        return heightMm(lines(words, look), look) <= sheet.labelHeightMm().doubleValue() - 2 * sheet.topInsetMm();
     }
 
     private boolean onOneLine(LabelLine line, LabelLook look) {

@@ -67,17 +67,21 @@ public final class LabelWords {
 
     private List<String> smallPrint(Wording wording, int most) {
         return switch (wording) {
-            case FULL -> List.of(amounts(most) + ".", figures(), count() + " " + storage(false) + ".", "Reheat: " + reheat());
-            case SHORT -> List.of(
-                    amounts(most) + ".",
-                    energyAndProtein() + ".",
-                    count() + " " + storage(false) + ".",
-                    "Reheat: " + SAFE + ".");
-            case BRIEF -> List.of(
-                    amounts(most) + ". " + energyAndProtein() + ".",
-                    count() + " " + storage(true) + "; reheat " + SAFE + ".");
-            case LEAST -> List.of(grams(cookedGrams()) + ", " + energyAndProtein() + "; " + count() + " " + storage(true)
-                    + "; reheat to 74\u00a0°C (165\u00a0°F).");
+            case FULL ->
+                List.of(amounts(most) + ".", figures(), count() + " " + storage(false) + ".", "Reheat: " + reheat());
+            case SHORT ->
+                List.of(
+                        amounts(most) + ".",
+                        energyAndProtein() + ".",
+                        count() + " " + storage(false) + ".",
+                        "Reheat: " + SAFE + ".");
+            case BRIEF ->
+                List.of(
+                        amounts(most) + ". " + energyAndProtein() + ".",
+                        count() + " " + storage(true) + "; reheat " + SAFE + ".");
+            case LEAST ->
+                List.of(grams(cookedGrams()) + ", " + energyAndProtein() + "; " + count() + " " + storage(true)
+                        + "; reheat to 74\u00a0°C (165\u00a0°F).");
         };
     }
 
@@ -120,7 +124,10 @@ public final class LabelWords {
         String by = Dates.shortly(eatBy());
         if (least && label.isFrozen()) {
             String thaw = Dates.shortly(eaten().minusDays(1));
-            return List.of("Thaw " + thaw + " · eat by " + by, "Thaw " + dayOfMonth(thaw) + " · by " + by, "Thaw " + weekday(thaw) + " · by " + by);
+            return List.of(
+                    "Thaw " + thaw + " · eat by " + by,
+                    "Thaw " + dayOfMonth(thaw) + " · by " + by,
+                    "Thaw " + weekday(thaw) + " · by " + by);
         }
         if (eaten().equals(eatBy())) {
             return List.of("Day " + dayNumber() + " · eat by " + by, "Eat by " + by, "by " + by);
@@ -209,14 +216,11 @@ public final class LabelWords {
 
     private String storage(boolean brief) {
         if (label.isFrozen()) {
-            return brief
-                    ? "Freezer " + FREEZER
-                    : "Freeze that day, " + FREEZER + "; eat within a day of thawing";
+            return brief ? "Freezer " + FREEZER : "Freeze that day, " + FREEZER + "; eat within a day of thawing";
         }
         boolean longer = label.dish().fridgeDays() > Dish.ADVISED_FRIDGE_DAYS;
         String advised = Dates.shortly(day(Dish.ADVISED_FRIDGE_DAYS));
-        return (brief ? "Fridge " : "In the fridge, ") + FRIDGE
-                + (longer ? "; published advice: by " + advised : "");
+        return (brief ? "Fridge " : "In the fridge, ") + FRIDGE + (longer ? "; published advice: by " + advised : "");
     }
 
     /** What is in this container; what of the dish is left out of it is named too, as all is cooked in one kitchen. */

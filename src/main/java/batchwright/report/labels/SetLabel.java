@@ -21,8 +21,10 @@ public record SetLabel(LabelLook look, List<LabelLine> lines) {
     public static List<SetLabel> of(Session session, LabelStyle style, Typeface face) {
         Map<Alike, List<LabelWords>> boxes = new LinkedHashMap<>();
         ContainerLabel.of(session)
-                .forEach(label -> boxes.computeIfAbsent(new Alike(label.dish(), label.eaterNumber()), alike -> new ArrayList<>())
-                        .add(new LabelWords(label, style.rounding().rules(), session.cookingDay(), session.firstDay(), face)));
+                .forEach(label -> boxes.computeIfAbsent(
+                                new Alike(label.dish(), label.eaterNumber()), alike -> new ArrayList<>())
+                        .add(new LabelWords(
+                                label, style.rounding().rules(), session.cookingDay(), session.firstDay(), face)));
         LabelFit fit = new LabelFit(style.sheet(), face);
         List<SetLabel> labels = new ArrayList<>();
         for (List<LabelWords> alike : boxes.values()) {

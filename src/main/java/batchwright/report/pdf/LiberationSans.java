@@ -117,7 +117,8 @@ final class LiberationSans implements Typeface {
         for (int i = 0; i < runs.length; i++) {
             levels[i] = (byte) bidi.getRunLevel(i);
             String run = line.substring(bidi.getRunStart(i), bidi.getRunLimit(i));
-            runs[i] = levels[i] % 2 == 0 ? run : new StringBuilder(run).reverse().toString();
+            runs[i] =
+                    levels[i] % 2 == 0 ? run : new StringBuilder(run).reverse().toString();
         }
         Bidi.reorderVisually(levels, 0, runs, 0, runs.length);
         return String.join("", runs);

@@ -38,7 +38,8 @@ final class SheetPage {
     }
 
     void add(FilledSheet filled) throws IOException {
-        var page = new PDPage(new PDRectangle(points(sheet.paper().widthMm()), points(sheet.paper().heightMm())));
+        var page = new PDPage(new PDRectangle(
+                points(sheet.paper().widthMm()), points(sheet.paper().heightMm())));
         pdf.addPage(page);
         try (var content = new PDPageContentStream(pdf, page)) {
             for (int i = 0; i < filled.labels().size(); i++) {

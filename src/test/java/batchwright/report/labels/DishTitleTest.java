@@ -71,8 +71,10 @@ class DishTitleTest {
     void how_to_reheat_may_speak_of_what_is_left_out() {
         Dish dish = dish("ginger_pork_rice");
 
-        assertThat(DishTitle.namesWhatIsLeftOut(dish.reheat(), portions(dish, Set.of("rice")))).isTrue();
-        assertThat(DishTitle.namesWhatIsLeftOut(dish.reheat(), portions(dish, Set.of()))).isFalse();
+        assertThat(DishTitle.namesWhatIsLeftOut(dish.reheat(), portions(dish, Set.of("rice"))))
+                .isTrue();
+        assertThat(DishTitle.namesWhatIsLeftOut(dish.reheat(), portions(dish, Set.of())))
+                .isFalse();
     }
 
     @ParameterizedTest
@@ -85,15 +87,17 @@ class DishTitleTest {
     @ParameterizedTest
     @MethodSource("dishes")
     void no_title_names_a_part_that_is_left_out(Dish dish) {
-        List<String> optional = dish.parts().stream()
-                .filter(Part::optional)
-                .map(Part::name)
-                .toList();
+        List<String> optional =
+                dish.parts().stream().filter(Part::optional).map(Part::name).toList();
         for (int choice = 1; choice < 1 << optional.size(); choice++) {
             Set<String> leftOut = chosen(optional, choice);
             String title = title(dish, leftOut).toLowerCase(Locale.ROOT);
 
-            assertThat(title).isNotBlank().doesNotContain(",,", "  ").doesNotEndWith(" and").doesNotEndWith("with");
+            assertThat(title)
+                    .isNotBlank()
+                    .doesNotContain(",,", "  ")
+                    .doesNotEndWith(" and")
+                    .doesNotEndWith("with");
             assertThat(leftOut).allSatisfy(part -> assertThat(title).doesNotMatch(".*\\b" + part + "\\b.*"));
         }
     }

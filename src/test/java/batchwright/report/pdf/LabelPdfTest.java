@@ -42,10 +42,13 @@ class LabelPdfTest {
 
     private static WholePlan planFor(Path folder, String eater, String dish) throws IOException {
         new WriteStarterFiles().into(folder);
-        Reports.replace(folder.resolve("profiles/parent-holding.yaml"), "(?m)^name: .*$", "name: " + Reports.yaml(eater));
+        Reports.replace(
+                folder.resolve("profiles/parent-holding.yaml"), "(?m)^name: .*$", "name: " + Reports.yaml(eater));
         if (!dish.isEmpty()) {
             Reports.replace(
-                    folder.resolve("foods/dishes/ginger_pork_rice.yaml"), "(?m)^name: .*$", "name: " + Reports.yaml(dish));
+                    folder.resolve("foods/dishes/ginger_pork_rice.yaml"),
+                    "(?m)^name: .*$",
+                    "name: " + Reports.yaml(dish));
         }
         PlanAnswer answer = Reports.plan(folder, List.of("parent-holding"), List.of("ginger_pork_rice"), 4);
         return WholePlan.of(answer).orElseThrow();
@@ -88,8 +91,7 @@ class LabelPdfTest {
                     assertThat(box.getX()).isCloseTo(left(sheet, place % sheet.labels()), within(MM));
                     assertThat(box.getY()).isCloseTo(top(sheet, place % sheet.labels()), within(MM));
                     assertThat(box.getWidth()).isCloseTo(sheet.labelWidthMm().doubleValue(), within(MM));
-                    assertThat(box.getHeight())
-                            .isCloseTo(sheet.labelHeightMm().doubleValue(), within(MM));
+                    assertThat(box.getHeight()).isCloseTo(sheet.labelHeightMm().doubleValue(), within(MM));
                     place++;
                 }
             }
@@ -111,7 +113,10 @@ class LabelPdfTest {
     /** The labels that a line of type lies in, at least 1 mm from their edges and 4 mm from those of the paper (common practice). */
     private static List<Rectangle2D> inside(Rectangle2D ink, LabelSheet sheet) {
         var printable = new Rectangle2D.Double(
-                4, 4, sheet.paper().widthMm().doubleValue() - 8, sheet.paper().heightMm().doubleValue() - 8);
+                4,
+                4,
+                sheet.paper().widthMm().doubleValue() - 8,
+                sheet.paper().heightMm().doubleValue() - 8);
         return IntStream.range(0, sheet.labels())
                 .mapToObj(place -> (Rectangle2D) new Rectangle2D.Double(
                         left(sheet, place) + 1,
@@ -139,7 +144,8 @@ class LabelPdfTest {
         assertThat(runs.stream().filter(run -> run.text().startsWith("Konstantina")))
                 .hasSize(containers())
                 .allMatch(run -> run.capitalsMm() >= capitals);
-        assertThat(runs.stream().mapToDouble(PrintedText.Run::xHeightMm).distinct()).hasSizeGreaterThanOrEqualTo(3);
+        assertThat(runs.stream().mapToDouble(PrintedText.Run::xHeightMm).distinct())
+                .hasSizeGreaterThanOrEqualTo(3);
     }
 
     @ParameterizedTest
@@ -157,7 +163,8 @@ class LabelPdfTest {
 
     @Test
     void the_same_labels_are_the_same_bytes() {
-        assertThat(of(LabelSheet.A4_2X7, 1).content()).isEqualTo(of(LabelSheet.A4_2X7, 1).content());
+        assertThat(of(LabelSheet.A4_2X7, 1).content())
+                .isEqualTo(of(LabelSheet.A4_2X7, 1).content());
     }
 
     @Test

@@ -17,8 +17,8 @@ final class LiberationHeights {
     private LiberationHeights() {}
 
     private static double height(String letter) {
-        try (var in = Objects.requireNonNull(PDDocument.class.getResourceAsStream(
-                "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf"))) {
+        try (var in = Objects.requireNonNull(
+                PDDocument.class.getResourceAsStream("/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf"))) {
             TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
             return font.getPath(letter).getBounds2D().getHeight() / font.getUnitsPerEm();
         } catch (IOException broken) {
