@@ -24,7 +24,7 @@ final class LabelOptions {
     @Option(
             names = PDF,
             paramLabel = "FILE.pdf",
-            description = "Also write the labels as sheets to print at 100 %. Replaces an older one.")
+            description = "Also write the labels as sheets to print at 100 %%. Replaces an older one.")
     private @Nullable String pdf;
 
     @Option(

@@ -26,7 +26,12 @@ class LoadedClassesTest {
         assertThat(loaded())
                 .contains("batchwright.cli.PlanCommand")
                 .doesNotContain(
-                        "org.ojalgo", "org.apache.pdfbox", "org.apache.fontbox", "gg.jte", "batchwright.report.html.template", "batchwright.report.html.part");
+                        "org.ojalgo",
+                        "org.apache.pdfbox",
+                        "org.apache.fontbox",
+                        "gg.jte",
+                        "batchwright.report.html.template",
+                        "batchwright.report.html.part");
     }
 
     @Test
