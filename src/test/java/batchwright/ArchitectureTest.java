@@ -193,6 +193,8 @@ class ArchitectureTest {
         "picocli, cli",
         "com.fasterxml.jackson, report",
         "gg.jte, report",
+        "org.apache.pdfbox, report.pdf",
+        "org.apache.fontbox, report.pdf",
         "org.snakeyaml, files",
         "org.apache.commons.math3, needs"
     })
