@@ -67,8 +67,7 @@ public final class LabelWords {
     private List<String> smallPrint(Wording wording, int most) {
         Reheating heat = new Reheating(label.dish(), label.fill().portions());
         return switch (wording) {
-            case FULL ->
-                List.of(amounts(most) + ".", figures(), count() + " " + storage(false) + ".", heat.inFull());
+            case FULL -> List.of(amounts(most) + ".", figures(), count() + " " + storage(false) + ".", heat.inFull());
             case SHORT ->
                 List.of(
                         amounts(most) + ".",
