@@ -20,7 +20,6 @@ import java.util.stream.Stream;
 
 /** What stands on a label, paragraph by paragraph. */
 public final class LabelWords {
-    private static final String SAFE = "until steaming, 74\u00a0°C (165\u00a0°F) inside";
     private static final String FRIDGE = "4\u00a0°C or colder";
     private static final String FREEZER = "−18\u00a0°C";
     /** Keeps a figure and its unit on one line. */
@@ -66,22 +65,22 @@ public final class LabelWords {
     }
 
     private List<String> smallPrint(Wording wording, int most) {
+        Reheating heat = new Reheating(label.dish(), label.fill().portions());
         return switch (wording) {
-            case FULL ->
-                List.of(amounts(most) + ".", figures(), count() + " " + storage(false) + ".", "Reheat: " + reheat());
+            case FULL -> List.of(amounts(most) + ".", figures(), count() + " " + storage(false) + ".", heat.inFull());
             case SHORT ->
                 List.of(
                         amounts(most) + ".",
                         energyAndProtein() + ".",
                         count() + " " + storage(false) + ".",
-                        "Reheat: " + SAFE + ".");
+                        "Reheat: " + heat.inShort() + ".");
             case BRIEF ->
                 List.of(
                         amounts(most) + ". " + energyAndProtein() + ".",
-                        count() + " " + storage(true) + "; reheat " + SAFE + ".");
+                        count() + " " + storage(true) + "; reheat " + heat.inShort() + ".");
             case LEAST ->
                 List.of(grams(cookedGrams()) + ", " + energyAndProtein() + "; " + count() + " " + storage(true)
-                        + "; reheat to 74\u00a0°C (165\u00a0°F).");
+                        + "; reheat " + heat.inLeast() + ".");
         };
     }
 
@@ -236,14 +235,5 @@ public final class LabelWords {
         outside.removeAll(inside);
         return DishAllergens.named(inside)
                 + (outside.isEmpty() ? "" : "; left out here: " + DishAllergens.named(outside));
-    }
-
-    /** As the dish says it, unless it speaks of what is not in the box; the temperature is always named. */
-    private String reheat() {
-        String says = label.dish().reheat();
-        if (says.isEmpty() || DishTitle.namesWhatIsLeftOut(says, label.fill().portions())) {
-            return SAFE + ".";
-        }
-        return says.contains("74 C") ? says : says + " Reheat " + SAFE + ".";
     }
 }

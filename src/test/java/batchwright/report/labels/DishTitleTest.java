@@ -68,13 +68,17 @@ class DishTitleTest {
 
     /** "Sprinkle the rice with a spoon of water" is of no use without rice. */
     @Test
-    void how_to_reheat_may_speak_of_what_is_left_out() {
-        Dish dish = dish("ginger_pork_rice");
+    void how_to_reheat_does_not_speak_of_what_is_left_out() {
+        Dish pork = dish("ginger_pork_rice");
+        Dish oats = dish("overnight_oats");
 
-        assertThat(DishTitle.namesWhatIsLeftOut(dish.reheat(), portions(dish, Set.of("rice"))))
-                .isTrue();
-        assertThat(DishTitle.namesWhatIsLeftOut(dish.reheat(), portions(dish, Set.of())))
-                .isFalse();
+        assertThat(new Reheating(pork, portions(pork, Set.of())).inFull()).contains("Sprinkle the rice", "74 C");
+        assertThat(new Reheating(pork, portions(pork, Set.of("rice"))).inFull())
+                .isEqualTo("Reheat: until steaming, 74\u00a0°C (165\u00a0°F) inside.");
+        assertThat(new Reheating(oats, portions(oats, Set.of("almonds"))).inFull())
+                .contains("Eat cold", "74 C")
+                .doesNotContain("almonds");
+        assertThat(new Reheating(oats, portions(oats, Set.of())).inLeast()).endsWith("or eat cold");
     }
 
     @ParameterizedTest
