@@ -295,8 +295,7 @@ class ArchitectureTest {
                 .filter(type -> type.isRecord() && type.reflect().getRecordComponents().length > MOST_COMPONENTS)
                 .forEach(type -> larger.add(type.getSimpleName()));
 
-        assertThat(larger)
-                .containsExactly("Dish", "Eater", "Food", "Kitchen", "Pack");
+        assertThat(larger).containsExactly("Dish", "Eater", "Food", "Kitchen", "Pack");
     }
 
     @Test

@@ -139,7 +139,8 @@ class KitchenWalksTest {
         int handsOn = one.get("hands_on_minutes").intValue();
         assertThat(handsOn).isLessThan(one.get("minutes").intValue());
         assertThat(two.get("hands_on_minutes").intValue()).isEqualTo(handsOn);
-        assertThat(two.get("minutes").intValue()).isLessThanOrEqualTo(one.get("minutes").intValue());
+        assertThat(two.get("minutes").intValue())
+                .isLessThanOrEqualTo(one.get("minutes").intValue());
         assertThat(one.get("stands_too_long")).isNotNull();
         boolean divided = false;
         for (JsonNode step : one.get("steps")) {

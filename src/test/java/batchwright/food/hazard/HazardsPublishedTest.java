@@ -50,7 +50,9 @@ class HazardsPublishedTest {
             String topic = row.get("topic");
             BigDecimal figure = new BigDecimal(row.get("figure"));
             if (CLASSES.containsKey(topic)) {
-                assertThat(CLASSES.getOrDefault(topic, Advised.AVOID).servings()).as(topic).isEqualTo(figure.intValueExact());
+                assertThat(CLASSES.getOrDefault(topic, Advised.AVOID).servings())
+                        .as(topic)
+                        .isEqualTo(figure.intValueExact());
             } else {
                 Hazard hazard = Hazard.of(CODES.getOrDefault(topic, topic));
                 assertThat(hazard.amount()).as(topic).isEqualByComparingTo(figure);
