@@ -21,8 +21,8 @@ public record AuditedPlan(Plan plan, AuditReport audit, List<Schedule> schedules
                 plan,
                 audit,
                 plan.sessions().stream()
-                        .map(session -> Schedule.of(
-                                session.batches(), session.kitchen().equipment()))
+                        .map(session ->
+                                Schedule.of(session.batches(), session.kitchen().equipment()))
                         .toList());
     }
 

@@ -1,7 +1,5 @@
 package batchwright.answer;
 
-import batchwright.schedule.Schedule;
-
 import batchwright.audit.AuditReport;
 import batchwright.explain.Insight;
 import batchwright.food.Kitchen;
@@ -12,6 +10,7 @@ import batchwright.plan.Plan;
 import batchwright.plan.Proof;
 import batchwright.plan.SecondOpinion;
 import batchwright.quantity.Money;
+import batchwright.schedule.Schedule;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;

@@ -79,7 +79,10 @@ final class FindInsight {
         return new Seat(
                 needs.eater(),
                 LargestBox.on(
-                        Targets.of(needs.eater(), total, needs.goal().orElseThrow().change())
+                        Targets.of(
+                                        needs.eater(),
+                                        total,
+                                        needs.goal().orElseThrow().change())
                                 .day(),
                         request.kitchen().equipment().limits()));
     }

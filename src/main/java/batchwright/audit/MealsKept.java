@@ -28,8 +28,8 @@ record MealsKept() implements Inspection {
             int most = seat.eater().wishes().meals().sameDishInAll().orElse(Integer.MAX_VALUE);
             inAll.forEach((dish, count) -> {
                 if (count > most) {
-                    findings.add(seat.eater().name() + ": " + count + " containers of " + dish + " in all, at most "
-                            + most);
+                    findings.add(
+                            seat.eater().name() + ": " + count + " containers of " + dish + " in all, at most " + most);
                 }
             });
         }

@@ -38,7 +38,8 @@ record SnackPairs() implements Inspection {
                 case "" -> {}
                 case "spread" -> spreads += snack.count();
                 case "carrier" -> carriers += snack.count();
-                default -> alike.computeIfAbsent(kind, k -> new LinkedHashSet<>()).add(measure.orElseThrow());
+                default ->
+                    alike.computeIfAbsent(kind, k -> new LinkedHashSet<>()).add(measure.orElseThrow());
             }
         }
         for (Wishes.Always always : seat.eater().wishes().always()) {

@@ -10,8 +10,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /** Soft rules for cooking, which all eaters share. */

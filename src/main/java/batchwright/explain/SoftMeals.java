@@ -96,13 +96,11 @@ final class SoftMeals {
                 List.of(one));
     }
 
-    private static PlanRequest meals(
-            EaterInRequest at, PlanRequest request, int least, int most) {
+    private static PlanRequest meals(EaterInRequest at, PlanRequest request, int least, int most) {
         return at.withWishes(request, w -> w.with(w.meals().withBreakfasts(least, most)));
     }
 
-    private static PlanRequest sameDish(
-            EaterInRequest at, PlanRequest request, int aDay, OptionalInt inAll) {
+    private static PlanRequest sameDish(EaterInRequest at, PlanRequest request, int aDay, OptionalInt inAll) {
         return at.withWishes(request, w -> w.with(w.meals().withSameDish(aDay, inAll)));
     }
 

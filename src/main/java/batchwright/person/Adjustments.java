@@ -28,6 +28,13 @@ public record Adjustments(
     /** Carbohydrate and energy on average as usual. */
     public Adjustments(
             OptionalDouble energyBandPercent, OptionalDouble proteinGPerKg, OptionalInt fibreG, OptionalInt fruitVegG) {
-        this(energyBandPercent, proteinGPerKg, fibreG, fruitVegG, OptionalInt.empty(), OptionalDouble.empty(), Box.USUAL);
+        this(
+                energyBandPercent,
+                proteinGPerKg,
+                fibreG,
+                fruitVegG,
+                OptionalInt.empty(),
+                OptionalDouble.empty(),
+                Box.USUAL);
     }
 }

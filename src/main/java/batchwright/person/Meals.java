@@ -11,7 +11,8 @@ import java.util.OptionalInt;
  * @param sameDishInAll most containers of one dish over all days; empty when there is no such limit
  * @param anySnacks whether snacks that do not go together, such as a spread without bread, may come on one day
  */
-public record Meals(int leastBreakfasts, int mostBreakfasts, int sameDishADay, OptionalInt sameDishInAll, boolean anySnacks) {
+public record Meals(
+        int leastBreakfasts, int mostBreakfasts, int sameDishADay, OptionalInt sameDishInAll, boolean anySnacks) {
     /** Nobody is served the same dish more often than this on one day. Our choice. */
     public static final int MOST_OF_A_DISH_A_DAY = 2;
     /** A day has one breakfast at most, and it need not be packed. */

@@ -47,8 +47,7 @@ public record Wishes(
     }
 
     public Wishes with(Meals other) {
-        return new Wishes(
-                containersADay, avoided, always, snackFoods, snackMeasuresADay, snackKindsADay, other);
+        return new Wishes(containersADay, avoided, always, snackFoods, snackMeasuresADay, snackKindsADay, other);
     }
 
     public Wishes with(Avoided other) {

@@ -1,7 +1,7 @@
 package batchwright.solve;
 
-import batchwright.person.Wishes;
 import batchwright.food.Dish;
+import batchwright.person.Wishes;
 import batchwright.solve.mip.Stop;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -4,8 +4,8 @@ import static batchwright.audit.LittlePlan.BANANA;
 import static batchwright.audit.LittlePlan.BEN;
 import static batchwright.audit.LittlePlan.BENS_SEAT;
 import static batchwright.audit.LittlePlan.EGG_POT;
-import static batchwright.audit.LittlePlan.MEDIUM_BANANA;
 import static batchwright.audit.LittlePlan.HANDFUL;
+import static batchwright.audit.LittlePlan.MEDIUM_BANANA;
 import static batchwright.audit.LittlePlan.PEANUTS;
 import static batchwright.audit.LittlePlan.honest;
 import static batchwright.audit.LittlePlan.request;
@@ -130,8 +130,7 @@ class AuditOfMealsTest {
                 .asString()
                 .contains("snack pairs: ben, day 1: more than one snack of the kind fruit");
         PlanRequest any = kinds("fruit", "fruit");
-        assertThat(failed(any.withSeats(
-                        ben(Meals.USUAL.withAnySnacks(true)).seats())))
+        assertThat(failed(any.withSeats(ben(Meals.USUAL.withAnySnacks(true)).seats())))
                 .isEmpty();
     }
 

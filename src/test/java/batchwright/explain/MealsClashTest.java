@@ -58,7 +58,8 @@ class MealsClashTest {
                         "raise it to 345 g"));
         assertThat(clashes)
                 .filteredOn(clash -> clash.rule().equals("container weight"))
-                .flatExtracting(clash -> clash.remedy().stream().map(RemedyText::of).toList())
+                .flatExtracting(
+                        clash -> clash.remedy().stream().map(RemedyText::of).toList())
                 .containsExactly("container_weight: 345 g under target, in profiles/ann.yaml");
     }
 
@@ -86,8 +87,8 @@ class MealsClashTest {
     void the_same_dish_too_often() {
         assertThat(clashes(meals(STEW, Meals.USUAL.withSameDish(1, OptionalInt.empty()))))
                 .extracting(Clash::rule, Clash::says, Clash::cure)
-                .containsExactly(tuple(
-                        "same dish", "Ann gets the same dish at most 1 time a day", "allow it 2 times a day"));
+                .containsExactly(
+                        tuple("same dish", "Ann gets the same dish at most 1 time a day", "allow it 2 times a day"));
         assertThat(clashes(meals(STEW, Meals.USUAL.withSameDish(2, OptionalInt.of(3)))))
                 .extracting(Clash::rule, Clash::cure)
                 .containsExactly(tuple("same dish", "allow it 4 times in all"));
@@ -97,8 +98,7 @@ class MealsClashTest {
     @Test
     void a_spread_with_nothing_to_eat_it_on() {
         Wishes wishes = TWO_BOXES.withSnacks(TWO_BOXES.snackFoods(), 1, 1);
-        PlanRequest asked =
-                request(2, 3, List.of(STEW), seat("ann", wishes, TestTarget.energy(855, 850, 870)));
+        PlanRequest asked = request(2, 3, List.of(STEW), seat("ann", wishes, TestTarget.energy(855, 850, 870)));
         Kitchen k = asked.kitchen();
         var bar = new Measure(BAR, "piece", BigDecimal.valueOf(100), 3, "invented", Measure.SPREAD);
         PlanRequest spread = asked.withKitchen(new Kitchen(

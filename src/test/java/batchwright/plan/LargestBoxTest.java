@@ -27,14 +27,15 @@ class LargestBoxTest {
     }
 
     private static DayTarget on(int ml, int g) {
-        return LargestBox.on(
-                TARGET, new Equipment.Limits(OptionalInt.empty(), OptionalInt.of(ml), OptionalInt.of(g)));
+        return LargestBox.on(TARGET, new Equipment.Limits(OptionalInt.empty(), OptionalInt.of(ml), OptionalInt.of(g)));
     }
 
     @Test
     void a_small_box_binds_and_the_profile_cannot_change_it() {
         assertThat(on(1000, 700).limits())
-                .extracting(limit -> limit.range().mostOrInfinity(), limit -> limit.setting().isPresent())
+                .extracting(
+                        limit -> limit.range().mostOrInfinity(),
+                        limit -> limit.setting().isPresent())
                 .containsExactly(tuple(700.0, false), tuple(880.0, false));
     }
 

@@ -124,7 +124,8 @@ final class EveryFill {
                     .multiply(BigDecimal.valueOf(raw * BruteForce.PARTS))
                     .divide(whole);
             sum = sum.plus(ofFood(i.food(), parts), 1);
-            BigDecimal cooked = parts.multiply(i.cooked().map(CookedYield::factor).orElse(BigDecimal.ONE));
+            BigDecimal cooked =
+                    parts.multiply(i.cooked().map(CookedYield::factor).orElse(BigDecimal.ONE));
             addSize(sum, Nutrient.COOKED_WEIGHT, cooked);
             // Only of what lies looser than a stew, so that this is the room it takes.
             Optional<BigDecimal> density = i.cooked().flatMap(CookedYield::gramsPerMl);

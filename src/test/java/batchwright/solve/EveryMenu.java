@@ -122,8 +122,7 @@ final class EveryMenu {
         for (Wishes.Always one : wishes.always()) {
             carriers += one.measure().snackKind().equals("carrier") ? one.count() : 0;
         }
-        return wishes.meals().anySnacks()
-                || (spreads <= 2 * carriers && new HashSet<>(kinds).size() == kinds.size());
+        return wishes.meals().anySnacks() || (spreads <= 2 * carriers && new HashSet<>(kinds).size() == kinds.size());
     }
 
     List<Menu> menus() {
@@ -162,7 +161,9 @@ final class EveryMenu {
             soFar = sums(soFar, today);
         }
         for (Menu menu : soFar) {
-            if (everyChosenIsEaten(chosen, menu) && noneTooOften(menu) && fills.daysAreRight(menu.holds(), request.days())) {
+            if (everyChosenIsEaten(chosen, menu)
+                    && noneTooOften(menu)
+                    && fills.daysAreRight(menu.holds(), request.days())) {
                 keep(found, menu, false);
             }
         }
@@ -203,7 +204,9 @@ final class EveryMenu {
         Amounts way = chosen[dish];
         Dish served = dishes.get(dish);
         boolean keeps = day <= served.fridgeDays() || served.freezes();
-        for (int count = 1; way != null && keeps && count <= Math.min(left, wishes.meals().sameDishADay()); count++) {
+        for (int count = 1;
+                way != null && keeps && count <= Math.min(left, wishes.meals().sameDishADay());
+                count++) {
             int[] more = containers.clone();
             more[dish] = count;
             servings(chosen, day, dish + 1, left - count, more, eaten.plus(way, count), today);

@@ -44,7 +44,8 @@ public final class MeasuresTable {
     public static MeasureNames read(
             Optional<SourceFile> file, FoodNames foods, List<LabelsTable.Defined> defined, Problems problems) {
         var table = new MeasuresTable(foods, problems);
-        Optional<List<TableRow>> rows = file.flatMap(f -> CsvTable.rows(f, MOST_LINES, COLUMNS, List.of(KIND), problems));
+        Optional<List<TableRow>> rows =
+                file.flatMap(f -> CsvTable.rows(f, MOST_LINES, COLUMNS, List.of(KIND), problems));
         rows.ifPresentOrElse(all -> all.forEach(table::row), table.names::unknown);
         defined.stream().filter(d -> table.isNew(d.measure(), d.at())).forEach(d -> table.names.add(d.measure()));
         return table.names;

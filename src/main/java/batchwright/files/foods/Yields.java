@@ -32,8 +32,8 @@ public final class Yields {
     private static final NumberRange FACTOR = NumberRange.of(
             "yield", "0.1", "6", "", "it is cooked weight / raw weight, below 1 for meat, 2 to 3 for dry grains");
 
-    private static final NumberRange GRAMS_PER_ML =
-            NumberRange.of("density", "0.1", "1.5", "g/ml", "of the cooked food as it lies in a box, 0.5 to 0.9 for what is loose");
+    private static final NumberRange GRAMS_PER_ML = NumberRange.of(
+            "density", "0.1", "1.5", "g/ml", "of the cooked food as it lies in a box, 0.5 to 0.9 for what is loose");
 
     private final FoodNames foods;
     private final Problems problems;
@@ -50,7 +50,8 @@ public final class Yields {
 
     public static Yields read(Optional<SourceFile> file, FoodNames foods, Problems problems) {
         var yields = new Yields(foods, problems);
-        Optional<List<TableRow>> rows = file.flatMap(f -> CsvTable.rows(f, MOST_LINES, COLUMNS, List.of(DENSITY), problems));
+        Optional<List<TableRow>> rows =
+                file.flatMap(f -> CsvTable.rows(f, MOST_LINES, COLUMNS, List.of(DENSITY), problems));
         rows.ifPresentOrElse(all -> all.forEach(yields::row), () -> yields.complete = false);
         return yields;
     }

@@ -59,9 +59,15 @@ public final class EaterReader {
             "checked",
             "always",
             "snacks");
-    private static final List<String> TARGET =
-            List.of("energy_band", "energy_on_average", "protein", "fibre", "fruit_and_vegetables", "carbohydrate",
-                    "container_weight", "container_volume");
+    private static final List<String> TARGET = List.of(
+            "energy_band",
+            "energy_on_average",
+            "protein",
+            "fibre",
+            "fruit_and_vegetables",
+            "carbohydrate",
+            "container_weight",
+            "container_volume");
     private static final NumberRange BAND =
             NumberRange.of("energy_band", "1", "15", "%", "the part of the aim that a day may miss");
     private static final NumberRange ON_AVERAGE = NumberRange.of(

@@ -3,8 +3,8 @@ package batchwright.files.profile;
 import batchwright.files.page.Fields;
 import batchwright.files.value.NumberRange;
 import batchwright.files.value.Numbers;
-import batchwright.person.Meals;
 import batchwright.files.value.Problems;
+import batchwright.person.Meals;
 import batchwright.text.Written;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
@@ -59,6 +59,8 @@ final class MealsReader {
     }
 
     private static OptionalInt whole(Numbers numbers, Written at, String digits, NumberRange range) {
-        return numbers.whole(new Written(digits, at.at()), range).map(OptionalInt::of).orElse(OptionalInt.empty());
+        return numbers.whole(new Written(digits, at.at()), range)
+                .map(OptionalInt::of)
+                .orElse(OptionalInt.empty());
     }
 }

@@ -20,8 +20,8 @@ import java.util.Set;
  * {@link DietaryReferenceIntakes}. Total folate is left out, because recommendations count folate equivalents.
  */
 public final class References {
-    private static final Set<Nutrient> LEFT_OUT = EnumSet.of(
-            Nutrient.FOLATE, Nutrient.WATER, Nutrient.FRUIT_VEG, Nutrient.COOKED_WEIGHT, Nutrient.VOLUME);
+    private static final Set<Nutrient> LEFT_OUT =
+            EnumSet.of(Nutrient.FOLATE, Nutrient.WATER, Nutrient.FRUIT_VEG, Nutrient.COOKED_WEIGHT, Nutrient.VOLUME);
     private static final Citation TARGET = new Citation("the target");
 
     private References() {}

@@ -1,9 +1,5 @@
 package batchwright.report.cooking;
 
-import java.util.Comparator;
-
-import batchwright.schedule.Schedule;
-
 import batchwright.answer.CoreTemperatures;
 import batchwright.answer.Freezing;
 import batchwright.food.Dish;
@@ -16,7 +12,9 @@ import batchwright.plan.Session;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import batchwright.report.print.TextTable;
+import batchwright.schedule.Schedule;
 import java.math.BigDecimal;
+import java.util.Comparator;
 
 /** What to cook and how to fill the containers. */
 public final class CookText {

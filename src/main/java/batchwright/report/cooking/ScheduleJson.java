@@ -18,7 +18,8 @@ public final class ScheduleJson {
     private ScheduleJson() {}
 
     /** Null where there is none. */
-    public static void put(ObjectNode root, Optional<Session> session, Optional<Schedule> schedule, KitchenClock clock) {
+    public static void put(
+            ObjectNode root, Optional<Session> session, Optional<Schedule> schedule, KitchenClock clock) {
         session.ifPresentOrElse(
                 s -> schedule(root.putObject("schedule"), s.batches(), schedule.orElseThrow(), clock),
                 () -> root.putNull("schedule"));

@@ -1,7 +1,5 @@
 package batchwright.report.dishes;
 
-import batchwright.schedule.Schedule;
-
 import batchwright.answer.FilledDish;
 import batchwright.answer.OneContainer;
 import batchwright.food.Dish;
@@ -19,6 +17,7 @@ import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import batchwright.report.print.TextTable;
 import batchwright.report.shopping.BuyText;
+import batchwright.schedule.Schedule;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -51,9 +50,7 @@ public final class FilledDishText {
         Fill fill = plan.batches().get(0).fills().get(0);
         answer(plan, fill);
         var cook = new CookText(
-                plan.first(),
-                Schedule.of(plan.batches(), request.kitchen().equipment()),
-                page);
+                plan.first(), Schedule.of(plan.batches(), request.kitchen().equipment()), page);
         page.heading("FILL");
         cook.fill(fill);
         holds(fill.perContainer());

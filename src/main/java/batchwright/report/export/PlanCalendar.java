@@ -1,7 +1,6 @@
 package batchwright.report.export;
 
 import batchwright.answer.PlanAnswer;
-
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Serving;

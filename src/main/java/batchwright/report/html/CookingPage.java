@@ -1,12 +1,11 @@
 package batchwright.report.html;
 
-import java.util.stream.Stream;
-
 import batchwright.plan.Batch;
 import batchwright.report.cooking.Work;
 import batchwright.report.html.part.PageHead;
 import batchwright.report.print.Show;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The cooking sheet: the evening before, the order of work, then each dish. */
 public record CookingPage(

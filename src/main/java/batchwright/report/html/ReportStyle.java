@@ -1,7 +1,6 @@
 package batchwright.report.html;
 
 import batchwright.report.cooking.KitchenClock;
-
 import batchwright.report.html.part.Document;
 import batchwright.report.labels.LabelCss;
 import batchwright.report.labels.LabelRounding;

@@ -1,9 +1,8 @@
 package batchwright.report.html;
 
-import batchwright.report.cooking.KitchenClock;
-
 import batchwright.plan.Batch;
 import batchwright.plan.Session;
+import batchwright.report.cooking.KitchenClock;
 import batchwright.report.cooking.ScheduleWords;
 import batchwright.report.html.chart.FirstWords;
 import batchwright.report.html.chart.Svg;

@@ -1,9 +1,5 @@
 package batchwright.report.plan;
 
-import batchwright.report.cooking.LeftOut;
-
-import batchwright.report.cooking.KitchenClock;
-
 import batchwright.answer.Notice;
 import batchwright.answer.PlanAnswer;
 import batchwright.audit.AuditReport;
@@ -13,6 +9,8 @@ import batchwright.plan.Plan;
 import batchwright.plan.Proof;
 import batchwright.plan.SecondOpinion;
 import batchwright.plan.Session;
+import batchwright.report.cooking.KitchenClock;
+import batchwright.report.cooking.LeftOut;
 import batchwright.report.cooking.ScheduleJson;
 import batchwright.report.needs.IntakesJson;
 import batchwright.report.needs.NeedsJson;

@@ -1,11 +1,5 @@
 package batchwright.report.plan;
 
-import batchwright.schedule.Schedule;
-
-import batchwright.report.cooking.LeftOut;
-
-import batchwright.report.cooking.KitchenClock;
-
 import batchwright.answer.Notice;
 import batchwright.answer.PlanAnswer;
 import batchwright.needs.Needs;
@@ -16,6 +10,8 @@ import batchwright.plan.Session;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.report.cooking.CookText;
+import batchwright.report.cooking.KitchenClock;
+import batchwright.report.cooking.LeftOut;
 import batchwright.report.cooking.ScheduleText;
 import batchwright.report.notice.NoticesText;
 import batchwright.report.print.Commands;
@@ -27,6 +23,7 @@ import batchwright.report.shopping.OneTripText;
 import batchwright.report.shopping.PantryText;
 import batchwright.report.why.FrontierText;
 import batchwright.report.why.WhyText;
+import batchwright.schedule.Schedule;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.stream.Collectors;

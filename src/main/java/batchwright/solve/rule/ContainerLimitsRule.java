@@ -38,7 +38,8 @@ public record ContainerLimitsRule() implements Rule {
         double least = limit.range().least();
         double most = limit.range().mostOrInfinity();
         if (least > 0) {
-            draft.model().atLeast(row + ".least", new Expression().plus(holds, 1).plus(containers, -least), 0);
+            draft.model()
+                    .atLeast(row + ".least", new Expression().plus(holds, 1).plus(containers, -least), 0);
         }
         if (most < Double.POSITIVE_INFINITY) {
             draft.model().atMost(row + ".most", new Expression().plus(holds, 1).plus(containers, -most), 0);

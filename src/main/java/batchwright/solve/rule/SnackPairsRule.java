@@ -45,9 +45,11 @@ public record SnackPairsRule() implements Rule {
         Map<String, List<Measure>> byKind = new LinkedHashMap<>();
         for (Measure measure : offered) {
             if (measure.isOneOfItsKind()) {
-                byKind.computeIfAbsent(measure.snackKind(), k -> offered.stream()
-                        .filter(m -> m.snackKind().equals(k))
-                        .toList());
+                byKind.computeIfAbsent(
+                        measure.snackKind(),
+                        k -> offered.stream()
+                                .filter(m -> m.snackKind().equals(k))
+                                .toList());
             }
         }
         byKind.values().removeIf(measures -> measures.size() < 2);

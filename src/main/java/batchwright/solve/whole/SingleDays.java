@@ -1,6 +1,5 @@
 package batchwright.solve.whole;
 
-import batchwright.solve.rule.MealsRule;
 import batchwright.food.Dish;
 import batchwright.food.Nutrient;
 import batchwright.food.Part;
@@ -12,6 +11,7 @@ import batchwright.solve.mip.Expression;
 import batchwright.solve.rule.Amounts;
 import batchwright.solve.rule.ContainerLimitsRule;
 import batchwright.solve.rule.ContainersADayRule;
+import batchwright.solve.rule.MealsRule;
 import batchwright.solve.rule.PartRangeRule;
 import batchwright.solve.rule.Rule;
 import java.util.List;
@@ -23,7 +23,8 @@ import java.util.Set;
  */
 final class SingleDays {
     /** Rules whose rows over all days are sums of the rows of single containers and days, here and in {@link Helping}. */
-    static final Set<Rule> KEEPS = Set.of(new ContainerLimitsRule(), new ContainersADayRule(), new MealsRule(), new PartRangeRule());
+    static final Set<Rule> KEEPS =
+            Set.of(new ContainerLimitsRule(), new ContainersADayRule(), new MealsRule(), new PartRangeRule());
 
     private final WholeDraft draft;
 
@@ -41,7 +42,8 @@ final class SingleDays {
             for (Helping helping : draft.helpings(seat)) {
                 notForNothing(helping);
                 seat.target().limits(Scope.CONTAINER).stream()
-                        .filter(limit -> !ContainerLimitsRule.alwaysKept(helping.who().dish(), limit))
+                        .filter(limit ->
+                                !ContainerLimitsRule.alwaysKept(helping.who().dish(), limit))
                         .forEach(limit -> eachContainer(helping, limit));
             }
             orderOfDays(seat);
