@@ -31,7 +31,7 @@ import picocli.CommandLine.ParentCommand;
 /** foods [WORDS...], foods --compare [WORDS...], foods --take NDB..., foods FOOD --price M ... */
 @Command(
         name = "foods",
-        header = "Search foods, compare or enter prices, take foods over from USDA SR28.",
+        header = "Search foods, compare and enter prices, take foods from USDA SR28.",
         customSynopsis = {
             "foods [WORDS...] [--all] [OPTIONS]",
             "foods --compare [WORDS...] [--by kcal|protein] [OPTIONS]",
