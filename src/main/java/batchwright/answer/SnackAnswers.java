@@ -40,6 +40,7 @@ public record SnackAnswers(
      * @param kinds most kinds of snack
      * @param budget most to spend
      * @param mostKcal most energy
+     * @param fromHome whether only what is at home is on offer
      */
     public record Ask(
             BigDecimal kcal,
@@ -47,9 +48,10 @@ public record SnackAnswers(
             String by,
             int kinds,
             Optional<Money> budget,
-            Optional<BigDecimal> mostKcal) {
+            Optional<BigDecimal> mostKcal,
+            boolean fromHome) {
         public Ask withBudget(Optional<Money> most) {
-            return new Ask(kcal, proteinG, by, kinds, most, mostKcal);
+            return new Ask(kcal, proteinG, by, kinds, most, mostKcal, fromHome);
         }
     }
 

@@ -28,6 +28,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * The smallest snack that closes a calorie gap, out of every measure that the files offer as a snack and a shop sells.
@@ -43,9 +44,22 @@ public final class FindSnack {
     private final Map<String, Measure> byCode = new LinkedHashMap<>();
     private final List<SnackItem> items = new ArrayList<>();
 
-    private FindSnack(Kitchen kitchen, Predicate<Food> allowed) {
+    private FindSnack(Kitchen kitchen, Predicate<Food> allowed, boolean fromHome) {
         this.kitchen = kitchen;
-        kitchen.snackMeasures().stream().filter(m -> allowed.test(m.food())).forEach(this::offer);
+        Stream<Measure> measures = kitchen.snackMeasures().stream().filter(m -> allowed.test(m.food()));
+        if (fromHome) {
+            smallest(measures).forEach(this::offerFromHome);
+        } else {
+            measures.forEach(this::offer);
+        }
+    }
+
+    /** One measure of each food, so that no two share what is at home. */
+    private static List<Measure> smallest(Stream<Measure> measures) {
+        Map<Food, Measure> byFood = new LinkedHashMap<>();
+        measures.forEach(measure -> byFood.merge(
+                measure.food(), measure, (a, b) -> b.grams().compareTo(a.grams()) < 0 ? b : a));
+        return List.copyOf(byFood.values());
     }
 
     /**
@@ -65,32 +79,54 @@ public final class FindSnack {
         }
         Optional<Wishes> wishes = needs.map(found -> found.eater().wishes());
         var find = new FindSnack(
-                kitchen, food -> wishes.map(w -> w.offersAsSnack(food)).orElse(true));
+                kitchen, food -> wishes.map(w -> w.offersAsSnack(food)).orElse(true), ask.fromHome());
         if (find.items.isEmpty()) {
-            throw Refused.because(
+            throw ask.fromHome() ? nothingAtHome() : Refused.because(
                     "no snack is on offer",
                     "Give some measures a snack_max in foods/measures.csv and a price in foods/shop.csv.");
         }
         return find.search(ask);
     }
 
+    private static Refused nothingAtHome() {
+        return Refused.because(
+                "no snack is at home", "Enter what there is in profiles/pantry.csv; what is past its date does not count.");
+    }
+
     private void offer(Measure measure) {
-        Optional<UnitPrice> price = UnitPrice.of(kitchen, measure.food());
-        if (price.isEmpty()) {
-            return;
+        UnitPrice.of(kitchen, measure.food())
+                .ifPresent(price -> offer(measure, price.minorOf(measure.grams()), measure.snackMost()));
+    }
+
+    /** As many as there are; what is not sold costs nothing to speak of. */
+    private void offerFromHome(Measure measure) {
+        int there = kitchen.pantryGrams(measure.food())
+                .divide(asPurchased(measure), 0, RoundingMode.DOWN)
+                .intValue();
+        if (there > 0) {
+            BigDecimal cost = UnitPrice.of(kitchen, measure.food())
+                    .map(price -> price.minorOf(measure.grams()))
+                    .orElse(BigDecimal.ZERO);
+            offer(measure, cost, Math.min(there, measure.snackMost()));
         }
+    }
+
+    private static BigDecimal asPurchased(Measure measure) {
+        return measure.grams().divide(measure.food().edibleShare(), MathContext.DECIMAL64);
+    }
+
+    private void offer(Measure measure, BigDecimal cost, int most) {
         String code = measure.food().id() + "." + measure.name();
         Nutrients one = measure.food().per100g().ofGrams(measure.grams());
-        BigDecimal asPurchased = measure.grams().divide(measure.food().edibleShare(), MathContext.DECIMAL64);
         byCode.put(code, measure);
         items.add(new SnackItem(
                 code,
                 one.get(Nutrient.ENERGY).setScale(DECIMALS, RoundingMode.HALF_UP),
                 one.get(Nutrient.PROTEIN).setScale(DECIMALS, RoundingMode.HALF_UP),
                 measure.grams(),
-                price.get().minorOf(measure.grams()),
-                measure.snackMost(),
-                kitchen.pantryGrams(measure.food()).compareTo(asPurchased) >= 0));
+                cost,
+                most,
+                kitchen.pantryGrams(measure.food()).compareTo(asPurchased(measure)) >= 0));
     }
 
     private SnackAnswers search(SnackAnswers.Ask ask) {

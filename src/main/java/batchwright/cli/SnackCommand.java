@@ -82,6 +82,11 @@ final class SnackCommand implements Callable<Integer> {
             description = "A profile: leave out what this eater avoids; default everything on offer.")
     private @Nullable String eater;
 
+    @Option(
+            names = "--from-home",
+            description = "Only what profiles/pantry.csv says is at home, and no more of it than there is.")
+    private boolean fromHome;
+
     @Override
     public Integer call() {
         SnackAnswers.Ask ask = ask();
@@ -112,7 +117,8 @@ final class SnackCommand implements Callable<Integer> {
                 reading(),
                 new Given("--kinds", kinds).whole(1, MOST_KINDS, "kinds"),
                 Optional.empty(),
-                ceiling);
+                ceiling,
+                fromHome);
     }
 
     private String reading() {

@@ -29,7 +29,8 @@ public final class SnackJson {
         node.put("energy_kcal", Show.plain(ask.kcal(), 2))
                 .put("protein_g", Show.plain(ask.proteinG(), 2))
                 .put("by", ask.by())
-                .put("kinds", ask.kinds());
+                .put("kinds", ask.kinds())
+                .put("from_home", ask.fromHome());
         Json.money(node, "budget_minor", ask.budget());
         ask.mostKcal()
                 .ifPresentOrElse(most -> node.put("most_kcal", Show.plain(most, 2)), () -> node.putNull("most_kcal"));
