@@ -179,7 +179,7 @@ class ArchitectureTest {
     void no_folder_has_more_than_forty_files() {
         var files = new TreeMap<String, TreeSet<String>>();
         CLASSES.stream()
-                .filter(c -> c.isTopLevelClass())
+                .filter(c -> c.isTopLevelClass() && !c.getSimpleName().equals("package-info"))
                 .forEach(c -> files.computeIfAbsent(c.getPackageName(), n -> new TreeSet<>())
                         .add(c.getSimpleName()));
 
@@ -193,6 +193,8 @@ class ArchitectureTest {
         "picocli, cli",
         "com.fasterxml.jackson, report",
         "gg.jte, report",
+        "org.apache.pdfbox, report.pdf",
+        "org.apache.fontbox, report.pdf",
         "org.snakeyaml, files",
         "org.apache.commons.math3, needs"
     })
@@ -293,8 +295,7 @@ class ArchitectureTest {
                 .filter(type -> type.isRecord() && type.reflect().getRecordComponents().length > MOST_COMPONENTS)
                 .forEach(type -> larger.add(type.getSimpleName()));
 
-        assertThat(larger)
-                .containsExactly("Dish", "Eater", "Food", "Kitchen", "Pack", "PlacedStep", "Step", "Task", "Wishes");
+        assertThat(larger).containsExactly("Dish", "Eater", "Food", "Kitchen", "Pack");
     }
 
     @Test

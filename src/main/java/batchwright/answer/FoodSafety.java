@@ -3,14 +3,18 @@ package batchwright.answer;
 import batchwright.food.CoreTemperature;
 import batchwright.food.Dish;
 import batchwright.food.Food;
+import batchwright.food.hazard.Hazard;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.evidence.Citation;
 import batchwright.plan.Batch;
 import batchwright.plan.Session;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The usual advice on keeping cooked food; local food-safety advice goes first. */
@@ -24,7 +28,7 @@ public final class FoodSafety {
     private static final String EAT = "; this dish does not freeze, so eat it within that day if you follow that.";
     private static final String FREEZE_OR_EAT =
             ": if you follow that, freeze its containers, and eat within that day what does not freeze.";
-    private static final Citation RICE = new Citation("UK Food Standards Agency, home food advice");
+    private static final int GRAMS_TO_KG = 3;
     private static final Citation LONG =
             new Citation("USDA FSIS, Leftovers and Food Safety; 4-5 days: common practice");
 
@@ -45,6 +49,7 @@ public final class FoodSafety {
                 "Cool what you cooked in shallow containers and have it in the fridge within 2 hours, 1 hour where it is above 32 C"
                         + " (90 F). Catering kitchens go from 57 to 21 C within 2 hours and to 5 C within 6 hours in all.",
                 COOLING));
+        hotBoxes(session).ifPresent(advice::add);
         advice.add(Caution.warn(
                 "keep_hot_or_cold",
                 "What waits to be eaten stays hot, at 57 C (135 F) or more, or cold, at 5 C (41 F) or less.",
@@ -71,6 +76,8 @@ public final class FoodSafety {
                         + " away.",
                 LEFTOVERS));
         rice(foods, FREEZE_OR_EAT).ifPresent(advice::add);
+        session.batches().forEach(batch -> advice.addAll(HazardCautions.of(batch.dish())));
+        SaltToAdd.ofBatches(session).ifPresent(advice::add);
         advice.add(localAdvice());
         return advice;
     }
@@ -79,6 +86,7 @@ public final class FoodSafety {
     public static List<Caution> of(Dish dish) {
         List<Caution> advice = new ArrayList<>();
         longFridge(dish).ifPresent(advice::add);
+        advice.addAll(HazardCautions.of(dish));
         rice(dish.foods(), dish.freezes() ? FREEZE : EAT).ifPresent(advice::add);
         advice.add(localAdvice());
         return advice;
@@ -111,17 +119,22 @@ public final class FoodSafety {
 
     /** @param then what follows for somebody who keeps to the British advice */
     private static Optional<Caution> rice(Collection<Food> foods, String then) {
-        return foods.stream().noneMatch(FoodSafety::isRice)
+        Hazard rice = Hazard.of("rice");
+        return rice.in(foods).isEmpty()
                 ? Optional.empty()
-                : Optional.of(Caution.warn(
-                        "rice",
-                        "Rice needs more care: chill it within 1 hour. British advice keeps cooked rice 1 day (24 hours) only"
-                                + then,
-                        RICE));
+                : Optional.of(HazardCautions.of(rice, rice.code(), Map.of("then", then)));
     }
 
-    private static boolean isRice(Food food) {
-        return List.of(food.id().split("_")).contains("rice");
+    /** Whatever a fridge at home can take at once. */
+    private static Optional<Caution> hotBoxes(Session session) {
+        Hazard rule = Hazard.of("hot_boxes");
+        BigDecimal kg = CookedWeight.of(session).movePointLeft(GRAMS_TO_KG);
+        return kg.compareTo(rule.amount()) <= 0
+                ? Optional.empty()
+                : Optional.of(HazardCautions.of(
+                        rule,
+                        rule.code(),
+                        Map.of("amount", kg.setScale(1, RoundingMode.HALF_UP).toPlainString())));
     }
 
     private static Caution localAdvice() {

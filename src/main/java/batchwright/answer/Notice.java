@@ -44,6 +44,10 @@ public record Notice(Optional<Needs> eater, Caution caution) {
         for (Needs needs : answer.needs()) {
             needs.cautions().forEach(c -> notices.add(new Notice(Optional.of(needs), c)));
         }
+        answer.plan()
+                .ifPresent(plan -> answer.needs()
+                        .forEach(needs -> EatenHazards.of(plan, needs.eater())
+                                .forEach(c -> notices.add(new Notice(Optional.of(needs), c)))));
         answer.plan().stream().flatMap(plan -> plan.sessions().stream()).forEach(session -> {
             notices.addAll(eaten(answer, session));
             session.batches().forEach(b -> notices.add(food(allergens(b))));

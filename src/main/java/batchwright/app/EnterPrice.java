@@ -37,7 +37,7 @@ public final class EnterPrice {
                 .map(FolderFiles::new)
                 .orElseThrow(() -> Refused.because(
                         "there is no kitchen of your own here, and the starter files stay as they are",
-                        "Make one: init my-kitchen, then add --data my-kitchen."));
+                        "Begin with the starter files in a folder, and name that folder."));
         try {
             EditedFile file = EditedFile.of(folder.path(TABLE));
             PriceEntry.Change change = change(entry, SourceFile.of(folder.shown(TABLE), file.text()));
@@ -58,7 +58,7 @@ public final class EnterPrice {
         } catch (PriceEntry.Ambiguous several) {
             throw Refused.because(
                     "several packs of " + entry.food() + " are like that: " + several.labels(),
-                    "Say which: --label, with one of these.");
+                    "Say which, by one of these labels.");
         }
     }
 

@@ -3,6 +3,7 @@ package batchwright.app;
 import batchwright.write.CannotWrite;
 import batchwright.write.Guard;
 import batchwright.write.Output;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -51,8 +52,17 @@ public final class OutputFiles {
 
     /** @throws Refused when it could not be written; then it is as it was */
     public void write(String name, String text) {
+        write(name, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * The same, of a file that is no text.
+     *
+     * @throws Refused when it could not be written; then it is as it was
+     */
+    public void write(String name, byte[] content) {
         try {
-            file(name).write(text);
+            file(name).write(content);
         } catch (CannotWrite cannot) {
             throw Refused.because(cannot.wrong(), cannot.cure());
         }

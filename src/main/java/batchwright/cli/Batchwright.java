@@ -63,7 +63,7 @@ final class Batchwright implements Runnable {
             names = ASCII,
             scope = ScopeType.INHERIT,
             description =
-                    "Write names of your files in ASCII, too: for screens that show nothing else. Not with --json.")
+                    "Write names of your files in ASCII as well: for screens that show nothing else. Not with --json.")
     boolean ascii;
 
     @Option(names = "--debug", scope = ScopeType.INHERIT, description = "Show where in the program an error arose.")

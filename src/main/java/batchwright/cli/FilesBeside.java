@@ -4,6 +4,7 @@ import batchwright.app.ModelFile;
 import batchwright.app.OutputFiles;
 import batchwright.app.Refused;
 import batchwright.plan.PlanRequest;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -47,8 +48,13 @@ final class FilesBeside {
 
     /** @param remark what to say behind its name; may be empty */
     void write(String name, String text, String remark) {
+        write(name, text.getBytes(StandardCharsets.UTF_8), remark);
+    }
+
+    /** The same, of a file that is no text. */
+    void write(String name, byte[] content, String remark) {
         tell(() -> {
-            files.write(name, text);
+            files.write(name, content);
             return "Wrote " + name + remark + "\n";
         });
     }

@@ -10,6 +10,7 @@ import batchwright.report.cooking.KitchenClock;
 import batchwright.report.export.WholePlan;
 import batchwright.report.html.HtmlReport;
 import batchwright.report.html.ReportStyle;
+import batchwright.report.labels.LabelStyle;
 import batchwright.report.plan.PlanJson;
 import batchwright.report.plan.PlanText;
 import java.time.Duration;
@@ -119,7 +120,7 @@ final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--force",
             description =
-                    "Let --report, --shopping, --calendar and --model replace files that this program did not make.")
+                    "Let --report, --label-pdf, --shopping, --calendar and --model replace files that this program did not make.")
     private boolean force;
 
     @Mixin
@@ -133,6 +134,9 @@ final class PlanCommand implements Callable<Integer> {
 
     @Mixin
     private ReportOptions report = new ReportOptions();
+
+    @Mixin
+    private LabelOptions labels = new LabelOptions();
 
     @Mixin
     private ExportOptions export = new ExportOptions();
@@ -159,9 +163,10 @@ final class PlanCommand implements Callable<Integer> {
             insight.refuseSessions();
         }
         KitchenClock clock = export.clock();
-        ReportStyle style = report.style().by(clock);
+        LabelStyle style = labels.style();
         FilesBeside files = program.filesBeside(force);
         report.check(files);
+        labels.check(files);
         export.check(files);
         int width = look.width(program);
         try (var interruption = new Interruption(() -> program.complain("\nStopped at once: no plan is shown.\n"))) {
@@ -173,7 +178,7 @@ final class PlanCommand implements Callable<Integer> {
                             ? PlanJson.of(answer, clock)
                             : PlanText.of(answer, program.commands(), nutrients, clock, width));
             model.write(files);
-            write(() -> HtmlReport.of(answer, style), WholePlan.of(answer), files);
+            write(() -> HtmlReport.of(answer, new ReportStyle(style, clock)), WholePlan.of(answer), style, files);
             return files.exit(exit).code();
         }
     }
@@ -186,8 +191,9 @@ final class PlanCommand implements Callable<Integer> {
         }
     }
 
-    private void write(Supplier<String> html, Optional<WholePlan> plan, FilesBeside files) {
+    private void write(Supplier<String> html, Optional<WholePlan> plan, LabelStyle style, FilesBeside files) {
         report.write(html, plan.isPresent(), files);
+        labels.write(plan, style, files);
         export.write(plan, files);
     }
 

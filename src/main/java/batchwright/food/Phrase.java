@@ -23,7 +23,7 @@ public final class Phrase {
         this.all = new HashSet<>(words);
     }
 
-    static Phrase of(String written) {
+    public static Phrase of(String written) {
         return new Phrase(
                 written.strip(),
                 NO_LETTERS
@@ -50,7 +50,7 @@ public final class Phrase {
         return word.endsWith("ies") ? word.substring(0, word.length() - 3) + "y" : word.substring(0, word.length() - 1);
     }
 
-    boolean holds(Phrase other) {
+    public boolean holds(Phrase other) {
         return find(other, 0) >= 0;
     }
 

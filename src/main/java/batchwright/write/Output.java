@@ -64,7 +64,15 @@ public final class Output {
      * @throws CannotWrite when that is not possible; then the file is as it was
      */
     public void write(String text) throws CannotWrite {
-        byte[] content = text.getBytes(StandardCharsets.UTF_8);
+        write(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * The same, of a file that is no text.
+     *
+     * @throws CannotWrite when that is not possible; then the file is as it was
+     */
+    public void write(byte[] content) throws CannotWrite {
         try {
             Place place = look();
             if (place.there() || !isCreated(place.real(), content)) {

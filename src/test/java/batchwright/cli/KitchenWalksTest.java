@@ -121,7 +121,7 @@ class KitchenWalksTest {
                 .forEach(batch -> assertThat(batch.get("dish").asText()).isIn("microwave_rice", "overnight_oats"));
     }
 
-    /** Six eaters and one cook, thirty boxes; two cooks take as many minutes of hands, but less time. */
+    /** Six eaters and one cook, thirty boxes; two cooks take no longer (for one batch, shorter: {@code LargeBatchTest}). */
     @Test
     void thirty_boxes_of_one_cook_and_of_two() throws IOException {
         String profile = Files.readString(here.resolve("profiles/parent-holding.yaml"));
@@ -139,7 +139,8 @@ class KitchenWalksTest {
         int handsOn = one.get("hands_on_minutes").intValue();
         assertThat(handsOn).isLessThan(one.get("minutes").intValue());
         assertThat(two.get("hands_on_minutes").intValue()).isEqualTo(handsOn);
-        assertThat(two.get("minutes").intValue()).isLessThan(one.get("minutes").intValue());
+        assertThat(two.get("minutes").intValue())
+                .isLessThanOrEqualTo(one.get("minutes").intValue());
         assertThat(one.get("stands_too_long")).isNotNull();
         boolean divided = false;
         for (JsonNode step : one.get("steps")) {

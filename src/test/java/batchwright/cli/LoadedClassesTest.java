@@ -22,11 +22,16 @@ class LoadedClassesTest {
     }
 
     @Test
-    void a_plan_loads_no_class_of_ojalgo_and_no_template() throws Exception {
+    void a_plan_loads_no_class_of_ojalgo_or_pdfbox_and_no_template() throws Exception {
         assertThat(loaded())
                 .contains("batchwright.cli.PlanCommand")
                 .doesNotContain(
-                        "org.ojalgo", "gg.jte", "batchwright.report.html.template", "batchwright.report.html.part");
+                        "org.ojalgo",
+                        "org.apache.pdfbox",
+                        "org.apache.fontbox",
+                        "gg.jte",
+                        "batchwright.report.html.template",
+                        "batchwright.report.html.part");
     }
 
     @Test
@@ -38,7 +43,14 @@ class LoadedClassesTest {
     void a_report_does() throws Exception {
         assertThat(loaded("--report", "plan.html"))
                 .contains("gg.jte.TemplateEngine ", "batchwright.report.html.template.JtereportGenerated ")
-                .doesNotContain("gg.jte.compiler");
+                .doesNotContain("gg.jte.compiler", "org.apache.pdfbox");
+    }
+
+    @Test
+    void labels_as_pdf_load_pdfbox_and_no_template() throws Exception {
+        assertThat(loaded("--label-pdf", "labels.pdf"))
+                .contains("org.apache.pdfbox.pdmodel.PDDocument ")
+                .doesNotContain("gg.jte");
     }
 
     private String loaded(String... more) throws IOException, InterruptedException {

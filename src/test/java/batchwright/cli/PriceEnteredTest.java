@@ -110,6 +110,6 @@ class PriceEnteredTest {
         assertThat(Cli.in(empty)
                         .run("foods", "egg", "--price", "3", "--pack", "682g", "--shop", "x")
                         .both())
-                .contains("there is no kitchen of your own here", "init my-kitchen");
+                .contains("there is no kitchen of your own here", "init DIR");
     }
 }

@@ -48,6 +48,7 @@ class ReportOptionsTest {
                 .satisfies(r -> assertThat(r.code()).isEqualTo(2))
                 .satisfies(r -> assertThat(r.err()).contains("\"a5\"", "a4-2x7", "letter-3x10"));
         assertThat(plan("--label-rounding", "uk").err()).contains("\"uk\"", "us, eu");
+        assertThat(plan("--start-at", "15").err()).contains("--start-at", "1", "14");
         assertThat(here.resolve("plan.html")).doesNotExist();
     }
 

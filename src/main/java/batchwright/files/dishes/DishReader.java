@@ -82,6 +82,10 @@ public final class DishReader {
                 steps);
         new StepsDoubts(dish, fields, problems).check();
         new ContainerReach(dish, new DishPlaces(page.get()), problems).check();
+        new HazardDoubts(dish, new DishPlaces(page.get()), problems).check();
+        if (problems.errors() > before) {
+            return Optional.empty();
+        }
         return Optional.of(dish);
     }
 

@@ -35,7 +35,7 @@ final class ObviousAllergens {
                         cell.at(),
                         "%s %s not among the allergens of %s"
                                 .formatted(listed(missing, " and "), missing.size() == 1 ? "is" : "are", id),
-                        "\"%s\" tells of it: read the label, and add %s unless the label says otherwise"
+                        "\"%s\" names it: read the label, and add %s unless the label says otherwise"
                                 .formatted(hint.word(), listed(missing, " ")));
             }
         });

@@ -11,10 +11,13 @@ public final class StricterFoodSafety {
 
     private StricterFoodSafety() {}
 
+    /** Whether an illness from food harms them more. */
+    public static boolean isFor(Eater eater) {
+        return eater.body().ageYears() >= OLDER_YEARS || eater.health().has(HealthEffect.STRICT_FOOD_SAFETY);
+    }
+
     public static Optional<Caution> of(Eater eater) {
-        boolean stricter =
-                eater.body().ageYears() >= OLDER_YEARS || eater.health().has(HealthEffect.STRICT_FOOD_SAFETY);
-        return stricter
+        return isFor(eater)
                 ? Optional.of(Caution.warn(
                         "stricter_food_safety",
                         "In pregnancy, from 65 years on and with weak defences an illness from food is likelier and worse, so the times"

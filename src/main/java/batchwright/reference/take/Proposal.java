@@ -22,8 +22,7 @@ public record Proposal(
         String group,
         String refuseAsSold,
         ProposedKeeping keeping,
-        Set<Allergen> allergens,
-        Origins origins,
+        ProposedContents contents,
         List<String> guesses) {
     /** Groups of the source whose foods hold much that is not in their description. */
     private static final Set<String> MANY_INGREDIENTS = Set.of(
@@ -52,9 +51,16 @@ public record Proposal(
                 group.name(),
                 refuseAsSold,
                 keeping,
-                allergens,
-                origins,
+                new ProposedContents(allergens, origins),
                 guesses(food, group, keeping, allergens, origins, refuseAsSold));
+    }
+
+    public Set<Allergen> allergens() {
+        return contents.allergens();
+    }
+
+    public Origins origins() {
+        return contents.origins();
     }
 
     public String id() {

@@ -46,7 +46,7 @@ public record WholePlan(PlanAnswer whole, Plan plan) {
     }
 
     /** 5 days for Lifter, gaining. */
-    String forWhom() {
+    public String forWhom() {
         return Show.count(whole.days(), "day", "days") + " for "
                 + whole.needs().stream().map(n -> n.eater().name()).collect(Collectors.joining(" and "));
     }

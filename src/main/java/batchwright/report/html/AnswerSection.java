@@ -8,7 +8,7 @@ import batchwright.quantity.Money;
 import batchwright.report.cooking.ScheduleWords;
 import batchwright.report.cooking.Work;
 import batchwright.report.html.part.Tile;
-import batchwright.report.html.part.Way;
+import batchwright.report.html.part.WayThrough;
 import batchwright.report.plan.PlanText;
 import batchwright.report.print.Dates;
 import batchwright.report.print.Show;
@@ -22,7 +22,7 @@ import java.util.List;
  * @param ways to the pages of each session
  */
 public record AnswerSection(
-        String whose, String forWhom, List<Tile> tiles, List<OnTarget> hits, boolean shopOnce, List<Way> ways) {
+        String whose, String forWhom, List<Tile> tiles, List<OnTarget> hits, boolean shopOnce, List<WayThrough> ways) {
     /** @param sessions one page for each cooking session of the plan */
     static AnswerSection of(PlanAnswer answer, Plan plan, List<PlanPage> sessions) {
         boolean once = plan.isCookedOnce();
@@ -98,7 +98,7 @@ public record AnswerSection(
                 .toList();
     }
 
-    private static Way way(PlanPage page, boolean shopOnce) {
+    private static WayThrough way(PlanPage page, boolean shopOnce) {
         String says = "cook on day " + page.firstDay() + ", "
                 + Dates.shortly(page.plan().cookingDay()) + ", for days "
                 + page.firstDay() + " to " + page.plan().lastDay() + ": "

@@ -1,7 +1,6 @@
 package batchwright.report.html;
 
-import batchwright.answer.BuyLine;
-import batchwright.food.Food;
+import batchwright.answer.Leftover;
 import batchwright.plan.Purchase;
 import batchwright.plan.Session;
 import batchwright.quantity.Currency;
@@ -93,22 +92,14 @@ public record CostSection(Optional<Figure> drivers, Optional<Leftovers> left) {
                 .toPlainString();
     }
 
-    private record Left(Food food, BigDecimal grams, Money worth) {}
-
     private static Optional<Leftovers> leftovers(PlanPage page) {
-        List<Left> left = BuyLine.of(page.plan()).stream()
-                .filter(line -> line.pack().isPresent())
-                .filter(line -> line.leftGrams().compareTo(BigDecimal.ONE) >= 0)
-                .map(line -> new Left(line.food(), line.leftGrams(), worth(line)))
-                .sorted(Comparator.comparing((Left l) -> !l.food.perishable())
-                        .thenComparing(Left::worth, Comparator.reverseOrder()))
-                .toList();
+        List<Leftover> left = Leftover.of(page.plan());
         return left.isEmpty() ? Optional.empty() : Optional.of(leftovers(left, page.currency()));
     }
 
-    private static Leftovers leftovers(List<Left> left, Currency currency) {
-        Money sum = left.stream().map(Left::worth).reduce(Money.ZERO, Money::plus);
-        boolean spoils = left.stream().anyMatch(l -> l.food.perishable());
+    private static Leftovers leftovers(List<Leftover> left, Currency currency) {
+        Money sum = Leftover.sum(left);
+        boolean spoils = left.stream().anyMatch(l -> !l.lasts());
         String says = "Left over is " + Show.money(sum, currency) + " worth of food"
                 + (spoils ? "; what spoils first stands on top." : ", none of which spoils soon.");
         var table = new Table("When the plan is eaten")
@@ -117,15 +108,10 @@ public record CostSection(Optional<Figure> drivers, Optional<Leftovers> left) {
                 .numbers("worth " + currency)
                 .words("keeps");
         left.forEach(l -> table.row(
-                l.food.name(),
-                Show.whole(l.grams),
-                currency.text(l.worth),
-                l.food.perishable() ? "spoils: use soon" : "weeks"));
+                l.food().name(),
+                Show.whole(l.grams()),
+                currency.text(l.worth()),
+                l.lasts() ? "weeks" : "spoils: use soon"));
         return new Leftovers(says, table.rowLike("total", "total", "", currency.text(sum), ""));
-    }
-
-    /** At the price of its pack, to the minor unit. */
-    private static Money worth(BuyLine line) {
-        return Money.rounded(line.cost().shareOf(line.leftGrams().min(line.boughtGrams()), line.boughtGrams()));
     }
 }

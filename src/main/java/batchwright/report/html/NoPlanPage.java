@@ -39,7 +39,7 @@ public record NoPlanPage(
         boolean stopped = answer.stoppedByCaution();
         boolean clashes = isProven(answer) && !answer.clashes().isEmpty();
         return new NoPlanPage(
-                style.document(PlanPage.forWhom(answer)),
+                style.document(PlanPage.forWhom(answer), List.of()),
                 PlanPage.forWhom(answer),
                 stopped ? "A caution stops it." : says(answer),
                 stopped

@@ -6,7 +6,7 @@ import batchwright.plan.EaterDays;
 import batchwright.plan.Session;
 import batchwright.quantity.Currency;
 import batchwright.report.html.part.PageHead;
-import batchwright.report.html.part.Way;
+import batchwright.report.html.part.WayThrough;
 import batchwright.report.print.Dates;
 import batchwright.report.print.Show;
 import batchwright.schedule.Schedule;
@@ -83,12 +83,12 @@ record PlanPage(PlanAnswer answer, Session plan, ReportStyle style, Schedule sch
     }
 
     /** @param shop what that page is called */
-    Way way(String label, String says, String shop) {
-        return new Way(
+    WayThrough way(String label, String says, String shop) {
+        return new WayThrough(
                 label,
                 says,
                 Stream.of("plan", "shop", "cook", "labels")
-                        .map(page -> new Way.Link(page.equals("shop") ? shop : Show.capital(page), id(page)))
+                        .map(page -> new WayThrough.Link(page.equals("shop") ? shop : Show.capital(page), id(page)))
                         .toList());
     }
 }

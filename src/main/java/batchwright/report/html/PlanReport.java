@@ -23,7 +23,7 @@ public record PlanReport(
         boolean once = plan.isCookedOnce();
         boolean shopOnce = answer.asked().shopOnce();
         return new PlanReport(
-                style.document(PlanPage.forWhom(answer)),
+                style.document(PlanPage.forWhom(answer), pages),
                 AnswerSection.of(answer, plan, pages),
                 once ? Optional.empty() : Optional.of(WholeSection.of(answer)),
                 shopOnce ? Optional.of(ShoppingPage.forAll(answer, plan)) : Optional.empty(),

@@ -21,6 +21,7 @@ public final class LabelCss {
                     width: %1$s; height: %2$s; padding: %3$s 0 0 %4$s;
                     grid-template-columns: repeat(%5$s, %6$s); grid-auto-rows: %7$s; column-gap: %8$s;
                   }
+                  .label { padding: %9$s %10$s; line-height: %11$s; }
                 }
                 """.formatted(
                                 mm(paper.widthMm()),
@@ -30,15 +31,16 @@ public final class LabelCss {
                                 sheet.columns(),
                                 mm(sheet.labelWidthMm()),
                                 mm(sheet.labelHeightMm()),
-                                mm(gap))
-                + LabelFit.sizes()
-                        .mapToObj(points -> "." + type(points) + " { --type: " + points + "pt; }\n")
-                        .collect(Collectors.joining());
+                                mm(gap),
+                                mm(BigDecimal.valueOf(sheet.topInsetMm())),
+                                mm(BigDecimal.valueOf(sheet.sideInsetMm())),
+                                LabelLook.LINE)
+                + LabelLook.ALL.stream().map(LabelCss::sizes).collect(Collectors.joining());
     }
 
-    /** The class of a label with type of this size [points]. */
-    public static String type(double points) {
-        return "type-" + Math.round(points * 10);
+    private static String sizes(LabelLook look) {
+        return "." + look.id() + " { --big: " + look.big() + "pt; --middle: " + look.middle() + "pt; --small: "
+                + look.small() + "pt; }\n";
     }
 
     /** To a thousandth of a millimetre. */

@@ -17,6 +17,9 @@ public enum LabelSheet {
     LETTER_3X10(Paper.LETTER, 3, 10, "66.675", "25.4", "3.175"),
     LETTER_2X5(Paper.LETTER, 2, 5, "101.6", "50.8", "4.7625");
 
+    /** What most printers leave white at an edge of the paper (common practice). */
+    private static final double UNPRINTABLE_MM = 4.2;
+
     private final Paper paper;
     private final int columns;
     private final int rows;
@@ -78,6 +81,16 @@ public enum LabelSheet {
     public BigDecimal topMm(int row) {
         BigDecimal grid = labelHeightMm.multiply(BigDecimal.valueOf(rows));
         return half(paper.heightMm().subtract(grid)).add(labelHeightMm.multiply(BigDecimal.valueOf(row)));
+    }
+
+    /** Room between the side of a label and what stands on it [mm]: more where a label lies at the edge of the paper. */
+    public double sideInsetMm() {
+        return Math.max(2.5, UNPRINTABLE_MM - leftMm(0).doubleValue());
+    }
+
+    /** The same at its upper and lower edge. */
+    public double topInsetMm() {
+        return Math.max(1.2, UNPRINTABLE_MM - topMm(0).doubleValue());
     }
 
     private static BigDecimal half(BigDecimal margin) {

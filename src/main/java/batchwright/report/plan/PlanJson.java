@@ -89,6 +89,8 @@ public final class PlanJson {
         each.forEach(session -> session.batches(batches));
         ArrayNode shopping = root.putArray("shopping");
         each.forEach(session -> session.shopping(shopping));
+        ArrayNode leftovers = root.putArray("leftovers");
+        each.forEach(session -> session.leftovers(leftovers));
         ScheduleJson.put(root, plan.filter(p -> isOne()).map(Plan::first), answer.schedule(), clock);
         ObjectNode leftOut = root.putObject("not_in_this_kitchen");
         LeftOut.byNeed(answer.kitchen()).forEach((need, dishes) -> dishes.forEach(leftOut.putArray(need)::add));

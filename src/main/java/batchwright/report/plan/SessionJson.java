@@ -3,7 +3,9 @@ package batchwright.report.plan;
 import batchwright.answer.BuyLine;
 import batchwright.answer.CoreTemperatures;
 import batchwright.answer.DishesUsing;
+import batchwright.answer.Leftover;
 import batchwright.answer.PlanAnswer;
+import batchwright.answer.SaltToAdd;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Nutrient;
@@ -105,6 +107,12 @@ final class SessionJson {
         batch.fatToPourOff()
                 .forEach((part, grams) ->
                         fat.addObject().put("part", part.name()).put("grams", Json.tenth(grams)));
+        Integer salt = SaltToAdd.grams(session).get(batch.dish());
+        if (salt == null) {
+            node.putNull("salt_to_add_most_g");
+        } else {
+            node.put("salt_to_add_most_g", salt);
+        }
         ArrayNode fills = node.putArray("fills");
         batch.fills().forEach(fill -> fill(fills.addObject(), fill));
     }
@@ -133,6 +141,17 @@ final class SessionJson {
         BuyLine.of(session).forEach(line -> {
             ObjectNode node = shopping.addObject();
             buy(node, line);
+            number(node);
+        });
+    }
+
+    void leftovers(ArrayNode leftovers) {
+        Leftover.of(session).forEach(left -> {
+            ObjectNode node = leftovers.addObject();
+            node.put("food", left.food().id());
+            node.put("grams", Show.plain(left.grams(), 1));
+            node.put("worth_minor", left.worth().minor());
+            node.put("becomes", left.lasts() ? "stock" : "waste");
             number(node);
         });
     }

@@ -1,6 +1,7 @@
 package batchwright.report.shopping;
 
 import batchwright.answer.BuyLine;
+import batchwright.answer.Leftover;
 import batchwright.answer.PlanAnswer;
 import batchwright.food.Pack;
 import batchwright.plan.Batch;
@@ -130,6 +131,28 @@ public final class BuyText {
                 "    ",
                 "Grams are as bought, with peel, bone or shell, but drained where it is said. left: what remains of packs"
                         + " and pantry taken.");
+        leftovers();
+    }
+
+    /** Stock keeps its worth for the next plan, waste has none. */
+    private void leftovers() {
+        List<Leftover> left = Leftover.of(session);
+        leftovers(
+                "Left as stock, which keeps for the next plan",
+                left.stream().filter(Leftover::lasts).toList());
+        leftovers(
+                "Left and spoiling within about two weeks, waste unless it is eaten",
+                left.stream().filter(l -> !l.lasts()).toList());
+    }
+
+    private void leftovers(String what, List<Leftover> left) {
+        if (!left.isEmpty()) {
+            String named = left.stream()
+                    .map(l -> l.food().name() + " " + Show.whole(l.grams()) + " g")
+                    .collect(Collectors.joining("; "));
+            page.paragraph(
+                    "  ", "    ", what + ", worth " + Show.money(Leftover.sum(left), currency()) + ": " + named + ".");
+        }
     }
 
     /** A day of one eater, or a container when nobody in particular eats them. */

@@ -2,6 +2,7 @@ package batchwright.needs.caution;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.food.hazard.Hazard;
 import batchwright.person.HealthGroup;
 import batchwright.person.HealthQuestion;
 import java.io.IOException;
@@ -29,6 +30,9 @@ class CautionsInPagesTest {
                 .filter(line -> !line.startsWith("#"))
                 .skip(1)
                 .forEach(line -> codes.add(line.substring(0, line.indexOf(','))));
+        Hazard.all().stream()
+                .filter(hazard -> hazard.kind() != Hazard.Kind.BLOCK)
+                .forEach(hazard -> codes.add(hazard.code()));
         String page = Files.readString(Path.of("docs/science.md"));
 
         assertThat(codes).hasSizeGreaterThan(30).contains("under_18", "low_energy_availability", "rice");

@@ -12,7 +12,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 
 /** The outer boxes of all paths painted on a page [mm from the upper left corner of the paper]. */
-final class PaintedBoxes extends PDFGraphicsStreamEngine {
+public final class PaintedBoxes extends PDFGraphicsStreamEngine {
     private static final double MM_PER_POINT = 25.4 / 72;
     private final Path2D path = new Path2D.Double();
     private final List<Rectangle2D> boxes = new ArrayList<>();
@@ -21,7 +21,7 @@ final class PaintedBoxes extends PDFGraphicsStreamEngine {
         super(page);
     }
 
-    static List<Rectangle2D> of(PDPage page) throws IOException {
+    public static List<Rectangle2D> of(PDPage page) throws IOException {
         var painted = new PaintedBoxes(page);
         painted.processPage(page);
         return painted.boxes;

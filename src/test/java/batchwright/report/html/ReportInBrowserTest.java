@@ -7,6 +7,7 @@ import batchwright.answer.PlanAnswer;
 import batchwright.plan.Batch;
 import batchwright.report.labels.LabelRounding;
 import batchwright.report.labels.LabelSheet;
+import batchwright.report.labels.LabelStyle;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.InputStream;
@@ -19,6 +20,7 @@ import java.util.Objects;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -149,7 +151,7 @@ class ReportInBrowserTest {
         for (PlanAnswer plan : List.of(answer, odd)) {
             for (LabelRounding rounding : LabelRounding.values()) {
                 Browser open = Objects.requireNonNull(browser)
-                        .open(HtmlReport.of(plan, new ReportStyle(sheet, rounding)), 1000, false);
+                        .open(HtmlReport.of(plan, new ReportStyle(new LabelStyle(sheet, rounding))), 1000, false);
                 open.media("print", false);
                 Object spilling = open.run("return [...document.querySelectorAll('.label')].filter(l =>"
                         + " l.scrollHeight > l.clientHeight + 1 || l.scrollWidth > l.clientWidth + 1)"
@@ -168,7 +170,7 @@ class ReportInBrowserTest {
                 .mapToInt(Batch::containers)
                 .sum();
         Browser open = Objects.requireNonNull(browser)
-                .open(HtmlReport.of(answer, new ReportStyle(sheet, LabelRounding.US)), 1000, false);
+                .open(HtmlReport.of(answer, new ReportStyle(new LabelStyle(sheet, LabelRounding.US))), 1000, false);
         try (PDDocument pdf = Loader.loadPDF(open.pdf())) {
             for (PDPage page : pdf.getPages()) {
                 assertThat(page.getMediaBox().getWidth() * 25.4 / 72)
@@ -190,6 +192,33 @@ class ReportInBrowserTest {
                         .isCloseTo(sheet.topMm(place / sheet.columns()).doubleValue(), within(MM));
             }
         }
+    }
+
+    /** A sheet that lies about in a kitchen says what it belongs to; labels have no room for that. */
+    @Test
+    void each_sheet_but_those_of_labels_tells_plan_and_day_and_page(@TempDir Path files) throws IOException {
+        for (PlanAnswer plan : List.of(answer, odd, Reports.sessions(files, false))) {
+            Browser open = Objects.requireNonNull(browser).open(HtmlReport.of(plan, Reports.STYLE), 1000, false);
+            try (PDDocument pdf = Loader.loadPDF(open.pdf())) {
+                int pages = pdf.getNumberOfPages();
+                assertThat(pages).isGreaterThan(4);
+                for (int p = 1; p <= pages; p++) {
+                    String text = text(pdf, p);
+                    if (text.contains("Allergens: ") && text.matches(".*\\d of \\d, cooked [A-Z].*")) {
+                        assertThat(text).doesNotContain("page " + p);
+                    } else {
+                        assertThat(text).contains(" for ", "ooking day ", "page " + p + " of " + pages);
+                    }
+                }
+            }
+        }
+    }
+
+    private static String text(PDDocument pdf, int page) throws IOException {
+        var stripper = new PDFTextStripper();
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        return stripper.getText(pdf).replaceAll("\\s+", " ");
     }
 
     private static List<Rectangle2D> labels(List<Rectangle2D> boxes, LabelSheet sheet) {

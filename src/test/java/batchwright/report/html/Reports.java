@@ -12,6 +12,7 @@ import batchwright.app.WriteStarterFiles;
 import batchwright.plan.Watch;
 import batchwright.report.labels.LabelRounding;
 import batchwright.report.labels.LabelSheet;
+import batchwright.report.labels.LabelStyle;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -26,7 +27,7 @@ import org.jspecify.annotations.Nullable;
 /** Plans for the tests of the report, of the starter files or of some with odd names. */
 public final class Reports {
     public static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
-    static final ReportStyle STYLE = new ReportStyle(LabelSheet.A4_2X7, LabelRounding.US);
+    static final ReportStyle STYLE = new ReportStyle(new LabelStyle(LabelSheet.A4_2X7, LabelRounding.US));
 
     /** Markup, quotes, right to left, an emoji. */
     private static final String ODD = "<b>\"R\" & 'friends'</b> <script>alert(1)</script> שלום עולם \uD83C\uDF72";

@@ -64,7 +64,7 @@ class TemplatesTest {
 
     @Test
     void a_link_leads_nowhere_else() {
-        var way = new Way("Pages", "", List.of(new Way.Link(HOSTILE, "x\" href=\"javascript:alert(1)")));
+        var way = new WayThrough("Pages", "", List.of(new WayThrough.Link(HOSTILE, "x\" href=\"javascript:alert(1)")));
 
         assertThat(Templates.render("way", way))
                 .contains("<a href=\"#x&#34; href=&#34;javascript:alert(1)\">" + AS_TEXT + "</a>");

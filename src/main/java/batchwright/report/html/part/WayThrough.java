@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param says what the session is; empty when there is only one
  */
-public record Way(String label, String says, List<Link> links) {
+public record WayThrough(String label, String says, List<Link> links) {
     /** @param page by which it is linked to */
     public record Link(String name, String page) {}
 }
