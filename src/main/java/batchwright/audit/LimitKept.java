@@ -74,7 +74,7 @@ record LimitKept(String name) implements Inspection {
     }
 
     private static BigDecimal held(Evidence evidence, Dish dish, Fill fill, Nutrient measured) {
-        return PackedSize.of(evidence.known(), dish, fill, measured)
+        return CookedWeights.of(evidence.known(), dish, fill, measured)
                 .orElseGet(() -> evidence.eaten().inContainer(dish, fill).holds(measured));
     }
 
