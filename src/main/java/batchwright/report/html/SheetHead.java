@@ -25,7 +25,22 @@ final class SheetHead {
 
     /** @param pages none when there is no plan */
     static String css(List<PlanPage> pages) {
-        return pages.stream().map(SheetHead::head).collect(Collectors.joining()) + COUNT;
+        return whole(pages) + pages.stream().map(SheetHead::head).collect(Collectors.joining()) + COUNT;
+    }
+
+    /** Of the sheets that belong to no single one of several sessions. */
+    private static String whole(List<PlanPage> pages) {
+        if (pages.size() < 2) {
+            return "";
+        }
+        String names = pages.get(0).answer().needs().stream()
+                .map(needs -> needs.eater().name())
+                .collect(Collectors.joining(" and "));
+        return "@page {\n"
+                + boxes(
+                        "all sessions for " + names,
+                        "first cooking day " + Dates.inFull(pages.get(0).plan().cookingDay()))
+                + "}\n";
     }
 
     /** The only session's sheets are all sheets. */
@@ -41,12 +56,15 @@ final class SheetHead {
 
     private static String boxes(PlanPage page) {
         String plan = page.forWhom() + (page.session() == 0 ? "" : ", session " + page.session());
+        return boxes(plan, "cooking day " + Dates.inFull(page.plan().cookingDay()));
+    }
+
+    private static String boxes(String left, String right) {
         return """
                   @top-left { content: %s; font: 8pt sans-serif; width: 60%%; }
                   @top-right { content: %s; font: 8pt sans-serif; width: 40%%; }
                 """.formatted(
-                        quoted(Shortened.to(MOST_LETTERS, plan)),
-                        quoted("cooking day " + Dates.inFull(page.plan().cookingDay())));
+                        quoted(Shortened.to(MOST_LETTERS, left)), quoted(right));
     }
 
     /** A string of CSS (CSS Syntax Level 3): all but plain letters and figures as code points, so that a name cannot end it. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import batchwright.answer.PlanAnswer;
 import batchwright.app.WriteStarterFiles;
 import batchwright.food.Pack;
+import batchwright.food.Step;
 import batchwright.plan.Purchase;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
@@ -48,13 +49,16 @@ class ShoppingFilesTest {
 
     @Test
     void the_table_says_what_the_plan_buys() throws IOException {
+        boolean soaks = answer.plan().orElseThrow().batches().stream()
+                .flatMap(batch -> batch.dish().steps().stream())
+                .anyMatch(Step::dayBefore);
         List<String> expected = new ArrayList<>();
         for (Purchase purchase : answer.plan().orElseThrow().shopping()) {
             for (Map.Entry<Pack, Integer> packs : purchase.packs().entrySet()) {
                 Pack pack = packs.getKey();
                 expected.add(String.join(
                         "|",
-                        "2026-11-25",
+                        soaks ? "2026-11-24" : "2026-11-25",
                         "2026-11-25",
                         pack.shop(),
                         purchase.food().id(),
