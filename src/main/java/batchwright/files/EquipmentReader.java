@@ -113,7 +113,7 @@ final class EquipmentReader {
         return litres;
     }
 
-    /** Behind the name of each: its litres; yes for usual ones; no is as good as the line left out. */
+    /** Beside the name of each: its litres; yes for the usual ones; no is the same as leaving out the line. */
     private Map<Appliance, BigDecimal> others() {
         Map<Appliance, BigDecimal> litres = new EnumMap<>(Appliance.class);
         OTHERS.forEach((appliance, usual) -> fields.text(appliance.id())

@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * What somebody can change to get a plan, as data. How it is done - an option, a line of a file, a slider - only those know who
- * shows it.
+ * What somebody can change to get a plan, as data. How it is done - an option, a line of a file, a slider - only the code that
+ * shows it knows.
  */
 public sealed interface Remedy {
     /** @param to empty when how much is needed is not known */

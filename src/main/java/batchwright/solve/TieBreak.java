@@ -98,7 +98,7 @@ final class TieBreak {
         }
     }
 
-    /** What the part of all leftovers that spoils has cost [minor units]; what is not sold counts nothing. */
+    /** Cost of those leftovers that spoil [minor units]; what is not sold counts as nothing. */
     private static Expression spoilingLeftovers(DaysDraft draft) {
         var worth = new Expression();
         for (Pack pack : draft.menu().packs()) {

@@ -30,7 +30,7 @@ final class DietDoubts {
     private final Kitchen kitchen;
     private final Avoided now;
     private final Wishes ifAllWereRight;
-    /** Ids of foods and staples by what is in doubt of them. */
+    /** Ids of foods and staples by what is in doubt about them. */
     private final Map<String, Set<String>> byDoubt = new LinkedHashMap<>();
 
     private final Set<String> ids = new LinkedHashSet<>();

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** The cheapest packs of one food that hold enough; of equally cheap ones the fewest. Every combination is looked at. */
+/** The cheapest packs of one food that hold enough; of equally cheap ones the fewest. Tries every combination. */
 final class PackCover {
     private final List<Pack> packs;
     private List<Integer> best = List.of();
