@@ -1,11 +1,11 @@
 package batchwright.report.labels;
 
-/** What laying out has to know of the letters that a label is set in. */
+/** What layout has to know about the letters that a label is set in. */
 public interface Typeface {
     /** Width of a text, as a multiple of the height of the type (em). */
     double ems(String text, boolean bold);
 
-    /** Whether of a name there is at least a letter or figure to be seen. */
+    /** Whether at least one letter or figure of a name can be shown. */
     boolean shows(String name);
 
     /**
