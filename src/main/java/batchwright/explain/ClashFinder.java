@@ -85,7 +85,7 @@ public final class ClashFinder {
         return clashes.isEmpty() ? List.of(NO_RULE) : clashes;
     }
 
-    /** Where there is a plan that only takes the hands longer, that alone is named: how much longer is what a cook wants to know. */
+    /** A plan that only takes more hands-on time is named alone: how much more is what a cook wants to know. */
     private static Optional<Clash> tooLong(PlanRequest request, Oracle oracle) {
         return SoftCooking.handsOnMinutes(request)
                 .filter(rule -> oracle.ask(rule.dropped().apply(request)) == Possible.YES)

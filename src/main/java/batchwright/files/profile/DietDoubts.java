@@ -20,7 +20,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * What the files cannot answer for the diets of an eater: such foods are not used until their label was read. Only those are named
+ * What the files cannot answer for an eater's diets: such foods are not used until their label is read. Only those are named
  * whose answer could change a plan.
  */
 final class DietDoubts {

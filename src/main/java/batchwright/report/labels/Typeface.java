@@ -9,7 +9,7 @@ public interface Typeface {
     boolean shows(String name);
 
     /**
-     * The letters of whatever browser prints a page, estimated: half as wide as high on the average, bold ones a little more. A sans
+     * The letters of whatever browser prints a page, estimated: half as wide as high on average, bold a little more. A sans
      * serif such as Arial has about 0.48 and 0.52 in English text.
      */
     Typeface ESTIMATED = new Typeface() {

@@ -63,7 +63,7 @@ public record LabelPdf(byte[] content, int sheets, Set<String> lacking) {
         mark(catalog.getCOSObject(), plan);
     }
 
-    /** By which the file is known as ours. It stands in the catalog, which is written first (ISO 32000-1, 14.5: page-piece dictionary). */
+    /** Marks the file as ours. It stands in the catalog, which is written first (ISO 32000-1, 14.5: page-piece dictionary). */
     private static void mark(COSDictionary catalog, WholePlan plan) {
         var data = new COSDictionary();
         data.setString(

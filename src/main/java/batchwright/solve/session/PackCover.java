@@ -20,7 +20,7 @@ final class PackCover {
                 .toList();
     }
 
-    /** One entry for each pack, the largest first: without any one of them it would be too little. Empty when none is sold. */
+    /** One entry for each pack, the largest first: without any one there would be too little. Empty when none is sold. */
     static List<Pack> of(List<Pack> sold, BigDecimal grams) {
         if (sold.isEmpty() || grams.signum() <= 0) {
             return List.of();
