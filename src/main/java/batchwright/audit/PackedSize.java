@@ -19,7 +19,7 @@ final class PackedSize {
 
     private PackedSize() {}
 
-    /** In grams or millilitres; empty for what is no size. */
+    /** In grams or millilitres; empty for anything that is not a size. */
     static Optional<BigDecimal> of(Known known, Dish dish, Fill fill, Nutrient size) {
         return switch (size) {
             case COOKED_WEIGHT, VOLUME -> {

@@ -18,7 +18,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 
-/** foods/kitchen.yaml: what the kitchen cooks with. What it leaves out is as in a usual kitchen. */
+/** foods/kitchen.yaml: what the kitchen cooks with. What it leaves out is as in a usual kitchen; without it, all is. */
 final class EquipmentReader {
     static final String PATH = "foods/kitchen.yaml";
     /** Litres of those that are usual: common practice. */
