@@ -10,7 +10,7 @@ import java.util.Optional;
 /**
  * What a plan was asked for.
  *
- * @param kitchen with every dish there is, those too that were not to be cooked
+ * @param kitchen with every dish there is, including those that were not to be cooked
  * @param named the eaters, as the command named them
  * @param needs of each eater, in the order of the command
  * @param budget most to spend, if there is a limit
@@ -30,7 +30,7 @@ public record Asked(
         needs = List.copyOf(needs);
     }
 
-    /** What one cooking session was asked for. It has no names by which it could be asked for again: it would be another question. */
+    /** What one cooking session was asked for. It has no names to ask for it again by: that would be another question. */
     Asked forOne(Session session) {
         return new Asked(
                 session.kitchen().withDishes(kitchen.dishes()),

@@ -9,7 +9,7 @@ import java.util.List;
  * A plan that has passed its audit.
  *
  * @param audit what was checked
- * @param schedules the order of work of each cooking session, worked out once for all who show it
+ * @param schedules the order of work of each cooking session, worked out once for everything that shows it
  */
 public record AuditedPlan(Plan plan, AuditReport audit, List<Schedule> schedules) {
     public AuditedPlan {

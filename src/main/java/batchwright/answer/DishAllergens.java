@@ -11,11 +11,11 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** The known allergens of a dish, and where a staple alone brings one, which. */
+/** The known allergens of a dish, and the staple that alone brings one. */
 public final class DishAllergens {
     private DishAllergens() {}
 
-    /** The same for a batch: an allergen only of parts that nobody gets is said to be so. The parts share a kitchen. */
+    /** The same for a batch: an allergen found only in parts that nobody gets is marked so. The parts share a kitchen. */
     public static String text(Batch batch) {
         return text(batch.dish(), allergen -> leftOut(batch, allergen));
     }

@@ -23,7 +23,7 @@ public final class DishesUsing {
 
     /**
      * At most two that are not in the plan, that every eater may eat, that keep for all days, whose foods can be had, and that
-     * hold the food. Those first that hold it in every container, and most of it; in others the part may be left out. Whether a
+     * hold the food. First those that hold it in every container, and most of it; in others the part may be left out. Whether a
      * plan can be made of them is not looked at.
      */
     public List<Dish> of(Food food) {
@@ -64,7 +64,7 @@ public final class DishesUsing {
         return answer.plan().stream().flatMap(plan -> plan.batches().stream()).map(batch -> batch.dish());
     }
 
-    /** Of the parts that may, or may not, be left out, half way in their range. */
+    /** Of the parts that may, or may not, be left out, halfway in their range. */
     private BigDecimal grams(Dish dish, Food food, boolean optional) {
         return dish.parts().stream()
                 .filter(part -> part.optional() == optional)

@@ -13,11 +13,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** What could hurt in the food that one eater eats by a plan. */
+/** What could do harm in the food that one eater eats by a plan. */
 final class EatenHazards {
     private EatenHazards() {}
 
-    /** None for who is not at the table. */
+    /** None for anyone not at the table. */
     static List<Caution> of(Plan plan, Eater eater) {
         var eaten = new EatenFoods(plan, eater);
         if (eaten.days() == 0) {

@@ -12,10 +12,10 @@ import java.util.Optional;
 /**
  * What a request for containers of one dish came to.
  *
- * @param audit what the audit checked; there exactly when containers are
+ * @param audit what the audit checked; present exactly when containers are
  */
 public record FilledDish(DishRequest request, DishAnswer answer, Optional<AuditReport> audit) {
-    /** As a plan for nobody on the cooking day: what plans and this have in common is reported by the same classes. */
+    /** As a plan for nobody on the cooking day, so that the same classes report what it shares with plans. */
     public PlanAnswer asPlan() {
         PlanAnswer.Status status = switch (answer.status()) {
             case FILLED -> PlanAnswer.Status.PLANNED;

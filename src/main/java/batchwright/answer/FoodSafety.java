@@ -82,7 +82,7 @@ public final class FoodSafety {
         return advice;
     }
 
-    /** What is particular of this dish; the usual advice goes with a plan. */
+    /** What is particular to this dish; the usual advice goes with a plan. */
     public static List<Caution> of(Dish dish) {
         List<Caution> advice = new ArrayList<>();
         longFridge(dish).ifPresent(advice::add);
@@ -125,7 +125,7 @@ public final class FoodSafety {
                 : Optional.of(HazardCautions.of(rice, rice.code(), Map.of("then", then)));
     }
 
-    /** Whatever a fridge at home can take at once. */
+    /** What a fridge at home can take at once. */
     private static Optional<Caution> hotBoxes(Session session) {
         Hazard rule = Hazard.of("hot_boxes");
         BigDecimal kg = CookedWeight.of(session).movePointLeft(GRAMS_TO_KG);

@@ -35,7 +35,7 @@ final class HazardCautions {
                 .toList();
     }
 
-    /** The same of what an eater eats besides the containers. */
+    /** The same for what an eater eats besides the containers. */
     static List<Caution> ofSnacks(Collection<Food> foods) {
         return forEveryone()
                 .flatMap(hazard ->

@@ -24,7 +24,7 @@ public record OneContainer(Size size, boolean optional, List<Portion> portions) 
     /** How much of its range each part takes. */
     public enum Size {
         LEAST,
-        /** Half way, on the mark of the scale or the whole piece below it. */
+        /** Halfway, on the mark of the scale or the whole piece below it. */
         MIDDLE,
         MOST;
 

@@ -85,12 +85,12 @@ public record PlanAnswer(
         return found.map(plan -> plan.schedules().get(0));
     }
 
-    /** What the audit checked; there exactly when a plan is. */
+    /** What the audit checked; present exactly when a plan is. */
     public Optional<AuditReport> audit() {
         return found.map(AuditedPlan::audit);
     }
 
-    /** Each cooking session of the plan as an answer of its own; of one session, this. None without a plan. */
+    /** Each cooking session of the plan as an answer of its own; for a single session, this one. None without a plan. */
     public List<PlanAnswer> sessions() {
         int sessions = plan().map(plan -> plan.sessions().size()).orElse(0);
         return sessions == 1

@@ -37,7 +37,7 @@ public final class SaltToAdd {
         this.session = session;
     }
 
-    /** What an average day holds of salt before any is added; empty for who is not at the table. */
+    /** What an average day holds of salt before any is added; empty for anyone not at the table. */
     static Optional<Caution> of(Plan plan, Eater eater) {
         Hazard rule = Hazard.of(SALT);
         return plan.averageDay(eater).map(SaltToAdd::salt).map(held -> {

@@ -49,7 +49,7 @@ final class AskFor {
         return request.withKitchen(kitchen.withDishes(dishes)).withSeats(seats).withMustCook(must);
     }
 
-    /** Those named or else all; but what this kitchen cannot cook is left out, unless it was named. */
+    /** Those named or else all; but what this kitchen cannot cook is left out unless it was named. */
     private Map<String, Dish> offered() {
         Map<String, Dish> dishes = new LinkedHashMap<>();
         if (wanted.only().isEmpty()) {

@@ -38,7 +38,7 @@ record AuditedPlanner(Planner planner) implements Planner {
                 .orElse(result);
     }
 
-    /** What was proven holds, but of another plan. */
+    /** What was proven holds, but for another plan. */
     private static PlanResult result(Plan plan) {
         return plan.proof().provenCheapest()
                 ? new PlanResult.Planned(plan)

@@ -3,7 +3,7 @@ package batchwright.app;
 import batchwright.text.Problem;
 import java.util.List;
 
-/** Are the files right? Reads every file of the workspace and names every problem. */
+/** Checks the files: reads every file of the workspace and names every problem. */
 public final class CheckFiles {
     private CheckFiles() {}
 

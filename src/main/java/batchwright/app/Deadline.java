@@ -2,9 +2,9 @@ package batchwright.app;
 
 import java.time.Duration;
 
-/** When an answer is due: reading the files counts, too. */
+/** When an answer is due; reading the files counts, too. */
 final class Deadline {
-    /** Whatever came before, so much is searched. */
+    /** Whatever came before, the search gets this long. */
     private static final Duration LEAST = Duration.ofMillis(250);
 
     private final long end;

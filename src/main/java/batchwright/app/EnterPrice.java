@@ -28,7 +28,7 @@ public final class EnterPrice {
         this.kitchen = kitchen;
     }
 
-    /** @throws Refused when there is no kitchen of the user's, or the table would not be right with it; then nothing is written */
+    /** @throws Refused when the user has no kitchen, or the table would not be right with it; then nothing is written */
     public PriceAnswer enter(Food food, SeenPrice seen) {
         var entry = new PriceEntry(food, seen.shop(), seen.pack(), seen.label(), seen.price());
         FolderFiles folder = workspace

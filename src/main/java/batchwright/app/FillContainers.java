@@ -21,7 +21,7 @@ import java.util.stream.Collectors;
 
 /** What goes into each container of one dish. An answer is shown only when the audit has worked out all of it again. */
 public final class FillContainers {
-    /** Dishes of a home take a small part of a second; this is for a dish with very many parts. */
+    /** Home dishes take a small part of a second; this is for a dish with very many parts. */
     private static final Duration PATIENCE = Duration.ofSeconds(30);
 
     private final DishPlanner planner;

@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 /**
  * Foods by words: each word is a word of the food's id, name or group, its singular or plural, or its beginning; order and letter
  * case do not matter. In the user's catalogue, then in USDA SR28. Other names of foods count as ours. Only when neither has a
- * food that fits so, is one slip a word overlooked.
+ * food that fits is one slip in each word overlooked.
  */
 public final class FindFoods {
     private static final int LETTERS_PER_SLIP = 3;
@@ -91,7 +91,7 @@ public final class FindFoods {
                 .toList();
     }
 
-    /** One slip was overlooked already; of words with more, only one that is long and begins alike is no guess. */
+    /** One slip was overlooked already; with more, only a long word that begins alike is no guess. */
     private static Optional<String> nearest(String word, Set<String> known) {
         List<String> alike =
                 known.stream().filter(k -> k.charAt(0) == word.charAt(0)).toList();

@@ -31,7 +31,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
- * The smallest snack that closes a calorie gap, out of every measure that the files offer as a snack and a shop sells.
+ * The smallest snack that closes a calorie gap, from every measure that the files offer as a snack and a shop sells.
  *
  * <p>Energy and protein of one measure are rounded to 0.1 before the search, so that the sums that are shown are the sums that
  * were compared. A measure costs its share of the cheapest pack, not rounded, also when it is at home already: what is eaten

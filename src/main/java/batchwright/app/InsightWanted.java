@@ -4,7 +4,7 @@ import batchwright.plan.TradeOff;
 import java.util.Optional;
 
 /**
- * What to find out beside a plan. Each takes as long as the plan may at most.
+ * What to find out beside a plan. Each takes at most as long as the plan may.
  *
  * @param why what each rule costs, what just missed
  * @param frontier what to set the cost against

@@ -18,7 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** A kitchen in foods/ and profiles/, one profile an eater. */
+/** A kitchen in foods/ and profiles/, one profile per eater. */
 final class KitchenInFiles implements KitchenSource {
     static final String FOLDER = "profiles";
     static final String ENDING = ".yaml";
@@ -57,7 +57,7 @@ final class KitchenInFiles implements KitchenSource {
         return EaterReader.read(files, pathOf(id), kitchen);
     }
 
-    /** That a folder cannot be read is among the problems of the kitchen. */
+    /** A folder that cannot be read is among the problems of the kitchen. */
     @Override
     public List<Problem> check(LocalDate cookingDay) {
         Read<Kitchen> kitchen = kitchen(cookingDay);

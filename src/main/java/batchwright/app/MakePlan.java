@@ -42,7 +42,7 @@ public final class MakePlan {
     }
 
     /**
-     * @param watch looks on while the plan is searched, and may end that
+     * @param watch looks on while the plan is searched, and may end the search
      * @param before told what is asked, before the search; not told when a caution stops planning
      * @throws Refused when there is no such eater, or a file has an error
      * @throws FailedAudit when the planner's plan is wrong

@@ -5,14 +5,14 @@ import batchwright.solve.whole.WholeModel;
 import java.nio.file.Path;
 import java.util.function.Function;
 
-/** The model of a plan as files for solvers from elsewhere: MPS, and beside it the table of names. */
+/** The model of a plan as files for other solvers: MPS, and beside it the table of names. */
 public final class ModelFile {
     private static final String ENDING = ".mps";
 
     private final String mps;
     private final String names;
 
-    /** @throws Refused when the name does not tell the format */
+    /** @throws Refused when the name does not show the format */
     public ModelFile(String mps) {
         if (!mps.endsWith(ENDING)) {
             throw Refused.because(

@@ -17,7 +17,7 @@ public final class OutputFiles {
 
     /**
      * @param kitchen the folder that holds the foods/ and profiles/ which are read
-     * @param replacesAny whether the user said that files of others may be replaced
+     * @param replacesAny whether the user said that other files may be replaced
      */
     public OutputFiles(Path kitchen, boolean replacesAny) {
         this.guard = new Guard(Optional.of(kitchen), replacesAny);
@@ -27,7 +27,7 @@ public final class OutputFiles {
      * Looks at a file that is to be written, and tries whether it can be.
      *
      * @param name as the user gave it
-     * @param isOurs whether a file with this beginning is one that the program made
+     * @param isOurs whether the program made a file that begins like this
      * @throws Refused when it cannot be written or must not be, or holds something else already in this command
      */
     public void add(String name, Path file, Predicate<String> isOurs) {

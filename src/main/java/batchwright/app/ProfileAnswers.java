@@ -179,7 +179,7 @@ public final class ProfileAnswers {
                 .toList();
     }
 
-    /** Needed, asked, and without an answer. */
+    /** Needed, asked and not answered. */
     public List<ProfileQuestion> missing() {
         return questions().stream()
                 .filter(question -> question.needed() && !has(question.key()))

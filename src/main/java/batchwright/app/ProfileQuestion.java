@@ -17,9 +17,9 @@ import java.util.stream.Stream;
  * @param label short, for a list of answers
  * @param asks the question in full
  * @param example an answer in metric units, and one in those of the United States; may be empty
- * @param unit added to a bare number, likewise; empty when a number needs none
+ * @param unit added to a bare number, in both systems; empty when a number needs none
  * @param when whether it is asked at all
- * @param applies whether it has a meaning, by the answers so far
+ * @param applies whether it makes sense, given the answers so far
  */
 public record ProfileQuestion(
         String key,
@@ -44,7 +44,7 @@ public record ProfileQuestion(
 
     /** When a question is asked. */
     public enum When {
-        /** There is no eater without an answer. */
+        /** There is no eater without it. */
         NEEDED,
         /** Asked in passing; it may be left out. */
         USUALLY,

@@ -5,7 +5,7 @@ import batchwright.plan.PlanResult;
 import batchwright.plan.Planner;
 import batchwright.plan.Watch;
 
-/** A planner that is asked nothing more once somebody stops. */
+/** A planner that is asked nothing more once somebody stops it. */
 record UntilStopped(Planner planner, Watch watch) implements Planner {
     @Override
     public PlanResult plan(PlanRequest request) {

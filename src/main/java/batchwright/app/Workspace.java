@@ -20,7 +20,7 @@ import java.util.function.Consumer;
  * @param here the current folder: paths of single files start there
  * @param cookingDay from which use-by dates and ages of prices are counted
  * @param notes takes what the user should know besides the answer, a line or a few
- * @param mostMinutes that a cooking session may take the hands, whatever the kitchen says; empty for what it says
+ * @param mostMinutes of hands-on work in a cooking session, whatever the kitchen says; empty for what it says
  */
 public record Workspace(
         KitchenSource source, Path here, LocalDate cookingDay, Consumer<String> notes, OptionalInt mostMinutes) {

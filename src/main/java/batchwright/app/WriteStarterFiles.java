@@ -13,7 +13,7 @@ public final class WriteStarterFiles {
     private final StarterFiles starter = new StarterFiles();
 
     /**
-     * @return the paths that were written, inside the folder; not those that were there as they are to be
+     * @return the paths that were written, inside the folder; not those that were already there and right
      * @throws Refused when a file is in the way or cannot be written
      */
     public List<String> into(Path folder) {

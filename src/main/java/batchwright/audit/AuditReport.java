@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
  * What the audit found, rule by rule.
  *
  * @param checks all of them
- * @param sessions those of each cooking session; empty when there is one, whose they all are
+ * @param sessions those of each cooking session; empty when there is only one, to which all belong
  */
 public record AuditReport(List<Check> checks, List<AuditReport> sessions) {
     public AuditReport {

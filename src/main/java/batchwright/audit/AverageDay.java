@@ -4,7 +4,7 @@ import batchwright.person.Eater;
 import batchwright.plan.EaterDays;
 import java.math.BigDecimal;
 
-/** So many times the average day that the plan states are all days of the eater together, by the files' foods. */
+/** The plan's average day, times the days, is all days of the eater together, by the files' foods. */
 record AverageDay() implements Inspection {
     @Override
     public String name() {

@@ -8,7 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 
-/** The grams to weigh out for a batch are what its containers hold together, and so are the grams of fat to pour off. */
+/** The grams to weigh out, and of fat to pour off, for a batch are those of all its containers together. */
 record BatchIngredients() implements Inspection {
     @Override
     public String name() {

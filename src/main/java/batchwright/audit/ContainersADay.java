@@ -11,7 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 
-/** Each day has exactly the containers asked for, a dish no oftener than it may come; and what is served is what was packed. */
+/** Each day has exactly the containers asked for, a dish no more often than allowed; and what is served is what was packed. */
 record ContainersADay() implements Inspection {
     private record Packed(String dish, String eater) {
         static Packed of(String dish, Eater eater) {

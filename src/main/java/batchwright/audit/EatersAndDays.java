@@ -7,7 +7,7 @@ import batchwright.plan.Seat;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** Every eater who was asked for is there once with the target that was asked for, and every day once and in order. */
+/** Every eater asked for is there once, with the target asked for, and every day once and in order. */
 record EatersAndDays() implements Inspection {
     @Override
     public String name() {

@@ -31,7 +31,7 @@ final class JoinedSessions {
         this.evidence = evidence;
     }
 
-    /** What each session is said to be planned for is what was asked for it. */
+    /** What each session is said to be planned for is what was asked of it. */
     List<AuditReport.Check> stated() {
         return List.of(
                 check("sessions and days", this::days),
@@ -101,7 +101,7 @@ final class JoinedSessions {
         }
     }
 
-    /** The first session has what is at home; each other just what the one before leaves. */
+    /** The first session has what is at home; every other one just what the one before leaves. */
     private void carriedOver(Findings findings) {
         for (int s = 0; s < plan.sessions().size(); s++) {
             Session session = plan.sessions().get(s);

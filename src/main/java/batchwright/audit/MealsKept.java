@@ -8,7 +8,7 @@ import batchwright.plan.Serving;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** Each day has as many breakfast dishes as the eater has breakfasts, and no dish comes oftener in all than it may. */
+/** Each day has as many breakfast dishes as the eater has breakfasts, and no dish comes more often in all than it may. */
 record MealsKept() implements Inspection {
     @Override
     public String name() {

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
-/** The answers of a profile as options, each in the words that a profile takes. */
+/** The answers of a profile as options, each in the words of a profile. */
 final class AnswerOptions {
     private static final String NONE = "none";
 

@@ -23,7 +23,7 @@ final class Asking {
     }
 
     /**
-     * The answer without blanks around it; empty when only Enter was pressed.
+     * The answer without surrounding blanks; empty when only Enter was pressed.
      *
      * @throws Quit when the user types quit, or no more is typed
      */
@@ -51,7 +51,7 @@ final class Asking {
                 .toString());
     }
 
-    /** The first problem, in the words that a profile's mistake is explained in. */
+    /** The first problem, in the words used for a mistake in a profile. */
     void explain(List<Problem> wrong) {
         wrong.stream().limit(1).map(Fault::of).forEach(this::explain);
     }

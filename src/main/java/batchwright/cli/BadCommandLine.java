@@ -11,7 +11,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 
-/** What is wrong with a command line, in words of ours. */
+/** What is wrong with a command line, in our own words. */
 final class BadCommandLine {
     private final CommandSpec command;
 
@@ -56,7 +56,7 @@ final class BadCommandLine {
         return command.parent() == null;
     }
 
-    /** Only the first option that is not known: what follows it may be its value. */
+    /** Only the first unknown option: what follows it may be its value. */
     private Fault unmatched(List<String> arguments) {
         String first = arguments.stream()
                 .filter(a -> a.startsWith("-") && !isProgram())

@@ -141,7 +141,7 @@ final class Batchwright implements Runnable {
         return exit.code();
     }
 
-    /** Somebody to ask, unless the command line says that nobody is. */
+    /** Somebody to ask, unless the command line says that there is nobody. */
     Optional<Input> keyboard() {
         return terminal.input();
     }

@@ -20,7 +20,7 @@ import picocli.CommandLine;
 /** Runs one command line and turns whatever happens into an exit code and, where needed, a short message. */
 final class CommandRunner {
     private static final String HELP = "help";
-    /** Of an argument; no path is longer. */
+    /** Length of an argument; no path is longer. */
     private static final int LONGEST = 4096;
 
     private static final int LONGEST_ECHO = 60;

@@ -17,7 +17,7 @@ import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
-/** Whether a plan is also written into files for other programs. What a file holds is told by the ending of its name. */
+/** Whether a plan is also written into files for other programs. The ending of its name says what a file holds. */
 final class ExportOptions {
     private static final String SHOPPING = "--shopping";
     private static final String CALENDAR = "--calendar";
@@ -90,7 +90,7 @@ final class ExportOptions {
                 "The ending says what it shall hold: " + example + ".");
     }
 
-    /** Without a plan there is nothing to shop for or to remind of. */
+    /** Without a plan there is nothing to shop for or be reminded of. */
     void write(Optional<WholePlan> plan, FilesBeside files) {
         kinds.forEach((file, kind) -> plan.ifPresentOrElse(
                 found -> files.write(file, kind.of().apply(found), ""), () -> files.leaveOut(file)));

@@ -68,7 +68,7 @@ final class FilesBeside {
         return files.isThere(name);
     }
 
-    /** A file from before stays, and would be taken for one of now: so it is said. */
+    /** An earlier file stays, and would be taken for a current one: so it is mentioned. */
     void leaveOut(String name) {
         say.accept("No plan: " + name + " is not written"
                 + (files.isThere(name) ? "; the one that is there is older" : "") + "\n");

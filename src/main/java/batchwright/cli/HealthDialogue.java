@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Asks for all groups of questions of health at once; single questions follow only for those of which something applies. */
+/** Asks for all groups of questions of health at once; single questions follow only for those in which something applies. */
 final class HealthDialogue {
     private static final Set<String> NONE = Set.of("none", "no", "0");
 

@@ -6,7 +6,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Ctrl-C while something is searched: the first time it is only noted, the second time it ends the program. Where Java offers no
+ * Ctrl-C during a search: the first time it is only noted, the second time it ends the program. Where Java offers no
  * way to hear of it, the first time ends the program as usual.
  *
  * <p>Java has no documented way: a shutdown hook hears of the first time only. The class that has one, {@code sun.misc.Signal}, is

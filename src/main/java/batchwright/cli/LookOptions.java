@@ -9,7 +9,7 @@ import picocli.CommandLine.Option;
 final class LookOptions {
     private static final int LEAST = 60;
     private static final int MOST = 200;
-    /** Of a terminal that is wider, nobody asked for more. */
+    /** The most used of a wider terminal, unless more is asked for. */
     private static final int MOST_UNASKED = 140;
 
     @Option(

@@ -3,7 +3,7 @@ package batchwright.cli;
 import batchwright.answer.Fault;
 import java.util.Optional;
 
-/** What is said when the memory that Java was given does not suffice: that is no fault of the program, and the user can cure it. */
+/** What is said when Java was given too little memory: that is no fault of the program, and the user can cure it. */
 final class MemoryNeeded {
     private static final long MEGABYTE = 1024 * 1024;
     private static final long LEAST_MB = 1024;

@@ -197,7 +197,7 @@ final class PlanCommand implements Callable<Integer> {
         export.write(plan, files);
     }
 
-    /** Tells of faults that cost nobody the plan, but perhaps a cheaper one. */
+    /** Reports faults that did not cost the plan, but perhaps a cheaper one. */
     private void ownUp(ProgressLine progress) {
         progress.close();
         progress.faults()

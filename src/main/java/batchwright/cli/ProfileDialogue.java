@@ -60,7 +60,7 @@ final class ProfileDialogue {
         askWaitedFor();
     }
 
-    /** What the answer would else stop for. */
+    /** What the answer would otherwise stop for. */
     private void askWaitedFor() {
         List<ProfileQuestion> open = answers.waitedFor();
         while (!open.isEmpty()) {
@@ -73,7 +73,7 @@ final class ProfileDialogue {
         }
     }
 
-    /** Offers a draft of before. */
+    /** Offers an earlier draft. */
     private void goOn() {
         Map<String, String> kept = draft.read();
         if (kept.isEmpty()) {
@@ -96,7 +96,7 @@ final class ProfileDialogue {
         }
     }
 
-    /** Each answer may be right, and yet they do not go together. */
+    /** Each answer may be right, and yet they may not go together. */
     private boolean isEater() {
         try {
             answers.eater();

@@ -7,7 +7,7 @@ import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.Optional;
 
-/** How far a search is, in less than 80 columns. */
+/** How far a search has come, in less than 80 columns. */
 final class Progress {
     private static final BigDecimal PER_CENT = BigDecimal.valueOf(100);
 

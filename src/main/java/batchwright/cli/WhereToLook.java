@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The commands that show or make what messages speak of. */
+/** The commands that show or make what messages mention. */
 final class WhereToLook {
     /** Words of a message, to the command that is printed below it. */
     static final Map<String, String> COMMANDS = commands();

@@ -4,7 +4,7 @@ import batchwright.plan.PlanRequest;
 import java.util.function.UnaryOperator;
 
 /**
- * A rule changed a little, whatever else of the request is changed.
+ * A rule changed a little, whatever else in the request changes.
  *
  * @param to the changed figure, for people
  * @param made the request with the rule changed

@@ -22,7 +22,7 @@ import java.util.function.LongSupplier;
 public final class ClashFinder {
     private static final Duration ALL = Duration.ofSeconds(8);
 
-    /** Less would find out nothing. */
+    /** With less time nothing would be found out. */
     private static final Duration LEAST = Duration.ofSeconds(1);
 
     private static final Duration ONE_QUESTION = Duration.ofSeconds(2);
@@ -33,7 +33,7 @@ public final class ClashFinder {
     private final Duration all;
     private final Duration oneQuestion;
 
-    /** Takes 8 s at most; and no more than is left, but a second. */
+    /** Takes at most 8 s and no more than what is left, but at least a second. */
     public ClashFinder(Planner planner, Duration left) {
         this(planner, System::nanoTime, within(left), ONE_QUESTION);
     }
@@ -85,7 +85,7 @@ public final class ClashFinder {
         return clashes.isEmpty() ? List.of(NO_RULE) : clashes;
     }
 
-    /** Where there is a plan that only takes the hands longer, that alone is named: how much longer is what a cook wants to know. */
+    /** A plan that only takes more hands-on time is named alone: how much more is what a cook wants to know. */
     private static Optional<Clash> tooLong(PlanRequest request, Oracle oracle) {
         return SoftCooking.handsOnMinutes(request)
                 .filter(rule -> oracle.ask(rule.dropped().apply(request)) == Possible.YES)
@@ -167,7 +167,7 @@ public final class ClashFinder {
                     .toList();
         }
 
-        /** Each knows what is left of the time when its turn comes. */
+        /** Each learns what is left of the time when its turn comes. */
         List<Cure> cures() {
             List<SoftRule> softRules = conflict.smallest();
             List<Cure> cures = new ArrayList<>();

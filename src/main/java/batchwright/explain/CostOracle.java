@@ -10,7 +10,7 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 
-/** Asks what changed requests cost, until a moment from which on nothing is known any more. Budgets are left aside. */
+/** Asks what changed requests cost, until a moment after which nothing more becomes known. Budgets are ignored. */
 final class CostOracle {
     /** Asking for less than this is not worth it. */
     private static final long LEAST_NANOS = 20_000_000;

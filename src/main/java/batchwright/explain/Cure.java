@@ -85,7 +85,7 @@ record Cure(SoftRule softRule, Optional<Loosened> found, Optional<Raised> raised
                 needed);
     }
 
-    /** Steps that double until a plan is possible, then halves of the last step. */
+    /** Doubles the step until a plan is possible, then halves the last step. */
     private static final class ExponentialSearch {
         private final Loosening loosening;
         private final PlanRequest request;

@@ -25,7 +25,7 @@ public final class FrontierFinder {
     private final Optional<Plan> plan;
     private final KnownCost base;
 
-    /** @param plan the best that is known for the request; empty when there is none, be it for the budget alone */
+    /** @param plan the best that is known for the request; empty when there is none, even if only for the budget */
     public FrontierFinder(Planner planner, PlanRequest request, Optional<Plan> plan) {
         this(planner, System::nanoTime, request, plan);
     }
@@ -50,7 +50,7 @@ public final class FrontierFinder {
                 });
     }
 
-    /** Levels first, with some time kept for how far each step reaches. */
+    /** Levels first, with some time kept to find how far each step reaches. */
     private List<Point> protein() {
         ProteinStairs stairs = stairs();
         NavigableSet<Long> levels = proteinLevels(stairs);
@@ -76,7 +76,7 @@ public final class FrontierFinder {
         return new ProteinStairs(request, oracle).knowing(base, plan);
     }
 
-    /** Round figures where there is one eater, else round changes; and always none. */
+    /** Round figures where there is one eater, else round changes; and always no change. */
     private NavigableSet<Long> proteinLevels(ProteinStairs stairs) {
         int floor = request.seats().size() == 1
                 ? ProteinStairs.floor(EaterInRequest.all(request).get(0))
@@ -105,7 +105,7 @@ public final class FrontierFinder {
         return points;
     }
 
-    /** What another search for the same request found, with what is known of it already. */
+    /** What another search for the same request found, joined with what is already known of it. */
     private KnownCost better(KnownCost again) {
         KnownCost both = base.notBelow(again.least());
         return again.noPlan() ? again : again.most().map(both::notAbove).orElse(both);

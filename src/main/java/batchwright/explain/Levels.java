@@ -29,7 +29,7 @@ final class Levels {
         return levels;
     }
 
-    /** What is in force, what is above it, and then the lowest first: when it costs as much, so do those between. */
+    /** What is in force, what is above it, then the lowest first: when that costs as much, so do those between. */
     static List<Long> upThenDown(NavigableSet<Long> levels) {
         List<Long> order = new ArrayList<>(levels.tailSet(0L, true));
         order.addAll(levels.headSet(0L, false));

@@ -59,7 +59,7 @@ final class NearMisses {
         return new Found(List.copyOf(found), complete);
     }
 
-    /** Whether some food enters when all that were not yet tried are so much cheaper; it is tried then. */
+    /** Whether some food enters when all those not yet tried are this much cheaper; it is then tried. */
     private boolean oneMore(int percentOff) {
         int open = (MOST - found.size()) * (QUESTIONS + 1);
         var cheaper = Repriced.of(

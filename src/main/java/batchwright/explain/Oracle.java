@@ -6,7 +6,7 @@ import batchwright.plan.Planner.Possible;
 import java.time.Duration;
 import java.util.function.LongSupplier;
 
-/** Asks whether there is any plan, each time with little patience, until a moment from which on nothing is known any more. */
+/** Asks whether there is any plan, each time with little patience, until a moment after which nothing more becomes known. */
 final class Oracle {
     /** Asking for less than this is not worth it. */
     private static final long LEAST_NANOS = 10_000_000;

@@ -73,7 +73,7 @@ final class PlainCauses {
                 });
     }
 
-    /** Where a dish that is avoided could be had, that is left to the search. */
+    /** Where an avoided dish could be had, that is left to the search. */
     private Optional<Cause> nothingToBuy(EaterInRequest at) {
         List<Dish> allowed = Offered.allowed(at, request);
         List<Food> missing = allowed.stream()

@@ -23,7 +23,7 @@ final class ProteinStairs {
     /** Nobody is asked to eat more than this [g per kg]: the upper end of any range that ProteinFloor quotes (Helms et al. 2014). */
     private static final double MOST_PROTEIN_G_PER_KG = 3.1;
 
-    /** Enough to halve the way between any floors that are asked for. */
+    /** Enough to halve the distance between any floors that are asked for. */
     static final int QUESTIONS = 9;
 
     private final PlanRequest request;
@@ -114,7 +114,7 @@ final class ProteinStairs {
         return changed;
     }
 
-    /** By how much a plan lets every floor of the request rise [g]. */
+    /** By how much the plan would let every floor of the request rise [g]. */
     private int spare(Plan plan) {
         return plan.sessions().stream().mapToInt(this::spare).min().orElseThrow();
     }

@@ -3,7 +3,7 @@ package batchwright.explain;
 import java.util.Optional;
 
 /**
- * A rule that a plan keeps, with what it becomes when it is loosened a little and when it is tightened a little.
+ * A rule that a plan keeps, with what it becomes when loosened a little and when tightened a little.
  *
  * @param rule its name for people, with the unit
  * @param eater whose rule it is; empty when it is everybody's

@@ -10,7 +10,7 @@ import java.util.List;
 
 /** A soft rule for each limit: loosened by whole units, at the end it has, at both as evenly as a profile says it, or at either. */
 final class SoftLimits {
-    /** More of any unit than a day holds, yet small enough to count with. */
+    /** More of any unit than a day holds, yet small enough to reckon with. */
     private static final int NO_LIMIT = 50_000;
 
     private final EaterInRequest at;

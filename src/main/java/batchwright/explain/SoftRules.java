@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Every rule of a request that can be loosened. Those that people think of first come last, because a deletion filter rather
+ * Every rule of a request that can be loosened. Those that people think of first come last, because a deletion filter tends to
  * keeps what it looks at last. Part ranges, stock, use-by dates, containers a day and what is always eaten are no soft rules: they
  * always hold.
  *

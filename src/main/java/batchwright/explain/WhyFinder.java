@@ -11,7 +11,7 @@ import java.util.function.LongSupplier;
 /** Finds out why a plan costs what it costs, by asking for plans of changed requests. Takes as long as one plan may at most. */
 public final class WhyFinder {
     private static final int TEN_GRAMS = 10;
-    /** Of the plan's cost, at most the 400th part, but never less than this: 1.00 of USD, 100 of JPY. */
+    /** At most a 400th of the plan's cost, but never less than this: 1.00 of USD, 100 of JPY. */
     private static final Money LEAST_STEP = new Money(100);
 
     private static final int STEPS = 400;
@@ -55,7 +55,7 @@ public final class WhyFinder {
         return new Why.Protein(TEN_GRAMS, more, step, forMore, forLess);
     }
 
-    /** A round sum that matters: 1.00 USD is little of a plan of 60 USD, but 1.00 IDR is nothing. */
+    /** A round sum that matters: 1.00 USD is a small part of 60 USD, but 1.00 IDR is nothing. */
     private static Money step(Money cost) {
         Money share = new Money(Levels.round(cost.minor() / STEPS));
         return share.compareTo(LEAST_STEP) > 0 ? share : LEAST_STEP;

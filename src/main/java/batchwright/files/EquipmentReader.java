@@ -18,7 +18,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 
-/** foods/kitchen.yaml: what the kitchen cooks with. Whatever it does not say is as in a usual kitchen; without the file all is. */
+/** foods/kitchen.yaml: what the kitchen cooks with. What it leaves out is as in a usual kitchen; without it, all is. */
 final class EquipmentReader {
     static final String PATH = "foods/kitchen.yaml";
     /** Litres of those that are usual: common practice. */
@@ -113,7 +113,7 @@ final class EquipmentReader {
         return litres;
     }
 
-    /** Behind the name of each: its litres; yes for usual ones; no is as good as the line left out. */
+    /** Beside the name of each: its litres; yes for the usual ones; no is the same as leaving out the line. */
     private Map<Appliance, BigDecimal> others() {
         Map<Appliance, BigDecimal> litres = new EnumMap<>(Appliance.class);
         OTHERS.forEach((appliance, usual) -> fields.text(appliance.id())

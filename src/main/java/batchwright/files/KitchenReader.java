@@ -110,7 +110,7 @@ public final class KitchenReader {
         return dishes;
     }
 
-    /** Told once for each food, where a dish first uses it, and only when the whole shop table was read. */
+    /** Reported once for each food, where a dish first uses it, and only when the whole shop table was read. */
     private void warnAboutFoodsNotToBeHad(ShopTable shop, Map<Food, List<Lot>> pantry) {
         if (!shop.isComplete()) {
             return;

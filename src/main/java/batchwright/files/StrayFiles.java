@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** Warns of files that are not read and whose names come near to one that is. Other files may lie where they like. */
+/** Warns of files that are not read but whose names are close to one that is. Other files may lie anywhere. */
 final class StrayFiles {
     private static final String FOODS = "foods";
     private static final String DISHES = "foods/dishes";

@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 
 /**
  * Allergens that must be named on food: the nine of the USA (FALCPA 2004, FASTER Act 2021) and the fourteen of the EU
- * (Regulation 1169/2011, Annex II). Wheat is apart from other cereals with gluten, because only the EU names those.
+ * (Regulation 1169/2011, Annex II). Wheat is separate from other cereals with gluten, because only the EU names those.
  */
 public enum Allergen {
     MILK("milk"),

@@ -12,7 +12,7 @@ public enum Appliance {
     AIR_FRYER,
     MICROWAVE;
 
-    /** Whether who has it uses it rather than a burner: it saves the burner, and a pressure cooker time. */
+    /** Whether those who have it use it rather than a burner: it saves the burner, and a pressure cooker time. */
     boolean isPreferred() {
         return this == RICE_COOKER || this == PRESSURE_COOKER;
     }

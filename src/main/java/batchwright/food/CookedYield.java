@@ -9,11 +9,11 @@ import java.util.Optional;
  * @param method one or two words: boiled, roasted
  * @param factor cooked weight / raw edible weight; published figures differ by about 10 %
  * @param flag how well founded: checked, derived, memory or common practice
- * @param gramsPerMl how dense it lies in a box [g/ml]; empty when that is not known
+ * @param gramsPerMl density in a box [g/ml]; empty when that is not known
  */
 public record CookedYield(
         Food food, String method, BigDecimal factor, String flag, String source, Optional<BigDecimal> gramsPerMl) {
-    /** One of which it is not known how dense it lies in a box. */
+    /** One whose density in a box is not known. */
     public CookedYield(Food food, String method, BigDecimal factor, String flag, String source) {
         this(food, method, factor, flag, source, Optional.empty());
     }

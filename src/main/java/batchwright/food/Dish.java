@@ -49,7 +49,7 @@ public record Dish(
         return foods;
     }
 
-    /** Of its foods and staples: those known. */
+    /** The known ones of its foods and staples. */
     public Set<Allergen> allergens() {
         var all = EnumSet.noneOf(Allergen.class);
         foods().forEach(food -> all.addAll(food.allergens()));

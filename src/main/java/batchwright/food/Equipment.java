@@ -40,7 +40,7 @@ public record Equipment(
 
     /**
      * @param shelves of all ovens together, which are at one temperature; 0 where there is none
-     * @param heatingMinutes until it is at another temperature, from cold too
+     * @param heatingMinutes until it is at another temperature, also from cold
      * @param toleranceCelsius dishes whose temperatures differ by no more share it
      */
     public record Oven(int shelves, int heatingMinutes, int toleranceCelsius) {

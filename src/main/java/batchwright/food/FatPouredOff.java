@@ -5,7 +5,7 @@ import java.math.MathContext;
 import java.util.List;
 
 /**
- * Rendered fat that the cook pours off: who eats the part does not eat it. It takes with it its own weight of fat, energy at
+ * Rendered fat that the cook pours off, so that nobody eats it. It takes with it its own weight of fat, energy at
  * 9 kcal/g (general Atwater factor of fat; the factor of meat fat in USDA SR28 is 9.02) and saturated fat in the proportion
  * in which the mix's fat holds it. Other nutrients are left as they are: what vitamins and minerals go with fat is not known.
  *

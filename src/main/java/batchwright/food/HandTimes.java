@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Minutes of hand work that no dish writes down. All of them common practice of a home cook, plus or minus 40 %; none was measured.
+ * Minutes of hand work that no dish writes down. All common practice for a home cook, plus or minus 40 %; none was measured.
  */
 public final class HandTimes {
     /** To begin with, when containers are filled. */

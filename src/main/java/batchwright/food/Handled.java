@@ -16,7 +16,7 @@ public sealed interface Handled {
 
     <R> R match(Cases<R> cases);
 
-    /** As a person would say it. */
+    /** As people say it. */
     String name();
 
     /**

@@ -16,10 +16,10 @@ public record Measure(Food food, String name, BigDecimal grams, int snackMost, S
     public static final String SPREAD = "spread";
     /** Bread, or a fruit: what a spread is eaten on. */
     public static final String CARRIER = "carrier";
-    /** So many measures of spreads go on one carrier. Our choice. */
+    /** How many measures of spreads go on one carrier. Our choice. */
     public static final int SPREADS_ON_A_CARRIER = 2;
 
-    /** One of no kind. */
+    /** One without a kind. */
     public Measure(Food food, String name, BigDecimal grams, int snackMost, String source) {
         this(food, name, grams, snackMost, source, "");
     }

@@ -15,7 +15,7 @@ public final class OriginWords {
             DividedTable.rows(OriginWords.class, "origin_words.csv", COLUMNS).stream()
                     .map(OriginWords::new)
                     .toList();
-    /** Such a name tells that something is left out, not how far. */
+    /** Such a name says that something is left out, but not to what extent. */
     private static final Set<String> WITHOUT = Set.of("free", "vegan", "vegetarian");
 
     private final Origins origins;

@@ -33,7 +33,7 @@ public final class Phrase {
                         .toList());
     }
 
-    /** One after the other, with a gap that no phrase reaches across. */
+    /** One after the other, with a gap that no phrase can cross. */
     static Phrase ofAll(List<String> written) {
         return new Phrase(
                 String.join(" / ", written),
@@ -62,7 +62,7 @@ public final class Phrase {
         return !Collections.disjoint(all, words);
     }
 
-    /** Which word the other phrase begins at, from this one on, counted from 0; -1 when it is not there. */
+    /** The word at which the other phrase begins, from this one on, counted from 0; -1 when it is not there. */
     int find(Phrase other, int from) {
         if (!all.containsAll(other.words)) {
             return -1;

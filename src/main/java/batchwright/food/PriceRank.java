@@ -7,7 +7,7 @@ import java.util.Optional;
 
 /**
  * Foods that have a price, the cheapest for its energy or for its protein first. Each is counted in the pack that is cheapest per
- * edible gram; equally cheap ones stay in the order they are given in.
+ * edible gram; equally cheap ones keep the given order.
  */
 public record PriceRank(By by, List<UnitPrice> prices, List<Food> withoutPrice) {
     /** What is paid for. */

@@ -11,7 +11,7 @@ import java.util.Set;
  * What an eater is to get: an aim, and the limits around it.
  *
  * @param energyAimKcal energy of a day
- * @param limits in the order people see them; at most one for each scope and measure
+ * @param limits in the order in which people see them; at most one for each scope and measure
  */
 public record DayTarget(int energyAimKcal, List<Limit> limits) {
     public DayTarget {
@@ -70,7 +70,7 @@ public record DayTarget(int energyAimKcal, List<Limit> limits) {
         return hasAim ? OptionalInt.of(energyAimKcal) : OptionalInt.empty();
     }
 
-    /** What an amount of a day is told the difference from: the aim or, where there is none, a floor; empty for other limits. */
+    /** What a day's amount is compared with: the aim or, where there is none, a floor; empty for other limits. */
     public OptionalInt mark(Limit limit) {
         OptionalInt aim = aim(limit);
         return aim.isPresent()

@@ -7,7 +7,7 @@ import java.util.Optional;
  * A limit on what an eater gets.
  *
  * @param name for people: in needs, plans, checks and clashes
- * @param scope over what is added up
+ * @param scope over what it is added up
  * @param measured what is added up; its unit is that of the range
  * @param range whole numbers, so that what is printed is what is planned and checked
  * @param setting where the eater changes it; empty when nobody can

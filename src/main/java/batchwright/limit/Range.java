@@ -9,7 +9,7 @@ import java.util.OptionalInt;
  * @param most empty when there is no most
  */
 public record Range(int least, OptionalInt most) {
-    /** What holds whatever the amount. */
+    /** A range that every amount keeps. */
     public static final Range ANY = atLeast(0);
 
     public static Range atLeast(int least) {

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * How far ahead to look beside needs.
+ * How far to look ahead, besides the needs.
  *
  * @param weeks of a projection, at least 1; empty when none is asked for
  * @param stepWeeks of targets in steps, likewise

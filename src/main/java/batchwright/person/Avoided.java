@@ -28,7 +28,7 @@ public record Avoided(
         return foods.isEmpty() && allergens.isEmpty() && dishes.isEmpty() && diets.isEmpty();
     }
 
-    /** The same diets, and what else is avoided anew. */
+    /** The same diets, with everything else that is avoided replaced. */
     public Avoided with(Set<Food> otherFoods, Set<Allergen> otherAllergens, Set<Dish> otherDishes) {
         return new Avoided(otherFoods, otherAllergens, otherDishes, diets, checked);
     }

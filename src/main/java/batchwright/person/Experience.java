@@ -1,6 +1,6 @@
 package batchwright.person;
 
-/** How long the eater has trained with weights; the words of the papers that advise by it, which set no years. */
+/** How long the eater has trained with weights; the papers that advise by it set no years for the words. */
 public enum Experience {
     NOVICE("novice"),
     INTERMEDIATE("intermediate"),

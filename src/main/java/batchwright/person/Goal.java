@@ -4,7 +4,7 @@ import batchwright.quantity.Mass;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 
-/** What the eater wants the body weight to do. Rates are signed: gain is positive, loss negative, hold zero. */
+/** What the eater wants body weight to do. Rates are signed: gain is positive, loss negative, hold zero. */
 public sealed interface Goal {
     Goal HOLD = new EnergyADay(0);
 

@@ -10,7 +10,7 @@ import java.util.Set;
  * Answers to questions of health. "Not said" is its own answer, and is not no.
  *
  * @param answers questions that are absent are not answered
- * @param unclear groups of which something applies, and nobody says what
+ * @param unclear groups in which something applies but it is not said what
  * @param doctorAgrees whether a doctor or dietitian knows the goal and agrees; asked for only where a decision hangs on it
  */
 public record Health(Map<HealthQuestion, Answer> answers, Set<HealthGroup> unclear, Answer doctorAgrees) {
@@ -68,7 +68,7 @@ public record Health(Map<HealthQuestion, Answer> answers, Set<HealthGroup> uncle
         return new Health(more, unclear, doctorAgrees);
     }
 
-    /** Something of a group applies; clear when an answer to one of its questions says what, or all are answered. */
+    /** Something in a group applies; clear when an answer to one of its questions says what, or all are answered. */
     public Health withSome(HealthGroup group) {
         boolean said = group.questions().stream().anyMatch(this::isYes)
                 || group.questions().stream().allMatch(answers::containsKey);

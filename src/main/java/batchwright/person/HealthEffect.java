@@ -22,11 +22,11 @@ public enum HealthEffect {
     PROTEIN_1_2_G_PER_KG,
     /** Protein floor of at least 60 g. */
     PROTEIN_60_G,
-    /** Fibre is no rule, unless the profile asks for some. */
+    /** Fibre is not a rule, unless the profile asks for some. */
     NO_FIBRE_FLOOR,
     /** A caution when the average day of a plan holds more than 4700 mg of potassium. */
     POTASSIUM_4700_MG,
-    /** The published amounts by sex and age are not those of this body. */
+    /** The published amounts by sex and age do not apply to this body. */
     OTHER_AMOUNTS,
     /** Food that is kept has to be eaten sooner. */
     STRICT_FOOD_SAFETY,

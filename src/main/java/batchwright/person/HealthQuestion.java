@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * What a profile may answer of health, and what a yes comes to: a row of health_questions.csv.
+ * What a profile may say about health, and what a yes comes to: a row of health_questions.csv.
  *
  * @param key as written in a profile
  * @param onlySex the only sex that is asked
@@ -25,7 +25,7 @@ public record HealthQuestion(
      */
     public record AfterYes(Outcomes outcomes, Set<HealthEffect> effects, Advice advice, String source) {}
 
-    /** By what weight is to do. */
+    /** By what the weight is to do. */
     public record Outcomes(Outcome lose, Outcome hold, Outcome gain) {}
 
     /**

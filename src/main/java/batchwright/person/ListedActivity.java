@@ -26,7 +26,7 @@ public record ListedActivity(String id, String code, BigDecimal met, String name
         return heading().equals(WALKING);
     }
 
-    /** Training of strength: weights, circuits, push-ups and the like. */
+    /** Strength training: weights, circuits, push-ups and the like. */
     public boolean isStrength() {
         return STRENGTH.contains(code);
     }

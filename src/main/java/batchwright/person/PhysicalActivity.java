@@ -1,7 +1,7 @@
 package batchwright.person;
 
 /**
- * How active the eater is over the whole day, training included. So nothing is ever added for training: it is inside.
+ * How active the eater is over the whole day, training included. So nothing is ever added for training: it is included.
  */
 public sealed interface PhysicalActivity permits FaoLevel, CommonMultiplier, PalNumber, Diary, ActivityFacts {
     /** One result for each way of saying it. */

@@ -22,7 +22,7 @@ public record Batch(Dish dish, List<Fill> fills) {
         return fills.stream().mapToInt(Fill::containers).sum();
     }
 
-    /** Whether the step is done: one that is for parts that no container has falls away. */
+    /** Whether the step is done: one for parts that no container has is dropped. */
     public boolean takes(Step step) {
         return step.parts().isEmpty() || step.parts().stream().anyMatch(this::has);
     }
@@ -55,7 +55,7 @@ public record Batch(Dish dish, List<Fill> fills) {
         return grams;
     }
 
-    /** Raw edible grams of something that a step handles; of a staple empty when it goes in to taste. */
+    /** Raw edible grams of something that a step handles; empty for a staple that goes in to taste. */
     public Optional<BigDecimal> grams(Handled handled) {
         return handled.match(new Handled.Cases<>() {
             @Override

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * What each container of a dish shall hold.
+ * What each container of a dish must hold.
  *
  * @param proteinLeastG at least so much protein [g]
  * @param fatMostG at most so much fat [g]

@@ -14,7 +14,7 @@ public record DishAnswer(Status status, Optional<Plan> plan, List<DishHint> hint
     public enum Status {
         /** Containers as asked, proven cheapest. */
         FILLED,
-        /** No container is as asked, or it is too dear. */
+        /** No container can be as asked, or it is too dear. */
         NOT_POSSIBLE,
         /** Patience ended before the proof; there may be containers. */
         NOT_PROVEN

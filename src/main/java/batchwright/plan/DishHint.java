@@ -23,13 +23,13 @@ public record DishHint(Kind kind, String what, BigDecimal reached, Optional<Dish
         MOST_PROTEIN_FOR_MORE,
         /** The least fat [g]. */
         LEAST_FAT,
-        /** The part may be left out, or be in, again. */
+        /** The part may again be left out, or be in. */
         PART_FREE,
         /** The least budget [minor units]. */
         BUDGET,
         /** The most containers. */
         CONTAINERS,
-        /** A food that is not sold and not enough at home; nothing to ask differently. */
+        /** A food that is not sold and too little of it at home; nothing to ask differently. */
         NOT_SOLD,
         /** The energy nearest to the band whatever the protein and fat [kcal], with as much protein as it has. */
         NEAREST

@@ -12,7 +12,7 @@ import java.util.Set;
 /**
  * Containers of one dish, all alike, for nobody in particular.
  *
- * @param kitchen without its pantry when that shall not be used
+ * @param kitchen without its pantry when that must not be used
  * @param containers how many, 1 to {@link #MOST_CONTAINERS}
  * @param pantry whether what is at home may be used
  * @param budget most to spend at the checkout
@@ -27,7 +27,7 @@ public record DishRequest(
         Optional<Money> budget,
         Duration patience) {
     public static final int USUAL_CONTAINERS = 5;
-    /** More does not fit the pots and the fridge of a home. */
+    /** More do not fit the pots and the fridge of a home. */
     public static final int MOST_CONTAINERS = 60;
 
     public DishRequest {
@@ -58,7 +58,7 @@ public record DishRequest(
         return !without().contains(part.name());
     }
 
-    /** The same kitchen and budget for a plan of one day, and nobody at the table. */
+    /** The same kitchen and budget for a plan of one day, with nobody at the table. */
     public PlanRequest forNobody() {
         return new PlanRequest(kitchen, List.of(), 1, budget, 1, patience);
     }

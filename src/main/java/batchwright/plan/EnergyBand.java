@@ -5,7 +5,7 @@ import java.math.RoundingMode;
 import java.util.Optional;
 
 /**
- * How much energy a container shall have [kcal].
+ * How much energy a container must have [kcal].
  *
  * @param leastKcal no less
  * @param aimKcal the nearer to it the better, cost being equal
@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param percent half the width of the band in per cent of the aim; empty when least and most were asked for instead
  */
 public record EnergyBand(BigDecimal leastKcal, BigDecimal aimKcal, BigDecimal mostKcal, Optional<BigDecimal> percent) {
-    /** So much as a kitchen scale read to 5 g and whole pieces can be expected to hit. */
+    /** As close as a kitchen scale read to 5 g and whole pieces can be expected to come. */
     public static final BigDecimal USUAL_PERCENT = BigDecimal.valueOf(3);
 
     private static final BigDecimal TWO = BigDecimal.valueOf(2);

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * The largest box of a kitchen holds nobody's containers to more than fits: of it and what the eater allows the smaller one. A box
+ * No container holds more than fits the largest box of a kitchen, or than the eater allows: the smaller counts. A box
  * is filled to 88 %, for the lid and stirring: common practice.
  */
 public final class LargestBox {

@@ -22,7 +22,7 @@ public record Plan(List<Session> sessions, Proof proof) {
         }
     }
 
-    /** All of it is cooked in one session. */
+    /** Everything is cooked in one session. */
     public static Plan of(Session only) {
         return new Plan(List.of(only), only.proof());
     }

@@ -4,7 +4,7 @@ package batchwright.plan;
 public interface Planner {
     PlanResult plan(PlanRequest request);
 
-    /** The same, watched. A planner that tells nothing and cannot be stopped just plans. */
+    /** The same, watched. A planner that reports nothing and cannot be stopped just plans. */
     default PlanResult plan(PlanRequest request, Watch watch) {
         return plan(request);
     }

@@ -12,7 +12,7 @@ import java.util.Map;
  *
  * @param packs how many of which pack; empty when the pantry covers it all
  * @param usedGrams what the plan uses
- * @param fromPantryGrams of it, what is taken from the pantry (used first, but what spoils before the last day in batches only)
+ * @param fromPantryGrams of what of it is taken from the pantry (used first; what spoils before the last day in batches only)
  */
 public record Purchase(Food food, Map<Pack, Integer> packs, BigDecimal usedGrams, BigDecimal fromPantryGrams) {
     public Purchase {
@@ -23,7 +23,7 @@ public record Purchase(Food food, Map<Pack, Integer> packs, BigDecimal usedGrams
      * A line of the list. The pantry is used before packs; of it, what spoils before the last day goes into batches only.
      *
      * @param used what the plan uses [g as purchased]
-     * @param inBatches of it, what is cooked [g as purchased]
+     * @param inBatches what of it is cooked [g as purchased]
      */
     public static Purchase of(
             PlanRequest request, Food food, Map<Pack, Integer> packs, BigDecimal used, BigDecimal inBatches) {

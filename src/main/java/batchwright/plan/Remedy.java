@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * What somebody can change to get a plan, as data. How it is done - an option, a line of a file, a slider - only those know who
- * show it.
+ * What somebody can change to get a plan, as data. How it is done - an option, a line of a file, a slider - only the code that
+ * shows it knows.
  */
 public sealed interface Remedy {
     /** @param to empty when how much is needed is not known */
@@ -36,7 +36,7 @@ public sealed interface Remedy {
     /** How many of the containers of a day are breakfasts. */
     record ChangeBreakfasts(Eater eater, int least, int most) implements Remedy {}
 
-    /** The same dish oftener; what is empty stays. */
+    /** The same dish more often; what is empty stays. */
     record AllowSameDish(Eater eater, OptionalInt aDay, OptionalInt inAll) implements Remedy {}
 
     /** What is empty stays. */
@@ -63,10 +63,10 @@ public sealed interface Remedy {
     /** There is no dish at all. */
     record WriteDishes() implements Remedy {}
 
-    /** A limit that nobody can change stands in the way: other dishes, parts or snacks. */
+    /** A limit that nobody can change is in the way: other dishes, parts or snacks. */
     record ChangeWhatIsCooked() implements Remedy {}
 
-    /** Whatever the limits, what is cooked and sold does not do. */
+    /** Whatever the limits, what is cooked and sold is not enough. */
     record ChangeDishesOrPacks() implements Remedy {}
 
     /** Neither alone does. */

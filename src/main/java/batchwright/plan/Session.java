@@ -105,7 +105,7 @@ public record Session(
         return sum;
     }
 
-    /** What a day of theirs holds on the average; nutrients that some day does not know in full are incomplete. */
+    /** What a day of theirs holds on average; nutrients that some day does not know in full are incomplete. */
     public Nutrients averageDay(EaterDays eater) {
         return eater.days().stream()
                 .map(day -> totals(eater.seat().eater(), day))

@@ -13,7 +13,7 @@ import java.util.List;
  * @param useBy the last day on which it may be used
  */
 public record UseUp(Food food, BigDecimal grams, LocalDate useBy) {
-    /** Less than this nobody can use up. */
+    /** Nobody can use up less than this. */
     private static final BigDecimal LEAST_GRAMS = BigDecimal.ONE;
 
     /** By food in the order of the pantry; of a food, the earliest first. Earlier dates are used first. */

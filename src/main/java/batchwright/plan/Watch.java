@@ -19,7 +19,7 @@ public interface Watch {
         }
     };
 
-    /** May stop a search as another may, but is told nothing: costs of changed requests would only confuse. */
+    /** May stop a search as another may, but is told nothing: the costs of changed requests would only confuse. */
     record StopOnly(Watch watch) implements Watch {
         @Override
         public void found(Money cost) {}
@@ -33,7 +33,7 @@ public interface Watch {
         }
     }
 
-    /** What all costs it is told are in; told first. */
+    /** The currency of all costs it is told; told first. */
     default void paidIn(Currency currency) {}
 
     /** A plan of this cost was found, the cheapest so far. */

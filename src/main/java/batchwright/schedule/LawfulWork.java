@@ -15,11 +15,11 @@ import java.util.Optional;
 
 /** Adds up the laws of a step for one batch in one kitchen. */
 final class LawfulWork implements TimeLaw.Cases<Integer> {
-    /** Pots are filled so far: common practice. */
+    /** Pots are filled this far: common practice. */
     private static final double USABLE = 0.75;
-    /** How much longer two and three trays take together: common practice, from arithmetic of the heat. */
+    /** How much longer two and three trays take together: common practice, from the arithmetic of heat. */
     private static final double[] TRAYS_TOGETHER = {1, 1.2, 1.35};
-    /** What of a microwave oven of 800 W reaches the food [kW]. */
+    /** How much of an 800 W microwave oven reaches the food [kW]. */
     private static final double MICROWAVE_KILOWATTS = 0.44;
 
     private final Batch batch;

@@ -1,7 +1,7 @@
 package batchwright.schedule;
 
 /**
- * Somebody turns the oven to a temperature.
+ * The moment to turn the oven to a temperature.
  *
  * @param minute from the start of the session
  */

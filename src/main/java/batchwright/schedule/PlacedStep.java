@@ -29,7 +29,7 @@ public record PlacedStep(Task task, int start, List<Integer> places) {
         return task.text();
     }
 
-    /** Until when it takes the cook's hands; {@link #start} when not at all. */
+    /** Until when it takes the cook's hands; {@link #start} if it does not. */
     public int handsOnUntil() {
         return start + task.work().handsOnMinutes();
     }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** Gives out burners or shelves by number, the lowest free ones first. Asked in the order of starts. */
+/** Gives out burners or shelves by number, the lowest free ones first. Must be asked in the order of starts. */
 final class Places {
     private final int[] freeFrom;
 

@@ -59,7 +59,7 @@ public record Schedule(
                 standing(tasks, timetable.starts()));
     }
 
-    /** What a step takes by itself, also one of the evening before. */
+    /** What a step takes by itself, even one of the evening before. */
     public static StepWork work(Batch batch, Step step, Equipment equipment) {
         return LawfulWork.of(batch, step, step.way(equipment).orElse(step.way()), equipment);
     }

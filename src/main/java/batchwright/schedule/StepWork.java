@@ -8,7 +8,7 @@ import java.util.Optional;
  * @param minutes from start to end
  * @param handsOnMinutes the first of them, which take the cook's hands
  * @param places burners or shelves it occupies at once; 0 when it occupies none
- * @param loads how a batch is divided that does not go in at once; empty when it does
+ * @param loads how a batch is divided that does not go in all at once; empty when it does
  */
 public record StepWork(int minutes, int handsOnMinutes, int places, Optional<Loads> loads) {
     /**

@@ -45,7 +45,7 @@ public record Task(
         waits = List.copyOf(waits);
     }
 
-    /** The cooks, then each appliance, then pots and pans. What is not there is taken as if it were, once. */
+    /** The cooks, then each appliance, then pots and pans. What is missing is counted as there, once. */
     static List<Integer> capacities(Equipment equipment) {
         List<Integer> capacities = new ArrayList<>();
         capacities.add(equipment.cooks());

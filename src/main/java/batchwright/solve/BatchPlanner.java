@@ -57,7 +57,7 @@ public final class BatchPlanner implements Planner {
         return plan(request, Watch.NONE);
     }
 
-    /** The search never knows the budget: it finds the cheapest plan, and that either fits the budget or tells what would. */
+    /** The search never knows the budget: it finds the cheapest plan, which either fits the budget or shows what would. */
     @Override
     public PlanResult plan(PlanRequest request, Watch watch) {
         if (request.cooking().sessions() > 1) {
@@ -101,7 +101,7 @@ public final class BatchPlanner implements Planner {
                 : new PlanResult.Planned(answers.get(0), answers.subList(1, answers.size()));
     }
 
-    /** A fault in the search costs nobody the plans that were found before. */
+    /** A fault in the search does not lose the plans found before it. */
     private static SearchResult<DaysSolution> search(PlanRequest request, Effort effort, Watch watch) {
         try {
             return CheapestPlan.search(request, Aim.LEAST_COST, effort);
@@ -114,7 +114,7 @@ public final class BatchPlanner implements Planner {
         }
     }
 
-    /** The cheapest first, once no pack is in them that could stay in the shop. */
+    /** The cheapest first, without packs that could have stayed in the shop. */
     private static List<Session> sessions(Optional<DaysSolution> settled, Incumbents incumbents) {
         return Stream.concat(
                         settled.stream(), incumbents.cheapestFirst().stream().limit(MOST_OTHERS))

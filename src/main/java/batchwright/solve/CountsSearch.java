@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The search over every layout of one vector of container counts. It can be left and gone on with, and is the same one wherever
+ * The search over every layout of one vector of container counts. It can be left and resumed, and is the same one wherever
  * the search over totals meets these counts, so that no layout is looked at twice.
  */
 final class CountsSearch {
@@ -29,7 +29,7 @@ final class CountsSearch {
     /** Spent on all layouts in the first slice; twice as much in each further one. */
     private static final long FIRST_STEPS = 500;
 
-    /** To put a layout together takes as long as to look at so many numbers of a tableau. */
+    /** Putting a layout together takes as long as looking at this many numbers of a tableau. */
     private static final long WORK_OF_A_LAYOUT = 1_000;
 
     private static final double HALF_A_CENT = 0.5;
@@ -50,9 +50,9 @@ final class CountsSearch {
     /** How much was looked at. */
     enum State {
         UNFINISHED,
-        /** Every layout: nothing but what was found is cheaper than the cutoff was. */
+        /** Every layout was: nothing but what was found is cheaper than the cutoff was. */
         THOROUGH,
-        /** There are too many layouts, and all that are ever looked at were. */
+        /** There are too many layouts; all that ever will be looked at were. */
         TOO_MANY
     }
 

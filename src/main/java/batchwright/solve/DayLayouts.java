@@ -12,12 +12,12 @@ import java.util.Map;
 import java.util.function.Predicate;
 
 /**
- * The ways to lay out one eater's containers over the days: exactly so many a day, a dish no oftener than it may come, breakfast
+ * The ways to lay out one eater's containers over the days: exactly so many a day, a dish no more often than allowed, breakfast
  * dishes for breakfasts, nothing later than it keeps. Days between which nothing stops keeping are alike, so each set of such days is listed once only. The most
  * even layouts come first: they are likeliest to keep the day rules.
  */
 final class DayLayouts {
-    /** To see whether a dish fits a day takes as long as to look at so many numbers of a tableau. */
+    /** Checking whether a dish fits a day takes as long as looking at this many numbers of a tableau. */
     private static final long WORK_OF_A_LOOK = 10;
 
     private final List<Dish> dishes;

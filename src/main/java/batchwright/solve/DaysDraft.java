@@ -84,7 +84,7 @@ final class DaysDraft extends AbstractDraft {
         snacks.put(new SnackKey(seat, measure, group), model().column(name, 0, most, true, RANK));
     }
 
-    /** Groups with the same containers differ in their snacks only; the order of such days is free, so fix it. */
+    /** Groups with the same containers differ in their snacks only; the order of such days is free, so it is fixed. */
     private void orderLikeDays(Seat seat) {
         List<LikeDays> groups = groups(seat);
         for (int g = 1; g < groups.size(); g++) {

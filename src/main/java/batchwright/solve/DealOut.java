@@ -18,7 +18,7 @@ import java.util.function.BiConsumer;
 
 /** Completes a layout whose portions, packs and snack sums are decided: deals the snacks out to the single days. */
 final class DealOut {
-    /** Snacks that make up exactly what a day lacks must not fail for rounding. */
+    /** Snacks that make up exactly what a day lacks must not fail because of rounding. */
     private static final double TOLERANCE = 1e-7;
 
     private final DaysDraft draft;

@@ -27,7 +27,7 @@ final class DishSetSearch {
         this.effort = whole.within(budget);
     }
 
-    /** Not worth going on before this time of the search over sets: others come first; never once all was seen. */
+    /** Not worth going on before this time of the search over sets: others come first; never, once all was seen. */
     long resumeAt() {
         return slices.resumeAt();
     }

@@ -9,7 +9,7 @@ import java.util.concurrent.atomic.AtomicLong;
 
 /** What a search has spent, over all its levels, when it must stop, and what it had to leave out. */
 final class Effort implements Stop {
-    /** A side search may solve so many relaxations within its nodes, on the average. */
+    /** A side search may solve this many relaxations per node, on average. */
     private static final long TRIALS_OF_A_NODE = 10;
 
     private final Stop stop;

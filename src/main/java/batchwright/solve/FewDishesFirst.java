@@ -14,12 +14,12 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The same request with few of its dishes, then with more: what a large kitchen is searched with first, so that there soon is a plan.
+ * The same request with few of its dishes, then with more: how a large kitchen is searched first, so that there is soon a plan.
  * Dishes that are cheap together are found as in a tournament: in groups, whose best go on to the next round. A group's best are those
  * that the cheapest relaxed plan of the group cooks, then those that it cooks without these, and so on. Proves nothing.
  */
 final class FewDishesFirst {
-    /** With so many dishes or fewer a search needs no others before it. */
+    /** With this many dishes or fewer, a search needs none before it. */
     private static final int FEW = 30;
 
     private static final int GROUP = 24;

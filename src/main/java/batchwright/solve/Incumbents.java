@@ -9,7 +9,7 @@ import java.util.List;
 final class Incumbents {
     private final List<Found<DaysSolution>> found = new ArrayList<>();
 
-    /** Takes a plan that is cheaper than all before; whether it is. */
+    /** Takes a plan if it is cheaper than all before; returns whether it is. */
     boolean take(Found<DaysSolution> plan) {
         return plan.cost() < cheapest() && found.add(plan);
     }

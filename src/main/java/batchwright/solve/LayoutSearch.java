@@ -19,7 +19,7 @@ import java.util.Optional;
 
 /**
  * The cheapest plan for one layout of containers over days. Like days are taken together, which makes the model small: when
- * nothing is cheap enough there, nothing is; and when the snacks can be dealt out to the single days, that is the answer. Where
+ * nothing is cheap enough there, nothing is; when the snacks can be dealt out to the single days, that is the answer. Where
  * the days of a group cannot be served too often, that group is taken apart, and the search starts anew with a finer model; at
  * the finest, each day stands on its own.
  */
@@ -61,7 +61,7 @@ final class LayoutSearch {
         return bound;
     }
 
-    /** A heuristic: a plan below the cutoff, if one is found soon; not to be gone on with. */
+    /** A heuristic: a plan below the cutoff, if one is found soon; not to be resumed. */
     Optional<Found<DaysSolution>> heuristic(double cutoff) {
         return new Run(maker.make(layout), cutoff).search(cutoff).found();
     }
@@ -164,7 +164,7 @@ final class LayoutSearch {
                     .toList();
         }
 
-        /** So many sums could not be dealt out that some days had better be taken apart. Single days never count. */
+        /** So many sums could not be dealt out that some days are better taken apart. Single days never count. */
         boolean failedEnough() {
             return worst().map(f -> failures.getOrDefault(f, 0) > MOST_FAILURES).orElse(false);
         }

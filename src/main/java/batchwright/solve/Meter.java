@@ -4,7 +4,7 @@ import batchwright.solve.mip.OutOfTime;
 import batchwright.solve.mip.Stop;
 import java.util.function.LongPredicate;
 
-/** The work that a search has done, and when that is enough. Once it is, it is for ever. */
+/** The work that a search has done, and when that is enough. Once it is, it stays so. */
 final class Meter implements Stop {
     /** Work done between two looks at whether it is enough: less than a millisecond. */
     static final long BETWEEN_LOOKS = 200_000;

@@ -15,7 +15,7 @@ final class ProofLedger {
     }
 
     /**
-     * What is proven of all there is.
+     * What is proven of everything.
      *
      * @param seen nothing that was not left out costs less than this
      */

@@ -14,7 +14,7 @@ import java.util.function.Predicate;
  * Exact: lists every single day that keeps the rules, then looks for days that together use the snacks up.
  */
 final class SnackDeal {
-    /** To add or compare one amount takes as long as to look at so many numbers of a tableau. */
+    /** Adding or comparing one amount takes as long as looking at this many numbers of a tableau. */
     private static final long WORK_OF_A_LOOK = 3;
 
     private final int[] total;

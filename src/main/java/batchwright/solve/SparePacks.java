@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Packs of one food that could stay in the shop. A search that is cut short buys some: it took them for grams that it left out later.
+ * Packs of one food that could stay in the shop. A search that is cut short buys some for grams that it left out later.
  *
  * @param used what the plan uses [g as purchased]
  * @param inBatches of it, what is cooked, for which food will do that spoils before the last day [g as purchased]

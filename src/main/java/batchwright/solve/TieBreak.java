@@ -24,7 +24,7 @@ import java.util.function.Function;
 final class TieBreak {
     private static final long MOST_STEPS = 400;
     private static final long LEAST_STEPS = 20;
-    /** A step takes time about as the square of the number of columns; this is what all steps together may take. */
+    /** A step's time grows with about the square of the number of columns; this is what all steps together may take. */
     private static final long WORK = 20_000_000;
 
     /** However large the model is, each aim takes about a second at most. */
@@ -98,7 +98,7 @@ final class TieBreak {
         }
     }
 
-    /** What the part of all leftovers that spoils has cost [minor units]; what is not sold counts nothing. */
+    /** Cost of those leftovers that spoil [minor units]; what is not sold counts as nothing. */
     private static Expression spoilingLeftovers(DaysDraft draft) {
         var worth = new Expression();
         for (Pack pack : draft.menu().packs()) {

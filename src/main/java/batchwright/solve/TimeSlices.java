@@ -4,7 +4,7 @@ import batchwright.solve.mip.Completion;
 import batchwright.solve.mip.StepBudget;
 
 /**
- * The slices of a search that takes turns with others: each has twice as many steps as the one before, and after it the others may
+ * The slices of a search that takes turns with others: each has twice as many steps as the one before, and then the others may
  * spend as much before the next.
  */
 final class TimeSlices {

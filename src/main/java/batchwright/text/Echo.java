@@ -25,7 +25,7 @@ public final class Echo {
         return isPlain(text) ? text : escaped(text, true);
     }
 
-    /** Text that is longer than this without its middle, so that both its beginning and its end can be read. */
+    /** Text longer than this loses its middle, so that both its beginning and its end can be read. */
     public static String shortened(int most, String text) {
         if (text.length() <= most) {
             return text;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** The words of a text: letters, digits and %, in small letters. Everything else only parts them. */
+/** The words of a text: letters, digits and %, in small letters. Everything else only separates them. */
 public final class Words {
     private static final int SHORT = 3;
 
@@ -25,7 +25,7 @@ public final class Words {
         return words;
     }
 
-    /** Whether two words are the same but for one and many: egg, eggs. */
+    /** Whether two words are the same apart from singular and plural: egg, eggs. */
     public static boolean areOne(String word, String other) {
         return word.equals(other) || singular(word).equals(singular(other));
     }

@@ -18,7 +18,7 @@ import java.util.regex.Pattern;
 
 /**
  * How much of a food: a weight, {@code 150 g}, {@code 1.2 kg}, {@code 2 lb} or {@code 6 oz}; or its household measures, {@code 2 tbsp}, {@code 1 1/2
- * cups}, {@code 3 medium}. What one measure weighs stands in foods/measures.csv.
+ * cups}, {@code 3 medium}. What one measure weighs is in foods/measures.csv.
  */
 public final class AmountGrammar {
     static final String EXAMPLE = "a weight or a measure, and perhaps a method: 100 g, or 1 1/2 cups, or 100 g, boiled";
@@ -35,7 +35,7 @@ public final class AmountGrammar {
             Pattern.compile("([-+]?(?:[0-9]+\\s+)?[0-9]+/[0-9]+|[-+]?[0-9.,]+(?:[eE][0-9]+)?)\\s*(.*)");
     private static final Pattern FRACTION = Pattern.compile("(?:(\\d{1,3})\\s+)?(\\d{1,2})/(\\d{1,2})");
     private static final Pattern WORDS = Pattern.compile("[a-zA-Z][a-zA-Z0-9% _-]{0,39}");
-    /** Spoons and cups are divided into no more. */
+    /** Spoons and cups are not divided further. */
     private static final int MOST_PARTS = 16;
 
     private final MeasureNames measures;

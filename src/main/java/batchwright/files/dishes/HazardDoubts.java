@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** Says what the steps of a dish leave dangerous for everyone; refuses what is sure to hurt. */
+/** Says what the steps of a dish leave dangerous for everyone; refuses what is sure to do harm. */
 record HazardDoubts(Dish dish, DishPlaces places, Problems problems) {
     void check() {
         int before = problems.errors();

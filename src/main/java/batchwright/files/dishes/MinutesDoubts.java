@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** Doubts about dishes whose minutes are written for five containers only: for more of them nobody knows. */
+/** Doubts about dishes whose minutes are written for five containers only: for more, nobody knows. */
 public final class MinutesDoubts {
     private MinutesDoubts() {}
 

@@ -10,7 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-/** Where a dish says what its steps take in hand, nothing of it is forgotten. */
+/** Where a dish says what its steps take in hand, nothing is forgotten. */
 final class StepsDoubts {
     private final Dish dish;
     private final Fields fields;

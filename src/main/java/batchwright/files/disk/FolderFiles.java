@@ -32,7 +32,7 @@ public final class FolderFiles implements DataFiles {
                         .toList()));
     }
 
-    /** Of what cannot be told what it is, reading it will say why. */
+    /** Where it cannot be told what it is, reading it will say why. */
     private static Entry entry(String folder, Path path) {
         boolean isFolder = new OnDisk(path, shown(path))
                 .attributes()

@@ -5,7 +5,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
- * What came of looking for a user's file or folder. There are three answers, because what cannot be read must never be taken for
+ * Result of looking for a user's file or folder. There are three answers, because what cannot be read must never be taken for
  * what is not there: a pantry behind a closed door is not an empty one.
  */
 public sealed interface Found<T> {

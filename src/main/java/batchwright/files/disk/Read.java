@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What came of reading files: the value, unless an error stands in its way, and every problem found.
+ * The result of reading files: the value, unless there is an error, and every problem found.
  *
  * @param value empty when there is at least one error
  */

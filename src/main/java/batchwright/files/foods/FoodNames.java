@@ -18,8 +18,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Finds foods by their id. A food whose row has an error is known by name but has no value: the error was already told, and
- * is not told again wherever the food is used.
+ * Finds foods by their id. A food whose row has an error is known by name but has no value: the error was already reported, and
+ * is not repeated wherever the food is used.
  */
 public final class FoodNames {
     private final Problems problems;
@@ -33,7 +33,7 @@ public final class FoodNames {
         this.once = new Once(problems);
     }
 
-    /** Sees that an id stands only once in all tables of foods. */
+    /** Makes sure that an id stands only once in all tables of foods. */
     boolean isNew(String id, Written written) {
         return once.isNew(id, written);
     }

@@ -16,7 +16,7 @@ import java.util.Map;
  */
 record Label(LabelKind kind, Per per, LabelEnergy energy, Map<Nutrient, LabelAmount> amounts, BigDecimal polyols) {
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
-    /** Far finer than any label, and a value stays readable. */
+    /** Far finer than any label, yet a value stays readable. */
     private static final int DECIMALS = 4;
 
     Figures figures() {

@@ -121,7 +121,7 @@ final class LabelRow {
                         .orElse(BigDecimal.ZERO);
     }
 
-    /** Only so wide that no slip passes as a figure of 5 kg of food; weights are compared with each other later. */
+    /** Only wide enough that no slip passes as a figure of 5 kg of food; weights are compared with each other later. */
     private static NumberRange range(String what, String unit) {
         return NumberRange.of(what, "0", unit.equals("g") ? "5000" : "100000", unit, "");
     }

@@ -30,7 +30,7 @@ final class LikelySlip {
         this.kcal = figures.number(ENERGY);
     }
 
-    /** What fits best of the slips that are made often; only when none does, a point in the wrong place. */
+    /** The best fit among frequent slips; only when none fits, a point in the wrong place. */
     Optional<String> reason() {
         return best(Stream.of(otherUnit(), otherConvention(), otherWeight(), fibreWithLittleEnergy())
                         .flatMap(s -> s))

@@ -23,7 +23,7 @@ final class PerGrammar {
     private static final Set<String> VOLUMES = Set.of("ml", "cl", "dl", "l");
     private static final NumberRange GRAMS =
             NumberRange.of("weight", "1", "5000", "g", "the weight that the figures are for");
-    /** What a cook pours is between whipped cream and honey; outside it is a slip. */
+    /** What a cook pours lies between whipped cream and honey; anything outside is a slip. */
     private static final NumberRange GRAMS_OF_ML =
             NumberRange.of("weight of 1 ml", "0.2", "1.6", "g", "milk has 1.03 g, oil 0.92 g, honey 1.4 g");
 

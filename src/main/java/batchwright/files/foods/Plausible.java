@@ -158,7 +158,7 @@ final class Plausible {
     }
 
     /**
-     * The catalogue has factors made for each food: only a large difference to the general ones is worth a word. Some fibre
+     * The catalogue has factors made for each food: only a large difference from the general ones is worth a word. Some fibre
      * gives nothing, as in cocoa. Alcohol is no column: it may be what a drink does not account for.
      */
     private void energy() {

@@ -73,7 +73,7 @@ final class DiaryReader {
         return false;
     }
 
-    /** Who writes more than two days means a week. */
+    /** Whoever writes more than two days means a week. */
     private static String difference(int minutes) {
         boolean week = minutes > 2 * Diary.MINUTES_A_DAY;
         int off = minutes - (week ? Diary.MINUTES_A_WEEK : Diary.MINUTES_A_DAY);

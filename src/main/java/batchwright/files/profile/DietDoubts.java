@@ -20,7 +20,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * What the files cannot answer for the diets of an eater: such foods are not used until their label was read. Only those are named
+ * What the files cannot answer for an eater's diets: such foods are not used until their label is read. Only those are named
  * whose answer could change a plan.
  */
 final class DietDoubts {
@@ -30,7 +30,7 @@ final class DietDoubts {
     private final Kitchen kitchen;
     private final Avoided now;
     private final Wishes ifAllWereRight;
-    /** Ids of foods and staples by what is in doubt of them. */
+    /** Ids of foods and staples by what is in doubt about them. */
     private final Map<String, Set<String>> byDoubt = new LinkedHashMap<>();
 
     private final Set<String> ids = new LinkedHashSet<>();

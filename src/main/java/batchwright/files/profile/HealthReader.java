@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Answers to questions of health: one by one, or a group of them at once. What is said of a question goes before what is said of its group. */
+/** Answers to questions of health: one by one, or a group of them at once. A question's answer goes before its group's. */
 final class HealthReader {
     /** From when one question stood for several; a yes does not tell which. */
     private static final String DIABETES_MEDICINE = "diabetes_medicine";

@@ -54,7 +54,7 @@ final class HoursGrammar {
         return Optional.of(minutes.intValueExact());
     }
 
-    /** The same way back: 7 h 30 min. */
+    /** The reverse: 7 h 30 min. */
     static String written(int minutes) {
         int hours = minutes / AN_HOUR.intValue();
         int rest = minutes % AN_HOUR.intValue();

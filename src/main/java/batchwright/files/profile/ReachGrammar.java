@@ -25,7 +25,7 @@ final class ReachGrammar {
         this.problems = problems;
     }
 
-    /** Whether somebody meant this form. */
+    /** Whether this form was meant. */
     static boolean isMeant(Written written) {
         return written.text().startsWith("reach");
     }

@@ -2,7 +2,7 @@ package batchwright.files.shop;
 
 import java.util.Arrays;
 
-/** The middle of some numbers, also as it would be without one of them. */
+/** The median of some numbers, also as it would be without one of them. */
 final class Median {
     private final double[] sorted;
 

@@ -27,7 +27,7 @@ import java.util.stream.Collectors;
 public record PriceEntry(Food food, String shop, String contents, Optional<String> label, String price) {
     private static final String USUAL_LABEL = "pack";
     private static final String NOTE = "own price";
-    /** How the starter files begin their notes: of a price that was seen it would be false. */
+    /** How the starter files begin their notes: for a price that was seen it would be false. */
     private static final String INVENTED = "invented";
 
     /**

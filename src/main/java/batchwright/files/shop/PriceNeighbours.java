@@ -64,7 +64,7 @@ final class PriceNeighbours {
         });
     }
 
-    /** Of each group the middle prices of its foods. */
+    /** The median prices of the foods of each group. */
     private Map<String, Median> groups() {
         var groups = new HashMap<String, List<Double>>();
         byFood.forEach((food, packs) -> groups.computeIfAbsent(food.group(), g -> new ArrayList<>())
@@ -80,7 +80,7 @@ final class PriceNeighbours {
         return new Median(packs.stream().mapToDouble(Priced::minorPerKg).toArray());
     }
 
-    /** The middle of the other foods of the group; empty when they are too few or not alike. */
+    /** The median of the other foods of the group; empty when they are too few or not alike. */
     private static OptionalDouble ofGroup(Food food, double ofFood, Map<String, Median> groups) {
         Median group = Objects.requireNonNull(groups.get(food.group()));
         return group.size() <= LEAST_FOODS || food.group().equals(NOT_ALIKE)

@@ -10,7 +10,7 @@ import java.util.Optional;
 /**
  * Mercury in a kind of fish.
  *
- * @param advised how much of it a week is advised to those who may become pregnant
+ * @param advised how much of it a week is advised for those who may become pregnant
  * @param ugPerG mean total mercury, if it is known here
  */
 public record FishMercury(Advised advised, Optional<BigDecimal> ugPerG, FoodWords fish) {
@@ -46,7 +46,7 @@ public record FishMercury(Advised advised, Optional<BigDecimal> ugPerG, FoodWord
                 FoodWords.of(cells.get(0), ""));
     }
 
-    /** Empty for what is no fish, and for fish of which no line of the table knows. */
+    /** Empty for what is not fish, and for fish that the table does not know. */
     public static Optional<FishMercury> of(Food food) {
         return food.group().equals("fish")
                 ? ALL.stream().filter(line -> line.fish.fit(food)).findFirst()

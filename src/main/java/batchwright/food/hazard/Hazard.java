@@ -14,7 +14,7 @@ import java.util.Optional;
  *
  * @param code of the caution, such as frozen_berries
  * @param signs what in a dish makes it so, all of it; none when the food alone does
- * @param figure the amount in the rule, in the unit that stands in its words
+ * @param figure the amount in the rule, in the unit named in its words
  */
 public record Hazard(
         String code,

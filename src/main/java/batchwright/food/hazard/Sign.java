@@ -57,7 +57,7 @@ sealed interface Sign {
         }
     }
 
-    /** Of a cell: all of them must be there. */
+    /** Those of a cell, all of which must be there. */
     static List<Sign> all(String cell) {
         return Pattern.compile(";")
                 .splitAsStream(cell)

@@ -1,4 +1,4 @@
-/** What can hurt with food, as data: {@code hazards.csv}, each rule with its source, and mercury in fish. Says nothing to anybody. */
+/** What can do harm in food: {@code hazards.csv}, each rule with its source, and mercury in fish. Says nothing to anybody. */
 @NullMarked
 package batchwright.food.hazard;
 

@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 
 /**
  * What a food, or something in it, comes from. Every meat names its animal: pig and beef have words of their own because people
- * leave out these alone.
+ * leave out only these.
  */
 public enum Origin {
     LAND_MEAT("poultry or another meat"),

@@ -21,7 +21,7 @@ public final class OriginList {
                 .toList();
     }
 
-    /** Empty when a word is none of an origin, or {@code none} stands beside others. */
+    /** Empty when a word is no origin, or {@code none} stands beside others. */
     public static Optional<Origins> of(String text) {
         List<String> written = Stream.of(text.split("\\s+", -1))
                 .filter(word -> !word.isEmpty())

@@ -59,7 +59,7 @@ public record BodyFatFinding(
                 : Optional.of(fat).filter(BodyFat.Measured.class::isInstance).map(BodyFat.Measured.class::cast);
     }
 
-    /** Also of a body that already has its estimate: the answer is the same. */
+    /** Also for a body that already has its estimate: the answer is the same. */
     private static boolean isAskedFor(Body body) {
         return body.fat().filter(fat -> asTold(fat).isEmpty()).isPresent();
     }

@@ -2,7 +2,7 @@ package batchwright.needs.bodyfat;
 
 import batchwright.quantity.Share;
 
-/** What body fat can be, with room on both sides [% of body weight]: a formula that answers otherwise was asked about a slip. */
+/** What body fat can be, with room on both sides [% of body weight]: a formula that answers otherwise was given a slip. */
 final class FatBounds {
     private static final double LEAST_PERCENT = 3;
     private static final double MOST_PERCENT = 60;

@@ -15,7 +15,7 @@ import batchwright.person.Sex;
  * are choices of this program: doubtful under 13.5 or 11; impossible outside 11 to 33 or 9.5 to 28.5, and outside 3-60 % or 8-65 % of fat. Upper
  * bounds rise by 0.25 for each BMI point above 30, because part of much weight is lean. Doubtful, too, when it lies more than 2.5 standard
  * deviations from the estimate from BMI, whose own is taken as 4.5 points: a choice. What is measured much better than that is not judged by
- * it, because BMI is wrong of muscular people.
+ * it, because BMI is wrong for muscular people.
  *
  * @param why in words, to stand behind "because"; empty when plausible
  * @param byBmi the estimate from BMI

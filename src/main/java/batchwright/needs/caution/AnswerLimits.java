@@ -11,7 +11,7 @@ import batchwright.person.HealthQuestion;
 import java.util.Optional;
 import java.util.Set;
 
-/** Where a yes does not forbid a goal, but how far it may go. */
+/** Where a yes limits how far a goal may go, without forbidding it. */
 final class AnswerLimits {
     private static final double SLOW_PERCENT_A_WEEK = 0.5;
     private static final int CARBOHYDRATE_G = 130;

@@ -16,7 +16,7 @@ public final class BodyFatCautions {
 
     private BodyFatCautions() {}
 
-    /** Those that leave planning. */
+    /** Those that do not stop planning. */
     public static List<Caution> mild(BodyFatFinding finding) {
         List<Caution> cautions = new ArrayList<>();
         finding.plausibility()

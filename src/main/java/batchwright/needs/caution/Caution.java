@@ -15,7 +15,7 @@ import java.util.List;
  */
 public record Caution(
         String code, String text, boolean stopsPlanning, boolean hidesFigures, List<String> asks, Citation source) {
-    /** One that leaves the figures. */
+    /** One that does not hide the figures. */
     public Caution(String code, String text, boolean stopsPlanning, Citation source) {
         this(code, text, stopsPlanning, false, List.of(), source);
     }

@@ -30,7 +30,7 @@ final class DecisionCautions {
         return cautions;
     }
 
-    /** A no counts where no table asks for it too. */
+    /** A no counts even where no table asks for it. */
     private static Caution doctorDisagrees(boolean stops) {
         return new Caution(
                 "doctor_disagrees",

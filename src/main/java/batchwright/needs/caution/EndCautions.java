@@ -18,7 +18,7 @@ import java.util.List;
 final class EndCautions {
     private static final double WEEKS_AHEAD = 12;
     private static final double PER_CENT = 100;
-    /** Weights that are named have one decimal [kg]. */
+    /** Named weights have one decimal [kg]. */
     private static final double TENTHS = 10;
 
     private static final double NORMAL_BMI = 18.5;
@@ -79,7 +79,7 @@ final class EndCautions {
                 : "";
     }
 
-    /** Who is below already is refused by the table of decisions. */
+    /** Whoever is below already is refused by the table of decisions. */
     private void lowFat() {
         if (!SafeEnd.isToldOrTaped(body)) {
             return;

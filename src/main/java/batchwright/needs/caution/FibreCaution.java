@@ -14,7 +14,7 @@ import java.util.Optional;
 public final class FibreCaution {
     /** Above 50 to 60 g wind and cramps are common; common practice. */
     private static final BigDecimal VERY_MUCH_G = BigDecimal.valueOf(50);
-    /** Who asks for more is warned only above so many times what is asked; a choice. */
+    /** Whoever asks for more is warned only above this multiple of what is asked; a choice. */
     private static final BigDecimal FAR_ABOVE = new BigDecimal("1.25");
 
     private static final Citation SOURCE = new Citation(

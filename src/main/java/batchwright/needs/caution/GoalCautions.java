@@ -36,7 +36,7 @@ public final class GoalCautions {
         return all(goal, targets, other -> "").stream().anyMatch(Caution::stopsPlanning);
     }
 
-    /** @param when what is said of the day that would do, of a goal whose day is too near */
+    /** @param when what is said of the day that would do, for a goal whose day is too near */
     private static List<Caution> all(GoalFinding goal, Targets targets, Function<GoalFinding, String> when) {
         GoalCautions check = new GoalCautions(goal);
         check.cautions.addAll(EndCautions.of(goal));

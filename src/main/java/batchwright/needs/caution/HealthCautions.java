@@ -6,7 +6,7 @@ import batchwright.person.Eater;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What to know of the eater's age, whatever the goal: from some age on the equations rest on fewer people. */
+/** What to know about the eater's age, whatever the goal: from some age on the equations rest on fewer people. */
 public final class HealthCautions {
     private static final double OLDER_YEARS = 65;
 

@@ -3,7 +3,7 @@ package batchwright.needs.caution;
 import batchwright.person.Outcome;
 
 /**
- * What answers to questions of health come to, for one goal.
+ * What the answers to questions of health come to, for one goal.
  *
  * @param outcome at least a warning
  * @param caution what is said of it

@@ -44,7 +44,7 @@ final class NotSaid {
         return findings;
     }
 
-    /** Of a group that is unclear another caution speaks. */
+    /** An unclear group has a caution of its own. */
     private boolean isOpen(HealthQuestion question) {
         boolean tooOld = question.group().key().equals(PERIODS) && eater.body().ageYears() >= PERIODS_TO_YEARS;
         return !tooOld
@@ -74,7 +74,7 @@ final class NotSaid {
                 CHOICE);
     }
 
-    /** Of a group that nothing is said of, only the group. */
+    /** Where nothing is said about a group, only the group is named. */
     private String words(HealthQuestion question, List<HealthQuestion> open) {
         HealthGroup group = question.group();
         boolean all = group.questions().size() > 1 && open.containsAll(group.questions());

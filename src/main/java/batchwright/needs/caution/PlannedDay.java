@@ -30,7 +30,7 @@ final class PlannedDay {
         this.last = reach.from().plusWeeks(MOST_WEEKS);
     }
 
-    /** A sentence after a blank on the day that would be planned instead of a refused one; empty for a goal without a day. */
+    /** A sentence, after a blank, on the day planned in place of a refused one; empty for a goal without a day. */
     static String says(GoalFinding goal) {
         return goal.reach()
                 .map(reach -> " " + new PlannedDay(goal, reach).says())

@@ -9,7 +9,7 @@ import batchwright.person.Eater;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Says where the parts of a target do not go together, or what the eater asks lies outside what is published. None stops planning. */
+/** Says where parts of a target clash, or what the eater asks for lies outside what is published. None stops planning. */
 public final class TargetCautions {
     private static final double KCAL_PER_G = 4;
     private static final double PER_CENT = 100;

@@ -12,7 +12,7 @@ import java.util.function.Function;
 /** Refuses a change that is faster than any that is planned, and says how fast would do. */
 final class TooFastCautions {
     private static final double PER_CENT = 100;
-    /** How far two solved intakes may differ that mean the same. */
+    /** How far two solved intakes may differ and still count as the same. */
     private static final double SOLVED_KCAL = 0.01;
 
     static final String LOSS_TOO_FAST = "loss_too_fast";
@@ -79,7 +79,7 @@ final class TooFastCautions {
                 GAIN);
     }
 
-    /** Of a goal that no intake that is looked at leads to. */
+    /** For a goal that none of the intakes looked at leads to. */
     private static Optional<String> asked(GoalFinding goal, String intake) {
         if (!goal.isOutOfReach()) {
             return Optional.empty();

@@ -1,4 +1,4 @@
-/** What could hurt somebody, and who should be asked instead. */
+/** What could harm somebody, and who should be asked instead. */
 @NullMarked
 package batchwright.needs.caution;
 

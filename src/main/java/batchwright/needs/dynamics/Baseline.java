@@ -41,7 +41,7 @@ record Baseline(BodyState start, double intakeKj, double activityKj, double cons
         return new Baseline(new BodyState(fat.kg(), tissue, GLYCOGEN_KG, 0, 0), intake, activity, constant);
     }
 
-    /** What a body burns but for digestion, adaptation and building [kJ/d]. */
+    /** What a body burns apart from digestion, adaptation and building [kJ/d]. */
     double upkeepKj(BodyState now) {
         return constantKj
                 + UPKEEP_KJ_PER_KG_FAT * now.fatKg()

@@ -18,12 +18,12 @@ public final class BodyModel {
     /** How near a solved intake is [kcal/d] and a solved day [d]; far below what is printed. */
     static final double CLOSE = 1e-3;
 
-    /** Intakes are looked for between these parts of the total; what lies outside no goal may ask for. */
+    /** Intakes are looked for between these parts of the total; no goal may ask for anything outside. */
     private static final double LEAST_OF_TOTAL = 0.25;
 
     private static final double MOST_OF_TOTAL = 4;
     private static final int MOST_STEPS = 100;
-    /** Until then a weight has settled. */
+    /** By then a weight has settled. */
     private static final double IN_THE_END_DAYS = 50 * 365;
     /** As far ahead as a day is looked for. */
     private static final int MOST_DAYS = 10 * 365;
@@ -42,7 +42,7 @@ public final class BodyModel {
         return new BodyModel(Baseline.of(body.weight(), fat.of(body.weight()), total, pal));
     }
 
-    /** With body fat as it is known, or estimated from BMI. */
+    /** With known body fat, or an estimate from BMI. */
     public static BodyModel of(Body body, Energy total, double pal) {
         return of(body, StartingFat.of(body), total, pal);
     }

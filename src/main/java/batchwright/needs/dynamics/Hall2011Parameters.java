@@ -33,7 +33,7 @@ final class Hall2011Parameters {
     /** tau_AT, how fast adaptive thermogenesis settles [d]. From memory, not seen. */
     static final double ADAPTATION_DAYS = 14;
 
-    /** Fat mass at which fat and lean tissue change alike [kg]. Seen: Forbes 1987, in a published supplement. */
+    /** Fat mass at which fat and lean tissue change equally [kg]. Seen: Forbes 1987, in a published supplement. */
     static final double FORBES_KG = 10.4;
     /** C, the same for energy instead of mass [kg]. */
     static final double FORBES_ENERGY_KG = FORBES_KG * KJ_PER_KG_LEAN / KJ_PER_KG_FAT;

@@ -24,7 +24,7 @@ public final class SafeLimits {
         this.start = start;
     }
 
-    /** What is not kept, in words; empty when all is well. */
+    /** The limit that is not kept, in words; empty when all is well. */
     public Optional<String> broken(BodyState now) {
         if (isUnder(now.fatPercent(), end.fatPercent(), start.fatPercent())) {
             return Optional.of(says("body fat", end.fatPercent(), " % of weight", start.fatPercent()));

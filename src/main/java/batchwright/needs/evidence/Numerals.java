@@ -21,7 +21,7 @@ public final class Numerals {
         return String.format(Locale.ROOT, "%.2f", value);
     }
 
-    /** To the nearest ten, for what is known no better. */
+    /** To the nearest ten, for what is not known any better. */
     public static String tens(double value) {
         return whole(Math.round(value / 10) * 10.0);
     }

@@ -13,7 +13,7 @@ import java.util.function.ToDoubleFunction;
  * @param most with body fat higher by that error
  */
 public record KcalPerKg(double kcal, double least, double most) {
-    /** Nobody has less fat than that; it keeps an estimate with its error above nothing [kg]. */
+    /** Nobody has less fat than that; it keeps an estimate less its error above zero [kg]. */
     private static final double LEAST_FAT_KG = 0.5;
 
     /**

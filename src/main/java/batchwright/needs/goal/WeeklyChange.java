@@ -14,12 +14,12 @@ import batchwright.quantity.Energy;
  * @param percentAWeek the same as per cent of body weight
  */
 public record WeeklyChange(double kcalADay, double kgAWeek, double percentAWeek) {
-    /** A rate is planned for so long; then it needs another intake. */
+    /** A rate is planned for this long; then it needs another intake. */
     public static final int STEP_WEEKS = 4;
 
     private static final double DAYS_A_WEEK = 7;
     private static final double PER_CENT = 100;
-    /** No intake outside these parts of the total is looked at; what would need one is refused. */
+    /** No intake outside these parts of the total is looked at; a goal that would need one is refused. */
     private static final double LEAST_OF_TOTAL = 0.25;
 
     private static final double MOST_OF_TOTAL = 4;
@@ -53,7 +53,7 @@ public record WeeklyChange(double kcalADay, double kgAWeek, double percentAWeek)
         });
     }
 
-    /** One intake that changes weight so fast on average over so many weeks. */
+    /** The one intake that changes weight at this average rate over this many weeks. */
     private static WeeklyChange even(BodyModel model, double kgAWeek, double weeks) {
         double weight = model.start().weightKg();
         if (kgAWeek == 0) {

@@ -7,6 +7,6 @@ import java.math.BigDecimal;
  * At most this much a day.
  *
  * @param amount in the nutrient's unit
- * @param counts what of all that is eaten it is a limit of
+ * @param counts which part of what is eaten it limits
  */
 public record Ceiling(Kind kind, BigDecimal amount, Counts counts, Citation source) {}

@@ -6,7 +6,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Optional;
 
-/** What a limit counts of all that is eaten, and how much of it the catalogue can tell. */
+/** Which part of what is eaten a limit counts, and how much of that the catalogue can tell. */
 public enum Counts {
     EVERYTHING,
     /** Nothing that is food. */
@@ -28,7 +28,7 @@ public enum Counts {
         };
     }
 
-    /** A food that has DFE but no folate would make it too much. */
+    /** A food that has DFE but no folate would make it too high. */
     private static Optional<BigDecimal> folicAcid(Nutrients day) {
         return Optional.of(day)
                 .filter(d -> d.isComplete(Nutrient.FOLATE))

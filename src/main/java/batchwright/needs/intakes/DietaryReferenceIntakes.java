@@ -15,7 +15,7 @@ import java.util.Optional;
 
 /**
  * Recommended amounts and upper levels by sex and age, of the United States and Canada: the table beside this class, which names
- * the source of each row. For adults from 19 years; of younger people it says nothing.
+ * the source of each row. For adults from 19 years; about younger people it says nothing.
  */
 final class DietaryReferenceIntakes {
     private static final String TABLE = "dietary_reference_intakes.csv";

@@ -21,7 +21,7 @@ public record Intake(
 
     private static final BigDecimal PER_CENT = BigDecimal.valueOf(100);
 
-    /** How an amount stands to what is published; of an incomplete one, as far as is known. */
+    /** How an amount compares with what is published; for an incomplete one, as far as is known. */
     public enum Standing {
         /** Nothing known speaks against it. */
         WITHIN,

@@ -26,7 +26,7 @@ public final class References {
 
     private References() {}
 
-    /** In the order of {@link Nutrient}, each once; nothing by sex and age where an answer on health says that other amounts hold. */
+    /** In the order of {@link Nutrient}, each once; nothing by sex and age where a health answer makes other amounts apply. */
     public static List<Reference> of(Eater eater, DayTarget target, Guides guides) {
         Optional<Body> body =
                 Optional.of(eater.body()).filter(b -> !eater.health().has(HealthEffect.OTHER_AMOUNTS));

@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What to know before trusting a projection: where it stops first, for whom it was made last. */
+/** What to know before trusting a projection: first where it stops, last for whom it was made. */
 final class ProjectionCautions {
     static final String STOPS = "projection_stops";
 

@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
  * A goal in steps of four weeks. A rate takes a new intake in each, such that weight goes on changing as fast; a surplus or deficit is
  * counted from what holds the weight by then; a weight by a date keeps one intake until that day, where the steps end. Never less than may be eaten.
  *
- * @param steps in order; none for who holds the weight
+ * @param steps in order; none when weight is held
  * @param held the same weeks at the intake of the first step
  * @param stopped why the steps end before the weeks asked for
  */

@@ -11,7 +11,7 @@ import java.util.Optional;
  * Resting energy from fat-free mass. REE = 370 + 21.6 FFM [kcal/d], FFM fat-free mass [kg].
  *
  * <p>A synthesis of several studies of adults; fat-free mass explains 65-90 % of the differences in resting energy between
- * people (from memory of the paper). As good as the body-fat figure that it is given.
+ * people (from memory of the paper). Only as good as the body-fat figure that it is given.
  *
  * <p>Source: Cunningham JJ. Body composition as a determinant of energy expenditure: a synthetic review and a proposed general
  * prediction equation. Am J Clin Nutr 1991;54:963-969, the general prediction equation.

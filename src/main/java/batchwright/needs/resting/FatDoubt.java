@@ -30,7 +30,7 @@ final class FatDoubt {
                 : own;
     }
 
-    /** Why a fat-free mass may not be trusted. */
+    /** Why a fat-free mass may not be reliable. */
     static List<String> caveats(RestingEnergyEquation equation, Body body) {
         return body.fat()
                 .filter(fat -> kcalOfError(equation, body) > 0)

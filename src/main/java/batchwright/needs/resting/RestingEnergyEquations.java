@@ -41,7 +41,7 @@ public final class RestingEnergyEquations {
 
     /**
      * The equation the total is built on: from fat-free mass when body fat was measured or comes from a tape, else from weight,
-     * height and age. Body fat from BMI holds nothing that these do not, so it is no reason for another equation.
+     * height and age. Body fat from BMI tells nothing that these do not, so it is no reason for another equation.
      */
     public static RestingEnergyEquation inUse(Body body) {
         return body.fatTellsMoreThanBmi() ? BY_BODY_FAT : BY_WEIGHT;
@@ -58,7 +58,7 @@ public final class RestingEnergyEquations {
         return Math.hypot(Math.hypot(own, fat), kcalOfDoubt(body));
     }
 
-    /** Half the way to the equation from fat-free mass when body fat is told but doubtful, a choice [kcal/d]; else 0. */
+    /** Halfway to the equation from fat-free mass when body fat is told but doubtful, a choice [kcal/d]; else 0. */
     private static double kcalOfDoubt(Body body) {
         return body.fat().filter(BodyFat.Doubted.class::isInstance).isPresent()
                 ? HALF

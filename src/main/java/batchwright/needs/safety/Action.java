@@ -5,7 +5,7 @@ import batchwright.person.Body;
 import batchwright.quantity.Energy;
 import java.util.Locale;
 
-/** What the weight shall do, as the tables of decisions have it. */
+/** What the weight is to do, as the tables of decisions put it. */
 public enum Action {
     LOSE_SLOW,
     LOSE_USUAL,
@@ -17,7 +17,7 @@ public enum Action {
     private static final double PER_CENT = 100;
 
     /**
-     * What is faster than any that is planned counts as the fastest.
+     * Anything faster than what is planned counts as the fastest.
      *
      * @param total energy a day that holds the weight
      * @param kgAWeek change of weight; gain is positive

@@ -17,7 +17,7 @@ public record Decision(Eater eater, Outcome outcome, DecisionReason reason, Cita
             " So no plan is made for this goal; a doctor or dietitian can look at it with you.";
     private static final double PER_CENT = 100;
 
-    /** With the answer to what an ask waits for. */
+    /** With the answer that an ask waits for. */
     static Decision answered(Eater eater, Outcome outcome, DecisionReason reason, Citation source) {
         if (outcome != Outcome.ASK) {
             return new Decision(eater, outcome, reason, source);

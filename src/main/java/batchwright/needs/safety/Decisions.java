@@ -75,7 +75,7 @@ public final class Decisions {
         }
     }
 
-    /** All that speaks about a goal, with the answers that the eater gives; empty when it is simply planned for. */
+    /** All decisions about a goal, with the answers that the eater gives; empty when it is simply planned for. */
     public static List<Decision> of(Eater eater, Action wanted) {
         List<Decision> decisions = new ArrayList<>();
         byBmi(eater.body(), wanted).flatMap(verdict -> verdict.of(eater)).ifPresent(decisions::add);
@@ -111,7 +111,7 @@ public final class Decisions {
                         .reduce((lower, higher) -> higher));
     }
 
-    /** What counts of the figure; less of a method that errs much, unless weight is to be gained. */
+    /** How much of the figure counts; less for a method with a large error, unless weight is to be gained. */
     private static Optional<Double> fatPercent(Body body, Action action) {
         double less = action.gains() ? 0 : SafeEnd.errorNotAllowedFor(body);
         return SafeEnd.isToldOrTaped(body)

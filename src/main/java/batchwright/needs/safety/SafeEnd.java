@@ -32,7 +32,7 @@ public record SafeEnd(double bmi, double fatPercent) {
         return body.sex() == Sex.MALE ? SafetyFigure.END_FAT_PERCENT_MALE : SafetyFigure.END_FAT_PERCENT_FEMALE;
     }
 
-    /** Whether body fat is known otherwise than by weight, height, age and sex: then limits of it count. */
+    /** Whether body fat is known other than by weight, height, age and sex: then limits on it count. */
     public static boolean isToldOrTaped(Body body) {
         return body.fat()
                 .filter(fat ->

@@ -31,12 +31,12 @@ public record EnergyAvailability(Energy intake, NetExercise exercise, Mass fatFr
         return left(exercise.likely());
     }
 
-    /** When exercise takes the most it may. */
+    /** When exercise takes as much as it may. */
     public double leastKcalPerKg() {
         return left(exercise.most());
     }
 
-    /** When exercise takes the least it may. */
+    /** When exercise takes as little as it may. */
     public double mostKcalPerKg() {
         return left(exercise.least());
     }

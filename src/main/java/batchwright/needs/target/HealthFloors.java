@@ -19,7 +19,7 @@ final class HealthFloors {
         return eater.health().has(HealthEffect.NO_FIBRE_FLOOR);
     }
 
-    /** The floor, or a higher one that an answer asks for, also where the profile asks for less. */
+    /** The floor, or a higher one that an answer asks for, even where the profile asks for less. */
     static ProteinFloor protein(Eater eater, ProteinFloor usual) {
         ProteinFloor floor = usual;
         for (HealthQuestion question : eater.health().yes()) {

@@ -71,7 +71,7 @@ record ProteinRange(double leastGPerKg, double mostGPerKg, String mostIsFor, Cit
                 .orElse(TRAINING_LOSE_MOST);
     }
 
-    /** 0 at the first end, 1 at the second, even between. */
+    /** 0 at the first end, 1 at the second, linear in between. */
     private static double between(double first, double second, double value) {
         return Math.max(0, Math.min(1, (value - first) / (second - first)));
     }

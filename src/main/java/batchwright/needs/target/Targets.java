@@ -148,7 +148,7 @@ public record Targets(DayTarget day, ProteinFloor protein, CarbohydrateFloor car
                     .changedBy(new Setting.PercentOfAim("energy_band", aim, WIDEST_BAND_PERCENT));
         }
 
-        /** A plan would else take the cheap end of the band on every day, and price away what the goal asks for. */
+        /** Otherwise a plan would take the cheap end of the band every day, and price away what the goal asks for. */
         private void energyOnAverage(WeeklyChange change) {
             double percent = own.energyOnAveragePercent().orElse(change.gains() || change.loses() ? 0 : HOLD_PERCENT);
             int least = Numerals.up(aim * (1 - percent / PER_CENT));
@@ -187,7 +187,7 @@ public record Targets(DayTarget day, ProteinFloor protein, CarbohydrateFloor car
             return Numerals.up(CONTAINER_PROTEIN_G_PER_KG * ProteinFloor.countedKg(eater.body()));
         }
 
-        /** A share of the aim, in what has so many kcal a unit. */
+        /** A share of the aim, for something with this many kcal per unit. */
         private Range ofAim(double least, double most, double kcalPerUnit) {
             return Range.between(Numerals.up(aim * least / kcalPerUnit), Numerals.down(aim * most / kcalPerUnit));
         }

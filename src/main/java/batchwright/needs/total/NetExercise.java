@@ -22,7 +22,7 @@ public record NetExercise(Energy least, Energy likely, Energy most, boolean coun
     private static final double LOADS_PAL = 1.70;
     private static final double LEAST_PAL = 1.1;
 
-    /** A day on the average. */
+    /** An average day. */
     public static NetExercise of(PhysicalActivity activity, Energy restingADay) {
         if (activity instanceof Diary diary) {
             return counted(restingADay.times(share(diary)));

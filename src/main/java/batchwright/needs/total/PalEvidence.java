@@ -17,7 +17,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * and 2.5 (Westerterp 2013: 1.1-1.2 to 2.0-2.5).
  *
  * <p>The standard deviation is 10 % of the PAL, a choice: 0.15 was seen among 41 people of like steps by doubly labelled water (BMC Res
- * Notes 2011;4:512), and no study of the rest. A word is easily the wrong one: 0.2 is added as squares, a choice.
+ * Notes 2011;4:512), and there is no study of the rest. A word is easily the wrong one: 0.2 is added as squares, a choice.
  *
  * @param sd standard deviation
  * @param source of the PAL and of how sure it is
@@ -54,7 +54,7 @@ public record PalEvidence(double pal, double sd, Citation source, List<String> c
         return quantile(1 - ONE_SIDE);
     }
 
-    /** The PAL under which this share of the people lies. */
+    /** The PAL below which this share of people lies. */
     double quantile(double share) {
         double below = NORMAL.cumulativeProbability((Math.min(LEAST_SUSTAINED, pal) - pal) / sd);
         double upTo = NORMAL.cumulativeProbability((Math.max(MOST_SUSTAINED, pal) - pal) / sd);

@@ -13,7 +13,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * is added up over the PAL (midpoint rule in probability) and solved for its ends.
  */
 public record TotalRange(Energy least, Energy most) {
-    /** Share of the people that lie inside. */
+    /** Share of people who lie inside. */
     public static final double COVERAGE = 0.8;
 
     private static final int STEPS = 40;

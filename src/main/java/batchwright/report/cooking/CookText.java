@@ -18,7 +18,7 @@ import java.util.Comparator;
 
 /** What to cook and how to fill the containers. */
 public final class CookText {
-    /** Columns from which on what goes in and what comes out stand beside each other. */
+    /** From this many columns on, what goes in and what comes out stand side by side. */
     private static final int TWO_BLOCKS = 120;
 
     private static final int BETWEEN = 4;

@@ -21,9 +21,9 @@ import java.util.Optional;
  */
 public record KitchenMeasure(Measure measure, int twelfths, BigDecimal off) {
     private static final int ONE = MeasureKind.ONE;
-    /** More of anything is counted by no cook. */
+    /** No cook counts more of anything. */
     private static final int MOST = 40 * ONE;
-    /** Within this no word is needed: a kitchen scale is not truer for small amounts. */
+    /** Within this no word is needed: a kitchen scale is no more exact for small amounts. */
     private static final BigDecimal EXACT = new BigDecimal("0.03");
     /** A measure that misses by more is worse than none. */
     private static final BigDecimal TOO_FAR = new BigDecimal("0.10");
@@ -45,7 +45,7 @@ public record KitchenMeasure(Measure measure, int twelfths, BigDecimal off) {
         return of(pieces, grams).map(KitchenMeasure::text);
     }
 
-    /** Eggs come in one size, the first of the file: nobody has a large egg and half a small one. */
+    /** Eggs come in one size, the first in the file: nobody has a large egg and half a small one. */
     private static List<Measure> sold(Kitchen kitchen, Food food) {
         List<Measure> measures = kitchen.measuresOf(food);
         boolean wholeEgg = food.group().equals(EGG) && !measures.isEmpty();

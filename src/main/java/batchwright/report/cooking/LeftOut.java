@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 public final class LeftOut {
     private LeftOut() {}
 
-    /** Ids of dishes by what a step of them needs: oven or air fryer. Empty when the kitchen can cook them all. */
+    /** Ids of dishes by what one of their steps needs: oven or air fryer. Empty when the kitchen can cook them all. */
     public static Map<String, List<String>> byNeed(Kitchen kitchen) {
         Map<String, List<String>> dishes = new LinkedHashMap<>();
         for (Dish dish : kitchen.dishes().values()) {

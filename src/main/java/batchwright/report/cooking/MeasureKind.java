@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 enum MeasureKind {
     /** Measuring cups come as 1/4, 1/3, 1/2 and whole. */
     CUP(List.of(3, 4, 6, 8, 9), 10, 12 * MeasureKind.ONE),
-    /** From half a cup (8 spoons) on a cook takes a cup. */
+    /** From half a cup (8 spoons) on, a cook takes a cup. */
     TBSP(List.of(6), 5, 7 * MeasureKind.ONE),
     /** Three are a tablespoon. */
     TSP(List.of(3, 6, 9), 3, 5 * MeasureKind.ONE / 2),

@@ -11,7 +11,7 @@ import java.util.List;
 
 /** The order of work by the clock, a line for each step. */
 public final class ScheduleText {
-    /** Columns of all but the words of a step, when a dish has a long id, and of the dots. */
+    /** Columns of everything but the words of a step, when a dish has a long id, and of the dots. */
     private static final int REST = 54;
 
     private final Schedule schedule;

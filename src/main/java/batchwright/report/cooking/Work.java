@@ -33,13 +33,13 @@ public record Work(int minutes, int handsOn, List<String> dayBefore) {
                 dayBefore(batch));
     }
 
-    /** Five middling containers of a dish with all its parts, for who asks about the dish alone. */
+    /** Five middling containers of a dish with all its parts, for questions about the dish alone. */
     public static Batch usual(Dish dish) {
         OneContainer one = OneContainer.of(dish, OneContainer.Size.MIDDLE, true);
         return new Batch(dish, List.of(new Fill(Optional.empty(), Step.FOR_CONTAINERS, one.portions())));
     }
 
-    /** Steps of the evening before that are done: those of parts that no container has fall away. */
+    /** Steps of the evening before that are done: those of parts that no container has are dropped. */
     public static List<String> dayBefore(Batch batch) {
         return batch.dish().steps().stream()
                 .filter(step -> step.dayBefore() && batch.takes(step))
@@ -52,7 +52,7 @@ public record Work(int minutes, int handsOn, List<String> dayBefore) {
         return Show.count(minutes, "minute", "minutes") + " one step after another, " + handsOn + " of them hands on";
     }
 
-    /** What the minutes are good for; empty when they are so for any batch. */
+    /** What the minutes are valid for; empty when they are valid for any batch. */
     public static Optional<String> note(Collection<Dish> dishes) {
         List<Dish> guessed =
                 dishes.stream().filter(dish -> !HandTimes.areCounted(dish)).toList();

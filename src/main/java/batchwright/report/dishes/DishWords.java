@@ -79,7 +79,7 @@ final class DishWords {
         return Show.plainText(value, 1);
     }
 
-    /** That a kitchen cannot cook it, and why. */
+    /** Says that a kitchen cannot cook it, and why. */
     static String obstacle(Dish dish, Step step) {
         return "Not in this kitchen: step " + (dish.steps().indexOf(step) + 1) + " needs " + step.needs()
                 + ", and foods/kitchen.yaml has none.";

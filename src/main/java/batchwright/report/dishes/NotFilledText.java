@@ -133,7 +133,7 @@ final class NotFilledText {
         };
     }
 
-    /** Not rounded to a figure that nothing reaches. */
+    /** Never rounded to a figure that nothing reaches. */
     private static String grams(DishHint hint) {
         return Show.oneDecimal(hint.reached());
     }
@@ -146,7 +146,7 @@ final class NotFilledText {
                 .orElse("");
     }
 
-    /** With as many decimals as it takes to see that it is another figure than the end. */
+    /** With as many decimals as it takes to show that the figure differs from the end. */
     private String beside(DishHint hint, Function<EnergyBand, BigDecimal> which) {
         String end = end(which);
         return IntStream.rangeClosed(0, MOST_DECIMALS)

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param key what it is of its plan: different for each event of a plan, the same when the plan is made again
  * @param at when it starts, by the clock on the wall; empty for a whole day
  * @param minutes how long it takes; of no meaning for a whole day
- * @param reminds whether the calendar shall remind of it: at its start, or in the morning of a whole day
+ * @param reminds whether the calendar should remind of it: at its start, or in the morning of a whole day
  * @param summary in one line
  * @param lines more
  */

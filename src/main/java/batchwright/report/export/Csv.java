@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * A table as RFC 4180 has it: a head, lines that end with CR LF, commas, and quotes where a cell needs them.
+ * A table as in RFC 4180: a header line, lines that end with CR LF, commas, and quotes where a cell needs them.
  *
  * <p>A text that a spreadsheet would take for a formula gets an apostrophe before it, as OWASP advises ("CSV Injection"):
  * names come from files, and files from others.
@@ -26,7 +26,7 @@ final class Csv {
         row(Arrays.asList(head));
     }
 
-    /** Cells as they are to be read: {@link #text} makes one of a name. */
+    /** Cells as they are to be read: {@link #text} turns a name into one. */
     Csv row(String... cells) {
         row(Arrays.asList(cells));
         return this;

@@ -34,7 +34,7 @@ public final class ShoppingCsv {
             "from_pantry_g",
             "used_g",
             "left_g");
-    /** So many of the first columns tell such a table, whatever a spreadsheet or a later version adds behind them. */
+    /** This many first columns identify such a table, whatever a spreadsheet or a later version adds after them. */
     private static final int TELLING = 8;
 
     private final WholePlan plan;
@@ -56,7 +56,7 @@ public final class ShoppingCsv {
         return shopping.csv.toString();
     }
 
-    /** Whether a file with this beginning is such a table, also when a spreadsheet saved it with other separators. */
+    /** Whether a file that begins like this is such a table, even if a spreadsheet saved it with other separators. */
     public static boolean isIn(String beginning) {
         String head = beginning.lines().findFirst().orElse("").replaceAll("[\"\uFEFF]", "");
         return Arrays.asList(head.split("[,;\t]", TELLING + 1))

@@ -22,7 +22,7 @@ public record WholePlan(PlanAnswer whole, Plan plan) {
         return answer.plan().map(plan -> new WholePlan(answer, plan));
     }
 
-    /** For which sessions is bought at a time. */
+    /** The sessions that one shopping trip is for. */
     List<List<Session>> trips() {
         return whole.asked().shopOnce()
                 ? List.of(plan.sessions())

@@ -34,7 +34,7 @@ public final class FoodsJson {
         return Json.text(root);
     }
 
-    /** Ranked foods first to last, those without a price apart by their ids. */
+    /** Ranked foods first to last; those without a price separately, by their ids. */
     public static String compared(Kitchen kitchen, PriceRank rank) {
         ObjectNode root =
                 root(kitchen, rank.prices().stream().map(p -> p.pack().food()).toList());

@@ -4,7 +4,7 @@ import batchwright.answer.TakenFood;
 import batchwright.report.print.Page;
 import java.util.List;
 
-/** Lines to paste. What is said about them stands in comment lines, which the tables may hold. Lines are as long as they are. */
+/** Lines to paste. Remarks stand in comment lines, which the tables may hold. Lines are not wrapped. */
 public final class TakeText {
     private static final int MOST = 76;
 

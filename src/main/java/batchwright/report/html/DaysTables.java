@@ -42,7 +42,7 @@ final class DaysTables {
                 + (isIncomplete() ? " ≥ means at least: a food has no value for it." : "");
     }
 
-    /** Of which figures the target is the least. */
+    /** The figures of which the target is the least. */
     private String floors() {
         List<String> floors = target.limits(Scope.DAY).stream()
                 .filter(limit -> limit.range().most().isEmpty())
@@ -97,7 +97,7 @@ final class DaysTables {
         return table;
     }
 
-    /** A row that says something of each shown nutrient with a limit. */
+    /** A row that says something about each shown nutrient with a limit. */
     private String[] cells(String name, Function<Limit, String> says) {
         List<String> cells = new ArrayList<>(List.of(name));
         shown().forEach(n -> cells.add(target.limit(Scope.DAY, n).map(says).orElse("")));

@@ -46,7 +46,7 @@ public record DishSheet(
                 CoreTemperatures.of(batch.ingredients().keySet()).says());
     }
 
-    /** Parts that nobody gets: their steps fall away. */
+    /** Parts that nobody gets: their steps are dropped. */
     private static String leftOut(Batch batch) {
         List<String> names = batch.leftOut().stream().map(Part::name).toList();
         return names.isEmpty() ? "" : " Not for this plan: " + String.join(", ", names) + ".";

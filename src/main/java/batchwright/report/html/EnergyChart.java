@@ -7,7 +7,7 @@ import batchwright.report.html.chart.Svg.Anchor;
 import batchwright.report.html.part.Series;
 import java.util.List;
 
-/** A bar a day, stacked of containers and snacks, against the band that energy must lie in. Bars begin at zero. */
+/** A bar for each day, containers and snacks stacked, against the band that energy must lie in. Bars begin at zero. */
 final class EnergyChart {
     private static final double LEFT = 46;
     private static final double RIGHT = Svg.WIDTH - 44.0;

@@ -17,7 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Energy and macros of each day in per cent of what the day must hold. Per cents are of the printed totals. */
+/** Energy and macros of each day in per cent of what the day must hold. They are taken from the printed totals. */
 final class MacrosFigure {
     private static final double PER_CENT = 100;
 

@@ -47,7 +47,7 @@ public record NutrientsFigure(Figure figure, Optional<String> noTable, Table tab
                 IntakeWords.NOTES);
     }
 
-    /** What a rule of the plan sees to is in another picture. */
+    /** What a rule of the plan ensures is in another picture. */
     private static boolean isRule(Intake intake) {
         return intake.reference()
                 .recommended()

@@ -34,17 +34,17 @@ record PlanPage(PlanAnswer answer, Session plan, ReportStyle style, Schedule sch
         return pages;
     }
 
-    /** By which number its cooking day is called. */
+    /** The number of its cooking day. */
     int firstDay() {
         return plan.firstDay();
     }
 
-    /** By which a page of this session is linked to. */
+    /** The id by which a page of this session is linked to. */
     String id(String page) {
         return session == 0 ? page : page + "-" + session;
     }
 
-    /** What of the session's days is eaten by an eater. */
+    /** What an eater eats on the session's days. */
     List<EatenDay> eaten(EaterDays eater) {
         return eater.days().stream().map(day -> EatenDay.of(plan, eater, day)).toList();
     }

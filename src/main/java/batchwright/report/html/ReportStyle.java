@@ -11,7 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
 
-/** What a reader chooses of a report: its labels, whose paper all pages are for, and what time of day its schedule tells. */
+/** What a reader chooses for a report: its labels, whose paper size all pages take, and the time of day its schedule shows. */
 public record ReportStyle(LabelStyle labels, KitchenClock clock) {
     private static final String STYLE_SHEET = "report.css";
 

@@ -101,7 +101,7 @@ final class DishTitle {
         return words;
     }
 
-    /** What follows a comma in the name of a food is how it is, not what. */
+    /** What follows a comma in the name of a food says how it is, not what. */
     private static Set<String> words(Part part) {
         Set<String> words = words(part.name());
         part.mix().forEach(i -> words.addAll(words(i.food().name().split(",", 2)[0])));

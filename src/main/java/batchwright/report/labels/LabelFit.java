@@ -2,7 +2,7 @@ package batchwright.report.labels;
 
 import java.util.List;
 
-/** How labels are set on a sheet: in the best look in which every one of those that are to look alike fits. */
+/** How labels are set on a sheet: in the best look in which all that are to look alike fit. */
 public record LabelFit(LabelSheet sheet, Typeface face) {
     /** The last look when none fits. */
     public LabelLook look(List<LabelWords> labels) {

@@ -3,7 +3,7 @@ package batchwright.report.labels;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Breaks a text into lines: between words, and inside of a word only when it is wider than a line. */
+/** Breaks a text into lines: between words, and inside a word only when it is wider than a line. */
 public final class LinesOfType {
     private LinesOfType() {}
 

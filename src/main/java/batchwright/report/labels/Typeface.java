@@ -1,15 +1,15 @@
 package batchwright.report.labels;
 
-/** What laying out has to know of the letters that a label is set in. */
+/** What layout has to know about the letters that a label is set in. */
 public interface Typeface {
     /** Width of a text, as a multiple of the height of the type (em). */
     double ems(String text, boolean bold);
 
-    /** Whether of a name there is at least a letter or figure to be seen. */
+    /** Whether at least one letter or figure of a name can be shown. */
     boolean shows(String name);
 
     /**
-     * The letters of whatever browser prints a page, estimated: half as wide as high on the average, bold ones a little more. A sans
+     * The letters of whatever browser prints a page, estimated: half as wide as high on average, bold a little more. A sans
      * serif such as Arial has about 0.48 and 0.52 in English text.
      */
     Typeface ESTIMATED = new Typeface() {

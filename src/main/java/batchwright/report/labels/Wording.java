@@ -6,7 +6,7 @@ enum Wording {
     FULL,
     /** Of the figures energy and protein. */
     SHORT,
-    /** The same run together, in as few lines as can be, with who on one line. */
+    /** The same run together, in as few lines as possible, with who on one line. */
     BRIEF,
     /** Weight of the whole box in place of its parts. */
     LEAST

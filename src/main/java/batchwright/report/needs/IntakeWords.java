@@ -39,7 +39,7 @@ public final class IntakeWords {
         return nutrient == Nutrient.FOLATE_DFE ? "folate" : nutrient.label();
     }
 
-    /** One decimal below 100, where it tells something. */
+    /** One decimal below 100, where it says something. */
     public static String figure(BigDecimal amount) {
         return amount.compareTo(WHOLE_FROM) < 0 ? Show.oneDecimal(amount) : Show.whole(amount);
     }

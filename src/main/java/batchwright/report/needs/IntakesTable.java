@@ -60,7 +60,7 @@ public final class IntakesTable {
         };
     }
 
-    /** What has to be known of the tables of all eaters. */
+    /** What has to be known about the tables of all eaters. */
     public static void explain(Page page) {
         page.paragraph(
                 "  ",

@@ -13,7 +13,7 @@ import java.util.Optional;
 public final class TargetJson {
     private TargetJson() {}
 
-    /** Into a field of its own, and every limit with its reason into a list; null and empty without a target. */
+    /** Written into a field of its own, and every limit with its reason into a list; null and empty without a target. */
     public static void put(ObjectNode node, Optional<DayTarget> target) {
         target.ifPresentOrElse(t -> node.set("targets", of(t)), () -> node.putNull("targets"));
         ArrayNode limits = node.putArray("limits");

@@ -11,7 +11,7 @@ import java.util.List;
 final class TotalJson {
     private TotalJson() {}
 
-    /** The first second opinion stands alone too, as it did before there were others. */
+    /** The first second opinion also stands alone, as it did before there were others. */
     static void put(ObjectNode root, Needs needs) {
         TotalRange range = needs.totalRange();
         root.putObject("total_range_kcal")

@@ -23,7 +23,7 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
  */
 public record LabelPdf(byte[] content, int sheets, Set<String> lacking) {
     private static final String MAKER = "Batchwright";
-    /** Any number: the same for all, so that the same labels are the same bytes. */
+    /** Any number will do: it is always the same, so that the same labels give the same bytes. */
     private static final long ID = 1;
 
     /** Whether a file with this beginning is such a PDF. */
@@ -63,7 +63,7 @@ public record LabelPdf(byte[] content, int sheets, Set<String> lacking) {
         mark(catalog.getCOSObject(), plan);
     }
 
-    /** By which the file is known as ours. It stands in the catalog, which is written first (ISO 32000-1, 14.5: page-piece dictionary). */
+    /** Marks the file as ours. It stands in the catalog, which is written first (ISO 32000-1, 14.5: page-piece dictionary). */
     private static void mark(COSDictionary catalog, WholePlan plan) {
         var data = new COSDictionary();
         data.setString(

@@ -22,7 +22,7 @@ final class SheetPage {
     private static final double LINE_MM = 0.1;
 
     private static final Color LINE = new Color(0xb9b9b9);
-    /** Bold letters are the same ones with an outline: a multiple of their size. */
+    /** Bold letters are the same letters with an outline: its width as a multiple of their size. */
     private static final double BOLD = 0.035;
 
     private final PDDocument pdf;

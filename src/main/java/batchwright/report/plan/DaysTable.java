@@ -72,7 +72,7 @@ public record DaysTable(Session session, EaterDays eater) {
         table.row(Stream.concat(Stream.of(name), cells.flatMap(List::stream)).toArray(String[]::new));
     }
 
-    /** Only what has an aim and two ends has a picture: as wide as there is room, and odd, so that its middle is one. */
+    /** Only what has an aim and two ends has a picture: as wide as there is room, and odd, so that it has one middle. */
     private LimitCells cells(Limit limit, int room) {
         OptionalInt aim = target().aim(limit);
         OptionalInt most = limit.range().most();

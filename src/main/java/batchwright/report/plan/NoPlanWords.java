@@ -66,7 +66,7 @@ public final class NoPlanWords {
                 : Optional.of("Perhaps also, not known in time: " + String.join("; ", perhaps) + ".");
     }
 
-    /** That too many rules may be named, if so. */
+    /** A note that too many rules may be named, if so. */
     public Optional<String> doubt() {
         return someNeeded()
                 ? Optional.empty()

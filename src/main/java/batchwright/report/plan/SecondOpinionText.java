@@ -6,7 +6,7 @@ import batchwright.quantity.Money;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 
-/** What a solver from elsewhere says of the answer. */
+/** What another solver says of the answer. */
 final class SecondOpinionText {
     private final SecondOpinion opinion;
     private final PlanAnswer answer;

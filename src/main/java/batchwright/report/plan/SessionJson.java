@@ -38,7 +38,7 @@ final class SessionJson {
 
     /**
      * @param answer of this session alone
-     * @param number by which entries tell their session; empty when there is one
+     * @param number by which entries name their session; empty when there is only one
      */
     SessionJson(PlanAnswer answer, OptionalInt number) {
         this.answer = answer;

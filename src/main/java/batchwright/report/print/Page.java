@@ -28,7 +28,7 @@ public final class Page {
         return width;
     }
 
-    /** A line as it is, but for what a terminal would obey: names come from files. */
+    /** A line as it is, except for what a terminal would obey: names come from files. */
     public Page line(String text) {
         out.append(Echo.line(text).stripTrailing()).append('\n');
         return this;
@@ -68,7 +68,7 @@ public final class Page {
         return this;
     }
 
-    /** Two blocks beside each other, the right one from this column on. */
+    /** Two blocks side by side, the right one from this column on. */
     public Page beside(Page left, int column, Page right) {
         List<String> first = left.out.toString().lines().toList();
         List<String> second = right.out.toString().lines().toList();

@@ -22,7 +22,7 @@ record CostBarsText(List<BuyLine> bought, Currency currency, Page page) {
 
     private static final BigDecimal PER_CENT = BigDecimal.valueOf(100);
 
-    /** Nothing where all fits on a glance anyway. */
+    /** Nothing where everything can be seen at a glance anyway. */
     void write() {
         Map<Food, Money> costs = new LinkedHashMap<>();
         bought.forEach(line -> costs.merge(line.food(), line.cost(), Money::plus));

@@ -17,7 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** What the cook should know of the pantry: what was taken without buying, what to use up, what is past its date. */
+/** What the cook should know about the pantry: what was taken without buying, what to use up, what is past its date. */
 public final class PantryText {
     private final PlanAnswer answer;
     private final Session session;

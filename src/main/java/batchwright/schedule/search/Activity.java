@@ -5,7 +5,7 @@ import java.util.OptionalInt;
 
 /**
  * Something that takes time, without a break. What it needs it may give back before its end, but it never takes more while it
- * goes on; so whoever starts earlier never stands in the way of what comes later.
+ * goes on; so starting earlier never gets in the way of what comes later.
  *
  * @param minutes how long, at least 1
  * @param setting what a shared device must be set to all the time, such as an oven's temperature

@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
- * Sets of activities of which each two are in conflict, for whatever reasons: too many shelves, or other settings. They go on one
+ * Sets of activities in which every two conflict, for whatever reason: too many shelves, or other settings. They go on one
  * at a time. Not all such sets: one grown greedily from each pair, the longest activity first.
  */
 final class Cliques {

@@ -17,7 +17,7 @@ final class InOrder {
         this.starts = new int[project.size()];
     }
 
-    /** Start minutes; of those not yet placed whose predecessors are, always the one of the least key comes next, then the first. */
+    /** Start minutes; of those whose predecessors are placed, the one with the least key always comes next, then the first. */
     int[] place(double[] key) {
         Arrays.fill(starts, -1);
         for (int placed = 0; placed < starts.length; placed++) {

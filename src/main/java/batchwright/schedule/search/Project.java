@@ -6,8 +6,8 @@ import java.util.List;
  * Activities and the resources they share.
  *
  * @param capacities units there are of each resource
- * @param activities an activity follows only such as stand before it in the list
- * @param tolerance settings that differ by no more are held at once
+ * @param activities an activity follows only ones that stand before it in the list
+ * @param tolerance settings that differ by no more can be held at once
  * @param changeover minutes between two activities with settings that differ by more, and before the first with a setting
  */
 public record Project(List<Integer> capacities, List<Activity> activities, int tolerance, int changeover) {

@@ -51,7 +51,7 @@ final class Rivals {
         return asked > project.capacities().get(need.resource());
     }
 
-    /** Not bound to come before or after, and may start before the minute; what is fixed counts too. */
+    /** Not bound to come before or after, and may start before the minute; fixed ones count too. */
     private boolean isRival(Windows windows, int i, int k, int until) {
         return k != i && !follows[i][k] && !follows[k][i] && windows.earliest(k) < until;
     }

@@ -13,7 +13,7 @@ import java.util.List;
 /**
  * Goes through every fill of a container that may be as good as the best so far: least cost, then nearest to the energy asked
  * for (without one, to the protein), then least cost of leftovers that spoil, then fewest packs. A fixed number of looks, so
- * that the choice depends on the files alone; for the dishes of a home it sees the end.
+ * that the choice depends on the files alone; for home dishes it gets to the end.
  */
 final class BestFill {
     private static final int MOST_LOOKS = 4_000_000;
@@ -208,7 +208,7 @@ final class BestFill {
         return minor;
     }
 
-    /** From what is asked to the nearest of the range: kcal, or without them g of protein. */
+    /** Distance from what is asked to the nearest of the range: in kcal or, without them, g of protein. */
     private double distance(Sum least, Sum most) {
         ContainerWish wish = request.wish();
         if (wish.energy().isPresent()) {

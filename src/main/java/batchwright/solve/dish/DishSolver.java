@@ -18,7 +18,7 @@ import java.util.Optional;
  * The two count cost in different ways, and a fill that is cheaper than the proof allows is a fault, never an answer.
  */
 public final class DishSolver implements DishPlanner {
-    /** The search never knows the budget: the cheapest containers either fit it or tell what would. */
+    /** The search never knows the budget: the cheapest containers either fit it or show what would. */
     @Override
     public DishAnswer fill(DishRequest request) {
         long start = System.nanoTime();

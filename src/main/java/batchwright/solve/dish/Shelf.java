@@ -68,7 +68,7 @@ final class Shelf {
         return sofar;
     }
 
-    /** By what they hold, upwards; without those that another beats which holds as much or more. */
+    /** By what they hold, upwards; without those beaten by another that holds as much or more. */
     private List<Basket> undominated(List<Basket> baskets) {
         Comparator<Basket> better = Comparator.comparingLong(Basket::minor);
         better = spoils

@@ -31,7 +31,7 @@ final class WhatIsPossible {
     /** A millionth: amounts are decimal, but shares of a mix are cut off after 16 digits. */
     private static final BigDecimal HAIR = new BigDecimal("0.000001");
 
-    /** Less protein [g] is the same when it is shown. */
+    /** A smaller difference in protein [g] does not show. */
     private static final BigDecimal TELLS = new BigDecimal("0.1");
 
     /** More than any container holds [kcal]. */
@@ -201,7 +201,7 @@ final class WhatIsPossible {
         return names.stream().filter(n -> !n.equals(name)).collect(Collectors.toUnmodifiableSet());
     }
 
-    /** When no single change will do: the nearest energy whatever else, with as much protein as was asked or as it can have. */
+    /** When no single change will do: the nearest energy, with as much protein as was asked or as it can have. */
     private Optional<DishHint> nearest() {
         return asked.wish().energy().flatMap(band -> {
             DishRequest energyOnly = asked.withWish(asked.wish()

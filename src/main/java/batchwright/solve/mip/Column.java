@@ -12,6 +12,6 @@ package batchwright.solve.mip;
 public record Column(int index, String name, double lower, double upper, boolean whole, int rank) {
     public static final int LATER = Integer.MAX_VALUE;
 
-    /** What lies this near to a whole number is whole. */
+    /** What is this near to a whole number counts as whole. */
     static final double WHOLE = 1e-6;
 }

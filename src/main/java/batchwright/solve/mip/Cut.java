@@ -17,7 +17,7 @@ record Cut(double[] coefficients, double least) {
         return sum;
     }
 
-    /** Two cuts are the same only if they are one. */
+    /** Two cuts are equal only if they are the same object. */
     @Override
     public boolean equals(@Nullable Object other) {
         return this == other;

@@ -30,7 +30,7 @@ final class DualSimplex implements Relaxation {
     private static final double DRIFT = 1e-7;
     private static final int MOST_REBUILDS = 5;
 
-    /** A row that was idle in so many solves is left out, until it is missed by a point. */
+    /** A row that was idle in this many solves is left out until a point breaks it. */
     private static final int IDLE = 2;
 
     private final int n;

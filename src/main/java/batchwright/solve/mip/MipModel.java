@@ -8,7 +8,7 @@ import java.util.function.Predicate;
 
 /** A minimisation: columns with bounds, rows with ranges, a linear cost. Built once, then only read. */
 public final class MipModel {
-    /** To put a term together takes as long as to look at so many numbers of a tableau. */
+    /** Putting a term together takes as long as looking at this many numbers of a tableau. */
     private static final long WORK_OF_A_TERM = 100;
 
     private final List<Column> columns = new ArrayList<>();

@@ -7,7 +7,7 @@ package batchwright.solve.mip;
 public final class OutOfTime extends RuntimeException {
     private static final long serialVersionUID = 1;
 
-    /** Without a trace of where: it is no fault, and may be thrown often. */
+    /** Without a trace of where: it is not a fault, and may be thrown often. */
     public OutOfTime() {
         super("out of time", null, false, false);
     }

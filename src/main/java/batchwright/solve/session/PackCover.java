@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** The cheapest packs of one food that hold enough; of equally cheap ones the fewest. Every combination is looked at. */
+/** The cheapest packs of one food that hold enough; of equally cheap ones the fewest. Tries every combination. */
 final class PackCover {
     private final List<Pack> packs;
     private List<Integer> best = List.of();
@@ -20,7 +20,7 @@ final class PackCover {
                 .toList();
     }
 
-    /** One entry for each pack, the largest first: without any one of them it would be too little. Empty when none is sold. */
+    /** One entry for each pack, the largest first: without any one there would be too little. Empty when none is sold. */
     static List<Pack> of(List<Pack> sold, BigDecimal grams) {
         if (sold.isEmpty() || grams.signum() <= 0) {
             return List.of();

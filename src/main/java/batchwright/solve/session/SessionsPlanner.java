@@ -27,7 +27,7 @@ import java.util.Set;
  * the cheapest there is: an easier question for each session ({@link EachAlone}) tells how much cheaper another could be at most.
  */
 public final class SessionsPlanner implements Planner {
-    /** So often the easier questions are asked, again with what the plans before tell, in the time that is left. */
+    /** How often the easier questions are asked, each time with what the plans so far show, in the time that is left. */
     private static final int ROUNDS = 2;
 
     private final Planner one;
@@ -64,7 +64,7 @@ public final class SessionsPlanner implements Planner {
         return possible(request, Watch.NONE);
     }
 
-    /** Of several sessions nothing quicker is known than planning them. */
+    /** For several sessions no quicker way is known than planning them. */
     @Override
     public Possible possible(PlanRequest request, Watch watch) {
         if (request.cooking().sessions() == 1) {
@@ -129,7 +129,7 @@ public final class SessionsPlanner implements Planner {
             return patience.impossible(session(session, request.kitchen().pantry(), List.of()));
         }
 
-        /** The proof and the shopping of the one are not those of any session. */
+        /** The proof and the shopping of the one session are not those of any of the sessions. */
         private void again() {
             Optional<Session> again = patience.plan(OneForAll.of(request))
                     .best()

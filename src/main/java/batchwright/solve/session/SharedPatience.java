@@ -14,7 +14,7 @@ import java.util.function.ObjIntConsumer;
 /** Asks a planner several questions within one patience: each may take an equal share of the time that is left. */
 final class SharedPatience {
     private static final Duration LEAST = Duration.ofMillis(1);
-    /** Its bound is good soon; what a long search adds to it is little, and takes much memory where money is finely divided. */
+    /** Its bound is soon good; a long search adds little, and takes much memory where money is finely divided. */
     private static final Duration FOR_A_BOUND = Duration.ofSeconds(4);
 
     private final Planner planner;

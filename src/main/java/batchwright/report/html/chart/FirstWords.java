@@ -4,7 +4,7 @@ import batchwright.report.labels.Shortened;
 import java.util.ArrayList;
 import java.util.List;
 
-/** As many words of a text as there is room for; an ellipsis tells that there are more. */
+/** As many words of a text as there is room for; an ellipsis shows that there are more. */
 public final class FirstWords {
     private static final String MORE = " …";
 

@@ -21,7 +21,7 @@ record Lane(String name, int number, List<PlacedStep> steps) {
         steps = List.copyOf(steps);
     }
 
-    /** First where that stands which goes on by itself, then the burners and shelves that are used. */
+    /** First the place of what goes on by itself, then the burners and shelves that are used. */
     static List<Lane> of(Schedule schedule) {
         List<Lane> lanes = new ArrayList<>(aside(schedule));
         lanes.addAll(of("burner", on(schedule, Appliance.BURNER)));

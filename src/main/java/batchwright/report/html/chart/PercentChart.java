@@ -87,7 +87,7 @@ public final class PercentChart {
         svg.text(Svg.WIDTH, middle + 4, Anchor.END, "value", row.says);
     }
 
-    /** Shape tells what colour tells. */
+    /** Shape says the same as colour. */
     private static void dot(Svg svg, Dot dot, double x, double y) {
         switch (dot) {
             case FINE -> svg.circle(x, y, 4.5, "dot");

@@ -13,7 +13,7 @@ import java.util.List;
 public final class Svg {
     public static final int WIDTH = 360;
 
-    /** Which end of a text stands at its place. */
+    /** Which end of a text is at its place. */
     public enum Anchor {
         START("start"),
         MIDDLE("middle"),
@@ -62,7 +62,7 @@ public final class Svg {
         return says;
     }
 
-    /** Those that come later lie above those before them. */
+    /** Later ones lie above earlier ones. */
     public List<Shape> shapes() {
         return Collections.unmodifiableList(shapes);
     }

@@ -12,7 +12,7 @@ import java.util.function.Function;
 
 /**
  * A session from top to bottom: at the left the time and the cook's hands with what to do, at the right a lane for each burner and
- * shelf. Every minute is as long as every other. It runs downwards because a phone does.
+ * shelf. Every minute is as long as every other. It runs downwards because phones scroll that way.
  */
 public final class TimeLineChart {
     private static final double UNITS_PER_MINUTE = 3.5;

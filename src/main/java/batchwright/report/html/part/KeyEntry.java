@@ -3,6 +3,6 @@ package batchwright.report.html.part;
 /**
  * What a letter and a colour of a picture stand for.
  *
- * @param note goes on after the name; may be empty
+ * @param note follows the name; may be empty
  */
 public record KeyEntry(Series series, String name, String note) {}
