@@ -22,8 +22,8 @@ class BrokenFilesTest {
     Path here;
 
     @BeforeEach
-    void files() {
-        Folders.starter(here);
+    void files() throws IOException {
+        Folders.stocked(here);
     }
 
     private void assertRefused(String file, List<String> args, String... says) throws IOException {

@@ -19,7 +19,7 @@ public final class Templates {
     public static String render(String template, Object view) {
         var out = new StringOutput();
         ENGINE.render(template + ".jte", view, out);
-        return allowed(out.toString().stripLeading());
+        return allowed(out.toString().strip() + "\n");
     }
 
     /** What HTML forbids even as a reference becomes a question mark. */
