@@ -57,8 +57,8 @@ public final class FindSnack {
     /** One measure of each food, so that no two share what is at home. */
     private static List<Measure> smallest(Stream<Measure> measures) {
         Map<Food, Measure> byFood = new LinkedHashMap<>();
-        measures.forEach(measure -> byFood.merge(
-                measure.food(), measure, (a, b) -> b.grams().compareTo(a.grams()) < 0 ? b : a));
+        measures.forEach(measure ->
+                byFood.merge(measure.food(), measure, (a, b) -> b.grams().compareTo(a.grams()) < 0 ? b : a));
         return List.copyOf(byFood.values());
     }
 
@@ -81,16 +81,19 @@ public final class FindSnack {
         var find = new FindSnack(
                 kitchen, food -> wishes.map(w -> w.offersAsSnack(food)).orElse(true), ask.fromHome());
         if (find.items.isEmpty()) {
-            throw ask.fromHome() ? nothingAtHome() : Refused.because(
-                    "no snack is on offer",
-                    "Give some measures a snack_max in foods/measures.csv and a price in foods/shop.csv.");
+            throw ask.fromHome()
+                    ? nothingAtHome()
+                    : Refused.because(
+                            "no snack is on offer",
+                            "Give some measures a snack_max in foods/measures.csv and a price in foods/shop.csv.");
         }
         return find.search(ask);
     }
 
     private static Refused nothingAtHome() {
         return Refused.because(
-                "no snack is at home", "Enter what there is in profiles/pantry.csv; what is past its date does not count.");
+                "no snack is at home",
+                "Enter what there is in profiles/pantry.csv; what is past its date does not count.");
     }
 
     private void offer(Measure measure) {

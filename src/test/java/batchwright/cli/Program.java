@@ -105,7 +105,8 @@ final class Program {
                         com.fasterxml.jackson.core.JsonFactory.class,
                         com.fasterxml.jackson.annotation.JsonProperty.class,
                         org.snakeyaml.engine.v2.api.lowlevel.Parse.class,
-                        org.apache.commons.math3.ode.FirstOrderIntegrator.class)
+                        org.apache.commons.math3.ode.FirstOrderIntegrator.class,
+                        gg.jte.TemplateOutput.class)
                 .map(part ->
                         part.getProtectionDomain().getCodeSource().getLocation().toString())
                 .map(location -> Path.of(URI.create(location)))

@@ -63,8 +63,7 @@ final class SheetHead {
         return """
                   @top-left { content: %s; font: 8pt sans-serif; width: 60%%; }
                   @top-right { content: %s; font: 8pt sans-serif; width: 40%%; }
-                """.formatted(
-                        quoted(Shortened.to(MOST_LETTERS, left)), quoted(right));
+                """.formatted(quoted(Shortened.to(MOST_LETTERS, left)), quoted(right));
     }
 
     /** A string of CSS (CSS Syntax Level 3): all but plain letters and figures as code points, so that a name cannot end it. */

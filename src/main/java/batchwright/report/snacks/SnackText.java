@@ -103,7 +103,8 @@ public final class SnackText {
                 + ask.budget()
                         .map(b -> ", at most " + Show.money(b, answers.currency()))
                         .orElse("")
-                + ", up to " + Show.count(ask.kinds(), "kind", "kinds") + (ask.fromHome() ? ", from what is at home" : "");
+                + ", up to " + Show.count(ask.kinds(), "kind", "kinds")
+                + (ask.fromHome() ? ", from what is at home" : "");
     }
 
     private void shortfall(SnackAnswers.Shortfall shortfall) {
