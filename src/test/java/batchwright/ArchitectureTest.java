@@ -46,9 +46,9 @@ class ArchitectureTest {
         may.put("write", Set.of());
         may.put("food", Set.of("quantity", "text"));
         may.put("reference", Set.of("quantity", "text", "food"));
-        may.put("person", Set.of("quantity", "food"));
+        may.put("person", Set.of("quantity", "text", "food"));
         may.put("limit", Set.of("food"));
-        may.put("needs", Set.of("quantity", "food", "person", "limit"));
+        may.put("needs", Set.of("quantity", "text", "food", "person", "limit"));
         may.put("files", Set.of("quantity", "text", "food", "person"));
         may.put("plan", Set.of("quantity", "food", "person", "limit"));
         may.put("solve", Set.of("quantity", "food", "person", "limit", "plan"));

@@ -8,9 +8,9 @@ import java.util.Map;
 enum ExitCode {
     DONE(0, "done; plan, containers: proven cheapest"),
     OUR_FAULT(1, "a fault of this program"),
-    NOT_RIGHT(2, "the command line or a file is not right, or memory is too little"),
-    NO_PLAN(3, "no plan meets the rules, no container is as asked, or a caution stops planning"),
-    NOT_PROVEN(4, "time ended: plan not proven cheapest, or none found"),
+    NOT_RIGHT(2, "the command line or a file is wrong, or there is too little memory"),
+    NO_PLAN(3, "no plan meets the rules, no container can be filled as asked, or a caution stops planning"),
+    NOT_PROVEN(4, "time ran out: plan not proven cheapest, or none found"),
     NOT_WRITTEN(5, "the answer, or a file beside it, could not be written"),
     INTERRUPTED(130, "interrupted with Ctrl-C");
 

@@ -1,9 +1,9 @@
 package batchwright.food;
 
-import batchwright.food.origin.DividedTable;
 import batchwright.food.origin.Origin;
 import batchwright.food.origin.OriginList;
 import batchwright.food.origin.Origins;
+import batchwright.text.ResourceTable;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -12,7 +12,7 @@ import java.util.Set;
 public final class OriginWords {
     private static final int COLUMNS = 2;
     private static final List<OriginWords> ALL =
-            DividedTable.rows(OriginWords.class, "origin_words.csv", COLUMNS).stream()
+            ResourceTable.divided(OriginWords.class, "origin_words.csv", COLUMNS).stream()
                     .map(OriginWords::new)
                     .toList();
     /** Such a name says that something is left out, but not to what extent. */
@@ -23,7 +23,7 @@ public final class OriginWords {
 
     private OriginWords(List<String> cells) {
         this.origins = OriginList.of(cells.get(0)).orElseThrow();
-        this.words = DividedTable.words(cells.get(1)).stream().map(Phrase::of).toList();
+        this.words = ResourceTable.words(cells.get(1)).stream().map(Phrase::of).toList();
     }
 
     /** Of the first line of the table that fits; unknown when none does. */

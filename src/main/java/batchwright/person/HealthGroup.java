@@ -1,5 +1,6 @@
 package batchwright.person;
 
+import batchwright.text.ResourceTable;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,9 +14,10 @@ import java.util.Optional;
  */
 public record HealthGroup(String key, Optional<Sex> onlySex, String words) {
     private static final int COLUMNS = 3;
-    private static final List<HealthGroup> ALL = PipeTable.rows("health_groups.csv", COLUMNS).stream()
-            .map(cells -> new HealthGroup(cells.get(0), sex(cells.get(1)), cells.get(2)))
-            .toList();
+    private static final List<HealthGroup> ALL =
+            ResourceTable.divided(HealthGroup.class, "health_groups.csv", COLUMNS).stream()
+                    .map(cells -> new HealthGroup(cells.get(0), sex(cells.get(1)), cells.get(2)))
+                    .toList();
 
     /** In the order in which they are asked. */
     public static List<HealthGroup> all() {

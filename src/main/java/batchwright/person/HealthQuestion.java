@@ -1,5 +1,6 @@
 package batchwright.person;
 
+import batchwright.text.ResourceTable;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -38,9 +39,10 @@ public record HealthQuestion(
     public record Advice(String why, String then, String clinician) {}
 
     private static final int COLUMNS = 14;
-    private static final List<HealthQuestion> ALL = PipeTable.rows("health_questions.csv", COLUMNS).stream()
-            .map(HealthQuestion::of)
-            .toList();
+    private static final List<HealthQuestion> ALL =
+            ResourceTable.divided(HealthQuestion.class, "health_questions.csv", COLUMNS).stream()
+                    .map(HealthQuestion::of)
+                    .toList();
 
     /** In the order in which they are asked, group by group. */
     public static List<HealthQuestion> all() {

@@ -1,7 +1,7 @@
 package batchwright.food.hazard;
 
 import batchwright.food.Food;
-import batchwright.food.origin.DividedTable;
+import batchwright.text.ResourceTable;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
@@ -16,7 +16,7 @@ import java.util.Optional;
 public record FishMercury(Advised advised, Optional<BigDecimal> ugPerG, FoodWords fish) {
     private static final int COLUMNS = 4;
     private static final List<FishMercury> ALL =
-            DividedTable.rows(FishMercury.class, "fish_mercury.csv", COLUMNS).stream()
+            ResourceTable.divided(FishMercury.class, "fish_mercury.csv", COLUMNS).stream()
                     .map(FishMercury::of)
                     .toList();
 

@@ -2,7 +2,7 @@ package batchwright.food.hazard;
 
 import batchwright.food.Food;
 import batchwright.food.Phrase;
-import batchwright.food.origin.DividedTable;
+import batchwright.text.ResourceTable;
 import java.util.List;
 
 /** Which foods a rule is about, by phrases of their short name, name and source description. */
@@ -17,7 +17,7 @@ record FoodWords(List<Phrase> any, List<Phrase> unless) {
     }
 
     private static List<Phrase> phrases(String cell) {
-        return DividedTable.words(cell).stream().map(Phrase::of).toList();
+        return ResourceTable.words(cell).stream().map(Phrase::of).toList();
     }
 
     boolean fit(Food food) {

@@ -2,7 +2,7 @@ package batchwright.food.hazard;
 
 import batchwright.food.Dish;
 import batchwright.food.Food;
-import batchwright.food.origin.DividedTable;
+import batchwright.text.ResourceTable;
 import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.List;
@@ -25,7 +25,7 @@ public record Hazard(
         Optional<BigDecimal> figure,
         HazardAdvice advice) {
     private static final int COLUMNS = 10;
-    private static final List<Hazard> ALL = DividedTable.rows(Hazard.class, "hazards.csv", COLUMNS).stream()
+    private static final List<Hazard> ALL = ResourceTable.divided(Hazard.class, "hazards.csv", COLUMNS).stream()
             .map(Hazard::of)
             .toList();
 

@@ -2,7 +2,7 @@ package batchwright.food.hazard;
 
 import batchwright.food.Dish;
 import batchwright.food.Food;
-import batchwright.food.origin.DividedTable;
+import batchwright.text.ResourceTable;
 import java.util.List;
 import java.util.regex.Pattern;
 
@@ -72,7 +72,7 @@ sealed interface Sign {
         return switch (words[0]) {
             case "unboiled" -> new Unboiled(Integer.parseInt(words[1]));
             case "unheated" -> new Unheated();
-            case "says" -> new Says(DividedTable.words(words[1]));
+            case "says" -> new Says(ResourceTable.words(words[1]));
             default -> throw new IllegalStateException("when (" + part + ") must be unboiled, unheated or says.");
         };
     }

@@ -1,5 +1,6 @@
 package batchwright.food.origin;
 
+import batchwright.text.ResourceTable;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -22,7 +23,7 @@ import java.util.stream.Stream;
 public record Diet(
         List<String> words, String says, Set<Origin> bars, Set<Origin> asks, boolean wholeDish, String source) {
     private static final int COLUMNS = 6;
-    private static final List<Diet> ALL = DividedTable.rows(Diet.class, "diets.csv", COLUMNS).stream()
+    private static final List<Diet> ALL = ResourceTable.divided(Diet.class, "diets.csv", COLUMNS).stream()
             .map(Diet::of)
             .toList();
 
@@ -86,7 +87,7 @@ public record Diet(
 
     private static Diet of(List<String> cells) {
         return new Diet(
-                DividedTable.words(cells.get(0)),
+                ResourceTable.words(cells.get(0)),
                 cells.get(1),
                 origins(cells.get(2)),
                 origins(cells.get(3)),

@@ -1,5 +1,6 @@
 package batchwright.needs.safety;
 
+import batchwright.text.ResourceTable;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -17,9 +18,10 @@ import java.util.stream.Collectors;
  */
 public record DecisionReason(String code, boolean hides, Optional<Question> question, String says) {
     private static final int COLUMNS = 4;
-    private static final Map<String, DecisionReason> ALL = SafetyTable.rows("reasons.csv", COLUMNS).stream()
-            .map(DecisionReason::row)
-            .collect(Collectors.toUnmodifiableMap(DecisionReason::code, Function.identity()));
+    private static final Map<String, DecisionReason> ALL =
+            ResourceTable.withCommas(DecisionReason.class, "reasons.csv", COLUMNS).stream()
+                    .map(DecisionReason::row)
+                    .collect(Collectors.toUnmodifiableMap(DecisionReason::code, Function.identity()));
 
     public static DecisionReason of(String code) {
         return Optional.ofNullable(ALL.get(code))

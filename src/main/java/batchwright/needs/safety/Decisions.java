@@ -6,6 +6,7 @@ import batchwright.person.Body;
 import batchwright.person.Eater;
 import batchwright.person.Outcome;
 import batchwright.person.Sex;
+import batchwright.text.ResourceTable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -20,11 +21,13 @@ public final class Decisions {
     private static final String ANY = "any";
     private static final String NO_REASON = "-";
 
-    private static final List<Row> BY_BMI =
-            SafetyTable.rows("decisions.csv", COLUMNS).stream().map(Row::of).toList();
-    private static final List<FatRow> BY_FAT = SafetyTable.rows("decisions_by_fat.csv", COLUMNS).stream()
-            .map(FatRow::of)
+    private static final List<Row> BY_BMI = ResourceTable.withCommas(Decisions.class, "decisions.csv", COLUMNS).stream()
+            .map(Row::of)
             .toList();
+    private static final List<FatRow> BY_FAT =
+            ResourceTable.withCommas(Decisions.class, "decisions_by_fat.csv", COLUMNS).stream()
+                    .map(FatRow::of)
+                    .toList();
 
     private Decisions() {}
 

@@ -1,6 +1,7 @@
 package batchwright.needs.safety;
 
 import batchwright.needs.evidence.Citation;
+import batchwright.text.ResourceTable;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -35,8 +36,9 @@ public enum SafetyFigure {
 
     private static final int VALUE = 1;
     private static final int SOURCE = 3;
-    private static final Map<String, List<String>> ROWS = SafetyTable.rows("figures.csv", SOURCE + 1).stream()
-            .collect(Collectors.toUnmodifiableMap(cells -> cells.get(0), cells -> cells));
+    private static final Map<String, List<String>> ROWS =
+            ResourceTable.withCommas(SafetyFigure.class, "figures.csv", SOURCE + 1).stream()
+                    .collect(Collectors.toUnmodifiableMap(cells -> cells.get(0), cells -> cells));
 
     public double value() {
         return Double.parseDouble(row().get(VALUE));
