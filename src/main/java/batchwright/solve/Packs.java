@@ -7,7 +7,6 @@ import batchwright.plan.Seat;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.MipModel;
 import batchwright.solve.rule.Menu;
-import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -34,9 +33,8 @@ final class Packs {
         for (Seat seat : request.seats()) {
             var wishes = seat.eater().wishes();
             double inOne = menu.dishes(seat).stream()
-                    .flatMap(d -> d.parts().stream())
-                    .mapToDouble(p -> p.mostGrams()
-                            * p.shares().getOrDefault(food, BigDecimal.ZERO).doubleValue())
+                    .flatMapToDouble(d ->
+                            d.parts().stream().mapToDouble(p -> p.mostGrams() * menu.mostShare(d, p, food)))
                     .sum();
             double aDay = inOne * wishes.containersADay();
             aDay += menu.snacks(seat).stream()

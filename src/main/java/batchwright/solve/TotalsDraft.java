@@ -69,6 +69,7 @@ final class TotalsDraft extends AbstractDraft {
             }
             menu.snacks(seat).forEach(measure -> snack(seat, measure));
         }
+        addVariants(rank);
         addPacks(rank);
     }
 
@@ -99,6 +100,11 @@ final class TotalsDraft extends AbstractDraft {
         int containers = mostContainers(key.seat(), key.dish());
         moreGrams.put(key, model().column("more_grams." + key.name(), 0, most * containers, false, 0));
         addKept(key, part, rank);
+    }
+
+    @Override
+    Expression gramsAs(String name, Seat seat, Dish dish, Part part) {
+        return Expression.of(model().column(name, 0, (double) part.mostGrams() * mostContainers(seat, dish), false, 0));
     }
 
     /** Grams that are in each container anyway: in a model of grams above these, a container with the least of all has zeros. */

@@ -11,7 +11,7 @@ public record ContainerLimitsRule() implements Rule {
     public void addTo(Draft draft) {
         EachLimit.of(draft.request().seats(), Scope.CONTAINER, (seat, limit) -> {
             for (Dish dish : draft.menu().dishes(seat)) {
-                if (alwaysKept(dish, limit)) {
+                if (alwaysKept(draft.menu(), dish, limit)) {
                     continue;
                 }
                 add(
@@ -25,10 +25,14 @@ public record ContainerLimitsRule() implements Rule {
     }
 
     /** Whether no container of the dish can be too full; said only of what has no least. */
-    public static boolean alwaysKept(Dish dish, Limit limit) {
+    public static boolean alwaysKept(Menu menu, Dish dish, Limit limit) {
         return !limit.range().hasLeast()
                 && dish.parts().stream()
-                                .mapToDouble(part -> part.mostGrams() * Amounts.inGram(part, limit.measured()))
+                                .mapToDouble(part -> part.mostGrams()
+                                        * menu.ways(dish, part)
+                                                .mapToDouble(p -> Amounts.inGram(p, limit.measured()))
+                                                .max()
+                                                .orElse(0))
                                 .sum()
                         <= limit.range().mostOrInfinity();
     }

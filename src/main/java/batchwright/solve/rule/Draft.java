@@ -5,6 +5,7 @@ import batchwright.food.Measure;
 import batchwright.food.Nutrient;
 import batchwright.food.Pack;
 import batchwright.food.Part;
+import batchwright.food.Variant;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import batchwright.solve.mip.Column;
@@ -35,6 +36,15 @@ public interface Draft {
 
     /** 1 when an optional part is in, 0 when it is left out; empty for a part that is always in. */
     Optional<Column> kept(Seat seat, Dish dish, Part part);
+
+    /** 1 when the dish is cooked as this variant of it, else 0. */
+    Expression cookedAs(Variant variant);
+
+    /**
+     * Grams of a part, as {@link #grams}, when the dish is cooked as this variant, else 0; left at nothing for a part in which the variant
+     * swaps nothing.
+     */
+    Expression gramsAs(Seat seat, Variant variant, Part part);
 
     /** Snack measures over all days. */
     Expression snacks(Seat seat, Measure measure);

@@ -12,6 +12,7 @@ public final class Rules {
             new MealsRule(),
             new SameDishRule(),
             new PartRangeRule(),
+            new SwapRule(),
             new DishCountRule(),
             new HandsOnRule(),
             new SnackLimitsRule(),

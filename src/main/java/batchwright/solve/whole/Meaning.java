@@ -25,6 +25,9 @@ record Meaning(String says, String unit) {
         column("steps", "how much of the part is in each container of the dish for the eater", "scale steps or pieces");
         column("keep", "the optional part is in the containers", YES_OR_NO);
         column("part", "how much of the part that container brings on that day", "scale steps or pieces");
+        column("swap", "the dish is cooked as that variant: foods in it are swapped", YES_OR_NO);
+        column("swapped", "how much of the part is in each container, if the dish is that variant", "scale steps or pieces");
+        column("swapped_on", "how much of the part that day brings, if the dish is that variant", "g");
         column("snack", "snack of that day", "household measures");
         column("snack_kind", "the snack is among that day's", YES_OR_NO);
         column("snack_alike", "the snack is that day's only one of its kind", YES_OR_NO);
@@ -44,6 +47,10 @@ record Meaning(String says, String unit) {
         row("gets_some", "an eater who gets a dish gets a container of it", "containers");
         row("served_if", "no container unless the eater gets the dish; no second one without a first", YES_OR_NO);
         row("only_if_cooked", "dish count: containers only of dishes that are cooked", "containers");
+        row("one_variant", "a dish is cooked as one variant at most, and only if it is cooked", "variants");
+        row("swap_most", "nothing of a variant that is not cooked", "the column's");
+        row("swap_all", "all of a variant that is cooked", "the column's");
+        row("swap_some", "no more of variants than there is in all", "the column's");
         row("batch", "dish count: a dish that is cooked fills at least two containers", "containers");
         row("dishes", "dish count: dishes in the cooking session", "dishes");
         row("snack_measures", "snack limits: measures of the day", "household measures");

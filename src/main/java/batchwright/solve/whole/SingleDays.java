@@ -14,6 +14,7 @@ import batchwright.solve.rule.ContainersADayRule;
 import batchwright.solve.rule.MealsRule;
 import batchwright.solve.rule.PartRangeRule;
 import batchwright.solve.rule.Rule;
+import batchwright.solve.rule.SwapRule;
 import java.util.List;
 import java.util.Set;
 
@@ -24,7 +25,7 @@ import java.util.Set;
 final class SingleDays {
     /** Rules whose rows over all days are sums of the rows of single containers and days, here and in {@link Helping}. */
     static final Set<Rule> KEEPS =
-            Set.of(new ContainerLimitsRule(), new ContainersADayRule(), new MealsRule(), new PartRangeRule());
+            Set.of(new ContainerLimitsRule(), new ContainersADayRule(), new MealsRule(), new PartRangeRule(), new SwapRule());
 
     private final WholeDraft draft;
 
@@ -43,7 +44,8 @@ final class SingleDays {
                 notForNothing(helping);
                 seat.target().limits(Scope.CONTAINER).stream()
                         .filter(limit ->
-                                !ContainerLimitsRule.alwaysKept(helping.who().dish(), limit))
+                                !ContainerLimitsRule.alwaysKept(
+                                        draft.menu(), helping.who().dish(), limit))
                         .forEach(limit -> eachContainer(helping, limit));
             }
             orderOfDays(seat);
@@ -83,11 +85,11 @@ final class SingleDays {
 
     /** In steps of one container, and, which follows but helps a solver, in each container that is served. */
     private void eachContainer(Helping helping, Limit limit) {
-        var steps = new Expression();
-        for (Part part : helping.who().dish().parts()) {
-            steps.plus(helping.stepsColumn(part), inStep(part, limit.measured()));
+        Expression each = draft.inEach(helping, part -> Amounts.inGram(part, limit.measured()));
+        add(limit, helping.who().name(), each, helping.gets());
+        if (!draft.menu().variants(helping.who().dish()).isEmpty()) {
+            return; // the rows below are said of a dish that is cooked as it is written
         }
-        add(limit, helping.who().name(), steps, helping.gets());
         for (int day = 1; day <= draft.request().days(); day++) {
             List<Column> places = helping.servedColumns(day);
             for (int k = 0; k < places.size(); k++) {
