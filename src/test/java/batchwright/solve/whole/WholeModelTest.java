@@ -6,6 +6,7 @@ import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.solve.BatchPlanner;
 import batchwright.solve.RandomProblems;
+import batchwright.solve.SwapVariants;
 import batchwright.solve.mip.MipModel;
 import java.time.Duration;
 import java.util.List;
@@ -32,6 +33,12 @@ class WholeModelTest {
     @MethodSource("seeds")
     void a_random_plan_keeps_every_row(long seed) {
         keepsEveryRow(RandomProblems.of(seed));
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void a_random_plan_in_which_foods_may_be_swapped_keeps_every_row(long seed) {
+        keepsEveryRow(SwapVariants.of(RandomProblems.of(90_000 + seed), 90_000 + seed));
     }
 
     /** All but the order of days: of all orders the model has one only, and ours need not be that one. */
