@@ -2,6 +2,7 @@ package batchwright.food;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * One food in a part's mix.
@@ -21,6 +22,13 @@ public record Ingredient(
     /** An amount that was written in grams. */
     public Ingredient(Food food, BigDecimal amount, Optional<CookedYield> cooked) {
         this(food, amount, cooked, Optional.empty());
+    }
+
+    /** Whether it can be had, or what may take its place. */
+    public boolean isPossible(Predicate<Food> canGet) {
+        return canGet.test(food)
+                || instead.nothing()
+                || instead.others().stream().map(Ingredient::food).anyMatch(canGet);
     }
 
     /** Cooked weight / raw weight; 1 when nothing is said. */

@@ -26,6 +26,7 @@ abstract class AbstractDraft implements Draft {
     private final Map<Variant, Column> cookedAs = new LinkedHashMap<>();
     private final Map<AsKey, Expression> gramsAs = new LinkedHashMap<>();
     private final Map<Pack, Column> packs = new LinkedHashMap<>();
+    private final Map<String, Column> shops = new LinkedHashMap<>();
 
     private record AsKey(Seat seat, Variant variant, String part) {}
 
@@ -94,6 +95,7 @@ abstract class AbstractDraft implements Draft {
     /** Columns for all packs on the menu. */
     final void addPacks(int rank) {
         packs.putAll(Packs.columns(request, menu, model, rank));
+        shops.putAll(Packs.shops(request, menu, model, rank));
     }
 
     @Override
@@ -114,6 +116,11 @@ abstract class AbstractDraft implements Draft {
     @Override
     public final Optional<Column> kept(Seat seat, Dish dish, Part part) {
         return Optional.ofNullable(kept.get(PartKey.of(seat, dish, part)));
+    }
+
+    @Override
+    public final Map<String, Column> shops() {
+        return shops;
     }
 
     @Override

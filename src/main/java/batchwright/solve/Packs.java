@@ -27,6 +27,19 @@ final class Packs {
         return columns;
     }
 
+    /** A column for each shop on the menu, where trips cost anything. */
+    static Map<String, Column> shops(PlanRequest request, Menu menu, MipModel model, int rank) {
+        Map<String, Column> columns = new LinkedHashMap<>();
+        if (request.kitchen().shops().tripsCost()) {
+            menu.packs().stream()
+                    .map(Pack::shop)
+                    .distinct()
+                    .forEach(shop -> columns.put(
+                            shop, model.column("trip." + (columns.size() + 1), 0, 1, true, rank)));
+        }
+        return columns;
+    }
+
     /** Grams as purchased beyond what any plan could use: every container full of it, every snack. */
     private static double mostUsed(PlanRequest request, Menu menu, Food food) {
         double edible = 0;

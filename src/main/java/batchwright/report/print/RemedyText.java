@@ -24,6 +24,8 @@ public final class RemedyText {
                     + less.dish().map(dish -> " " + dish.id()).orElse("");
         } else if (remedy instanceof Remedy.AllowDishes allow) {
             return "--dishes " + allow.dishes();
+        } else if (remedy instanceof Remedy.GoToShop go) {
+            return go.shop().map(shop -> shop + " in --shops, too").orElse("plan without --shops");
         } else if (remedy instanceof Remedy.AllowMinutes allow) {
             return "--most-minutes " + allow.handsOn();
         }

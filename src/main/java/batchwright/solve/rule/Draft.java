@@ -12,6 +12,7 @@ import batchwright.solve.mip.Column;
 import batchwright.solve.mip.Expression;
 import batchwright.solve.mip.MipModel;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** A plan in the making, as linear expressions of a model's columns. */
@@ -50,6 +51,9 @@ public interface Draft {
     Expression snacks(Seat seat, Measure measure);
 
     Column packs(Pack pack);
+
+    /** For each shop a column: 1 when it is gone to; none where trips cost nothing. */
+    Map<String, Column> shops();
 
     /** Of columns that are decided last: {@link Column#LATER} where that is left to a later step. */
     int rank();

@@ -90,10 +90,7 @@ public final class Menu {
 
     /** Whether what the part is made of, or what may take its place, can be bought or is at home. */
     private static boolean canGet(Kitchen kitchen, Part part) {
-        return part.mix().stream()
-                .allMatch(i -> canGet(kitchen, i.food())
-                        || i.instead().nothing()
-                        || i.instead().others().stream().anyMatch(other -> canGet(kitchen, other.food())));
+        return part.mix().stream().allMatch(i -> i.isPossible(food -> canGet(kitchen, food)));
     }
 
     /** Those for which all can be had, and which every eater of the dish allows in all its parts that they allow. */

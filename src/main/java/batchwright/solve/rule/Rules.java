@@ -19,6 +19,8 @@ public final class Rules {
             new SnackPairsRule(),
             new KeepingRule(),
             new StockRule(),
+            new ShopsRule(),
+            new OneKindRule(),
             new UseByRule(),
             new BudgetRule());
 

@@ -32,6 +32,8 @@ record Meaning(String says, String unit) {
         column("snack_kind", "the snack is among that day's", YES_OR_NO);
         column("snack_alike", "the snack is that day's only one of its kind", YES_OR_NO);
         column("buy", "packs to buy", "packs");
+        column("trip", "the shop is gone to; shops are counted in the order of the files", YES_OR_NO);
+        column("loose", "the food is bought by weight, not in packs", YES_OR_NO);
 
         row("containers", "containers a day, of that day", "containers");
         row("breakfasts", "meals: breakfast dishes of that day", "containers");
@@ -61,6 +63,8 @@ record Meaning(String says, String unit) {
         row("snack_one", "snack pairs: one snack of a kind on that day", "kinds");
         row("keeping", "keeping: what spoils is eaten in time, and what keeps fills the days after", "containers");
         row("stock", "stock: what is used is at home or bought", "g as purchased");
+        row("shop", "packs are bought only in shops that are gone to", "packs");
+        row("one_kind", "one kind: a food is bought by weight or in packs, not both", "packs");
         row("pack_for", "stock: a dish that needs the food needs a pack of it", "packs");
         row("use_by", "use by: what spoils at home goes into batches only", "g as purchased");
         row("budget", "budget: the checkout cost", "minor units");

@@ -36,6 +36,7 @@ final class WholeDraft implements Draft {
     private final Map<Who, HelpingAs> swaps = new LinkedHashMap<>();
     private final Map<SnackKey, Column> snacks = new LinkedHashMap<>();
     private final Map<Pack, Column> packs = new LinkedHashMap<>();
+    private final Map<String, Column> shops = new LinkedHashMap<>();
 
     private record SnackKey(Seat seat, Measure measure, int day) {}
 
@@ -58,6 +59,12 @@ final class WholeDraft implements Draft {
         for (Pack pack : menu.packs()) {
             int nth = number.merge(pack.food(), 1, Integer::sum);
             packs.put(pack, model.column("buy." + pack.food().id() + "." + nth, 0, mostPacks(pack), true, 0));
+        }
+        if (request.kitchen().shops().tripsCost()) {
+            menu.packs().stream()
+                    .map(Pack::shop)
+                    .distinct()
+                    .forEach(shop -> shops.put(shop, model.column("trip." + (shops.size() + 1), 0, 1, true, 0)));
         }
     }
 
@@ -215,6 +222,11 @@ final class WholeDraft implements Draft {
                 .filter(e -> e.getValue().equals(column))
                 .map(Map.Entry::getKey)
                 .findFirst();
+    }
+
+    @Override
+    public Map<String, Column> shops() {
+        return shops;
     }
 
     @Override
