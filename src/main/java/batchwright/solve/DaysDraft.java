@@ -161,6 +161,11 @@ final class DaysDraft extends AbstractDraft {
     }
 
     @Override
+    public boolean onlyBounds() {
+        return false;
+    }
+
+    @Override
     public Expression cooked(Dish dish) {
         boolean any = request().seats().stream().anyMatch(seat -> count(seat, dish) > 0);
         return Expression.of(any ? 1 : 0);

@@ -118,6 +118,11 @@ final class TotalsDraft extends AbstractDraft {
     }
 
     @Override
+    public boolean onlyBounds() {
+        return true;
+    }
+
+    @Override
     public Expression cooked(Dish dish) {
         return Expression.of(Lookup.get(cooked, dish));
     }

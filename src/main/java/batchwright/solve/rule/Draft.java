@@ -58,6 +58,9 @@ public interface Draft {
     /** Of columns that are decided last: {@link Column#LATER} where that is left to a later step. */
     int rank();
 
+    /** Whether this model only bounds what another decides: a rule may be left out of it. */
+    boolean onlyBounds();
+
     /** The stretches of days over which the day rules are kept: all days at once, or each day alone. */
     List<Span> spans(Seat seat);
 

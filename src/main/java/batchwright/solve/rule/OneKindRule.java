@@ -15,6 +15,9 @@ import java.util.Map;
 public record OneKindRule() implements Rule {
     @Override
     public void addTo(Draft draft) {
+        if (draft.onlyBounds()) {
+            return; // it hardly ever raises a bound, and makes the search longer
+        }
         Map<Food, List<Pack>> sold = new LinkedHashMap<>();
         draft.menu().packs().forEach(pack -> sold.putIfAbsent(
                 pack.food(), draft.request().kitchen().packsOf(pack.food())));

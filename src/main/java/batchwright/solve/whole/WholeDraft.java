@@ -160,6 +160,11 @@ final class WholeDraft implements Draft {
     }
 
     @Override
+    public boolean onlyBounds() {
+        return false;
+    }
+
+    @Override
     public PlanRequest request() {
         return request;
     }

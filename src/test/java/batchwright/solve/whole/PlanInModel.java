@@ -37,6 +37,9 @@ final class PlanInModel {
         plan.batches().forEach(in::batch);
         plan.eaters().forEach(eater -> in.days(plan.first(), eater));
         plan.shopping().forEach(in::buy);
+        List<String> shops = new Menu(plan.first().request())
+                .packs().stream().map(Pack::shop).distinct().toList();
+        plan.first().shopsVisited().forEach(shop -> in.values.put("trip." + (shops.indexOf(shop) + 1), 1.0));
         plan.batches().forEach(batch -> in.swaps(plan.first(), batch));
         double[] x = new double[model.columns().size()];
         for (Column column : model.columns()) {
@@ -118,6 +121,9 @@ final class PlanInModel {
 
     private void buy(Purchase purchase) {
         List<Pack> sold = packs.getOrDefault(purchase.food(), List.of());
+        purchase.packs().keySet().stream()
+                .filter(Pack::isLoose)
+                .forEach(pack -> values.put("loose." + purchase.food().id(), 1.0));
         purchase.packs()
                 .forEach((pack, count) ->
                         values.put("buy." + purchase.food().id() + "." + (sold.indexOf(pack) + 1), (double) count));
