@@ -33,8 +33,14 @@ public sealed interface Remedy {
 
     record ChangeContainers(Eater eater, int aDay) implements Remedy {}
 
-    /** How many of the containers of a day are breakfasts. */
-    record ChangeBreakfasts(Eater eater, int least, int most) implements Remedy {}
+    /** How many of the containers of a day are for a meal. */
+    record ChangeMeal(Eater eater, Meal meal, int least, int most) implements Remedy {}
+
+    enum Meal {
+        BREAKFASTS,
+        LUNCHES,
+        DINNERS
+    }
 
     /** The same dish more often; what is empty stays. */
     record AllowSameDish(Eater eater, OptionalInt aDay, OptionalInt inAll) implements Remedy {}

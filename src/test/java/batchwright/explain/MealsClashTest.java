@@ -18,6 +18,7 @@ import batchwright.limit.Scope;
 import batchwright.limit.Setting;
 import batchwright.limit.TestTarget;
 import batchwright.person.Meals;
+import batchwright.person.TimesADay;
 import batchwright.person.Wishes;
 import batchwright.plan.Clash;
 import batchwright.plan.PlanRequest;
@@ -63,6 +64,27 @@ class MealsClashTest {
                 .containsExactly("container_weight: 345 g under target, in profiles/ann.yaml");
     }
 
+    /** Whatever its size, 100 g of stew are 100 kcal. */
+    @Test
+    void food_that_is_not_dense_enough() {
+        var density = TestTarget.limit("energy density", Scope.PER_100_G, Nutrient.ENERGY)
+                .with(Range.between(130, 160))
+                .changedBy(new Setting.Between("container_density", "kcal per 100 g", 900));
+
+        List<Clash> clashes = clashes(request(EASY.and(density)));
+
+        assertThat(clashes)
+                .extracting(Clash::rule, Clash::says, Clash::cure)
+                .containsExactly(tuple(
+                        "energy density",
+                        "each container of Ann holds 130 to 160 kcal per 100 g",
+                        "widen it to 100 to 160 kcal per 100 g"));
+        assertThat(clashes)
+                .flatExtracting(
+                        clash -> clash.remedy().stream().map(RemedyText::of).toList())
+                .containsExactly("container_density: 100 to 160 kcal per 100 g under target, in profiles/ann.yaml");
+    }
+
     @Test
     void nothing_but_a_breakfast_dish() {
         Dish porridge = new Dish(
@@ -76,9 +98,29 @@ class MealsClashTest {
                         "ask for at most 2 breakfasts a day"));
     }
 
+    /** Two containers of a stew that is a dinner, and one dinner a day when nothing is said. */
+    @Test
+    void nothing_but_a_dinner_dish() {
+        Dish dinner = new Dish(
+                "stew", "stew", Dish.Kind.DINNER, 4, true, STEW.reheat(), STEW.parts(), List.of(), List.of());
+
+        List<Clash> clashes = clashes(meals(dinner, Meals.USUAL));
+
+        assertThat(clashes)
+                .extracting(Clash::rule, Clash::says, Clash::cure)
+                .containsExactly(tuple(
+                        "meals",
+                        "Ann has at most 1 dinner a day, and dinner dishes for nothing else",
+                        "ask for at most 2 dinners a day"));
+        assertThat(clashes)
+                .flatExtracting(
+                        clash -> clash.remedy().stream().map(RemedyText::of).toList())
+                .containsExactly("dinners_a_day: 0 to 2 in profiles/ann.yaml");
+    }
+
     @Test
     void no_breakfast_dish() {
-        assertThat(clashes(meals(STEW, Meals.USUAL.withBreakfasts(1, 1))))
+        assertThat(clashes(meals(STEW, Meals.USUAL.withBreakfasts(TimesADay.of(1, 1)))))
                 .extracting(Clash::rule, Clash::cure)
                 .containsExactly(tuple("meals", "ask for at most 1 breakfast a day"));
     }

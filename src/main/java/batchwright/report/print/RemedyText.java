@@ -3,6 +3,7 @@ package batchwright.report.print;
 import batchwright.food.Food;
 import batchwright.person.Eater;
 import batchwright.plan.Remedy;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -59,9 +60,9 @@ public final class RemedyText {
                     + file(change.eater());
         } else if (remedy instanceof Remedy.ChangeContainers change) {
             return "containers_a_day: " + change.aDay() + " in " + file(change.eater());
-        } else if (remedy instanceof Remedy.ChangeBreakfasts change) {
+        } else if (remedy instanceof Remedy.ChangeMeal change) {
             String least = change.least() == change.most() ? "" : change.least() + " to ";
-            return "breakfasts_a_day: " + least + change.most() + " in " + file(change.eater());
+            return change.meal().name().toLowerCase(Locale.ROOT) + "_a_day: " + least + change.most() + " in " + file(change.eater());
         } else if (remedy instanceof Remedy.AllowSameDish allow) {
             return (allow.aDay().isPresent()
                             ? "same_dish_a_day: " + allow.aDay().getAsInt()

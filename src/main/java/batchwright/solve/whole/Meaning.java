@@ -32,6 +32,11 @@ record Meaning(String says, String unit) {
 
         row("containers", "containers a day, of that day", "containers");
         row("breakfasts", "meals: breakfast dishes of that day", "containers");
+        row("lunches", "meals: lunch dishes of that day", "containers");
+        row("dinners", "meals: dinner dishes of that day", "containers");
+        row("for_lunch", "meals: what can be a lunch of that day", "containers");
+        row("for_dinner", "meals: what can be a dinner of that day", "containers");
+        row("lunches_and_dinners", "meals: what is no breakfast of that day", "containers");
         row("same_dish", "same dish: containers of one dish in all", "containers");
         row("steps_most", "part range, in each container; nothing unless it is in", "scale steps or pieces");
         row("steps_least", "part range, in each container that has it", "scale steps or pieces");
@@ -78,17 +83,17 @@ record Meaning(String says, String unit) {
                 .flatMap(seat -> seat.target().limits().stream())
                 .filter(limit -> word(limit).equals(firstWord(name)))
                 .findFirst()
-                .map(limit -> new Meaning(limit.name() + limit.scope().each(), limit.unit()))
+                .map(limit -> new Meaning(limit.name() + limit.scope().each(), limit.measured().unit()))
                 .orElseGet(() -> of(ROWS, name));
     }
 
     private static String word(Limit limit) {
-        return limit.scope() == Scope.CONTAINER ? eachContainer(limit) : limit.id();
+        return limit.isOnContainers() ? eachContainer(limit) : limit.id();
     }
 
     /** First word of the rows of a limit that each container keeps by itself. */
     static String eachContainer(Limit limit) {
-        return "each_" + limit.measured().id();
+        return "each_" + (limit.scope() == Scope.CONTAINER ? limit.measured().id() : limit.id());
     }
 
     private static String firstWord(String name) {
