@@ -17,6 +17,8 @@ record SoftRules(List<List<SoftRule>> groups) {
         List<SoftRule> session = new ArrayList<>();
         SoftCooking.keeping(request).ifPresent(session::add);
         SoftCooking.dishCount(request).ifPresent(session::add);
+        SoftCooking.leastDishes(request).ifPresent(session::add);
+        SoftCooking.lastTime(request).ifPresent(session::add);
         SoftCooking.askedFor(request).ifPresent(session::add);
         SoftCooking.handsOnMinutes(request).ifPresent(session::add);
         groups.add(session);

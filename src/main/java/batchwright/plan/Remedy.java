@@ -22,6 +22,11 @@ public sealed interface Remedy {
 
     record AllowDishes(int dishes) implements Remedy {}
 
+    record AskForFewerDishes(int least) implements Remedy {}
+
+    /** All of last time's dishes. */
+    record AllowLastTime() implements Remedy {}
+
     /** @param dish no longer asked for; empty for all of them */
     record AskForLess(Optional<Dish> dish) implements Remedy {}
 

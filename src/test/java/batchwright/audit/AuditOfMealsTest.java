@@ -26,6 +26,7 @@ import batchwright.person.Meals;
 import batchwright.person.TimesADay;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
+import batchwright.plan.Variety;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -155,6 +156,16 @@ class AuditOfMealsTest {
                         + "and from 2 to 2 dinners were asked for; "
                         + "ben, day 2: 1 lunch dishes, 0 dinner dishes and 1 for either, from 0 to 0 lunches "
                         + "and from 2 to 2 dinners were asked for");
+    }
+
+    /** The plan cooks two dishes. */
+    @Test
+    void dishes_that_are_not_different_enough() {
+        assertThat(failed(request().withVariety(new Variety(2, Set.of(EGG_POT))))).isEmpty();
+        assertThat(failed(request().withVariety(new Variety(3, Set.of()))))
+                .containsExactly("dish count: 2 dishes are cooked, at least 3");
+        assertThat(failed(request().withVariety(new Variety(1, Set.of(EGG_POT, CHICKEN_RICE)))))
+                .containsExactly("dish count: 2 of last time's dishes are cooked again, at most 1");
     }
 
     private static PlanRequest potIsBreakfast(Meals meals) {

@@ -1,6 +1,7 @@
 package batchwright.explain;
 
 import static batchwright.explain.LittleKitchen.BAR;
+import static batchwright.explain.LittleKitchen.CURRY;
 import static batchwright.explain.LittleKitchen.EASY;
 import static batchwright.explain.LittleKitchen.STEW;
 import static batchwright.explain.LittleKitchen.TWO_BOXES;
@@ -23,6 +24,7 @@ import batchwright.person.Wishes;
 import batchwright.plan.Clash;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Proof;
+import batchwright.plan.Variety;
 import batchwright.report.print.RemedyText;
 import batchwright.solve.BatchPlanner;
 import java.math.BigDecimal;
@@ -30,6 +32,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Boxes, meals and snack pairs in a clash, with what cures them; worked out on paper. */
@@ -96,6 +99,36 @@ class MealsClashTest {
                         "meals",
                         "Ann has at most 1 breakfast a day, and breakfast dishes for nothing else",
                         "ask for at most 2 breakfasts a day"));
+    }
+
+    /** Two days of two containers are no more than two batches of two, and there are two dishes. */
+    @Test
+    void too_many_dishes_asked_for() {
+        PlanRequest asked = request(2, 3, List.of(STEW, CURRY), seat("ann", TWO_BOXES, EASY));
+
+        List<Clash> clashes = clashes(asked.withVariety(new Variety(3, Set.of())));
+        assertThat(clashes)
+                .extracting(Clash::rule, Clash::says, Clash::cure)
+                .containsExactly(tuple(
+                        "dish count",
+                        "at least 3 dishes are cooked, each for at least 2 containers",
+                        "ask for at least 2 dishes"));
+        assertThat(clashes)
+                .flatExtracting(
+                        clash -> clash.remedy().stream().map(RemedyText::of).toList())
+                .containsExactly("a smaller first number in --dishes: 2");
+    }
+
+    /** A dish at most twice in all, so both must be cooked, and both were last time. */
+    @Test
+    void nothing_but_dishes_of_last_time() {
+        Wishes twice = TWO_BOXES.with(Meals.USUAL.withSameDish(2, OptionalInt.of(2)));
+        PlanRequest asked = request(2, 3, List.of(STEW, CURRY), seat("ann", twice, EASY));
+
+        assertThat(new BatchPlanner().plan(asked).best()).isPresent();
+        assertThat(clashes(asked.withVariety(new Variety(1, Set.of(STEW, CURRY)))))
+                .extracting(Clash::rule, Clash::cure)
+                .contains(tuple("dish count", "allow all of them again"));
     }
 
     /** Two containers of a stew that is a dinner, and one dinner a day when nothing is said. */

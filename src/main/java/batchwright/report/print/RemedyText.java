@@ -25,6 +25,10 @@ public final class RemedyText {
                     + less.dish().map(dish -> " " + dish.id()).orElse("");
         } else if (remedy instanceof Remedy.AllowDishes allow) {
             return "--dishes " + allow.dishes();
+        } else if (remedy instanceof Remedy.AskForFewerDishes fewer) {
+            return "a smaller first number in --dishes: " + fewer.least();
+        } else if (remedy instanceof Remedy.AllowLastTime) {
+            return "plan without --last-time";
         } else if (remedy instanceof Remedy.AllowMinutes allow) {
             return "--most-minutes " + allow.handsOn();
         }

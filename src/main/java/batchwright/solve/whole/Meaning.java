@@ -29,6 +29,7 @@ record Meaning(String says, String unit) {
         column("snack_kind", "the snack is among that day's", YES_OR_NO);
         column("snack_alike", "the snack is that day's only one of its kind", YES_OR_NO);
         column("buy", "packs to buy", "packs");
+        column("hands", "hands-on minutes: what a step takes, or how many loads it has", "minutes, or loads");
 
         row("containers", "containers a day, of that day", "containers");
         row("breakfasts", "meals: breakfast dishes of that day", "containers");
@@ -51,6 +52,10 @@ record Meaning(String says, String unit) {
         row("only_if_cooked", "dish count: containers only of dishes that are cooked", "containers");
         row("batch", "dish count: a dish that is cooked fills at least two containers", "containers");
         row("dishes", "dish count: dishes in the cooking session", "dishes");
+        row("least_dishes", "dish count: at least so many dishes", "dishes");
+        row("last_time", "dish count: dishes of last time that are cooked again", "dishes");
+        row("hands", "hands-on minutes: what a step, filling or washing up takes", "minutes");
+        row("hands_on_minutes", "hands-on minutes: all of them", "minutes");
         row("snack_measures", "snack limits: measures of the day", "household measures");
         row("snack_kinds", "snack limits: kinds of the day", "kinds");
         row("snack_if_kind", "snack limits: a measure counts as a kind", "household measures");
