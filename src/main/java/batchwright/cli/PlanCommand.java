@@ -123,7 +123,7 @@ final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--nutrients",
             description =
-                    "Show every nutrient of an average day beside published amounts; otherwise what is short or above.")
+                    "Show every nutrient of an average day beside published amounts, not only those that are too low or too high.")
     private boolean nutrients;
 
     @Option(
@@ -165,12 +165,12 @@ final class PlanCommand implements Callable<Integer> {
         if (question.cooking().sessions() > 1) {
             if (!with.isEmpty()) {
                 throw Refused.because(
-                        "--with stands with several cooking sessions",
+                        "--with cannot be used with several cooking sessions",
                         "Each session chooses its own dishes: leave one of the two out, or use --cook.");
             }
             if (!lastTime.isEmpty()) {
                 throw Refused.because(
-                        "--last-time stands with several cooking sessions",
+                        "--last-time cannot be used with several cooking sessions",
                         "Leave one of the two out; --vary cooks no dish in two sessions in a row.");
             }
             model.refuseSessions();
