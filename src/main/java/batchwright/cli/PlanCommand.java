@@ -93,17 +93,17 @@ final class PlanCommand implements Callable<Integer> {
             names = "--shops",
             paramLabel = "SHOP",
             split = ",",
-            description = "Buy only in these shops of foods/shop.csv, separated by commas; default any. A trip costs what"
-                    + " foods/kitchen.yaml says.")
+            description =
+                    "Buy only in these shops of foods/shop.csv, separated by commas; default any. A trip costs what"
+                            + " foods/kitchen.yaml says.")
     private List<String> shops = new ArrayList<>();
 
     @Option(
             names = "--dishes",
             paramLabel = "N",
             defaultValue = "" + PlanRequest.USUAL_MOST_DISHES,
-            description =
-                    "Most dishes in a cooking session, 1 to 10, or the least and the most, such as 2-3; default"
-                            + " ${DEFAULT-VALUE}.")
+            description = "Most dishes in a cooking session, 1 to 10, or the least and the most, such as 2-3; default"
+                    + " ${DEFAULT-VALUE}.")
     private String dishes = "";
 
     @Option(

@@ -39,24 +39,20 @@ import org.junit.jupiter.api.Test;
 class AuditOfShoppingTest {
     /** 20 cents for each 100 g. */
     private static final Pack LOOSE = new Pack(
-                    CARROT,
-                    "corner shop",
-                    "loose",
-                    decimal(1000),
-                    new Money(200),
-                    CARROT_500.seen(),
-                    "invented")
+                    CARROT, "corner shop", "loose", decimal(1000), new Money(200), CARROT_500.seen(), "invented")
             .looseBy(decimal(100));
 
     /** 675 g of carrots are bought otherwise than as 1000 g for 1.70. */
     private static Plan buying(Map<Pack, Integer> carrots, long minor) {
         List<Purchase> list = honest().shopping().stream()
-                .map(p -> p.food().equals(CARROT)
-                        ? new Purchase(CARROT, carrots, p.usedGrams(), p.fromPantryGrams())
-                        : p)
+                .map(p ->
+                        p.food().equals(CARROT) ? new Purchase(CARROT, carrots, p.usedGrams(), p.fromPantryGrams()) : p)
                 .toList();
         var cost = new Money(3120 - 170 + minor);
-        return Plan.of(honest().first().withRequest(soldLoose()).withShopping(list).withProof(new Proof(cost, cost, 1, Duration.ZERO)));
+        return Plan.of(honest().first()
+                .withRequest(soldLoose())
+                .withShopping(list)
+                .withProof(new Proof(cost, cost, 1, Duration.ZERO)));
     }
 
     private static PlanRequest soldLoose() {
@@ -68,15 +64,15 @@ class AuditOfShoppingTest {
 
     @Test
     void a_food_is_bought_by_weight_or_in_packs() {
-        assertThat(Audit.of(soldLoose(), buying(Map.of(LOOSE, 7), 140)).passed()).isTrue();
+        assertThat(Audit.of(soldLoose(), buying(Map.of(LOOSE, 7), 140)).passed())
+                .isTrue();
         assertFails(soldLoose(), buying(Map.of(CARROT_500, 1, LOOSE, 2), 140), Set.of("one kind"));
     }
 
     /** All is bought in one shop: 1 trip. */
     @Test
     void a_trip_to_a_shop_is_paid() {
-        PlanRequest request =
-                with(LittlePlan.kitchen().with(new Shops(new Money(1), Map.of())));
+        PlanRequest request = with(LittlePlan.kitchen().with(new Shops(new Money(1), Map.of())));
 
         assertFails(request, honest(), Set.of("cost", "budget"));
     }
@@ -85,8 +81,7 @@ class AuditOfShoppingTest {
     private static Dish withBananas() {
         Part vegetables = CHICKEN_RICE.parts().get(2);
         Ingredient carrot = vegetables.mix().get(0);
-        var instead =
-                new Instead(List.of(new Ingredient(BANANA, carrot.amount(), Optional.empty())), false);
+        var instead = new Instead(List.of(new Ingredient(BANANA, carrot.amount(), Optional.empty())), false);
         Part marked = new Part(
                 vegetables.name(),
                 vegetables.optional(),
