@@ -38,6 +38,7 @@ final class EquipmentReader {
             "pans",
             "cooks",
             "most_minutes",
+            "done_within",
             "largest_box_ml",
             "largest_box_g");
     private static final List<String> KEYS = Stream.concat(
@@ -95,6 +96,7 @@ final class EquipmentReader {
                 fields.whole("cooks", COOKS).orElse(1),
                 new Equipment.Limits(
                         number("most_minutes", MINUTES),
+                        number("done_within", MINUTES),
                         number("largest_box_ml", MILLILITRES),
                         number("largest_box_g", GRAMS)));
     }
