@@ -111,35 +111,49 @@ record DoneInTime(Planner planner) implements Planner {
         return Schedule.of(batches, equipment).minutes();
     }
 
+    /** Without the dishes that take too long by themselves, as long as there is a plan without them; then with less work for the hands. */
     private Optional<Plan> quicker(PlanRequest request, Plan tooSlow, int within, Deadline deadline, Watch watch) {
         Plan slow = tooSlow;
         PlanRequest asked = request;
+        boolean leavesOut = true;
         for (int left = TRIES; left > 0 && !watch.stop(); left--) {
-            asked = quicker(asked, slow, within);
-            Duration patience = deadline.left().dividedBy(left);
-            Optional<Plan> plan = planner.plan(asked.withPatience(patience), new Watch.StopOnly(watch)).best();
-            if (plan.isEmpty() || ends(plan.get(), OptionalInt.of(within))) {
-                return plan;
+            Optional<PlanRequest> without = leavesOut ? withoutSlowDishes(asked, slow, within) : Optional.empty();
+            PlanRequest next = without.orElse(withLessForTheHands(asked, slow, within));
+            Optional<Plan> plan = planner.plan(
+                            next.withPatience(deadline.left().dividedBy(left)), new Watch.StopOnly(watch))
+                    .best();
+            if (plan.isPresent()) {
+                if (ends(plan.get(), OptionalInt.of(within))) {
+                    return plan;
+                }
+                asked = next;
+                slow = plan.get();
+            } else if (without.isPresent()) {
+                leavesOut = false;
+            } else {
+                return Optional.empty();
             }
-            slow = plan.get();
         }
         return Optional.empty();
     }
 
-    /** Without the dish that takes too long by itself; if none does, with less work for the hands. */
-    private static PlanRequest quicker(PlanRequest request, Plan slow, int within) {
+    private static Optional<PlanRequest> withoutSlowDishes(PlanRequest request, Plan slow, int within) {
         Kitchen kitchen = request.kitchen();
-        Equipment equipment = kitchen.equipment();
         Map<String, Dish> dishes = new LinkedHashMap<>(kitchen.dishes());
-        boolean removed = false;
         for (Batch batch : slow.batches()) {
-            if (!request.mustCook().contains(batch.dish()) && minutes(List.of(batch), equipment) > within) {
-                removed |= dishes.remove(batch.dish().id()) != null;
+            if (!request.mustCook().contains(batch.dish())
+                    && minutes(List.of(batch), kitchen.equipment()) > within) {
+                dishes.remove(batch.dish().id());
             }
         }
-        if (removed) {
-            return request.withKitchen(kitchen.withDishes(dishes));
-        }
+        return dishes.size() < kitchen.dishes().size()
+                ? Optional.of(request.withKitchen(kitchen.withDishes(dishes)))
+                : Optional.empty();
+    }
+
+    private static PlanRequest withLessForTheHands(PlanRequest request, Plan slow, int within) {
+        Kitchen kitchen = request.kitchen();
+        Equipment equipment = kitchen.equipment();
         Schedule schedule = Schedule.of(slow.batches(), equipment);
         int most = Math.max(0, schedule.handsOnMinutes() - (schedule.minutes() - within));
         return request.withKitchen(kitchen.with(equipment.withHandsOnMinutes(OptionalInt.of(most))));
