@@ -12,7 +12,6 @@ import batchwright.plan.Proof;
 import batchwright.plan.Watch;
 import batchwright.quantity.Money;
 import batchwright.schedule.Schedule;
-import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +41,8 @@ record DoneInTime(Planner planner) implements Planner {
             return planner.plan(request, watch);
         }
         Deadline deadline = Deadline.in(request.patience());
-        PlanResult anyTime = planner.plan(unlimited(request).withPatience(request.patience().dividedBy(2)), watch);
+        PlanResult anyTime =
+                planner.plan(unlimited(request).withPatience(request.patience().dividedBy(2)), watch);
         if (anyTime.best().isEmpty() || endInTime(anyTime, within)) {
             return asked(request, anyTime);
         }
@@ -141,8 +141,7 @@ record DoneInTime(Planner planner) implements Planner {
         Kitchen kitchen = request.kitchen();
         Map<String, Dish> dishes = new LinkedHashMap<>(kitchen.dishes());
         for (Batch batch : slow.batches()) {
-            if (!request.mustCook().contains(batch.dish())
-                    && minutes(List.of(batch), kitchen.equipment()) > within) {
+            if (!request.mustCook().contains(batch.dish()) && minutes(List.of(batch), kitchen.equipment()) > within) {
                 dishes.remove(batch.dish().id());
             }
         }

@@ -142,8 +142,8 @@ public final class MakePlan {
                 asked.budget(),
                 question.cooking().number().most(),
                 new Cooking(question.cooking().sessions(), question.cooking().vary())
-                        .withVariety(
-                                Variety.ANY.withLeastDishes(question.cooking().number().least())),
+                        .withVariety(Variety.ANY.withLeastDishes(
+                                question.cooking().number().least())),
                 question.patience());
         return new AskFor(question.cooking().dishes(), asked.kitchen()).in(request);
     }

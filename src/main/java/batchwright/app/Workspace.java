@@ -25,7 +25,12 @@ import java.util.function.Consumer;
  * @param doneWithin most minutes of a cooking session, in the same way
  */
 public record Workspace(
-        KitchenSource source, Path here, LocalDate cookingDay, Consumer<String> notes, OptionalInt mostMinutes, OptionalInt doneWithin) {
+        KitchenSource source,
+        Path here,
+        LocalDate cookingDay,
+        Consumer<String> notes,
+        OptionalInt mostMinutes,
+        OptionalInt doneWithin) {
     private static final String FOODS = "foods";
     private static final String PROFILES = "profiles";
 

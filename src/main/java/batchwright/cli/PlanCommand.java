@@ -93,17 +93,17 @@ final class PlanCommand implements Callable<Integer> {
             names = "--shops",
             paramLabel = "SHOP",
             split = ",",
-            description = "Buy only in these shops of foods/shop.csv, separated by commas; default any. A trip costs what"
-                    + " foods/kitchen.yaml says.")
+            description =
+                    "Buy only in these shops of foods/shop.csv, separated by commas; default any. A trip costs what"
+                            + " foods/kitchen.yaml says.")
     private List<String> shops = new ArrayList<>();
 
     @Option(
             names = "--dishes",
             paramLabel = "N",
             defaultValue = "" + PlanRequest.USUAL_MOST_DISHES,
-            description =
-                    "Most dishes in a cooking session, 1 to 10, or the least and the most, such as 2-3; default"
-                            + " ${DEFAULT-VALUE}.")
+            description = "Most dishes in a cooking session, 1 to 10, or the least and the most, such as 2-3; default"
+                    + " ${DEFAULT-VALUE}.")
     private String dishes = "";
 
     @Option(
@@ -124,9 +124,8 @@ final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--done-within",
             paramLabel = "M",
-            description =
-                    "Most minutes from the start of a cooking session until its last step ends; default what"
-                            + " foods/kitchen.yaml says, or no limit.")
+            description = "Most minutes from the start of a cooking session until its last step ends; default what"
+                    + " foods/kitchen.yaml says, or no limit.")
     private @Nullable String doneWithin;
 
     @Option(

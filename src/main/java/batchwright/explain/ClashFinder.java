@@ -181,7 +181,10 @@ public final class ClashFinder {
             if (noneHelps(cures)) {
                 cures.addAll(otherContainers(SoftWishes.MOST_CONTAINERS));
             }
-            cures.addAll(noneHelps(cures) ? cured(last) : last.stream().map(Cure::none).toList());
+            cures.addAll(
+                    noneHelps(cures)
+                            ? cured(last)
+                            : last.stream().map(Cure::none).toList());
             return cures;
         }
 

@@ -96,7 +96,8 @@ final class EquipmentReader {
         if (price.isPresent() && trip.isEmpty()) {
             problems.error(
                     written.orElseThrow(),
-                    "%s has more decimals than %s".formatted(written.orElseThrow().text(), currency),
+                    "%s has more decimals than %s"
+                            .formatted(written.orElseThrow().text(), currency),
                     "expected an amount in %s, the currency of foods/shop.csv".formatted(currency));
         }
         return trip.orElse(Money.ZERO);

@@ -54,6 +54,7 @@ class DoneWithinTest {
         Cli.Result result = plan("--done-within", "10");
 
         assertThat(result.code()).isEqualTo(3);
-        assertThat(result.flat()).contains("Time of a session: cooking, filling and washing up are done within 10 minutes.");
+        assertThat(result.flat())
+                .contains("Time of a session: cooking, filling and washing up are done within 10 minutes.");
     }
 }

@@ -55,7 +55,8 @@ class EquipmentTest {
         assertThat(own.has(Appliance.MICROWAVE)).isFalse();
         assertThat(own.cooks()).isEqualTo(2);
         assertThat(own.limits())
-                .isEqualTo(new Equipment.Limits(OptionalInt.of(120), OptionalInt.of(240), OptionalInt.of(750), OptionalInt.of(600)));
+                .isEqualTo(new Equipment.Limits(
+                        OptionalInt.of(120), OptionalInt.of(240), OptionalInt.of(750), OptionalInt.of(600)));
     }
 
     @Test

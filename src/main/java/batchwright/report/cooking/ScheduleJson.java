@@ -36,8 +36,7 @@ public final class ScheduleJson {
         schedule.equipment()
                 .limits()
                 .doneWithinMinutes()
-                .ifPresentOrElse(
-                        m -> node.put("done_within_minutes", m), () -> node.putNull("done_within_minutes"));
+                .ifPresentOrElse(m -> node.put("done_within_minutes", m), () -> node.putNull("done_within_minutes"));
         Json.text(node, "cook_at", clock.start().map(at -> clock.text(0)));
         ArrayNode steps = node.putArray("steps");
         StepView.all(session, schedule).forEach(view -> step(steps.addObject(), view));
