@@ -4,6 +4,7 @@ import batchwright.files.disk.DataFiles;
 import batchwright.files.disk.FolderFiles;
 import batchwright.files.disk.Read;
 import batchwright.files.disk.StarterFiles;
+import batchwright.food.Equipment;
 import batchwright.food.Kitchen;
 import batchwright.text.Problem;
 import java.nio.file.Path;
@@ -21,18 +22,30 @@ import java.util.function.Consumer;
  * @param cookingDay from which use-by dates and ages of prices are counted
  * @param notes takes what the user should know besides the answer, a line or a few
  * @param mostMinutes of hands-on work in a cooking session, whatever the kitchen says; empty for what it says
+ * @param doneWithin most minutes of a cooking session, in the same way
  */
 public record Workspace(
-        KitchenSource source, Path here, LocalDate cookingDay, Consumer<String> notes, OptionalInt mostMinutes) {
+        KitchenSource source,
+        Path here,
+        LocalDate cookingDay,
+        Consumer<String> notes,
+        OptionalInt mostMinutes,
+        OptionalInt doneWithin) {
     private static final String FOODS = "foods";
     private static final String PROFILES = "profiles";
 
     public Workspace(KitchenSource source, Path here, LocalDate cookingDay, Consumer<String> notes) {
-        this(source, here, cookingDay, notes, OptionalInt.empty());
+        this(source, here, cookingDay, notes, OptionalInt.empty(), OptionalInt.empty());
     }
 
-    public Workspace withMostMinutes(OptionalInt minutes) {
-        return new Workspace(source, here, cookingDay, notes, minutes);
+    /**
+     * Empty for what the kitchen says.
+     *
+     * @param handsOn most minutes of hands-on work
+     * @param within most minutes of a cooking session
+     */
+    public Workspace withMinutes(OptionalInt handsOn, OptionalInt within) {
+        return new Workspace(source, here, cookingDay, notes, handsOn, within);
     }
 
     public static Workspace open(Optional<Path> data, Path here, LocalDate cookingDay, Consumer<String> notes) {
@@ -86,9 +99,14 @@ public record Workspace(
     /** @throws Refused when a file has an error */
     public Kitchen kitchen() {
         Kitchen kitchen = value(source.kitchen(cookingDay));
-        return mostMinutes.isEmpty()
-                ? kitchen
-                : kitchen.with(kitchen.equipment().withHandsOnMinutes(mostMinutes));
+        Equipment equipment = kitchen.equipment();
+        if (mostMinutes.isPresent()) {
+            equipment = equipment.withHandsOnMinutes(mostMinutes);
+        }
+        if (doneWithin.isPresent()) {
+            equipment = equipment.withDoneWithinMinutes(doneWithin);
+        }
+        return equipment.equals(kitchen.equipment()) ? kitchen : kitchen.with(equipment);
     }
 
     /**

@@ -122,6 +122,13 @@ final class PlanCommand implements Callable<Integer> {
     private @Nullable String mostMinutes;
 
     @Option(
+            names = "--done-within",
+            paramLabel = "M",
+            description = "Most minutes from the start of a cooking session until its last step ends; default what"
+                    + " foods/kitchen.yaml says, or no limit.")
+    private @Nullable String doneWithin;
+
+    @Option(
             names = "--seconds",
             paramLabel = "S",
             defaultValue = "30",
@@ -230,11 +237,13 @@ final class PlanCommand implements Callable<Integer> {
 
     private Workspace workspace() {
         return program.workspace()
-                .withMostMinutes(
-                        mostMinutes == null
-                                ? OptionalInt.empty()
-                                : OptionalInt.of(
-                                        new Given("--most-minutes", mostMinutes).whole(10, MOST_MINUTES, "minutes")));
+                .withMinutes(minutes("--most-minutes", mostMinutes), minutes("--done-within", doneWithin));
+    }
+
+    private static OptionalInt minutes(String option, @Nullable String given) {
+        return given == null
+                ? OptionalInt.empty()
+                : OptionalInt.of(new Given(option, given).whole(10, MOST_MINUTES, "minutes"));
     }
 
     private PlanQuestion question() {
