@@ -9,9 +9,9 @@ import java.util.List;
 /** From the course of the filter to figures for people. */
 final class Follow {
     /** What energy per kg may be off by, as a share: body fat that is not measured, and training; our choice. */
-    private static final double ENERGY_PER_KG_SHARE = 0.10;
+    private static final double ENERGY_PER_KG_SHARE = 0.07;
     /** What the share of a change of intake that is burnt may be off by, for one person; our choice. */
-    private static final double BURNT_SHARE = 0.08;
+    private static final double BURNT_SHARE = 0.06;
 
     private final Prior prior;
     private final List<WeighedDay> days;
@@ -73,12 +73,10 @@ final class Follow {
     /** What is burnt at the present intake: of a change of intake a part is burnt too. */
     private KcalBand now(List<Moment> moments) {
         Belief belief = moments.get(moments.size() - 1).after();
-        double holds = belief.mean(WeightModel.HOLDS);
-        double burnt = prior.body().burntShare();
-        double likely = holds + burnt * (usual.lately() - holds);
-        double doubt = ENERGY_PER_KG_SHARE * (usual.lately() - likely);
-        return new KcalBand(
-                likely, Math.hypot((1 - burnt) * belief.sd(WeightModel.HOLDS), doubt * learned(belief)));
+        KcalBand burnt = WeightModel.burnt(
+                belief, prior.body().burntShare(), usual.lately(), usual.latelyWrongBy());
+        double doubt = ENERGY_PER_KG_SHARE * (usual.lately() - burnt.likely());
+        return new KcalBand(burnt.likely(), Math.hypot(burnt.sd(), doubt * learned(belief)));
     }
 
     /** How much of the figure comes from weight, from 0 to 1: only that depends on energy per kg. */

@@ -16,6 +16,14 @@ record UsualIntake(List<WeighedDay> days, double withoutAny) {
         return before(days.size());
     }
 
+    /** What the record of the last days may be wrong by all along [kcal]. */
+    double latelyWrongBy() {
+        return days.subList(Math.max(0, days.size() - LOOKS_BACK_DAYS), days.size()).stream()
+                .mapToDouble(day -> WeightModel.allAlongKcal(day.intake(), lately()))
+                .average()
+                .orElse(0);
+    }
+
     private double mean(int from, int to) {
         return days.subList(from, to).stream()
                 .map(WeighedDay::intake)

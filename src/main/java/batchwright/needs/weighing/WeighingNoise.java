@@ -9,14 +9,14 @@ import org.apache.commons.math3.stat.descriptive.rank.Median;
  * and at most 0.8 kg (our choice; Robinson and Watson 1965 imply 0.36-0.38 kg, second-hand; a controlled diet 0.38 % of weight), and
  * moves to what differences between one day and the next say, which an odd weighing does not sway.
  *
- * <p>Weights of days that follow each other are alike; no published figure was found, 0.3 is a choice. So one day's difference has a
- * variance of 2 s^2 (1 - 0.3).
+ * <p>Weights of days that follow each other are alike; no published figure was found. That a fifth of the variance is water which goes
+ * within days is a choice; slow trends then are as uncertain as with a correlation of 0.4 from day to day (0.2-0.5 is plausible).
  *
  * @param sdKg standard deviation s
  */
 record WeighingNoise(double sdKg) {
-    /** Correlation of one day's noise with the next day's. */
-    static final double FROM_DAY_TO_DAY = 0.3;
+    /** Of the variance, what stays for days. */
+    static final double SLOW_SHARE = 0.2;
 
     private static final double SHARE_OF_WEIGHT = 0.005;
     private static final double LEAST_KG = 0.3;
@@ -44,7 +44,7 @@ record WeighingNoise(double sdKg) {
         if (changes.length == 0) {
             return new WeighingNoise(usual);
         }
-        double own = OF_NORMAL * new Median().evaluate(changes) / Math.sqrt(2 * (1 - FROM_DAY_TO_DAY));
+        double own = OF_NORMAL * new Median().evaluate(changes) / Math.sqrt(2 * (1 - SLOW_SHARE * WeightModel.WATER_STAYS));
         double variance = (PAIRS_LIKE_NONE * usual * usual + changes.length * own * own)
                 / (PAIRS_LIKE_NONE + changes.length);
         return new WeighingNoise(Math.sqrt(variance));

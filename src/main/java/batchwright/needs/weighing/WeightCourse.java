@@ -92,30 +92,30 @@ final class WeightCourse {
         WeighedDay day = days.get(i);
         var next = model.through(day.intake(), usual.before(i), day.hidesWeight() ? UNWELL_KCAL : 0);
         if (day.weightKg().isEmpty()) {
-            return new Moment(before, Optional.empty(), next);
+            return Moment.of(before, Optional.empty(), next);
         }
         if (day.hidesWeight()) {
             leave(day, day.marks().contains(DayMark.ILL) ? LeftOut.Why.ILL : LeftOut.Why.TRAVEL);
-            return new Moment(before, Optional.empty(), next);
+            return Moment.of(before, Optional.empty(), next);
         }
         Reading seen = model.seen(
                 day.weightKg().getAsDouble() - period.kg(day.date()), period.sdKg(day.date()));
         Surprise surprise = seen.surprise(before);
         if (surprise.standardDeviations() <= GATE_SDS) {
             inARow = 0;
-            return new Moment(before, Optional.of(seen), next);
+            return Moment.of(before, Optional.of(seen), next);
         }
         boolean mistyped = Math.abs(surprise.value()) > MISTYPED_SHARE * seen.value();
         inARow = side == Math.signum(surprise.value()) ? inARow + 1 : 1;
         side = Math.signum(surprise.value());
         if (inARow < (mistyped ? MISTYPED_IN_A_ROW : ODD_IN_A_ROW)) {
             leave(day, mistyped ? LeftOut.Why.MISTYPED : LeftOut.Why.ODD);
-            return new Moment(before, Optional.empty(), next);
+            return Moment.of(before, Optional.empty(), next);
         }
         inARow = 0;
         moves.add(day.date());
         double movedKg = Math.max(MOVED_SHARE * seen.value(), Math.abs(surprise.value()));
-        return new Moment(WeightModel.moved(before, movedKg), Optional.of(seen), next);
+        return Moment.of(WeightModel.moved(before, movedKg), Optional.of(seen), next);
     }
 
     private void leave(WeighedDay day, LeftOut.Why why) {

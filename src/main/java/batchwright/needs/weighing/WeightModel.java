@@ -35,22 +35,22 @@ final class WeightModel {
     /** What M gains or loses in a day, by habits and seasons [kcal]; our choice, 10-20 is usual. */
     private static final double DRIFT_KCAL = 10;
     /** What a day's expenditure and a complete record are off by, by chance, as a share of intake; our choice. */
-    private static final double DAY_SHARE = 0.10;
+    private static final double DAY_SHARE = 0.08;
     /** The same when the day is not logged: intake of one person varies by 20-25 % from day to day (from memory). */
     private static final double UNLOGGED_SHARE = 0.30;
     /** All along: food tables and scales (our choice), and what is not weighed out (records are 12-20 % short: OPEN, CALERIE). */
     private static final double PLANNED_SHARE = 0.03;
 
     private static final double UNPLANNED_SHARE = 0.20;
+    /** Whether more or less is eaten when nothing is logged; our choice. */
+    private static final double UNLOGGED_ALL_ALONG_SHARE = 0.10;
     /** Water per intake: 500 kcal less hold 0.5 kg less. Glycogen 0.5 kg with 2.7 g of water a gram, and salt; the model of Hall 2011. */
     private static final double WATER_KG_PER_KCAL = 0.001;
 
-    private static final double WATER_STAYS = Math.exp(-1 / 4.0);
+    /** What is left of it the next day: 4 days. */
+    static final double WATER_STAYS = Math.exp(-1 / 4.0);
     /** What the diet before the first day is unknown by [kcal]. */
-    private static final double BEFORE_KCAL = 400;
-    /** Of the noise of a weighing, what is still there the next days; gives its correlation from day to day. */
-    private static final double SLOW_SHARE = WeighingNoise.FROM_DAY_TO_DAY / WATER_STAYS;
-
+    private static final double BEFORE_KCAL = 300;
     private static final double FIRST_WEIGHT_SD_KG = 10; // that is, not known
 
     private final Prior prior;
@@ -68,7 +68,7 @@ final class WeightModel {
                 MatrixUtils.createRealDiagonalMatrix(new double[] {
                     FIRST_WEIGHT_SD_KG * FIRST_WEIGHT_SD_KG,
                     prior.sdKcal() * prior.sdKcal(),
-                    water * water + SLOW_SHARE * noise.variance(),
+                    water * water + WeighingNoise.SLOW_SHARE * noise.variance(),
                     1
                 }));
     }
@@ -82,9 +82,7 @@ final class WeightModel {
     Motion through(DayIntake intake, double likelyKcal, double oddKcal) {
         double kcal = intake.complete() ? intake.kcal() : Math.max(intake.kcal(), likelyKcal);
         double byChance = (intake.complete() ? DAY_SHARE : UNLOGGED_SHARE) * kcal;
-        double allAlong = intake.complete()
-                ? Math.hypot(PLANNED_SHARE * intake.plannedKcal(), UNPLANNED_SHARE * intake.unplannedKcal())
-                : UNPLANNED_SHARE * kcal;
+        double allAlong = allAlongKcal(intake, likelyKcal);
         double perKcal = 1 / prior.body().dynamicKcalPerKg();
         double upkeep = prior.body().upkeepKcalPerKg();
         double water = WATER_KG_PER_KCAL * (1 - WATER_STAYS) * (kcal - prior.kcal());
@@ -98,16 +96,31 @@ final class WeightModel {
         RealVector moved = vector(kcal * perKcal, upkeep * kcal * perKcal, water, 0);
 
         double tissue = Math.hypot(byChance, oddKcal) * perKcal;
-        double slow = SLOW_SHARE * noise.variance() * (1 - WATER_STAYS * WATER_STAYS);
+        double slow = WeighingNoise.SLOW_SHARE * noise.variance() * (1 - WATER_STAYS * WATER_STAYS);
         RealMatrix doubt = MatrixUtils.createRealDiagonalMatrix(
                 new double[] {tissue * tissue, DRIFT_KCAL * DRIFT_KCAL, slow + water * water, 0});
         return new Motion(transition, moved, doubt);
     }
 
+    /** What a day's record may be wrong by in the same way as all others: s [kcal]. */
+    static double allAlongKcal(DayIntake intake, double likelyKcal) {
+        return intake.complete()
+                ? Math.hypot(PLANNED_SHARE * intake.plannedKcal(), UNPLANNED_SHARE * intake.unplannedKcal())
+                : UNLOGGED_ALL_ALONG_SHARE * Math.max(intake.kcal(), likelyKcal);
+    }
+
+    /** What is burnt: intake times one share, and what holds the weight times the rest. */
+    static KcalBand burnt(Belief belief, double share, double intake, double allAlongKcal) {
+        RealVector loading = vector(0, 1 - share, 0, share * allAlongKcal);
+        return new KcalBand(
+                share * intake + loading.dotProduct(belief.mean()),
+                Math.sqrt(Math.max(0, loading.dotProduct(belief.covariance().operate(loading)))));
+    }
+
     /** @param moreSdKg how much less this weight says than others */
     Reading seen(double weightKg, double moreSdKg) {
         return new Reading(
-                vector(1, 0, 1, 0), weightKg, (1 - SLOW_SHARE) * noise.variance() + moreSdKg * moreSdKg);
+                vector(1, 0, 1, 0), weightKg, (1 - WeighingNoise.SLOW_SHARE) * noise.variance() + moreSdKg * moreSdKg);
     }
 
     /** Weight as a scale without noise would show it [kg]. */

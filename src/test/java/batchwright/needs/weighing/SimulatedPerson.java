@@ -1,18 +1,17 @@
 package batchwright.needs.weighing;
 
 import batchwright.needs.TestEater;
-import batchwright.needs.dynamics.BodyModel;
 import batchwright.needs.dynamics.BodyState;
+import batchwright.needs.dynamics.DailyBody;
 import batchwright.needs.dynamics.HallChow2011;
 import batchwright.needs.dynamics.StartingFat;
 import batchwright.person.Body;
 import batchwright.person.Sex;
 import batchwright.quantity.Energy;
-import batchwright.quantity.Share;
+import batchwright.quantity.Mass;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
@@ -20,7 +19,7 @@ import java.util.Set;
 /**
  * A person whose expenditure is known, because it is made up. The body is the model of Hall et al. 2011, integrated day by day, with its
  * water and its adaptation: not the linear model that the filter knows. Around it, all random: a total that differs from the equation,
- * body fat that differs from what is told, habits that drift, food that is planned and food that is not, richer weekends, days without a
+ * body fat that differs from what is told, an adaptation to more or less food that differs from the mean, habits that drift, food that is planned and food that is not, richer weekends, days without a
  * log, records that err, days without weighing, noise that is alike from day to day, now and then an odd weight. The sizes are choices of
  * this test; a person of them is drawn by a seed.
  */
@@ -53,13 +52,16 @@ final class SimulatedPerson {
     private final Random random;
     private final Habits habits;
     private final Prior prior;
-    private final BodyModel model;
+    private final DailyBody body;
     private final List<WeighedDay> days = new ArrayList<>();
     private final List<Double> eaten = new ArrayList<>();
+    private final List<Double> usedKcal = new ArrayList<>();
     private final List<BodyState> states = new ArrayList<>();
     private final double unplannedShare;
     private final double plannedError;
     private final double unplannedError;
+    private final double unloggedShare;
+    private final double adapts;
     private final double noiseKg;
     private final double noiseStays;
     private double target;
@@ -79,16 +81,18 @@ final class SimulatedPerson {
                 equation, PRIOR_SHARE * equation, HallChow2011.of(told, new Energy(equation), PAL));
         double truth = equation * (1 + habits.priorErrorShare() * random.nextGaussian());
         double fat = StartingFat.of(told).share().percent() + 4 * random.nextGaussian();
-        this.model = BodyModel.of(
-                told,
-                new StartingFat(Share.ofPercent(Math.max(8, fat)), Optional.empty()),
+        this.body = new DailyBody(
+                told.weight(),
+                new Mass(Math.max(8, fat) / 100 * told.weight().kg()),
                 new Energy(truth),
                 PAL);
-        this.states.add(model.start());
+        this.states.add(body.now());
         this.target = equation - 600 + 1000 * random.nextDouble();
         this.unplannedShare = 0.05 + 0.3 * random.nextDouble();
         this.plannedError = 0.03 * random.nextGaussian();
         this.unplannedError = 0.2 * random.nextGaussian();
+        this.unloggedShare = 0.05 + 0.1 * random.nextGaussian();
+        this.adapts = 0.06 * random.nextGaussian();
         this.noiseKg = 0.25 + 0.35 * random.nextDouble();
         this.noiseStays = 0.1 + 0.4 * random.nextDouble();
         this.noise = noiseKg * random.nextGaussian();
@@ -114,13 +118,16 @@ final class SimulatedPerson {
                 0,
                 unplannedShare * target * (1 + 0.4 * random.nextGaussian())
                         + (weekend ? habits.weekendKcal() : -0.4 * habits.weekendKcal())
-                        + (logged ? 0 : 0.1 * target));
+                        + (logged ? 0 : unloggedShare * target));
         double kcal = planned * (1 + plannedError) + unplanned * (1 + unplannedError);
         days.add(new WeighedDay(date, weighing(), record(logged, planned, unplanned), Set.of()));
+        double used = adapts * (kcal - body.total().kcal());
         habitKcal += 8 * random.nextGaussian();
-        double spentMore = habitKcal + 0.06 * prior.kcal() * random.nextGaussian();
-        eaten.add(kcal - habitKcal);
-        states.add(model.after(1, new Energy(kcal - spentMore), last()));
+        double spentMore = habitKcal + used + 0.06 * prior.kcal() * random.nextGaussian();
+        eaten.add(kcal - habitKcal - used);
+        usedKcal.add(used);
+        body.eat(new Energy(kcal - spentMore));
+        states.add(body.now());
     }
 
     private DayIntake record(boolean logged, double planned, double unplanned) {
@@ -155,23 +162,26 @@ final class SimulatedPerson {
 
     /** What would hold the weight of this morning [kcal/d]. */
     double trueHolds() {
-        return model.holding(last()).kcal() + habitKcal;
+        return body.holding().kcal() + habitKcal;
     }
 
     /** What was burnt in the last two weeks [kcal/d]: eaten less stored. */
     double trueNow() {
         int end = states.size() - 1;
         double stored = (storedKj(states.get(end)) - storedKj(states.get(end - LATELY))) / Energy.KJ_PER_KCAL;
-        double intake = eaten.subList(end - LATELY, end).stream()
+        return lately(eaten) + lately(usedKcal) - stored / LATELY + habitKcal;
+    }
+
+    private static double lately(List<Double> kcal) {
+        return kcal.subList(kcal.size() - LATELY, kcal.size()).stream()
                 .mapToDouble(Double::doubleValue)
                 .average()
                 .orElseThrow();
-        return intake - stored / LATELY + habitKcal;
     }
 
-    private static double storedKj(BodyState body) {
-        return KJ_PER_KG_FAT * body.fatKg()
-                + KJ_PER_KG_LEAN * body.tissueKg()
-                + KJ_PER_KG_GLYCOGEN * body.glycogenKg();
+    private static double storedKj(BodyState state) {
+        return KJ_PER_KG_FAT * state.fatKg()
+                + KJ_PER_KG_LEAN * state.tissueKg()
+                + KJ_PER_KG_GLYCOGEN * state.glycogenKg();
     }
 }

@@ -7,12 +7,12 @@ import java.util.Optional;
  *
  * @param before what is known before the reading
  * @param reading empty when nothing was seen, or it was left out
+ * @param after what is known with it
  * @param next how the state moves on from here
  */
-public record Moment(Belief before, Optional<Reading> reading, Motion next) {
-    /** What is known with the reading. */
-    public Belief after() {
-        return reading.map(seen -> seen.update(before)).orElse(before);
+public record Moment(Belief before, Optional<Reading> reading, Belief after, Motion next) {
+    public static Moment of(Belief before, Optional<Reading> reading, Motion next) {
+        return new Moment(before, reading, reading.map(seen -> seen.update(before)).orElse(before), next);
     }
 
     public Optional<Surprise> surprise() {
@@ -20,6 +20,6 @@ public record Moment(Belief before, Optional<Reading> reading, Motion next) {
     }
 
     public Belief foreseen() {
-        return next.of(after());
+        return next.of(after);
     }
 }

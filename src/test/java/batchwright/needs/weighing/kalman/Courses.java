@@ -15,7 +15,7 @@ final class Courses {
         List<Moment> course = new ArrayList<>();
         Belief now = first;
         for (int t = 0; t < times; t++) {
-            var moment = new Moment(now, seen.apply(t), motion.apply(t));
+            var moment = Moment.of(now, seen.apply(t), motion.apply(t));
             course.add(moment);
             now = moment.foreseen();
         }
