@@ -40,14 +40,14 @@ final class WeightSigns {
                             + (month
                                     ? Numerals.oneDecimal(-recent.percentInAMonth()) + " % in four weeks"
                                     : Numerals.oneDecimal(-recent.percentAWeek()) + " % a week, for three weeks")
-                            + ". That is faster than is good for anybody, whatever was planned. No target is offered now. Do not"
-                            + " eat less; see a doctor, and soon when you did not mean to lose weight, or feel weak, dizzy or ill.",
+                            + ". That is faster than is good for anybody, whatever was planned. No step is offered now. Do not"
+                            + " eat less than the target; see a doctor, and soon when you did not mean to lose weight, or feel weak, dizzy or ill.",
                     CHOICE));
         } else if (week) {
             stops.add(Caution.stop(
                     "weight_rises_fast",
                     "Your weight rises by " + Numerals.oneDecimal(recent.percentAWeek())
-                            + " % a week, for three weeks. So fast a rise is often water, not food, so no target is offered now. See a"
+                            + " % a week, for three weeks. So fast a rise is often water, not food, so no step is offered now. See a"
                             + " doctor; at once when legs swell or breath is short.",
                     CHOICE));
         }
@@ -58,7 +58,7 @@ final class WeightSigns {
                 .ifPresent(day -> stops.add(Caution.stop(
                         "weight_jumped",
                         "On " + day + " your weight was another one than your weighings and your food explain, and it stayed so."
-                                + " No target is offered for two weeks. Was it another scale, or a typing error? If weight moved"
+                                + " No step is offered for two weeks. Was it another scale, or a typing error? If weight moved"
                                 + " by itself, ask a doctor.",
                         Citation.designChoice("two weighings in a row outside three standard deviations"))));
         return stops;

@@ -55,6 +55,13 @@ public record Expenditure(
         return trend.get(trend.size() - 1).trendKg();
     }
 
+    /** The weighing of a day, when there is one and it is used [kg]. */
+    public OptionalDouble usedKg(TrendDay day) {
+        return leftOut.stream().anyMatch(left -> left.date().equals(day.date()))
+                ? OptionalDouble.empty()
+                : day.weighedKg();
+    }
+
     /** Whether it stands on its own, and not mostly on the equation. */
     public boolean isMeasured() {
         return evidence.isEnough() && holds.sd() <= MEASURED_SD_KCAL;

@@ -7,7 +7,7 @@ public record LeftOut(LocalDate date, double weightKg, Why why) {
     /** Why not. */
     public enum Why {
         /** Further off than a body changes in that time. */
-        MISTYPED("more than 5 % off: is it a typing error, or another scale?"),
+        MISTYPED("more than 5 % off, as by a typing error or another scale"),
         /** Further off than these weighings usually are. */
         ODD("further off than your weighings usually are"),
         ILL("ill that day"),

@@ -47,6 +47,9 @@ final class WeightModel {
     /** Water per intake: 500 kcal less hold 0.5 kg less. Glycogen 0.5 kg with 2.7 g of water a gram, and salt; the model of Hall 2011. */
     private static final double WATER_KG_PER_KCAL = 0.001;
 
+    /** What that differs by between people, as a share; our choice. */
+    private static final double WATER_DOUBT = 0.5;
+
     /** What is left of it the next day: 4 days. */
     static final double WATER_STAYS = Math.exp(-1 / 4.0);
     /** What the diet before the first day is unknown by [kcal]. */
@@ -98,7 +101,7 @@ final class WeightModel {
         double tissue = Math.hypot(byChance, oddKcal) * perKcal;
         double slow = WeighingNoise.SLOW_SHARE * noise.variance() * (1 - WATER_STAYS * WATER_STAYS);
         RealMatrix doubt = MatrixUtils.createRealDiagonalMatrix(
-                new double[] {tissue * tissue, DRIFT_KCAL * DRIFT_KCAL, slow + water * water, 0});
+                new double[] {tissue * tissue, DRIFT_KCAL * DRIFT_KCAL, slow + WATER_DOUBT * WATER_DOUBT * water * water, 0});
         return new Motion(transition, moved, doubt);
     }
 
