@@ -45,8 +45,7 @@ public final class NeedsCalculator {
      */
     public static Needs needsOf(Eater asWritten, Energy holds) {
         Body body = BodyFatFinding.of(asWritten.body()).body();
-        double resting =
-                RestingEnergyEquations.estimates(body).get(0).perDay().kcal();
+        double resting = RestingEnergyEquations.estimates(body).get(0).perDay().kcal();
         return needsOf(asWritten.withActivity(new PalFromWeighings(holds.kcal() / resting)));
     }
 
