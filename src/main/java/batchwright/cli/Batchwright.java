@@ -28,6 +28,8 @@ import picocli.CommandLine.ScopeType;
             SnackCommand.class,
             DishesCommand.class,
             FoodsCommand.class,
+            BookCommand.class,
+            TodayCommand.class,
             CheckCommand.class,
             InitCommand.class
         },
@@ -91,7 +93,7 @@ final class Batchwright implements Runnable {
     /** Options without a command. */
     @Override
     public void run() {
-        throw Refused.because("no command is named", "Name one of needs, plan, snack, dishes, foods, check, init.");
+        throw Refused.because("no command is named", "Name one of needs, plan, snack, dishes, foods, book, today, check, init.");
     }
 
     MakePlan plans() {

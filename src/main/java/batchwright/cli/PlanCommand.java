@@ -2,6 +2,7 @@ package batchwright.cli;
 
 import batchwright.answer.PlanAnswer;
 import batchwright.app.DishesWanted;
+import batchwright.app.KeepPlan;
 import batchwright.app.PlanQuestion;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
@@ -118,6 +119,11 @@ final class PlanCommand implements Callable<Integer> {
     private boolean nutrients;
 
     @Option(
+            names = "--keep",
+            description = "Keep the plan in profiles/plans: today goes by it, and the book can say \"as planned\".")
+    private boolean keep;
+
+    @Option(
             names = "--force",
             description =
                     "Let --report, --label-pdf, --shopping, --calendar and --model replace files that this program did not make.")
@@ -171,16 +177,24 @@ final class PlanCommand implements Callable<Integer> {
         int width = look.width(program);
         try (var interruption = new Interruption(() -> program.complain("\nStopped at once: no plan is shown.\n"))) {
             model.check(files);
+            Optional<KeepPlan> kept = keep ? Optional.of(new KeepPlan(workspace())) : Optional.empty();
+            kept.ifPresent(k -> k.tryOut(workspace().cookingDay()));
             PlanAnswer answer = answer(question, interruption);
             ExitCode exit = exit(answer, interruption.asked(), insight.isWanted());
             program.answer(
                     program.json
                             ? PlanJson.of(answer, clock)
                             : PlanText.of(answer, program.commands(), nutrients, clock, width));
+            kept.filter(k -> answer.plan().isPresent()).ifPresent(k -> keep(k, answer, clock));
             model.write(files);
             write(() -> HtmlReport.of(answer, new ReportStyle(style, clock)), WholePlan.of(answer), style, files);
             return files.exit(exit).code();
         }
+    }
+
+    private void keep(KeepPlan kept, PlanAnswer answer, KitchenClock clock) {
+        String file = kept.keep(answer.kitchen().cookingDay(), PlanJson.of(answer, clock));
+        program.complain("Kept as " + file + "\n");
     }
 
     private PlanAnswer answer(PlanQuestion question, Interruption interruption) {
