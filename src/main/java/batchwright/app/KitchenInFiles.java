@@ -30,8 +30,6 @@ import java.util.Optional;
 final class KitchenInFiles implements KitchenSource {
     static final String FOLDER = "profiles";
     static final String ENDING = ".yaml";
-    /** Where plans are kept. */
-    static final String PLANS = FOLDER + "/plans";
 
     private final DataFiles files;
 
@@ -93,7 +91,7 @@ final class KitchenInFiles implements KitchenSource {
     public Read<List<SourceFile>> keptPlans() {
         var problems = new Problems();
         var sources = new Sources(files, problems);
-        List<SourceFile> plans = sources.list(PLANS).stream()
+        List<SourceFile> plans = sources.list(BookReader.PLANS).stream()
                 .map(DataFiles.Entry::path)
                 .filter(path -> path.endsWith(".json"))
                 .flatMap(path -> sources.find(path).stream())

@@ -133,13 +133,18 @@ public record Workspace(
                         "Keep the plan again, and move this file away."));
     }
 
+    /** The same, telling no warnings: for what is read a second time. */
+    public Workspace quietly() {
+        return new Workspace(source, here, cookingDay, note -> {}, mostMinutes);
+    }
+
     /** The same on another day. */
-    Workspace on(LocalDate day) {
+    public Workspace on(LocalDate day) {
         return new Workspace(source, here, day, notes, mostMinutes);
     }
 
     /** The value, after telling the warnings. */
-    <T> T value(Read<T> read) {
+    public <T> T value(Read<T> read) {
         if (read.value().isEmpty()) {
             throw Refused.by(read.problems());
         }

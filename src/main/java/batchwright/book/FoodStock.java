@@ -6,10 +6,12 @@ import batchwright.book.Event.Cooked;
 import batchwright.book.Event.Counted;
 import batchwright.book.Event.FoodGone;
 import batchwright.book.Event.Weight;
+import batchwright.food.CoreTemperature;
 import batchwright.food.Food;
 import batchwright.food.Lot;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -23,8 +25,10 @@ import java.util.Optional;
  * used first. A stock-take counts for more than all before it.
  */
 public final class FoodStock {
-    /** A perishable food that was bought without a date: raw meat and fish keep 1-2 days. Our choice. */
-    public static final int PERISHABLE_DAYS = 2;
+    /** Raw meat, fish and egg bought without a date: published home advice is 1-2 days for most of them (FoodKeeper data). */
+    private static final int RAW_DAYS = 2;
+    /** Other perishable foods bought without a date. Our choice. */
+    private static final int PERISHABLE_DAYS = 5;
     /** Scales and yields are not better than this: less is not missed [g]. */
     private static final BigDecimal UNNOTICED = BigDecimal.valueOf(5);
 
@@ -81,9 +85,15 @@ public final class FoodStock {
     }
 
     private void add(Food food, Bought bought, LocalDate day) {
-        Optional<LocalDate> useBy = bought.useBy()
-                .or(() -> food.perishable() ? Optional.of(day.plusDays(PERISHABLE_DAYS)) : Optional.empty());
+        Optional<LocalDate> useBy = bought.useBy().or(() -> days(food).map(day::plusDays));
         of(food).add(new Lot(bought.grams().multiply(BigDecimal.valueOf(bought.count())), useBy));
+    }
+
+    private static Optional<Integer> days(Food food) {
+        if (!food.perishable()) {
+            return Optional.empty();
+        }
+        return Optional.of(CoreTemperature.of(food).isPresent() ? RAW_DAYS : PERISHABLE_DAYS);
     }
 
     private void count(Food food, Counted counted) {
@@ -117,7 +127,7 @@ public final class FoodStock {
             shortfalls.add(new Shortfall(
                     entry,
                     "%s g of %s more than there was"
-                            .formatted(missing.setScale(0, java.math.RoundingMode.HALF_UP).toPlainString(), food.id())));
+                            .formatted(missing.setScale(0, RoundingMode.HALF_UP).toPlainString(), food.id())));
         }
     }
 }

@@ -10,6 +10,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -17,11 +18,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** profiles/book.txt: a line for each event, its day first. A line that is wrong is undone by a line that repeats it. */
 public final class BookReader {
     public static final String PATH = "profiles/book.txt";
-    /** The first line of a book. */
+    /** Where plans are kept, each by its cooking day. */
+    public static final String PLANS = "profiles/plans";
+    /** The first lines of a book. */
     public static final String HEAD = "# batchwright book 1\n"
             + "# What happened in this kitchen. Lines are only added; a wrong one is undone by another.\n";
     /** Stands behind a line that was cut off while it was written. */
@@ -39,7 +43,12 @@ public final class BookReader {
     /** Where each event stands; made when the first line is undone. */
     private final Map<Happened, Deque<Integer>> places = new HashMap<>();
 
+    /** Short names that were found to be right. */
+    private final Set<String> names = new HashSet<>();
+
     private int placed;
+    private @Nullable LocalDate lastDay;
+    private String lastDayWritten = "";
 
     private record Happened(LocalDate day, Event event) {}
 
@@ -111,9 +120,9 @@ public final class BookReader {
                     "if it is whole, delete \"%s\"; else put a # before it".formatted(TORN));
             return;
         }
-        var phrase = new Phrase(file, number, problems);
+        var phrase = new Phrase(file, number, names, problems);
         try {
-            LocalDate day = phrase.date();
+            LocalDate day = day(phrase);
             if (phrase.has(UNDO)) {
                 undo(phrase);
             } else {
@@ -122,6 +131,15 @@ public final class BookReader {
         } catch (WrongLine told) {
             // Its problem is among the others.
         }
+    }
+
+    /** Most lines are of the day of the line before. */
+    private LocalDate day(Phrase phrase) throws WrongLine {
+        if (lastDay == null || !phrase.has(lastDayWritten)) {
+            lastDay = phrase.date();
+            lastDayWritten = lastDay.toString();
+        }
+        return lastDay;
     }
 
     private void undo(Phrase phrase) throws WrongLine {

@@ -14,12 +14,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The words of a line, read one after another. A comma is a word; what stands behind a # is a note, and no word. */
 final class Phrase {
-    private static final Pattern WORD = Pattern.compile("[^\\s,]+(?:,[^\\s,]+)*|,");
     /** A number that has its unit close behind. */
     private static final Pattern CLOSE = Pattern.compile("([0-9.,]*[0-9])([a-zA-Z]+)");
 
@@ -27,18 +27,42 @@ final class Phrase {
 
     private final Span whole;
     private final List<Written> words = new ArrayList<>();
+    private final Set<String> names;
     private final Problems problems;
     private int next;
 
-    Phrase(SourceFile file, int number, Problems problems) {
+    /** @param names short names that were found to be right; more are added */
+    Phrase(SourceFile file, int number, Set<String> names, Problems problems) {
+        this.names = names;
         this.problems = problems;
         String line = file.line(number);
         this.whole = new Span(file, number, 1, Math.max(1, line.length()));
         int end = noteIn(line);
-        Matcher word = WORD.matcher(line).region(0, end);
-        while (word.find()) {
-            split(word.group(), file, number, word.start() + 1);
+        int at = 0;
+        while (at < end) {
+            int wordEnd = endOfWord(line, at, end);
+            if (wordEnd > at) {
+                split(line.substring(at, wordEnd), file, number, at + 1);
+            }
+            at = Math.max(wordEnd, at + 1);
         }
+    }
+
+    /** Where the word ends that begins here; here when there is a blank. A comma inside a word, such as 1,5, belongs to it. */
+    private static int endOfWord(String line, int from, int end) {
+        if (line.charAt(from) == ',') {
+            return from + 1;
+        }
+        int at = from;
+        while (at < end && !Character.isWhitespace(line.charAt(at)) && !isLastComma(line, at, end)) {
+            at++;
+        }
+        return at;
+    }
+
+    private static boolean isLastComma(String line, int at, int end) {
+        return line.charAt(at) == ','
+                && (at + 1 == end || line.charAt(at + 1) == ',' || Character.isWhitespace(line.charAt(at + 1)));
     }
 
     /** Where the note begins, or the end of the line. */
@@ -52,7 +76,7 @@ final class Phrase {
 
     private void split(String text, SourceFile file, int number, int column) {
         Matcher close = CLOSE.matcher(text);
-        if (close.matches()) {
+        if (Character.isLetter(text.charAt(text.length() - 1)) && close.matches()) {
             words.add(new Written(close.group(1), new Span(file, number, column, close.group(1).length())));
             words.add(new Written(
                     close.group(2),
@@ -133,15 +157,22 @@ final class Phrase {
     }
 
     String food() throws WrongLine {
-        return known(Ids.id(word("the short name of a food"), problems));
+        return name(word("the short name of a food"));
     }
 
     String dish() throws WrongLine {
-        return known(Ids.id(word("the short name of a dish"), problems));
+        return name(word("the short name of a dish"));
     }
 
     String eater() throws WrongLine {
         return known(Ids.eater(word("the short name of an eater"), problems));
+    }
+
+    private String name(Written word) throws WrongLine {
+        if (!names.contains(word.text())) {
+            names.add(known(Ids.id(word, problems)));
+        }
+        return word.text();
     }
 
     LocalDate date() throws WrongLine {

@@ -1,12 +1,14 @@
-package batchwright.cli;
+package batchwright.cli.book;
 
 import batchwright.answer.AtHome;
 import batchwright.answer.BookAnswer;
-import batchwright.app.FindAtHome;
-import batchwright.app.OneEatersLines;
+import batchwright.app.book.FindAtHome;
+import batchwright.app.book.OneEatersLines;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
-import batchwright.app.WriteInBook;
+import batchwright.app.book.WriteInBook;
+import batchwright.cli.Batchwright;
+import batchwright.cli.Given;
 import batchwright.report.book.BookJson;
 import batchwright.report.book.BookText;
 import java.time.LocalDate;
@@ -41,7 +43,7 @@ import picocli.CommandLine.ParentCommand;
             "With nothing said: the last lines, and what is at home."
         },
         footer = {"  java -jar target/batchwright.jar book", "  java -jar target/batchwright.jar book --json"})
-final class BookCommand implements Callable<Integer> {
+public final class BookCommand implements Callable<Integer> {
     private static final String UNDO = "undo";
     private static final int MOST_LINES = 1_000_000;
 
@@ -86,10 +88,10 @@ final class BookCommand implements Callable<Integer> {
         }
         if (words.isEmpty()) {
             AtHome home = FindAtHome.answer(workspace);
-            return program.answer(program.json ? BookJson.of(home) : BookText.of(home));
+            return program.answer(program.isJson() ? BookJson.of(home) : BookText.of(home));
         }
         BookAnswer answer = written(workspace);
-        return program.answer(program.json ? BookJson.of(answer) : BookText.of(answer));
+        return program.answer(program.isJson() ? BookJson.of(answer) : BookText.of(answer));
     }
 
     private BookAnswer written(Workspace workspace) {

@@ -1,4 +1,5 @@
-package batchwright.app;
+package batchwright.app.book;
+
 
 import batchwright.book.Book;
 import batchwright.book.BoxesLeft;

@@ -1,5 +1,7 @@
-package batchwright.app;
+package batchwright.app.book;
 
+import batchwright.app.Workspace;
+import batchwright.app.Refused;
 import batchwright.answer.Today;
 import batchwright.answer.Today.Due;
 import batchwright.answer.Today.ForEater;

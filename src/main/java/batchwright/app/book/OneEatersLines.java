@@ -1,5 +1,7 @@
-package batchwright.app;
+package batchwright.app.book;
 
+import batchwright.app.Workspace;
+import batchwright.app.Refused;
 import batchwright.files.book.BookReader;
 import batchwright.files.book.EaterNamed;
 import batchwright.files.disk.FolderFiles;
@@ -36,9 +38,13 @@ public final class OneEatersLines {
         this.named = new EaterNamed(eater);
     }
 
+    private String profile() {
+        return "profiles/" + eater + ".yaml";
+    }
+
     /** The profile and the lines, as they are written. */
     public String export() {
-        Optional<SourceFile> profile = find(KitchenInFiles.pathOf(eater));
+        Optional<SourceFile> profile = find(profile());
         List<String> lines = lines();
         refuseNobody(profile.isPresent() || !lines.isEmpty());
         var out = new StringBuilder();
@@ -55,13 +61,13 @@ public final class OneEatersLines {
      * @throws Refused when the user is not sure, or something cannot be taken away
      */
     public List<String> remove(boolean sure) {
-        boolean profile = find(KitchenInFiles.pathOf(eater)).isPresent();
+        boolean profile = find(profile()).isPresent();
         int lines = lines().size();
         List<String> plans = plans();
         refuseNobody(profile || lines > 0 || !plans.isEmpty());
         List<String> going = new ArrayList<>();
         if (profile) {
-            going.add(folder.shown(KitchenInFiles.pathOf(eater)));
+            going.add(folder.shown(profile()));
         }
         going.add("%s of %s".formatted(lines == 1 ? "1 line" : lines + " lines", folder.shown(BookReader.PATH)));
         plans.forEach(path -> going.add(folder.shown(path)));
@@ -75,7 +81,7 @@ public final class OneEatersLines {
             for (String path : plans) {
                 UserFile.takeAway(folder.path(path));
             }
-            UserFile.takeAway(folder.path(KitchenInFiles.pathOf(eater)));
+            UserFile.takeAway(folder.path(profile()));
         } catch (CannotWrite cannot) {
             throw Refused.because(cannot.wrong(), cannot.cure());
         }
@@ -109,7 +115,7 @@ public final class OneEatersLines {
         String quoted = "\"eater\" : \"" + eater + "\"";
         return workspace.value(workspace.source().keptPlans()).stream()
                 .filter(file -> file.lines().stream().anyMatch(line -> line.contains(quoted)))
-                .map(file -> KitchenInFiles.PLANS + "/" + file.path().substring(file.path().lastIndexOf('/') + 1))
+                .map(file -> BookReader.PLANS + "/" + file.path().substring(file.path().lastIndexOf('/') + 1))
                 .toList();
     }
 

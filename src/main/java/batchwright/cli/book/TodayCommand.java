@@ -1,7 +1,8 @@
-package batchwright.cli;
+package batchwright.cli.book;
 
 import batchwright.answer.Today;
-import batchwright.app.TodayInKitchen;
+import batchwright.app.book.TodayInKitchen;
+import batchwright.cli.Batchwright;
 import batchwright.report.book.TodayJson;
 import batchwright.report.book.TodayText;
 import java.util.concurrent.Callable;
@@ -15,7 +16,7 @@ import picocli.CommandLine.ParentCommand;
         customSynopsis = "today [--date DATE] [OPTIONS]",
         description = "By the plan that was kept (plan --keep) and by the book.",
         footer = {"  java -jar target/batchwright.jar today", "  java -jar target/batchwright.jar today --json"})
-final class TodayCommand implements Callable<Integer> {
+public final class TodayCommand implements Callable<Integer> {
     /** Set by the command line's parser before {@link #call()}. */
     @ParentCommand
     @SuppressWarnings("NullAway.Init")
@@ -24,6 +25,6 @@ final class TodayCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Today today = TodayInKitchen.answer(program.workspace());
-        return program.answer(program.json ? TodayJson.of(today) : TodayText.of(today));
+        return program.answer(program.isJson() ? TodayJson.of(today) : TodayText.of(today));
     }
 }

@@ -1,5 +1,7 @@
-package batchwright.app;
+package batchwright.app.book;
 
+import batchwright.app.Workspace;
+import batchwright.app.Refused;
 import batchwright.answer.AtHome;
 import batchwright.book.Book;
 import batchwright.book.BoxesLeft;

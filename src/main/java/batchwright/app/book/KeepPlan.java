@@ -1,5 +1,8 @@
-package batchwright.app;
+package batchwright.app.book;
 
+import batchwright.app.Workspace;
+import batchwright.app.Refused;
+import batchwright.files.book.BookReader;
 import batchwright.files.disk.FolderFiles;
 import batchwright.write.CannotWrite;
 import batchwright.write.NewFile;
@@ -62,10 +65,10 @@ public final class KeepPlan {
         for (int number = 1; number <= MOST; number++) {
             String name = cookingDay + (number == 1 ? "" : "-" + number) + ".json";
             if (!there.contains(name)) {
-                return KitchenInFiles.PLANS + "/" + name;
+                return BookReader.PLANS + "/" + name;
             }
         }
         throw Refused.because(
-                "more than " + MOST + " plans are kept for " + cookingDay, "Delete some in " + KitchenInFiles.PLANS + ".");
+                "more than " + MOST + " plans are kept for " + cookingDay, "Delete some in " + BookReader.PLANS + ".");
     }
 }
