@@ -24,6 +24,7 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -42,8 +43,11 @@ final class AsPlanned {
     private final Workspace workspace;
     private final Kitchen kitchen;
     private final LocalDate day;
+    private final Map<String, Event.Holds> holds;
 
-    AsPlanned(Workspace workspace, Kitchen kitchen, LocalDate day) {
+    /** @param holds what a container of each eater holds, where it is not what was planned */
+    AsPlanned(Workspace workspace, Kitchen kitchen, LocalDate day, Map<String, Event.Holds> holds) {
+        this.holds = holds;
         this.workspace = workspace;
         this.kitchen = kitchen;
         this.day = day;
@@ -85,10 +89,7 @@ final class AsPlanned {
                 .on(day, eater)
                 .flatMap(plan -> plan.on(day, eater))
                 .orElseThrow(() -> noPlan(" for " + eater));
-        boolean begun = book.on(day).anyMatch(entry -> entry.event() instanceof Event.AteBoxes ate
-                        && ate.eater().equals(eater)
-                || entry.event() instanceof Event.NothingElse all && all.eater().equals(eater));
-        if (begun) {
+        if (book.on(day).anyMatch(entry -> isEating(entry.event(), eater))) {
             throw Refused.because(
                     "the book has something already that %s ate on %s".formatted(eater, day),
                     "Say what else was eaten, and then: nothing else.");
@@ -102,6 +103,12 @@ final class AsPlanned {
         }
         events.add(new Event.NothingElse(eater));
         return events;
+    }
+
+    private static boolean isEating(Event event, String eater) {
+        return (event instanceof Event.AteBoxes boxes && boxes.eater().equals(eater))
+                || (event instanceof Event.AteFood food && food.eater().equals(eater))
+                || (event instanceof Event.NothingElse all && all.eater().equals(eater));
     }
 
     /** Those of the session that cooks last up to the day; a dish that is named must be among them. */
@@ -160,7 +167,7 @@ final class AsPlanned {
     }
 
     private Event filled(int count, String dish, String eater, Place place, KeptFill fill) {
-        return new Event.Filled(new Boxes(count, dish, eater), place, until(dish, place), whole(fill.each()));
+        return new Event.Filled(new Boxes(count, dish, eater), place, until(dish, place), whole(holds.getOrDefault(eater, fill.each())));
     }
 
     private LocalDate until(String dish, Place place) {

@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -52,7 +53,16 @@ public final class WriteInBook {
      * @throws Refused when it is not understood or cannot be
      */
     public BookAnswer add(String words, LocalDate day) {
-        var planned = new AsPlanned(workspace, kitchen, day);
+        return add(words, day, Map.of());
+    }
+
+    /**
+     * The same, when containers do not hold what was planned.
+     *
+     * @param holds what one of each eater's holds
+     */
+    public BookAnswer add(String words, LocalDate day, Map<String, Event.Holds> holds) {
+        var planned = new AsPlanned(workspace, kitchen, day, holds);
         return append((book, file) -> {
             List<Event> shortly = planned.events(words, book);
             List<Event> events = shortly.isEmpty() ? List.of(event(planned.inGrams(words), day)) : shortly;

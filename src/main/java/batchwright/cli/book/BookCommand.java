@@ -19,6 +19,7 @@ import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
@@ -35,6 +36,8 @@ import picocli.CommandLine.ParentCommand;
             "  bought list | cooked as planned | filled as planned",
             "  cooked DISH from 300 g FOOD, 200 g FOOD",
             "  filled 4 DISH for EATER in fridge until DATE, 640 kcal",
+            "  filled DISH --pot-with-lid 5.3kg --pot 1.9kg: only shows the shares;",
+            "    with as planned behind DISH it is written as well",
             "  ate EATER as planned | DISH | 2 DISH | 56 g FOOD | 1 medium FOOD",
             "  ate EATER out 900 kcal | nothing else | not logged",
             "  gave away, threw away 1 DISH of EATER | 200 g FOOD",
@@ -64,6 +67,9 @@ public final class BookCommand implements Callable<Integer> {
     @Option(names = "--sure", description = "Write it although it seems not to fit what is known.")
     private boolean sure;
 
+    @Mixin
+    private PotOptions pot = new PotOptions();
+
     @Option(
             names = "--export",
             paramLabel = "EATER",
@@ -90,11 +96,15 @@ public final class BookCommand implements Callable<Integer> {
             AtHome home = FindAtHome.answer(workspace);
             return program.answer(program.isJson() ? BookJson.of(home) : BookText.of(home));
         }
-        BookAnswer answer = written(workspace);
+        LocalDate day = day(workspace.cookingDay());
+        if (pot.isGiven()) {
+            return pot.share(program, workspace, words, day, sure);
+        }
+        BookAnswer answer = written(workspace, day);
         return program.answer(program.isJson() ? BookJson.of(answer) : BookText.of(answer));
     }
 
-    private BookAnswer written(Workspace workspace) {
+    private BookAnswer written(Workspace workspace, LocalDate day) {
         var book = new WriteInBook(workspace, workspace.kitchen(), sure);
         if (words.get(0).equals(UNDO)) {
             if (words.size() > 2) {
@@ -105,7 +115,7 @@ public final class BookCommand implements Callable<Integer> {
                             ? OptionalInt.empty()
                             : OptionalInt.of(new Given("LINE", words.get(1)).whole(1, MOST_LINES, "lines")));
         }
-        return book.add(String.join(" ", words), day(workspace.cookingDay()));
+        return book.add(String.join(" ", words), day);
     }
 
     private LocalDate day(LocalDate today) {
