@@ -92,7 +92,7 @@ public final class BookCommand implements Callable<Integer> {
             List<String> changed = new OneEatersLines(workspace, remove).remove(sure);
             return program.answer(BookText.removed(changed));
         }
-        if (words.isEmpty()) {
+        if (String.join("", words).isBlank()) {
             AtHome home = FindAtHome.answer(workspace);
             return program.answer(program.isJson() ? BookJson.of(home) : BookText.of(home));
         }
