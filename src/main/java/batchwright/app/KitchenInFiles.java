@@ -73,17 +73,17 @@ final class KitchenInFiles implements KitchenSource {
     }
 
     @Override
-    public Optional<BookDoubts> doubts(LocalDate today) {
-        return KitchenReader.readBeforeBook(files, today).value().map(before -> {
+    public Optional<BookDoubts> doubts(Kitchen kitchen) {
+        return KitchenReader.readBeforeBook(files, kitchen.cookingDay()).value().map(before -> {
             Map<String, Double> kilograms = new HashMap<>();
             List<String> ids = eaters().match(List::of, all -> all, problem -> List.of());
             ids.forEach(id -> kilograms.put(
                     id,
-                    eater(id, Optional.of(before))
+                    eater(id, Optional.of(kitchen))
                             .value()
                             .map(eater -> eater.body().weight().kg())
                             .orElse(Double.NaN)));
-            return new BookDoubts(before, kilograms, today);
+            return new BookDoubts(before.withDishes(kitchen.dishes()), kilograms);
         });
     }
 
@@ -110,7 +110,7 @@ final class KitchenInFiles implements KitchenSource {
         ids.forEach(id -> problems.addAll(eater(id, kitchen.value()).problems()));
         Book book = book().value().orElse(Book.EMPTY);
         if (!book.entries().isEmpty()) {
-            doubts(cookingDay).ifPresent(doubts -> problems.addAll(doubts.of(book)));
+            kitchen.value().flatMap(this::doubts).ifPresent(doubts -> problems.addAll(doubts.of(book)));
         }
         return problems;
     }

@@ -44,8 +44,12 @@ public interface KitchenSource {
         return new Read<>(Optional.of(List.of()), List.of());
     }
 
-    /** Tells what contradicts itself in a book; empty when the kitchen cannot be read. */
-    default Optional<BookDoubts> doubts(LocalDate today) {
+    /**
+     * Tells what contradicts itself in a book; empty when that cannot be known.
+     *
+     * @param kitchen as it is on the day
+     */
+    default Optional<BookDoubts> doubts(Kitchen kitchen) {
         return Optional.empty();
     }
 

@@ -54,11 +54,11 @@ public final class KitchenReader {
         return new KitchenReader(files, cookingDay).kitchen(true);
     }
 
-    /** The kitchen with what was at home before the book began. */
+    /** The kitchen without its dishes, and with what was at home before the book began. */
     public static Read<Kitchen> readBeforeBook(DataFiles files, LocalDate cookingDay) {
         var reader = new KitchenReader(files, cookingDay);
         reader.asOf = LocalDate.MIN;
-        return reader.kitchen(true);
+        return reader.kitchen(false);
     }
 
     /** The kitchen without its dishes, whose files are not opened: for questions about foods alone. */

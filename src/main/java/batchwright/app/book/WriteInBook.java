@@ -143,7 +143,7 @@ public final class WriteInBook {
 
     /** Whatever was not in doubt before the new lines. */
     private void check(Book book, SourceFile file, List<String> lines) {
-        Optional<BookDoubts> doubts = sure ? Optional.empty() : workspace.source().doubts(workspace.cookingDay());
+        Optional<BookDoubts> doubts = sure ? Optional.empty() : workspace.source().doubts(kitchen);
         if (doubts.isEmpty()) {
             return;
         }

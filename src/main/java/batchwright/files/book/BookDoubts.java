@@ -22,20 +22,19 @@ import java.util.Set;
 public final class BookDoubts {
     private final Kitchen before;
     private final Map<String, Double> eaters;
-    private final LocalDate today;
 
     /**
-     * @param before the kitchen as it was before the book began
+     * @param before the kitchen on the day of today, with what was at home before the book began
      * @param eaters the weights that their profiles say [kg]; NaN where one cannot be read
      */
-    public BookDoubts(Kitchen before, Map<String, Double> eaters, LocalDate today) {
+    public BookDoubts(Kitchen before, Map<String, Double> eaters) {
         this.before = before;
         this.eaters = Map.copyOf(eaters);
-        this.today = today;
     }
 
     /** In the order of the days. */
     public List<Problem> of(Book book) {
+        LocalDate today = before.cookingDay();
         List<Problem> doubts = new ArrayList<>();
         var known = new Known();
         for (Entry entry : book.entries()) {
