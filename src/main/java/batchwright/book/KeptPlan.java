@@ -41,8 +41,13 @@ public record KeptPlan(
      */
     public record KeptBatch(int day, String dish, List<Weight> ingredients, List<KeptFill> fills) {}
 
-    /** @param eater empty when for nobody in particular */
-    public record KeptFill(Optional<String> eater, int containers, List<KeptPart> parts, Holds each) {}
+    /**
+     * @param eater empty when for nobody in particular
+     * @param each what a container holds
+     * @param millilitres the room that one takes
+     */
+    public record KeptFill(
+            Optional<String> eater, int containers, List<KeptPart> parts, Holds each, BigDecimal millilitres) {}
 
     /** How much of a part goes into one container. */
     public record KeptPart(String part, int rawGrams, int cookedGrams) {}
@@ -53,6 +58,24 @@ public record KeptPlan(
      * @param costMinor of all of them, in minor units
      */
     public record KeptPurchase(int day, String food, int packs, BigDecimal grams, long costMinor) {}
+
+    /** The day of the cooking session that a day is cooked for in. */
+    public int sessionOf(int day) {
+        return batches.stream()
+                .mapToInt(KeptBatch::day)
+                .filter(first -> first <= day)
+                .max()
+                .orElse(1);
+    }
+
+    /** The containers of a dish that an eater has on a day. */
+    public Optional<KeptFill> fill(String dish, String eater, int day) {
+        return batches.stream()
+                .filter(batch -> batch.dish().equals(dish) && batch.day() == sessionOf(day))
+                .flatMap(batch -> batch.fills().stream())
+                .filter(fill -> fill.eater().filter(eater::equals).isPresent())
+                .findFirst();
+    }
 
     public LocalDate date(int day) {
         return cookingDay.plusDays(day - 1L);

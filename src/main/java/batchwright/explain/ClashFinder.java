@@ -167,16 +167,30 @@ public final class ClashFinder {
                     .toList();
         }
 
-        /** Each learns what is left of the time when its turn comes. */
+        /** Those that are loosened last come last, and are left as they are when another cure is known. */
         List<Cure> cures() {
             List<SoftRule> softRules = conflict.smallest();
+            List<SoftRule> last =
+                    softRules.stream().filter(SoftRule::isLoosenedLast).toList();
+            List<Cure> cures = new ArrayList<>(cured(
+                    softRules.stream().filter(rule -> !rule.isLoosenedLast()).toList()));
+            cures.addAll(otherContainers(1));
+            if (noneHelps(cures)) {
+                cures.addAll(otherContainers(SoftWishes.MOST_CONTAINERS));
+            }
+            cures.addAll(noneHelps(cures) ? cured(last) : last.stream().map(Cure::none).toList());
+            return cures;
+        }
+
+        private static boolean noneHelps(List<Cure> cures) {
+            return cures.stream().allMatch(cure -> cure.found().isEmpty());
+        }
+
+        /** Each learns what is left of the time when its turn comes. */
+        private List<Cure> cured(List<SoftRule> softRules) {
             List<Cure> cures = new ArrayList<>();
             for (int i = 0; i < softRules.size(); i++) {
                 cures.add(cured.of(softRules.get(i), request, oracle.shareOf(softRules.size() - i + 1)));
-            }
-            cures.addAll(otherContainers(1));
-            if (cures.stream().allMatch(cure -> cure.found().isEmpty())) {
-                cures.addAll(otherContainers(SoftWishes.MOST_CONTAINERS));
             }
             return cures;
         }

@@ -114,11 +114,7 @@ final class AsPlanned {
     /** Those of the session that cooks last up to the day; a dish that is named must be among them. */
     private List<KeptBatch> batches(Optional<String> dish) {
         KeptPlan plan = plan();
-        int session = plan.batches().stream()
-                .mapToInt(KeptBatch::day)
-                .filter(first -> first <= plan.dayOf(day))
-                .max()
-                .orElse(1);
+        int session = plan.sessionOf(plan.dayOf(day));
         List<KeptBatch> batches = plan.batches().stream()
                 .filter(batch -> batch.day() == session
                         && dish.filter(d -> !d.equals(batch.dish())).isEmpty())
@@ -151,7 +147,7 @@ final class AsPlanned {
     /** Those that are planned from the freezer go there. */
     private List<Event> filled(KeptPlan plan, KeptBatch batch, KeptFill fill, String eater) {
         int frozen = plan.eatersDays().stream()
-                .filter(d -> d.eater().equals(eater) && sessionOf(plan, d.day()) == batch.day())
+                .filter(d -> d.eater().equals(eater) && plan.sessionOf(d.day()) == batch.day())
                 .flatMap(d -> d.boxes().stream())
                 .filter(box -> box.frozen() && box.dish().equals(batch.dish()))
                 .mapToInt(PlannedBox::count)
@@ -191,19 +187,11 @@ final class AsPlanned {
         return number.setScale(0, RoundingMode.HALF_UP);
     }
 
-    private static int sessionOf(KeptPlan plan, int day) {
-        return plan.batches().stream()
-                .mapToInt(KeptBatch::day)
-                .filter(first -> first <= day)
-                .max()
-                .orElse(1);
-    }
-
     private List<Event> bought() {
         KeptPlan plan = plan();
         List<Event> events = new ArrayList<>();
         for (KeptPurchase line : plan.shopping()) {
-            if (sessionOf(plan, plan.dayOf(day)) == line.day()) {
+            if (plan.sessionOf(plan.dayOf(day)) == line.day()) {
                 events.add(new Event.Bought(
                         line.packs(),
                         line.grams().stripTrailingZeros().scale() < 0 ? line.grams().setScale(0) : line.grams(),

@@ -9,6 +9,7 @@ import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.food.Nutrient;
 import batchwright.needs.Needs;
+import batchwright.person.KindsADay;
 import batchwright.person.Wishes;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -81,37 +82,40 @@ public final class EatFirst {
         return new EatenFirst(day, number, days, over);
     }
 
-    /** As many containers as the eater has in a day; empty when there are not enough that are still good. */
+    /** As many containers as the eater has in a day; empty when there are not enough that are still good, or not for the right meals. */
     private Optional<List<BoxesLeft.Lot>> choice(Needs needs, LocalDate date) {
         Wishes wishes = needs.eater().wishes();
-        Map<String, Integer> ofDish = new HashMap<>();
         List<BoxesLeft.Lot> chosen = new ArrayList<>();
-        int[] kinds = new int[2];
+        List<Dish> dishes = new ArrayList<>();
+        int free = wishes.containersADay();
         for (BoxesLeft.Lot lot : left.getOrDefault(needs.eater().id(), List.of())) {
-            if (lot.until().isBefore(date)) {
-                continue;
+            Dish dish = kitchen.dishes().get(lot.boxes().dish());
+            boolean good = dish != null && !lot.until().isBefore(date);
+            int count = 0;
+            while (good && free > 0 && count < lot.count() && fits(wishes, dishes, dish)) {
+                dishes.add(dish);
+                count++;
+                free--;
             }
-            String id = lot.boxes().dish();
-            Optional<Dish> dish = Optional.ofNullable(kitchen.dishes().get(id));
-            boolean breakfast = dish.filter(d -> d.kind() == Dish.Kind.BREAKFAST).isPresent();
-            int kind = breakfast ? 0 : 1;
-            int mostOfKind = breakfast
-                    ? Math.min(wishes.meals().mostBreakfasts(), wishes.containersADay())
-                    : wishes.containersADay() - wishes.meals().leastBreakfasts();
-            int mostOfDish = dish.map(wishes::mostADay).orElse(wishes.meals().sameDishADay());
-            int room = Math.min(
-                    Math.min(mostOfDish - ofDish.getOrDefault(id, 0), mostOfKind - kinds[kind]),
-                    wishes.containersADay() - kinds[0] - kinds[1]);
-            int count = Math.min(room, lot.count());
             if (count > 0) {
                 chosen.add(lot.of(count));
-                ofDish.merge(id, count, Integer::sum);
-                kinds[kind] += count;
             }
         }
-        boolean full = kinds[0] + kinds[1] == wishes.containersADay()
-                && kinds[0] >= wishes.meals().leastBreakfasts();
-        return full ? Optional.of(chosen) : Optional.empty();
+        boolean meals = wishes.kindsADay().stream().allMatch(kinds -> number(kinds, dishes) >= kinds.least());
+        return free == 0 && meals ? Optional.of(chosen) : Optional.empty();
+    }
+
+    /** Whether one more container of a dish breaks no rule of meals. */
+    private static boolean fits(Wishes wishes, List<Dish> dishes, Dish another) {
+        long same = dishes.stream().filter(another::equals).count();
+        return same < wishes.mostADay(another)
+                && wishes.kindsADay().stream()
+                        .filter(kinds -> kinds.counts(another))
+                        .allMatch(kinds -> number(kinds, dishes) < kinds.most());
+    }
+
+    private static long number(KindsADay kinds, List<Dish> dishes) {
+        return dishes.stream().filter(kinds::counts).count();
     }
 
     private void take(String eater, List<BoxesLeft.Lot> boxes) {

@@ -2,6 +2,7 @@ package batchwright.app.book;
 
 import batchwright.app.Workspace;
 import batchwright.app.Refused;
+import batchwright.answer.Thawing;
 import batchwright.answer.Today;
 import batchwright.answer.Today.Due;
 import batchwright.answer.Today.ForEater;
@@ -35,6 +36,8 @@ import java.util.Set;
 public final class TodayInKitchen {
     /** What spoils within so many days is to be used up. Our choice. */
     private static final int SOON_DAYS = 2;
+    /** That a container takes to thaw. */
+    private static final int MOST_EVENINGS = 2;
 
     private final LocalDate day;
     private final Kitchen kitchen;
@@ -120,18 +123,35 @@ public final class TodayInKitchen {
         plan.ifPresent(p -> p.batches().stream()
                 .filter(batch -> p.date(batch.day()).equals(day))
                 .forEach(batch -> cooking(p, batch, due)));
-        LocalDate tomorrow = day.plusDays(1);
-        Map<String, Integer> thaw = new LinkedHashMap<>();
-        plans.on(tomorrow)
-                .ifPresent(p -> p.on(tomorrow).stream()
-                        .flatMap(mine -> mine.boxes().stream())
-                        .filter(PlannedBox::frozen)
-                        .forEach(box -> thaw.merge(box.dish(), box.count(), Integer::sum)));
-        thaw.forEach((dish, count) -> due.add(new Due(Due.Kind.THAW, dish, count)));
+        thawed().forEach((dish, count) -> due.add(new Due(Due.Kind.THAW, dish, count)));
         boxes.stream()
                 .filter(lot -> lot.until().isBefore(day))
                 .forEach(lot -> due.add(new Due(Due.Kind.PAST, lot.boxes().dish(), lot.count())));
         return due;
+    }
+
+    /** What comes out of the freezer tonight, by dish: a large container is eaten only the day after tomorrow. */
+    private Map<String, Integer> thawed() {
+        Map<String, Integer> thaw = new LinkedHashMap<>();
+        for (int evenings = 1; evenings <= MOST_EVENINGS; evenings++) {
+            LocalDate date = day.plusDays(evenings);
+            Optional<KeptPlan> plan = plans.on(date);
+            for (EatersDay mine : plan.map(p -> p.on(date)).orElse(List.of())) {
+                for (PlannedBox box : mine.boxes()) {
+                    if (box.frozen() && evenings(plan.orElseThrow(), mine, box) == evenings) {
+                        thaw.merge(box.dish(), box.count(), Integer::sum);
+                    }
+                }
+            }
+        }
+        return thaw;
+    }
+
+    private static int evenings(KeptPlan plan, EatersDay mine, PlannedBox box) {
+        int inSession = mine.day() - plan.sessionOf(mine.day()) + 1;
+        return plan.fill(box.dish(), mine.eater(), mine.day())
+                .map(fill -> Thawing.evenings(fill.millilitres(), inSession))
+                .orElse(1);
     }
 
     private void cooking(KeptPlan plan, KeptBatch batch, List<Due> due) {

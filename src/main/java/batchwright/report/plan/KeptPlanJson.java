@@ -123,7 +123,8 @@ public final class KeptPlanJson {
                 parts,
                 new Holds(
                         Optional.of(number(each, "energy_kcal")),
-                        Optional.of(number(each, "protein_g"))));
+                        Optional.of(number(each, "protein_g"))),
+                number(fill, "volume_ml"));
     }
 
     private List<KeptPurchase> shopping() {
