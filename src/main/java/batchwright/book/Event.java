@@ -64,7 +64,7 @@ public sealed interface Event {
     /** Something about an eater that explains their weight. */
     record Marked(String eater, Mark mark) implements Event {}
 
-    /** @param kcal the aim of a day from now on */
+    /** @param kcal a day that hold the weight, from which the target goes from now on */
     record Adopted(String eater, BigDecimal kcal) implements Event {}
 
     /** So many grams of a food. */
@@ -90,6 +90,8 @@ public sealed interface Event {
         TRAVEL,
         /** The first day of taking it. */
         CREATINE,
+        /** The first day without it. */
+        CREATINE_STOPPED,
         /** The first day of a cycle. */
         CYCLE
     }

@@ -27,7 +27,7 @@ public final class EventWords {
         if (event instanceof Event.Weighed weighed) {
             return "weighed %s %s kg".formatted(weighed.eater(), plain(weighed.kg()));
         } else if (event instanceof Event.Marked marked) {
-            return marked.mark().name().toLowerCase(Locale.ROOT) + " " + marked.eater();
+            return marked(marked);
         } else if (event instanceof Event.Adopted adopted) {
             return "adopted %s %s kcal".formatted(adopted.eater(), plain(adopted.kcal()));
         }
@@ -74,6 +74,12 @@ public final class EventWords {
             return "counted " + weight(counted.food()) + until(counted.useBy());
         }
         throw new IllegalArgumentException("event (" + event + ") must be one that the book knows.");
+    }
+
+    private static String marked(Event.Marked marked) {
+        return marked.mark() == Event.Mark.CREATINE_STOPPED
+                ? "creatine " + marked.eater() + " stopped"
+                : marked.mark().name().toLowerCase(Locale.ROOT) + " " + marked.eater();
     }
 
     private static String filled(Event.Filled filled) {

@@ -31,8 +31,7 @@ final class EventGrammar {
     private static final NumberRange PRICE = NumberRange.of("price", "0", "1000000", "", "");
     private static final NumberRange KG = NumberRange.of("weight", "25", "300", "kg", "of a body");
     private static final NumberRange LB = NumberRange.of("weight", "55", "661", "lb", "of a body");
-    private static final Map<String, Mark> MARKS =
-            Map.of("ill", Mark.ILL, "travel", Mark.TRAVEL, "creatine", Mark.CREATINE, "cycle", Mark.CYCLE);
+    private static final Map<String, Mark> MARKS = Map.of("ill", Mark.ILL, "travel", Mark.TRAVEL, "cycle", Mark.CYCLE);
 
     private final Map<String, Form> forms = new LinkedHashMap<>();
     private final Problems problems;
@@ -53,6 +52,7 @@ final class EventGrammar {
         forms.put("threw", phrase -> gone(true, phrase));
         forms.put("counted", EventGrammar::counted);
         forms.put("adopted", phrase -> new Event.Adopted(phrase.eater(), kcal(phrase, AIM)));
+        forms.put("creatine", EventGrammar::creatine);
         MARKS.forEach((word, mark) -> forms.put(word, phrase -> new Event.Marked(phrase.eater(), mark)));
     }
 
@@ -189,6 +189,11 @@ final class EventGrammar {
     private static Event counted(Phrase phrase) throws WrongLine {
         Weight food = weight(phrase);
         return new Event.Counted(food, until(phrase));
+    }
+
+    /** creatine EATER [stopped] */
+    private static Event creatine(Phrase phrase) throws WrongLine {
+        return new Event.Marked(phrase.eater(), phrase.has("stopped") ? Mark.CREATINE_STOPPED : Mark.CREATINE);
     }
 
     private static Weight weight(Phrase phrase) throws WrongLine {

@@ -65,6 +65,7 @@ class BookReaderTest {
                 "ill anna-b",
                 "travel anna-b",
                 "creatine anna-b",
+                "creatine anna-b stopped",
                 "cycle anna-b",
                 "adopted anna-b 3150 kcal"
             })
