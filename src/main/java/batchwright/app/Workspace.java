@@ -34,6 +34,7 @@ public record Workspace(
     private static final String FOODS = "foods";
     /** In the name of a plan that was kept: it is not the first for its cooking day. */
     private static final Pattern NUMBER = Pattern.compile("-\\d\\d-\\d\\d-(\\d{1,4})\\.json$");
+
     private static final String PROFILES = "profiles";
 
     public Workspace(KitchenSource source, Path here, LocalDate cookingDay, Consumer<String> notes) {
@@ -121,13 +122,13 @@ public record Workspace(
 
     /** @throws Refused when a plan that was kept cannot be read */
     public KeptPlans keptPlans() {
-        return new KeptPlans(value(source.keptPlans()).stream().map(Workspace::kept).toList());
+        return new KeptPlans(
+                value(source.keptPlans()).stream().map(Workspace::kept).toList());
     }
 
     private static KeptPlan kept(SourceFile file) {
         Matcher number = NUMBER.matcher(file.path());
-        return KeptPlanJson.read(
-                        String.join("\n", file.lines()), number.find() ? Integer.parseInt(number.group(1)) : 1)
+        return KeptPlanJson.read(String.join("\n", file.lines()), number.find() ? Integer.parseInt(number.group(1)) : 1)
                 .orElseThrow(() -> Refused.because(
                         file.path() + " is no plan that this version of the program can read",
                         "Keep the plan again, and move this file away."));

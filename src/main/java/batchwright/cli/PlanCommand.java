@@ -6,13 +6,13 @@ import batchwright.app.DishesWanted;
 import batchwright.app.PlanQuestion;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
+import batchwright.cli.book.StockOptions;
 import batchwright.plan.PlanRequest;
 import batchwright.report.cooking.KitchenClock;
 import batchwright.report.export.WholePlan;
 import batchwright.report.html.HtmlReport;
 import batchwright.report.html.ReportStyle;
 import batchwright.report.labels.LabelStyle;
-import batchwright.cli.book.StockOptions;
 import batchwright.report.plan.EatenFirstJson;
 import batchwright.report.plan.EatenFirstText;
 import batchwright.report.plan.PlanJson;
@@ -97,9 +97,8 @@ final class PlanCommand implements Callable<Integer> {
             names = "--dishes",
             paramLabel = "N",
             defaultValue = "" + PlanRequest.USUAL_MOST_DISHES,
-            description =
-                    "Most dishes in a cooking session, 1 to 10, or the least and the most, such as 2-3; default"
-                            + " ${DEFAULT-VALUE}.")
+            description = "Most dishes in a cooking session, 1 to 10, or the least and the most, such as 2-3; default"
+                    + " ${DEFAULT-VALUE}.")
     private String dishes = "";
 
     @Option(

@@ -85,9 +85,11 @@ public final class KitchenReader {
         ShopTable shop = ShopTable.read(
                 sources.need("foods/shop.csv", "expected the table of packs and prices" + INIT), foods, problems);
         Map<String, Dish> dishes = withDishes ? dishes(foods, measures, yields) : Map.of();
-        Map<Food, List<Lot>> beforeBook = PantryTable.read(sources.find("profiles/pantry.csv"), foods, measures, problems);
+        Map<Food, List<Lot>> beforeBook =
+                PantryTable.read(sources.find("profiles/pantry.csv"), foods, measures, problems);
         Book book = BookReader.read(sources.find(BookReader.PATH), problems).until(asOf);
-        Map<Food, List<Lot>> pantry = FoodStock.of(book, beforeBook, foods.foods()).lots();
+        Map<Food, List<Lot>> pantry =
+                FoodStock.of(book, beforeBook, foods.foods()).lots();
         Equipment equipment = EquipmentReader.read(sources.find(EquipmentReader.PATH), problems);
         warnAboutFoodsNotToBeHad(shop, pantry);
         new StrayFiles(sources, problems).check();

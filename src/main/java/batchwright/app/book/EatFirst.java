@@ -47,8 +47,9 @@ public final class EatFirst {
         if (boxes.lots().isEmpty()) {
             return EatenFirst.none(workspace.cookingDay());
         }
-        List<Needs> needs =
-                eaters.stream().map(name -> NeedsOfEater.answer(workspace, name)).toList();
+        List<Needs> needs = eaters.stream()
+                .map(name -> NeedsOfEater.answer(workspace, name))
+                .toList();
         var first = new EatFirst(workspace, needs);
         needs.forEach(each -> first.left.put(
                 each.eater().id(), new ArrayList<>(boxes.of(each.eater().id()))));
@@ -159,8 +160,7 @@ public final class EatFirst {
                 floor.subtract(protein).max(BigDecimal.ZERO));
     }
 
-    private static BigDecimal sum(
-            List<BoxesLeft.Lot> boxes, Function<BoxesLeft.Lot, Optional<BigDecimal>> each) {
+    private static BigDecimal sum(List<BoxesLeft.Lot> boxes, Function<BoxesLeft.Lot, Optional<BigDecimal>> each) {
         return boxes.stream()
                 .map(lot -> each.apply(lot).orElse(BigDecimal.ZERO).multiply(BigDecimal.valueOf(lot.count())))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);

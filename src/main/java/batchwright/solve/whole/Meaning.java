@@ -88,7 +88,8 @@ record Meaning(String says, String unit) {
                 .flatMap(seat -> seat.target().limits().stream())
                 .filter(limit -> word(limit).equals(firstWord(name)))
                 .findFirst()
-                .map(limit -> new Meaning(limit.name() + limit.scope().each(), limit.measured().unit()))
+                .map(limit -> new Meaning(
+                        limit.name() + limit.scope().each(), limit.measured().unit()))
                 .orElseGet(() -> of(ROWS, name));
     }
 
