@@ -91,9 +91,11 @@ public final class EatFirst {
         int free = wishes.containersADay();
         for (BoxesLeft.Lot lot : left.getOrDefault(needs.eater().id(), List.of())) {
             Dish dish = kitchen.dishes().get(lot.boxes().dish());
-            boolean good = dish != null && !lot.until().isBefore(date);
+            if (dish == null || lot.until().isBefore(date)) {
+                continue;
+            }
             int count = 0;
-            while (good && free > 0 && count < lot.count() && fits(wishes, dishes, dish)) {
+            while (free > 0 && count < lot.count() && fits(wishes, dishes, dish)) {
                 dishes.add(dish);
                 count++;
                 free--;

@@ -104,6 +104,7 @@ public final class SharePot {
         int planned = fills.stream()
                 .mapToInt(fill -> fill.containers() * raw(fill, part))
                 .sum();
+        refuseSwapped(batch, dish, part);
         Map<Food, BigDecimal> went = wentIn(batch, part, planned);
         BigDecimal rawGrams = went.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
         double factor = cooked.doubleValue() / rawGrams.doubleValue();
@@ -126,6 +127,20 @@ public final class SharePot {
                     shares.get(i).multiply(BigDecimal.valueOf(fills.get(i).containers())));
         }
         return new PotAnswer(dish.id(), part.name(), rawGrams, cooked, part.yieldFactor(), answers, over);
+    }
+
+    /** A plan may swap foods of a dish; what the part then holds is not written in the plan. */
+    private static void refuseSwapped(KeptBatch batch, Dish dish, Part part) {
+        List<String> planned =
+                batch.ingredients().stream().map(Event.Weight::food).toList();
+        boolean more = dish.foods().stream().map(Food::id).toList().containsAll(planned);
+        boolean less = planned.containsAll(
+                part.shares().keySet().stream().map(Food::id).toList());
+        if (!more || !less) {
+            throw Refused.because(
+                    "the plan cooks %s with other foods than its recipe".formatted(dish.id()),
+                    "Share the pot out by weight: each container its part of what was planned.");
+        }
     }
 
     private static int raw(KeptFill fill, Part part) {
