@@ -154,12 +154,12 @@ public record Workspace(
 
     /** The same, telling no warnings: for what is read a second time. */
     public Workspace quietly() {
-        return new Workspace(source, here, cookingDay, note -> {}, mostMinutes);
+        return new Workspace(source, here, cookingDay, note -> {}, mostMinutes, doneWithin);
     }
 
     /** The same on another day. */
     public Workspace on(LocalDate day) {
-        return new Workspace(source, here, day, notes, mostMinutes);
+        return new Workspace(source, here, day, notes, mostMinutes, doneWithin);
     }
 
     /** The value, after telling the warnings. */
