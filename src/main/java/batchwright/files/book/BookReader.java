@@ -30,7 +30,7 @@ public final class BookReader {
             """
             # batchwright book 1
             # What happened in this kitchen. Lines are only added; a wrong one is undone by another.
-            """; a wrong one is undone by another.\n";
+            """;
     /** Stands behind a line that was cut off while it was written. */
     public static final String TORN = "# torn";
 
