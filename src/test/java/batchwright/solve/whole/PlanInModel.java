@@ -64,13 +64,13 @@ final class PlanInModel {
     private void swaps(Session session, Batch batch) {
         Dish written = session.kitchen().dishes().get(batch.dish().id());
         List<Variant> variants = new Menu(session.request()).variants(written);
-        Variant cooked = variants.stream()
+        variants.stream()
                 .filter(variant -> variant.swaps().equals(batch.dish().swaps()))
                 .findFirst()
-                .orElse(null);
-        if (cooked == null) {
-            return;
-        }
+                .ifPresent(cooked -> swaps(session, batch, written, variants, cooked));
+    }
+
+    private void swaps(Session session, Batch batch, Dish written, List<Variant> variants, Variant cooked) {
         values.put("swap." + written.id() + "." + (variants.indexOf(cooked) + 1), 1.0);
         for (Part part : written.parts()) {
             List<Variant> changing =
