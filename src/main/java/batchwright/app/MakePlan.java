@@ -39,7 +39,7 @@ public final class MakePlan {
 
     /** @param planner of one cooking session */
     public MakePlan(Planner planner) {
-        this.planner = new SessionsPlanner(new AuditedPlanner(planner));
+        this.planner = new SessionsPlanner(new AuditedPlanner(new DoneInTime(planner)));
     }
 
     /**

@@ -43,6 +43,7 @@ final class EquipmentReader {
             "pans",
             "cooks",
             "most_minutes",
+            "done_within",
             "largest_box_ml",
             "largest_box_g",
             "trip");
@@ -127,6 +128,7 @@ final class EquipmentReader {
                 fields.whole("cooks", COOKS).orElse(1),
                 new Equipment.Limits(
                         number("most_minutes", MINUTES),
+                        number("done_within", MINUTES),
                         number("largest_box_ml", MILLILITRES),
                         number("largest_box_g", GRAMS)));
     }

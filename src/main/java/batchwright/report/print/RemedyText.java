@@ -33,6 +33,8 @@ public final class RemedyText {
             return "plan without --last-time";
         } else if (remedy instanceof Remedy.AllowMinutes allow) {
             return "--most-minutes " + allow.handsOn();
+        } else if (remedy instanceof Remedy.AllowTime allow) {
+            return "--done-within " + allow.minutes();
         }
         return inFiles(remedy);
     }
