@@ -21,6 +21,7 @@ import batchwright.solve.rule.Menu;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** A plan as values of the columns of the whole model, by the names in its table. */
 final class PlanInModel {
@@ -62,7 +63,8 @@ final class PlanInModel {
     }
 
     private void swaps(Session session, Batch batch) {
-        Dish written = session.kitchen().dishes().get(batch.dish().id());
+        Dish written =
+                Objects.requireNonNull(session.kitchen().dishes().get(batch.dish().id()));
         List<Variant> variants = new Menu(session.request()).variants(written);
         variants.stream()
                 .filter(variant -> variant.swaps().equals(batch.dish().swaps()))
