@@ -23,4 +23,9 @@ public record PlanQuestion(
     public PlanQuestion {
         eaters = List.copyOf(eaters);
     }
+
+    /** The same for fewer days, in no more cooking sessions than days. */
+    public PlanQuestion withDays(int other) {
+        return new PlanQuestion(eaters, other, budget, cooking.forDays(other), patience, insight);
+    }
 }

@@ -1,17 +1,24 @@
 package batchwright.app;
 
+import batchwright.book.Book;
+import batchwright.book.KeptPlan;
+import batchwright.book.KeptPlans;
 import batchwright.files.disk.DataFiles;
 import batchwright.files.disk.FolderFiles;
 import batchwright.files.disk.Read;
 import batchwright.files.disk.StarterFiles;
 import batchwright.food.Kitchen;
+import batchwright.report.plan.KeptPlanJson;
 import batchwright.text.Problem;
+import batchwright.text.SourceFile;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Where foods/ and profiles/ are read from: the folder that was named, else the current folder if it has foods/, else the
@@ -25,6 +32,8 @@ import java.util.function.Consumer;
 public record Workspace(
         KitchenSource source, Path here, LocalDate cookingDay, Consumer<String> notes, OptionalInt mostMinutes) {
     private static final String FOODS = "foods";
+    /** In the name of a plan that was kept: it is not the first for its cooking day. */
+    private static final Pattern NUMBER = Pattern.compile("-\\d\\d-\\d\\d-(\\d{1,4})\\.json$");
     private static final String PROFILES = "profiles";
 
     public Workspace(KitchenSource source, Path here, LocalDate cookingDay, Consumer<String> notes) {
@@ -100,8 +109,42 @@ public record Workspace(
         return value(source.foods(cookingDay));
     }
 
+    /**
+     * What happened up to the day that is asked about. Its warnings are told with those of the kitchen.
+     *
+     * @throws Refused when the book has an error
+     */
+    public Book book() {
+        Read<Book> read = source.book();
+        return read.value().orElseThrow(() -> Refused.by(read.problems())).until(cookingDay);
+    }
+
+    /** @throws Refused when a plan that was kept cannot be read */
+    public KeptPlans keptPlans() {
+        return new KeptPlans(value(source.keptPlans()).stream().map(Workspace::kept).toList());
+    }
+
+    private static KeptPlan kept(SourceFile file) {
+        Matcher number = NUMBER.matcher(file.path());
+        return KeptPlanJson.read(
+                        String.join("\n", file.lines()), number.find() ? Integer.parseInt(number.group(1)) : 1)
+                .orElseThrow(() -> Refused.because(
+                        file.path() + " is no plan that this version of the program can read",
+                        "Keep the plan again, and move this file away."));
+    }
+
+    /** The same, telling no warnings: for what is read a second time. */
+    public Workspace quietly() {
+        return new Workspace(source, here, cookingDay, note -> {}, mostMinutes);
+    }
+
+    /** The same on another day. */
+    public Workspace on(LocalDate day) {
+        return new Workspace(source, here, day, notes, mostMinutes);
+    }
+
     /** The value, after telling the warnings. */
-    <T> T value(Read<T> read) {
+    public <T> T value(Read<T> read) {
         if (read.value().isEmpty()) {
             throw Refused.by(read.problems());
         }

@@ -1,5 +1,6 @@
 package batchwright.cli;
 
+import batchwright.answer.EatenFirst;
 import batchwright.answer.PlanAnswer;
 import batchwright.app.DishesWanted;
 import batchwright.app.PlanQuestion;
@@ -11,6 +12,9 @@ import batchwright.report.export.WholePlan;
 import batchwright.report.html.HtmlReport;
 import batchwright.report.html.ReportStyle;
 import batchwright.report.labels.LabelStyle;
+import batchwright.cli.book.StockOptions;
+import batchwright.report.plan.EatenFirstJson;
+import batchwright.report.plan.EatenFirstText;
 import batchwright.report.plan.PlanJson;
 import batchwright.report.plan.PlanText;
 import java.time.Duration;
@@ -133,6 +137,9 @@ final class PlanCommand implements Callable<Integer> {
     private boolean force;
 
     @Mixin
+    private StockOptions stock = new StockOptions();
+
+    @Mixin
     private SessionOptions sessions = new SessionOptions();
 
     @Mixin
@@ -161,7 +168,13 @@ final class PlanCommand implements Callable<Integer> {
         if (eaters.size() > MOST_EATERS) {
             throw Refused.because(eaters.size() + " eaters are named", "Name at most " + MOST_EATERS + ".");
         }
-        PlanQuestion question = question();
+        PlanQuestion asked = question();
+        EatenFirst first = stock.first(workspace().quietly(), asked.eaters(), asked.days());
+        if (first.days() == asked.days()) {
+            return nothingToCook(first);
+        }
+        Workspace workspace = workspace().on(first.next());
+        PlanQuestion question = asked.withDays(asked.days() - first.days());
         if (question.cooking().sessions() > 1) {
             if (!with.isEmpty()) {
                 throw Refused.because(
@@ -185,21 +198,33 @@ final class PlanCommand implements Callable<Integer> {
         int width = look.width(program);
         try (var interruption = new Interruption(() -> program.complain("\nStopped at once: no plan is shown.\n"))) {
             model.check(files);
-            PlanAnswer answer = answer(question, interruption);
+            stock.check(workspace);
+            PlanAnswer answer = answer(workspace, question, interruption);
             ExitCode exit = exit(answer, interruption.asked(), insight.isWanted());
             program.answer(
                     program.json
-                            ? PlanJson.of(answer, clock)
-                            : PlanText.of(answer, program.commands(), nutrients, clock, width));
+                            ? EatenFirstJson.of(first, answer, clock)
+                            : EatenFirstText.of(first, program.commands(), width)
+                                    + PlanText.of(answer, program.commands(), nutrients, clock, width));
+            stock.write(answer, a -> PlanJson.of(a, clock))
+                    .ifPresent(file -> program.complain("Kept as " + file + "\n"));
             model.write(files);
             write(() -> HtmlReport.of(answer, new ReportStyle(style, clock)), WholePlan.of(answer), style, files);
             return files.exit(exit).code();
         }
     }
 
-    private PlanAnswer answer(PlanQuestion question, Interruption interruption) {
+    private int nothingToCook(EatenFirst first) {
+        return program.answer(
+                program.json
+                        ? EatenFirstJson.ofAll(first)
+                        : EatenFirstText.of(first, program.commands(), look.width(program))
+                                + "Nothing needs to be cooked: what is left lasts for all days that are asked for.\n");
+    }
+
+    private PlanAnswer answer(Workspace workspace, PlanQuestion question, Interruption interruption) {
         try (var progress = program.progress(interruption)) {
-            PlanAnswer answer = program.plans().answer(workspace(), question, progress, model::asked);
+            PlanAnswer answer = program.plans().answer(workspace, question, progress, model::asked);
             ownUp(progress);
             return answer;
         }
