@@ -44,8 +44,7 @@ public final class LearnedTarget {
 
     /** Empty when nothing was weighed, or when needs refuse a target. */
     public Optional<Learned> answer(Eater eater) {
-        return Learned.of(
-                NeedsCalculator.needsOf(eater), records.days(eater.id()), records.adopted(eater.id()), today);
+        return Learned.of(NeedsCalculator.needsOf(eater), records.days(eater.id()), records.adopted(eater.id()), today);
     }
 
     /**

@@ -3,7 +3,8 @@ package batchwright.person;
 /**
  * How active the eater is over the whole day, training included. So nothing is ever added for training: it is included.
  */
-public sealed interface PhysicalActivity permits FaoLevel, CommonMultiplier, PalNumber, Diary, ActivityFacts, PalFromWeighings {
+public sealed interface PhysicalActivity
+        permits FaoLevel, CommonMultiplier, PalNumber, Diary, ActivityFacts, PalFromWeighings {
     /** One result for each way of saying it. */
     interface Cases<R> {
         R level(FaoLevel level);

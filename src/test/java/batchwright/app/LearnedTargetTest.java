@@ -54,10 +54,7 @@ class LearnedTargetTest {
         for (int i = 0; i < count; i++) {
             double kg = 85 + (days.size() % 2 == 0 ? 0.2 : -0.2);
             days.add(new WeighedDay(
-                    FIRST.plusDays(days.size()),
-                    OptionalDouble.of(kg),
-                    new DayIntake(kcal, 0, true),
-                    Set.of()));
+                    FIRST.plusDays(days.size()), OptionalDouble.of(kg), new DayIntake(kcal, 0, true), Set.of()));
         }
     }
 

@@ -50,8 +50,7 @@ public record HallChow2011(double storedKcalPerKg, double dynamicKcalPerKg, doub
         double built = (BUILDING_KJ_PER_KG_FAT + lean * BUILDING_KJ_PER_KG_LEAN) / (1 + lean);
         double upkeep = (UPKEEP_KJ_PER_KG_FAT + lean * UPKEEP_KJ_PER_KG_LEAN) / (1 + lean);
         double activity = Baseline.of(weight, fat, total, pal).activityKj();
-        return new HallChow2011(
-                kcal(stored), kcal((stored + built) / settled), kcal((upkeep + activity) / settled));
+        return new HallChow2011(kcal(stored), kcal((stored + built) / settled), kcal((upkeep + activity) / settled));
     }
 
     /** Change of weight so many days after a lasting change of intake [kg]. */

@@ -160,12 +160,15 @@ public final class CarefulTarget {
             step /= 2;
         }
         return new Wait(
-                WaitReason.AT_A_LIMIT, "A limit holds the target where it is, whatever weighings say.", Optional.empty());
+                WaitReason.AT_A_LIMIT,
+                "A limit holds the target where it is, whatever weighings say.",
+                Optional.empty());
     }
 
     private boolean lastWentDown() {
         int last = steps.size() - 1;
-        double before = last > 0 ? steps.get(last - 1).holdsKcal() : seen.prior().kcal();
+        double before =
+                last > 0 ? steps.get(last - 1).holdsKcal() : seen.prior().kcal();
         return last >= 0 && steps.get(last).holdsKcal() < before;
     }
 

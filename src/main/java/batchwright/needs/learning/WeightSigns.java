@@ -57,7 +57,8 @@ final class WeightSigns {
                 .filter(day -> stops.isEmpty())
                 .ifPresent(day -> stops.add(Caution.stop(
                         "weight_jumped",
-                        "On " + day + " your weight was another one than your weighings and your food explain, and it stayed so."
+                        "On " + day
+                                + " your weight was another one than your weighings and your food explain, and it stayed so."
                                 + " No step is offered for two weeks. Was it another scale, or a typing error? If weight moved"
                                 + " by itself, ask a doctor.",
                         Citation.designChoice("two weighings in a row outside three standard deviations"))));
@@ -76,19 +77,24 @@ final class WeightSigns {
             told.add(Caution.warn(
                     "gains_faster_than_usual",
                     "You gain " + Numerals.twoDecimals(recent.percentAWeek()) + " % of your weight a week; more than "
-                            + Numerals.plain(usual) + " % is mostly fat. The first two weeks of a larger intake hold water"
+                            + Numerals.plain(usual)
+                            + " % is mostly fat. The first two weeks of a larger intake hold water"
                             + " too.",
                     SafetyFigure.GAIN_PERCENT_A_WEEK_USUAL.source()));
         }
         seen.recordShortPercent()
-                .ifPresent(percent -> told.add(Caution.warn(
-                        "record_may_be_short",
-                        "Your record holds about " + Numerals.whole(percent) + " % less than your weight and the equation"
-                                + " together say. There are several reasons, and weight cannot tell them apart: you may need less"
-                                + " than the equation says; oil, drinks and bites are easily forgotten, by nearly everybody;"
-                                + " water may hide a loss. A target by your own record works all the same, as long as you"
-                                + " record in the same way.",
-                        new Citation("records fall 12-20 % short of what is eaten: OPEN (Subar 2003), CALERIE (Redman 2014)"))));
+                .ifPresent(
+                        percent -> told.add(
+                                Caution.warn(
+                                        "record_may_be_short",
+                                        "Your record holds about " + Numerals.whole(percent)
+                                                + " % less than your weight and the equation"
+                                                + " together say. There are several reasons, and weight cannot tell them apart: you may need less"
+                                                + " than the equation says; oil, drinks and bites are easily forgotten, by nearly everybody;"
+                                                + " water may hide a loss. A target by your own record works all the same, as long as you"
+                                                + " record in the same way.",
+                                        new Citation(
+                                                "records fall 12-20 % short of what is eaten: OPEN (Subar 2003), CALERIE (Redman 2014)"))));
         return told;
     }
 }

@@ -74,11 +74,11 @@ public record Expenditure(
     public OptionalDouble recordShortPercent() {
         double missing = prior.kcal() - holds.likely();
         double eaten = trend.stream()
-                        .map(TrendDay::intake)
-                        .filter(DayIntake::complete)
-                        .mapToDouble(DayIntake::kcal)
-                        .average()
-                        .orElse(0);
+                .map(TrendDay::intake)
+                .filter(DayIntake::complete)
+                .mapToDouble(DayIntake::kcal)
+                .average()
+                .orElse(0);
         double percent = PER_CENT * missing / (eaten + missing);
         return evidence.isEnough() && missing > holds.sd() && percent >= SHORT_PERCENT
                 ? OptionalDouble.of(percent)

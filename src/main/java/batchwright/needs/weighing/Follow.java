@@ -30,8 +30,7 @@ final class Follow {
         List<Moment> moments = course.moments();
         List<TrendDay> trend = trend(moments);
         KcalBand holds = trend.get(trend.size() - 1).holds();
-        return new Expenditure(
-                prior, now(moments), holds, evidence(moments), trend, course.leftOut(), recent(trend));
+        return new Expenditure(prior, now(moments), holds, evidence(moments), trend, course.leftOut(), recent(trend));
     }
 
     private RecentWeeks recent(List<TrendDay> trend) {
@@ -73,8 +72,7 @@ final class Follow {
     /** What is burnt at the present intake: of a change of intake a part is burnt too. */
     private KcalBand now(List<Moment> moments) {
         Belief belief = moments.get(moments.size() - 1).after();
-        KcalBand burnt = WeightModel.burnt(
-                belief, prior.body().burntShare(), usual.lately(), usual.latelyWrongBy());
+        KcalBand burnt = WeightModel.burnt(belief, prior.body().burntShare(), usual.lately(), usual.latelyWrongBy());
         double doubt = ENERGY_PER_KG_SHARE * (usual.lately() - burnt.likely());
         return new KcalBand(burnt.likely(), Math.hypot(burnt.sd(), doubt * learned(belief)));
     }

@@ -37,7 +37,11 @@ public record RecentWeeks(
         return new RecentWeeks(
                 PER_CENT * (end.trendKg() / start.trendKg() - 1) / weeks,
                 PER_CENT * Math.hypot(end.trendSdKg(), start.trendSdKg()) / start.trendKg() / weeks,
-                PER_CENT * (end.trendKg() / trend.get(Math.max(0, last - MONTH_DAYS)).trendKg() - 1),
+                PER_CENT
+                        * (end.trendKg()
+                                        / trend.get(Math.max(0, last - MONTH_DAYS))
+                                                .trendKg()
+                                - 1),
                 LoggingQuality.of(part(days, LOGGING_DAYS, 0)),
                 LoggingQuality.of(part(days, 2 * LOGGING_DAYS, LOGGING_DAYS)),
                 Settling.of(days),

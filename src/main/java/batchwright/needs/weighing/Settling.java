@@ -36,8 +36,7 @@ final class Settling {
             return false;
         }
         double change = Math.abs(StatUtils.mean(after) - StatUtils.mean(before));
-        double error = Math.sqrt(
-                StatUtils.variance(before) / before.length + StatUtils.variance(after) / after.length);
+        double error = Math.sqrt(StatUtils.variance(before) / before.length + StatUtils.variance(after) / after.length);
         return change > CHANGE_KCAL && change > CLEARLY * error;
     }
 

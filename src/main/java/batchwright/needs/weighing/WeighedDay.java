@@ -35,7 +35,9 @@ public record WeighedDay(LocalDate date, OptionalDouble weightKg, DayIntake inta
     static List<WeighedDay> withoutGaps(List<WeighedDay> days) {
         List<WeighedDay> all = new ArrayList<>();
         for (WeighedDay day : days) {
-            LocalDate last = all.isEmpty() ? day.date().minusDays(1) : all.get(all.size() - 1).date();
+            LocalDate last = all.isEmpty()
+                    ? day.date().minusDays(1)
+                    : all.get(all.size() - 1).date();
             if (!day.date().isAfter(last)) {
                 throw new IllegalArgumentException("date (" + day.date() + ") must be after " + last + ".");
             }

@@ -32,9 +32,8 @@ record WeighingNoise(double sdKg) {
 
     /** @param days without gaps, at least one of them weighed */
     static WeighingNoise of(List<WeighedDay> days) {
-        double[] weights = days.stream()
-                .flatMapToDouble(day -> day.weightKg().stream())
-                .toArray();
+        double[] weights =
+                days.stream().flatMapToDouble(day -> day.weightKg().stream()).toArray();
         double usual = usual(new Median().evaluate(weights)).sdKg();
         double[] changes = IntStream.range(1, days.size())
                 .filter(i -> counts(days.get(i - 1)) && counts(days.get(i)))
@@ -44,9 +43,10 @@ record WeighingNoise(double sdKg) {
         if (changes.length == 0) {
             return new WeighingNoise(usual);
         }
-        double own = OF_NORMAL * new Median().evaluate(changes) / Math.sqrt(2 * (1 - SLOW_SHARE * WeightModel.WATER_STAYS));
-        double variance = (PAIRS_LIKE_NONE * usual * usual + changes.length * own * own)
-                / (PAIRS_LIKE_NONE + changes.length);
+        double own =
+                OF_NORMAL * new Median().evaluate(changes) / Math.sqrt(2 * (1 - SLOW_SHARE * WeightModel.WATER_STAYS));
+        double variance =
+                (PAIRS_LIKE_NONE * usual * usual + changes.length * own * own) / (PAIRS_LIKE_NONE + changes.length);
         return new WeighingNoise(Math.sqrt(variance));
     }
 

@@ -98,8 +98,7 @@ final class WeightCourse {
             leave(day, day.marks().contains(DayMark.ILL) ? LeftOut.Why.ILL : LeftOut.Why.TRAVEL);
             return Moment.of(before, Optional.empty(), next);
         }
-        Reading seen = model.seen(
-                day.weightKg().getAsDouble() - period.kg(day.date()), period.sdKg(day.date()));
+        Reading seen = model.seen(day.weightKg().getAsDouble() - period.kg(day.date()), period.sdKg(day.date()));
         Surprise surprise = seen.surprise(before);
         if (surprise.standardDeviations() <= GATE_SDS) {
             inARow = 0;

@@ -54,6 +54,7 @@ final class WeightModel {
     static final double WATER_STAYS = Math.exp(-1 / 4.0);
     /** What the diet before the first day is unknown by [kcal]. */
     private static final double BEFORE_KCAL = 300;
+
     private static final double FIRST_WEIGHT_SD_KG = 10; // that is, not known
 
     private final Prior prior;
@@ -66,14 +67,12 @@ final class WeightModel {
 
     Belief first(double weightKg) {
         double water = WATER_KG_PER_KCAL * BEFORE_KCAL;
-        return new Belief(
-                vector(weightKg, prior.kcal(), 0, 0),
-                MatrixUtils.createRealDiagonalMatrix(new double[] {
-                    FIRST_WEIGHT_SD_KG * FIRST_WEIGHT_SD_KG,
-                    prior.sdKcal() * prior.sdKcal(),
-                    water * water + WeighingNoise.SLOW_SHARE * noise.variance(),
-                    1
-                }));
+        return new Belief(vector(weightKg, prior.kcal(), 0, 0), MatrixUtils.createRealDiagonalMatrix(new double[] {
+            FIRST_WEIGHT_SD_KG * FIRST_WEIGHT_SD_KG,
+            prior.sdKcal() * prior.sdKcal(),
+            water * water + WeighingNoise.SLOW_SHARE * noise.variance(),
+            1
+        }));
     }
 
     /**
@@ -100,8 +99,9 @@ final class WeightModel {
 
         double tissue = Math.hypot(byChance, oddKcal) * perKcal;
         double slow = WeighingNoise.SLOW_SHARE * noise.variance() * (1 - WATER_STAYS * WATER_STAYS);
-        RealMatrix doubt = MatrixUtils.createRealDiagonalMatrix(
-                new double[] {tissue * tissue, DRIFT_KCAL * DRIFT_KCAL, slow + WATER_DOUBT * WATER_DOUBT * water * water, 0});
+        RealMatrix doubt = MatrixUtils.createRealDiagonalMatrix(new double[] {
+            tissue * tissue, DRIFT_KCAL * DRIFT_KCAL, slow + WATER_DOUBT * WATER_DOUBT * water * water, 0
+        });
         return new Motion(transition, moved, doubt);
     }
 

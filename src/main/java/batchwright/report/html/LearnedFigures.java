@@ -3,16 +3,15 @@ package batchwright.report.html;
 import batchwright.needs.learning.Learned;
 import batchwright.needs.weighing.Expenditure;
 import batchwright.needs.weighing.KcalBand;
-import batchwright.needs.weighing.TrendDay;
 import batchwright.report.html.chart.TrendChart;
 import batchwright.report.html.part.Figure;
 import batchwright.report.html.part.Table;
-import batchwright.report.print.CourseChart.Point;
-import batchwright.report.print.Dates;
-import batchwright.report.print.Show;
 import batchwright.report.needs.LearnedWords;
 import batchwright.report.needs.TargetCourse;
 import batchwright.report.needs.TrendWeek;
+import batchwright.report.print.CourseChart.Point;
+import batchwright.report.print.Dates;
+import batchwright.report.print.Show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -91,7 +90,17 @@ public final class LearnedFigures {
                         Long.toString(KcalBand.rounded(week.last().holds().likely())),
                         KcalBand.rounded(week.last().holds().least()) + " to "
                                 + KcalBand.rounded(week.last().holds().most())));
-        return figure("What holds your weight", says, chart("kcal", KCAL, points, seen, Long.toString(KcalBand.rounded(seen.holds().likely())), "equation"), table);
+        return figure(
+                "What holds your weight",
+                says,
+                chart(
+                        "kcal",
+                        KCAL,
+                        points,
+                        seen,
+                        Long.toString(KcalBand.rounded(seen.holds().likely())),
+                        "equation"),
+                table);
     }
 
     private static TrendChart chart(

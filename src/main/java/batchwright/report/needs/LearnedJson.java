@@ -19,8 +19,8 @@ public final class LearnedJson {
     private LearnedJson() {}
 
     public static ObjectNode of(Learned learned) {
-        ObjectNode root = Json.schema("weight/1")
-                .put("eater", learned.needs().eater().id());
+        ObjectNode root =
+                Json.schema("weight/1").put("eater", learned.needs().eater().id());
         advice(root.putObject("advice"), learned.advice());
         if (learned.hidesFigures()) {
             return root;
@@ -41,10 +41,11 @@ public final class LearnedJson {
         ArrayNode days = root.putArray("days");
         seen.trend().forEach(day -> day(days.addObject(), day));
         ArrayNode leftOut = root.putArray("left_out");
-        seen.leftOut().forEach(left -> leftOut.addObject()
-                .put("date", left.date().toString())
-                .put("weight_kg", Json.hundredth(left.weightKg()))
-                .put("why", lower(left.why())));
+        seen.leftOut()
+                .forEach(left -> leftOut.addObject()
+                        .put("date", left.date().toString())
+                        .put("weight_kg", Json.hundredth(left.weightKg()))
+                        .put("why", lower(left.why())));
         cautions(root.putArray("cautions"), learned.told());
         return root;
     }

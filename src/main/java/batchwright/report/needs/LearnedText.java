@@ -64,9 +64,10 @@ public final class LearnedText {
         page.gap();
         table();
         leftOut(seen.leftOut());
-        page.item("A figure from weighings is in the kcal of your own record: what you forget to write down is missing in it"
-                + " too. Water can hide two weeks of change. It is no medical advice; ask a doctor or dietitian if you are"
-                + " ill, take medicine, or if eating or weighing worries you. [Hall and Chow 2011]");
+        page.item(
+                "A figure from weighings is in the kcal of your own record: what you forget to write down is missing in it"
+                        + " too. Water can hide two weeks of change. It is no medical advice; ask a doctor or dietitian if you are"
+                        + " ill, take medicine, or if eating or weighing worries you. [Hall and Chow 2011]");
     }
 
     private void chart(CourseChart chart, java.util.function.Function<TrendDay, Point> point) {
@@ -126,7 +127,10 @@ public final class LearnedText {
                 whole(week.unplannedKcal()),
                 Integer.toString(week.loggedDays()),
                 shown ? Long.toString(KcalBand.rounded(last.holds().likely())) : "",
-                shown ? Long.toString(KcalBand.rounded(last.holds().most() - last.holds().likely())) : "");
+                shown
+                        ? Long.toString(KcalBand.rounded(
+                                last.holds().most() - last.holds().likely()))
+                        : "");
     }
 
     private void leftOut(List<LeftOut> leftOut) {

@@ -1,6 +1,5 @@
 package batchwright.report.needs;
 
-import batchwright.needs.learning.Learned;
 import batchwright.needs.learning.TargetAdvice;
 import batchwright.needs.weighing.Evidence;
 import batchwright.needs.weighing.Expenditure;
@@ -26,10 +25,10 @@ public final class LearnedWords {
     public static List<String> figures(Expenditure seen) {
         String equation = "By the equation " + band(seen.prior().band());
         if (!seen.evidence().isEnough()) {
-            return List.of(
-                    equation + " would hold your weight. Weighings say more after " + Evidence.LEAST_DAYS + " days with "
-                            + Evidence.LEAST_WEIGHINGS + " weighings and " + Evidence.LEAST_LOGGED_DAYS
-                            + " days of complete records.");
+            return List.of(equation + " would hold your weight. Weighings say more after " + Evidence.LEAST_DAYS
+                    + " days with "
+                    + Evidence.LEAST_WEIGHINGS + " weighings and " + Evidence.LEAST_LOGGED_DAYS
+                    + " days of complete records.");
         }
         return List.of(
                 "You burn " + band(seen.now()) + " at what you eat now.",
@@ -61,7 +60,9 @@ public final class LearnedWords {
         }
         if (advice instanceof TargetAdvice.Wait wait) {
             return List.of("The target stays. " + wait.says()
-                    + wait.until().map(day -> " Look again on " + Dates.shortly(day) + ".").orElse(""));
+                    + wait.until()
+                            .map(day -> " Look again on " + Dates.shortly(day) + ".")
+                            .orElse(""));
         }
         return List.of();
     }
@@ -79,7 +80,7 @@ public final class LearnedWords {
 
     /** Energy over the weeks, in a sentence. */
     public static String holding(Expenditure seen) {
-        return "What holds your weight, as it was known each day: from " + band(seen.prior().band())
-                + " by the equation to " + band(seen.holds()) + ".";
+        return "What holds your weight, as it was known each day: from "
+                + band(seen.prior().band()) + " by the equation to " + band(seen.holds()) + ".";
     }
 }

@@ -26,7 +26,8 @@ public final class NeedsJson {
 
     /** @param learned what the eater's own weighings say, when there are any */
     public static String of(Needs needs, Outlook outlook, Optional<Learned> learned) {
-        boolean hides = needs.hidesFigures() || learned.filter(Learned::hidesFigures).isPresent();
+        boolean hides =
+                needs.hidesFigures() || learned.filter(Learned::hidesFigures).isPresent();
         ObjectNode root = answer(needs, hides);
         learned.ifPresent(own -> root.set("weighings", LearnedJson.of(own)));
         if (hides && !needs.hidesFigures()) {

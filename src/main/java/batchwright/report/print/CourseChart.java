@@ -71,8 +71,7 @@ public record CourseChart(String unit, List<Double> steps, String line, String d
             rows.get(at)[column] = BAND;
         }
         day.compared().ifPresent(value -> rows.get((int) row.applyAsDouble(value))[column] = COMPARED);
-        days.forEach(each ->
-                each.seen().ifPresent(value -> rows.get((int) row.applyAsDouble(value))[column] = DOT));
+        days.forEach(each -> each.seen().ifPresent(value -> rows.get((int) row.applyAsDouble(value))[column] = DOT));
         rows.get((int) row.applyAsDouble(day.likely()))[column] = LINE;
     }
 

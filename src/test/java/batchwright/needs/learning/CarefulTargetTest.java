@@ -26,7 +26,8 @@ import org.junit.jupiter.api.Test;
 class CarefulTargetTest {
     private static final LocalDate FIRST = LocalDate.of(2026, 3, 2);
     private static final double KG = 85;
-    private static final TestEater MAN = TestEater.of(TestEater.body(Sex.MALE, KG, 180, 35)).pal(1.6);
+    private static final TestEater MAN =
+            TestEater.of(TestEater.body(Sex.MALE, KG, 180, 35)).pal(1.6);
 
     private final List<WeighedDay> days = new ArrayList<>();
 
@@ -155,10 +156,7 @@ class CarefulTargetTest {
             days.set(
                     i,
                     new WeighedDay(
-                            day.date(),
-                            day.weightKg(),
-                            i % 2 == 0 ? planned(kcal) : DayIntake.NOT_LOGGED,
-                            Set.of()));
+                            day.date(), day.weightKg(), i % 2 == 0 ? planned(kcal) : DayIntake.NOT_LOGGED, Set.of()));
         }
         assertThat(reason(advice(losing()))).isEqualTo(WaitReason.LOGGING_WORSE);
     }
@@ -215,8 +213,7 @@ class CarefulTargetTest {
         double kcal = aim(losing());
         record(35, 0, planned(kcal));
         for (int i = 0; i < 5; i++) {
-            days.add(new WeighedDay(
-                    FIRST.plusDays(days.size()), OptionalDouble.of(KG - 3), planned(kcal), Set.of()));
+            days.add(new WeighedDay(FIRST.plusDays(days.size()), OptionalDouble.of(KG - 3), planned(kcal), Set.of()));
         }
 
         Stop stop = (Stop) advice(losing());
@@ -244,7 +241,8 @@ class CarefulTargetTest {
     @Test
     void nothing_for_whom_nothing_is_planned() {
         record(42, 0, planned(1900));
-        Needs refused = MAN.health("eating_disorder", Answer.YES).percentAWeek(-0.5).needs();
+        Needs refused =
+                MAN.health("eating_disorder", Answer.YES).percentAWeek(-0.5).needs();
 
         assertThat(refused.stopsPlanning()).isTrue();
         assertThat(Learned.of(refused, days, List.of(), today())).isEmpty();

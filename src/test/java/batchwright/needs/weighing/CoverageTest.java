@@ -75,7 +75,8 @@ class CoverageTest {
         List<Found> shorter = people(asTheEquationSays.underLogging(0.15), FEWER, SIX_WEEKS);
         List<Found> well = people(asTheEquationSays, FEWER, SIX_WEEKS);
 
-        assertThat(share(shorter, f -> f.said().recordShortPercent().isPresent())).isGreaterThan(0.85);
+        assertThat(share(shorter, f -> f.said().recordShortPercent().isPresent()))
+                .isGreaterThan(0.85);
         assertThat(share(well, f -> f.said().recordShortPercent().isPresent())).isLessThan(0.12);
         assertThat(mean(shorter, f -> f.said().recordShortPercent().orElse(0))).isBetween(10.0, 18.0);
     }

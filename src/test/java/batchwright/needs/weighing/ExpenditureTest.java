@@ -18,8 +18,7 @@ import org.junit.jupiter.api.Test;
 /** What a record does to the two figures and their bands. */
 class ExpenditureTest {
     private static final LocalDate FIRST = LocalDate.of(2026, 3, 2);
-    private static final HallChow2011 BODY =
-            HallChow2011.of(new Mass(80), new Mass(20), new Energy(2600), 1.5);
+    private static final HallChow2011 BODY = HallChow2011.of(new Mass(80), new Mass(20), new Energy(2600), 1.5);
     private static final Prior PRIOR = new Prior(2600, 300, BODY);
 
     private final Random random = new Random(1);
@@ -41,7 +40,10 @@ class ExpenditureTest {
         days.set(
                 day,
                 new WeighedDay(
-                        days.get(day).date(), OptionalDouble.of(kg), days.get(day).intake(), Set.of(marks)));
+                        days.get(day).date(),
+                        OptionalDouble.of(kg),
+                        days.get(day).intake(),
+                        Set.of(marks)));
     }
 
     /**
@@ -132,7 +134,8 @@ class ExpenditureTest {
         weighed(21, 78.4, DayMark.ILL);
         weighed(30, 81.4, DayMark.TRAVEL);
 
-        assertThat(found().leftOut()).extracting(LeftOut::why)
+        assertThat(found().leftOut())
+                .extracting(LeftOut::why)
                 .containsExactly(LeftOut.Why.ILL, LeftOut.Why.ILL, LeftOut.Why.TRAVEL);
         assertThat(found().holds().likely()).isCloseTo(well.holds().likely(), within(60.0));
     }

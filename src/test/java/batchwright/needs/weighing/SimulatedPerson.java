@@ -74,18 +74,14 @@ final class SimulatedPerson {
         boolean man = random.nextBoolean();
         double cm = (man ? 178 : 165) + 7 * random.nextGaussian();
         double bmi = 21 + 11 * random.nextDouble();
-        Body told = TestEater.body(
-                man ? Sex.MALE : Sex.FEMALE, bmi * cm * cm / 10_000, cm, 20 + 40 * random.nextDouble());
+        Body told =
+                TestEater.body(man ? Sex.MALE : Sex.FEMALE, bmi * cm * cm / 10_000, cm, 20 + 40 * random.nextDouble());
         double equation = told.weight().kg() * (man ? 33 : 30);
-        this.prior = new Prior(
-                equation, PRIOR_SHARE * equation, HallChow2011.of(told, new Energy(equation), PAL));
+        this.prior = new Prior(equation, PRIOR_SHARE * equation, HallChow2011.of(told, new Energy(equation), PAL));
         double truth = equation * (1 + habits.priorErrorShare() * random.nextGaussian());
         double fat = StartingFat.of(told).share().percent() + 4 * random.nextGaussian();
         this.body = new DailyBody(
-                told.weight(),
-                new Mass(Math.max(8, fat) / 100 * told.weight().kg()),
-                new Energy(truth),
-                PAL);
+                told.weight(), new Mass(Math.max(8, fat) / 100 * told.weight().kg()), new Energy(truth), PAL);
         this.states.add(body.now());
         this.target = equation - 600 + 1000 * random.nextDouble();
         this.unplannedShare = 0.05 + 0.3 * random.nextDouble();

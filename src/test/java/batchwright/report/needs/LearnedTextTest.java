@@ -58,14 +58,17 @@ class LearnedTextTest {
         assertThat(json.get("days")).hasSize(42);
         assertThat(json.get("advice").get("status").asText()).isEqualTo("offer");
         assertThat(json.get("holds_weight_kcal").get("likely").asInt() % 50).isZero();
-        assertThat(Json.text(LearnedJson.of(SixWeeks.falling()))).contains("\"status\" : \"stop\"", "weight_falls_fast");
+        assertThat(Json.text(LearnedJson.of(SixWeeks.falling())))
+                .contains("\"status\" : \"stop\"", "weight_falls_fast");
     }
 
     @Test
     void a_page_gets_two_pictures_each_with_its_table() {
         List<Figure> figures = LearnedFigures.of(SixWeeks.of(42));
 
-        assertThat(figures).extracting(Figure::heading).containsExactly("What the scale says", "What holds your weight");
+        assertThat(figures)
+                .extracting(Figure::heading)
+                .containsExactly("What the scale says", "What holds your weight");
         assertThat(figures).allSatisfy(figure -> {
             Svg picture = figure.picture().orElseThrow();
             assertThat(picture.says()).isEqualTo(figure.says());

@@ -12,7 +12,8 @@ import java.util.Optional;
  */
 public record Moment(Belief before, Optional<Reading> reading, Belief after, Motion next) {
     public static Moment of(Belief before, Optional<Reading> reading, Motion next) {
-        return new Moment(before, reading, reading.map(seen -> seen.update(before)).orElse(before), next);
+        return new Moment(
+                before, reading, reading.map(seen -> seen.update(before)).orElse(before), next);
     }
 
     public Optional<Surprise> surprise() {

@@ -8,6 +8,9 @@ public record Motion(RealMatrix transition, RealVector drift, RealMatrix noise) 
     Belief of(Belief now) {
         return new Belief(
                 transition.operate(now.mean()).add(drift),
-                transition.multiply(now.covariance()).multiply(transition.transpose()).add(noise));
+                transition
+                        .multiply(now.covariance())
+                        .multiply(transition.transpose())
+                        .add(noise));
     }
 }

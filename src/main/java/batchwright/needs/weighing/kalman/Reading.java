@@ -28,9 +28,8 @@ public record Reading(RealVector loading, double value, double variance) {
 
     /** I - K Z': how much of a doubt is left. */
     RealMatrix left(Belief belief) {
-        RealVector gain = belief.covariance()
-                .operate(loading)
-                .mapDivide(surprise(belief).variance());
+        RealVector gain =
+                belief.covariance().operate(loading).mapDivide(surprise(belief).variance());
         return MatrixUtils.createRealIdentityMatrix(loading.getDimension()).subtract(gain.outerProduct(loading));
     }
 }

@@ -51,7 +51,8 @@ class NistRegressionPublishedTest {
             x[j] = Arrays.stream(column).map(value -> (value - mean) / size).toArray();
         }
         double middle = StatUtils.mean(y);
-        Belief found = fit(WIDE_FOR_SCALED, Arrays.stream(y).map(value -> value - middle).toArray(), x);
+        Belief found = fit(
+                WIDE_FOR_SCALED, Arrays.stream(y).map(value -> value - middle).toArray(), x);
 
         for (int j = 0; j < x.length; j++) {
             double expected = certified("Longley", "B" + (j + 1), "estimate");
@@ -69,8 +70,8 @@ class NistRegressionPublishedTest {
             wide[i] = variance;
         }
         Motion motion = Courses.motion(still, new double[figures], new double[figures]);
-        List<Moment> course = Courses.run(
-                Courses.belief(new double[figures], wide), y.length, t -> seen(t, y, x), t -> motion);
+        List<Moment> course =
+                Courses.run(Courses.belief(new double[figures], wide), y.length, t -> seen(t, y, x), t -> motion);
         return course.get(course.size() - 1).after();
     }
 

@@ -22,9 +22,7 @@ class WorkedWeightsTest {
         return Courses.run(
                 Courses.belief(new double[] {80, 2500}, 100, 250.0 * 250),
                 DAYS.size(),
-                t -> t == without
-                        ? Optional.empty()
-                        : Courses.reading(DAYS.number(t, "weight_kg"), 0.16, 1, 0),
+                t -> t == without ? Optional.empty() : Courses.reading(DAYS.number(t, "weight_kg"), 0.16, 1, 0),
                 t -> Courses.motion(
                         new double[][] {{1, -1 / RHO}, {0, 1}},
                         new double[] {DAYS.number(t, "intake_kcal") / RHO, 0},
