@@ -31,8 +31,7 @@ public record PotAnswer(
      * @param kcal of each container as it is now, all parts counted, and what was planned
      * @param proteinG the same of protein
      */
-    public record PotFill(
-            String eater, int containers, Planned grams, Planned kcal, Planned proteinG) {}
+    public record PotFill(String eater, int containers, Planned grams, Planned kcal, Planned proteinG) {}
 
     /** A figure as it came out, beside the one that was planned. */
     public record Planned(BigDecimal now, BigDecimal planned) {}

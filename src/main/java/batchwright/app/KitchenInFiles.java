@@ -1,10 +1,10 @@
 package batchwright.app;
 
-import batchwright.files.KitchenReader;
-import batchwright.files.dishes.MinutesDoubts;
 import batchwright.book.Book;
+import batchwright.files.KitchenReader;
 import batchwright.files.book.BookDoubts;
 import batchwright.files.book.BookReader;
+import batchwright.files.dishes.MinutesDoubts;
 import batchwright.files.disk.DataFiles;
 import batchwright.files.disk.FolderFiles;
 import batchwright.files.disk.Found;

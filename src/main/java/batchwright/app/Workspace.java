@@ -7,6 +7,7 @@ import batchwright.files.disk.DataFiles;
 import batchwright.files.disk.FolderFiles;
 import batchwright.files.disk.Read;
 import batchwright.files.disk.StarterFiles;
+import batchwright.food.Equipment;
 import batchwright.food.Kitchen;
 import batchwright.report.plan.KeptPlanJson;
 import batchwright.text.Problem;
@@ -28,20 +29,33 @@ import java.util.regex.Pattern;
  * @param cookingDay from which use-by dates and ages of prices are counted
  * @param notes takes what the user should know besides the answer, a line or a few
  * @param mostMinutes of hands-on work in a cooking session, whatever the kitchen says; empty for what it says
+ * @param doneWithin most minutes of a cooking session, in the same way
  */
 public record Workspace(
-        KitchenSource source, Path here, LocalDate cookingDay, Consumer<String> notes, OptionalInt mostMinutes) {
+        KitchenSource source,
+        Path here,
+        LocalDate cookingDay,
+        Consumer<String> notes,
+        OptionalInt mostMinutes,
+        OptionalInt doneWithin) {
     private static final String FOODS = "foods";
     /** In the name of a plan that was kept: it is not the first for its cooking day. */
     private static final Pattern NUMBER = Pattern.compile("-\\d\\d-\\d\\d-(\\d{1,4})\\.json$");
+
     private static final String PROFILES = "profiles";
 
     public Workspace(KitchenSource source, Path here, LocalDate cookingDay, Consumer<String> notes) {
-        this(source, here, cookingDay, notes, OptionalInt.empty());
+        this(source, here, cookingDay, notes, OptionalInt.empty(), OptionalInt.empty());
     }
 
-    public Workspace withMostMinutes(OptionalInt minutes) {
-        return new Workspace(source, here, cookingDay, notes, minutes);
+    /**
+     * Empty for what the kitchen says.
+     *
+     * @param handsOn most minutes of hands-on work
+     * @param within most minutes of a cooking session
+     */
+    public Workspace withMinutes(OptionalInt handsOn, OptionalInt within) {
+        return new Workspace(source, here, cookingDay, notes, handsOn, within);
     }
 
     public static Workspace open(Optional<Path> data, Path here, LocalDate cookingDay, Consumer<String> notes) {
@@ -95,9 +109,14 @@ public record Workspace(
     /** @throws Refused when a file has an error */
     public Kitchen kitchen() {
         Kitchen kitchen = value(source.kitchen(cookingDay));
-        return mostMinutes.isEmpty()
-                ? kitchen
-                : kitchen.with(kitchen.equipment().withHandsOnMinutes(mostMinutes));
+        Equipment equipment = kitchen.equipment();
+        if (mostMinutes.isPresent()) {
+            equipment = equipment.withHandsOnMinutes(mostMinutes);
+        }
+        if (doneWithin.isPresent()) {
+            equipment = equipment.withDoneWithinMinutes(doneWithin);
+        }
+        return equipment.equals(kitchen.equipment()) ? kitchen : kitchen.with(equipment);
     }
 
     /**
@@ -121,13 +140,13 @@ public record Workspace(
 
     /** @throws Refused when a plan that was kept cannot be read */
     public KeptPlans keptPlans() {
-        return new KeptPlans(value(source.keptPlans()).stream().map(Workspace::kept).toList());
+        return new KeptPlans(
+                value(source.keptPlans()).stream().map(Workspace::kept).toList());
     }
 
     private static KeptPlan kept(SourceFile file) {
         Matcher number = NUMBER.matcher(file.path());
-        return KeptPlanJson.read(
-                        String.join("\n", file.lines()), number.find() ? Integer.parseInt(number.group(1)) : 1)
+        return KeptPlanJson.read(String.join("\n", file.lines()), number.find() ? Integer.parseInt(number.group(1)) : 1)
                 .orElseThrow(() -> Refused.because(
                         file.path() + " is no plan that this version of the program can read",
                         "Keep the plan again, and move this file away."));
@@ -135,12 +154,12 @@ public record Workspace(
 
     /** The same, telling no warnings: for what is read a second time. */
     public Workspace quietly() {
-        return new Workspace(source, here, cookingDay, note -> {}, mostMinutes);
+        return new Workspace(source, here, cookingDay, note -> {}, mostMinutes, doneWithin);
     }
 
     /** The same on another day. */
     public Workspace on(LocalDate day) {
-        return new Workspace(source, here, day, notes, mostMinutes);
+        return new Workspace(source, here, day, notes, mostMinutes, doneWithin);
     }
 
     /** The value, after telling the warnings. */

@@ -20,7 +20,8 @@ public record Book(List<Entry> entries) {
 
     /** Without what happened later. */
     public Book until(LocalDate day) {
-        return new Book(entries.stream().filter(entry -> !entry.day().isAfter(day)).toList());
+        return new Book(
+                entries.stream().filter(entry -> !entry.day().isAfter(day)).toList());
     }
 
     /** The line that was written last. */

@@ -16,8 +16,7 @@ public sealed interface Event {
      * @param price of all of them, in units of the kitchen's currency
      * @param useBy the last day on which it may be used
      */
-    record Bought(
-            int count, BigDecimal grams, String food, Optional<BigDecimal> price, Optional<LocalDate> useBy)
+    record Bought(int count, BigDecimal grams, String food, Optional<BigDecimal> price, Optional<LocalDate> useBy)
             implements Event {}
 
     /** @param foods what went in, raw edible grams */

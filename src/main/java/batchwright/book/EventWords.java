@@ -95,7 +95,10 @@ public final class EventWords {
                         boxes.eater(),
                         filled.place() == Place.FRIDGE ? "fridge" : "freezer",
                         filled.until(),
-                        filled.each().kcal().map(k -> kcal(Optional.of(k)) + protein).orElse(""));
+                        filled.each()
+                                .kcal()
+                                .map(k -> kcal(Optional.of(k)) + protein)
+                                .orElse(""));
     }
 
     private static String weight(Weight weight) {

@@ -70,7 +70,8 @@ public final class FoodStock {
         } else if (entry.event() instanceof AteFood ate) {
             useEdible(entry, ate.food());
         } else if (entry.event() instanceof FoodGone gone) {
-            food(gone.food().food()).ifPresent(food -> use(entry, food, gone.food().grams()));
+            food(gone.food().food())
+                    .ifPresent(food -> use(entry, food, gone.food().grams()));
         } else if (entry.event() instanceof Counted counted) {
             food(counted.food().food()).ifPresent(food -> count(food, counted));
         }
@@ -105,8 +106,7 @@ public final class FoodStock {
 
     private void useEdible(Entry entry, Weight weight) {
         food(weight.food())
-                .ifPresent(food ->
-                        use(entry, food, weight.grams().divide(food.edibleShare(), MathContext.DECIMAL64)));
+                .ifPresent(food -> use(entry, food, weight.grams().divide(food.edibleShare(), MathContext.DECIMAL64)));
     }
 
     private void use(Entry entry, Food food, BigDecimal grams) {

@@ -21,8 +21,6 @@ public record KeptPlans(List<KeptPlan> plans) {
 
     /** The same, of an eater. */
     public Optional<KeptPlan> on(LocalDate date, String eater) {
-        return plans.stream()
-                .filter(plan -> plan.on(date, eater).isPresent())
-                .findFirst();
+        return plans.stream().filter(plan -> plan.on(date, eater).isPresent()).findFirst();
     }
 }

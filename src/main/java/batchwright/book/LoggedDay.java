@@ -26,20 +26,15 @@ import java.util.TreeMap;
  * @param complete whether the book says that this was all; otherwise the intake of the day is not known
  */
 public record LoggedDay(
-        LocalDate day,
-        OptionalDouble kg,
-        double plannedKcal,
-        double unplannedKcal,
-        boolean complete,
-        Set<Mark> marks) {
+        LocalDate day, OptionalDouble kg, double plannedKcal, double unplannedKcal, boolean complete, Set<Mark> marks) {
     /** The days of an eater of which something is known, in order. Other days are missing, not zero. */
     public static List<LoggedDay> of(Book book, String eater) {
         var days = new TreeMap<LocalDate, Gathered>();
         book.entries()
                 .forEach(entry -> eaterOf(entry.event())
                         .filter(eater::equals)
-                        .ifPresent(mine -> days.computeIfAbsent(entry.day(), Gathered::new)
-                                .add(entry.event())));
+                        .ifPresent(mine ->
+                                days.computeIfAbsent(entry.day(), Gathered::new).add(entry.event())));
         return days.values().stream().map(Gathered::day).toList();
     }
 

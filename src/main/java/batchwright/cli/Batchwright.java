@@ -95,7 +95,8 @@ public final class Batchwright implements Runnable {
     /** Options without a command. */
     @Override
     public void run() {
-        throw Refused.because("no command is named", "Name one of needs, plan, snack, dishes, foods, book, today, check, init.");
+        throw Refused.because(
+                "no command is named", "Name one of needs, plan, snack, dishes, foods, book, today, check, init.");
     }
 
     MakePlan plans() {

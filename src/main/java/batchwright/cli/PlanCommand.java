@@ -6,13 +6,13 @@ import batchwright.app.DishesWanted;
 import batchwright.app.PlanQuestion;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
+import batchwright.cli.book.StockOptions;
 import batchwright.plan.PlanRequest;
 import batchwright.report.cooking.KitchenClock;
 import batchwright.report.export.WholePlan;
 import batchwright.report.html.HtmlReport;
 import batchwright.report.html.ReportStyle;
 import batchwright.report.labels.LabelStyle;
-import batchwright.cli.book.StockOptions;
 import batchwright.report.plan.EatenFirstJson;
 import batchwright.report.plan.EatenFirstText;
 import batchwright.report.plan.PlanJson;
@@ -94,12 +94,20 @@ final class PlanCommand implements Callable<Integer> {
     private List<String> without = new ArrayList<>();
 
     @Option(
+            names = "--shops",
+            paramLabel = "SHOP",
+            split = ",",
+            description =
+                    "Buy only in these shops of foods/shop.csv, separated by commas; default any. A trip costs what"
+                            + " foods/kitchen.yaml says.")
+    private List<String> shops = new ArrayList<>();
+
+    @Option(
             names = "--dishes",
             paramLabel = "N",
             defaultValue = "" + PlanRequest.USUAL_MOST_DISHES,
-            description =
-                    "Most dishes in a cooking session, 1 to 10, or the least and the most, such as 2-3; default"
-                            + " ${DEFAULT-VALUE}.")
+            description = "Most dishes in a cooking session, 1 to 10, or the least and the most, such as 2-3; default"
+                    + " ${DEFAULT-VALUE}.")
     private String dishes = "";
 
     @Option(
@@ -116,6 +124,13 @@ final class PlanCommand implements Callable<Integer> {
                     "Most minutes that a cooking session may take your hands, filling and washing up counted; default what"
                             + " foods/kitchen.yaml says, or no limit.")
     private @Nullable String mostMinutes;
+
+    @Option(
+            names = "--done-within",
+            paramLabel = "M",
+            description = "Most minutes from the start of a cooking session until its last step ends; default what"
+                    + " foods/kitchen.yaml says, or no limit.")
+    private @Nullable String doneWithin;
 
     @Option(
             names = "--seconds",
@@ -247,11 +262,13 @@ final class PlanCommand implements Callable<Integer> {
 
     private Workspace workspace() {
         return program.workspace()
-                .withMostMinutes(
-                        mostMinutes == null
-                                ? OptionalInt.empty()
-                                : OptionalInt.of(
-                                        new Given("--most-minutes", mostMinutes).whole(10, MOST_MINUTES, "minutes")));
+                .withMinutes(minutes("--most-minutes", mostMinutes), minutes("--done-within", doneWithin));
+    }
+
+    private static OptionalInt minutes(String option, @Nullable String given) {
+        return given == null
+                ? OptionalInt.empty()
+                : OptionalInt.of(new Given(option, given).whole(10, MOST_MINUTES, "minutes"));
     }
 
     private PlanQuestion question() {
@@ -264,6 +281,7 @@ final class PlanCommand implements Callable<Integer> {
                         new DishesWanted(names(cook), names(with), names(without), names(lastTime)),
                         new Given("--dishes", dishes).dishes(MOST_DISHES),
                         howLong),
+                names(shops),
                 Duration.ofSeconds(new Given("--seconds", seconds).whole(1, MOST_SECONDS, "seconds")),
                 insight.wanted());
     }

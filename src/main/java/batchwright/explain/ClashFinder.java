@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import java.util.stream.Stream;
 
 /**
  * Why there is no plan: a smallest set of rules that cannot all hold, and for each of them the smallest change of it alone that
@@ -85,10 +86,12 @@ public final class ClashFinder {
         return clashes.isEmpty() ? List.of(NO_RULE) : clashes;
     }
 
-    /** A plan that only takes more hands-on time is named alone: how much more is what a cook wants to know. */
+    /** A plan that only takes more time is named alone: how much more is what a cook wants to know. */
     private static Optional<Clash> tooLong(PlanRequest request, Oracle oracle) {
-        return SoftCooking.handsOnMinutes(request)
+        return Stream.of(SoftCooking.handsOnMinutes(request), SoftCooking.doneWithin(request))
+                .flatMap(Optional::stream)
                 .filter(rule -> oracle.ask(rule.dropped().apply(request)) == Possible.YES)
+                .findFirst()
                 .map(rule -> Cure.atAnyCost(rule, request, oracle).clash(true));
     }
 
@@ -178,7 +181,10 @@ public final class ClashFinder {
             if (noneHelps(cures)) {
                 cures.addAll(otherContainers(SoftWishes.MOST_CONTAINERS));
             }
-            cures.addAll(noneHelps(cures) ? cured(last) : last.stream().map(Cure::none).toList());
+            cures.addAll(
+                    noneHelps(cures)
+                            ? cured(last)
+                            : last.stream().map(Cure::none).toList());
             return cures;
         }
 

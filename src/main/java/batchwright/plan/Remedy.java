@@ -30,8 +30,14 @@ public sealed interface Remedy {
     /** @param dish no longer asked for; empty for all of them */
     record AskForLess(Optional<Dish> dish) implements Remedy {}
 
+    /** @param shop that is gone to besides; empty for all of them */
+    record GoToShop(Optional<String> shop) implements Remedy {}
+
     /** Of work with the hands, in a cooking session. */
     record AllowMinutes(int handsOn) implements Remedy {}
+
+    /** From the start of a cooking session until its last step ends. */
+    record AllowTime(int minutes) implements Remedy {}
 
     /** @param range of the limit that the setting changes */
     record ChangeTarget(Eater eater, Setting setting, Range range) implements Remedy {}

@@ -102,8 +102,7 @@ public final class AppendedFile {
             boolean done = false;
             while (!done) {
                 Object before = key();
-                try (FileChannel channel =
-                                FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.WRITE);
+                try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.WRITE);
                         var lock = channel.lock()) {
                     if (lock.isValid() && Objects.equals(before, key())) {
                         work.on(channel);

@@ -34,15 +34,18 @@ class LoggedDayTest {
     @Test
     void a_day_is_complete_only_when_the_book_says_so() {
         assertThat(day("2026-11-29 ate anna 2 ragu, 1964 kcal").complete()).isFalse();
-        assertThat(day("2026-11-29 ate anna 2 ragu", "2026-11-29 ate anna nothing else").complete())
+        assertThat(day("2026-11-29 ate anna 2 ragu", "2026-11-29 ate anna nothing else")
+                        .complete())
                 .isFalse();
-        assertThat(day("2026-11-29 ate anna nothing else", "2026-11-29 ate anna not logged").complete())
+        assertThat(day("2026-11-29 ate anna nothing else", "2026-11-29 ate anna not logged")
+                        .complete())
                 .isFalse();
     }
 
     @Test
     void the_last_weighing_of_a_day_counts() {
-        assertThat(day("2026-11-29 weighed anna 74.9 kg", "2026-11-29 weighed anna 74.2 kg").kg())
+        assertThat(day("2026-11-29 weighed anna 74.9 kg", "2026-11-29 weighed anna 74.2 kg")
+                        .kg())
                 .hasValue(74.2);
     }
 }

@@ -23,7 +23,8 @@ class BookCommandTest {
     }
 
     private Cli.Result book(String words, String... options) {
-        String[] args = ("book " + words + " " + String.join(" ", options)).strip().split(" +");
+        String[] args =
+                ("book " + words + " " + String.join(" ", options)).strip().split(" +");
         return Cli.in(here).run(args);
     }
 
@@ -126,7 +127,8 @@ class BookCommandTest {
         book("undo");
         book("undo 3");
 
-        assertThat(text()).endsWith("undo 2026-11-25 travel lifter-gaining\n2026-11-25 undo 2026-11-25 ill lifter-gaining\n");
+        assertThat(text())
+                .endsWith("undo 2026-11-25 travel lifter-gaining\n2026-11-25 undo 2026-11-25 ill lifter-gaining\n");
         refused("undo", "there is nothing to undo");
     }
 
@@ -143,9 +145,7 @@ class BookCommandTest {
 
     @Test
     void check_finds_what_contradicts_itself_with_line_numbers() throws IOException {
-        Files.writeString(
-                here.resolve("profiles/book.txt"),
-                """
+        Files.writeString(here.resolve("profiles/book.txt"), """
                 # batchwright book 1
                 2026-11-20 filled 1 lentil_ragu for lifter-gaining in fridge until 2026-11-24
                 2026-11-21 ate lifter-gaining 2 lentil_ragu
@@ -176,7 +176,8 @@ class BookCommandTest {
         assertThat(result.code()).isZero();
         assertThat(result.err()).contains("book.txt:2:1: warning: the last line has no end");
         assertThat(text())
-                .isEqualTo("# batchwright book 1\n2026-11-24 ate lifter-gaining out 9 # torn\n2026-11-25 ill lifter-gaining\n");
+                .isEqualTo(
+                        "# batchwright book 1\n2026-11-24 ate lifter-gaining out 9 # torn\n2026-11-25 ill lifter-gaining\n");
         assertThat(Cli.in(here).run("check").err()).contains("book.txt:2:1: warning: this line was cut off");
     }
 
@@ -197,9 +198,16 @@ class BookCommandTest {
 
     @Test
     void json_for_scripts() throws IOException {
-        assertThat(Shape.parse(book("ill lifter-gaining", "--json").out()).get("written").get(0).asText())
+        assertThat(Shape.parse(book("ill lifter-gaining", "--json").out())
+                        .get("written")
+                        .get(0)
+                        .asText())
                 .isEqualTo("2026-11-25 ill lifter-gaining");
-        assertThat(Shape.parse(book("", "--json").out()).get("last_lines").get(0).get("line").asInt())
+        assertThat(Shape.parse(book("", "--json").out())
+                        .get("last_lines")
+                        .get(0)
+                        .get("line")
+                        .asInt())
                 .isEqualTo(3);
     }
 
@@ -218,9 +226,13 @@ class BookCommandTest {
         assertThat(Folders.content(here)).isEqualTo(before);
         Cli.Result removed = book("", "--remove", EATER, "--sure");
 
-        assertThat(export.out()).contains("eater: lifter-gaining", "weighed lifter-gaining 74.2 kg").doesNotContain("92 kg");
+        assertThat(export.out())
+                .contains("eater: lifter-gaining", "weighed lifter-gaining 74.2 kg")
+                .doesNotContain("92 kg");
         assertThat(removed.out()).contains("profiles/lifter-gaining.yaml", "3 lines of");
-        assertThat(text()).contains("weighed desk-cutting 92 kg", "bought 500 g white_rice").doesNotContain(EATER);
+        assertThat(text())
+                .contains("weighed desk-cutting 92 kg", "bought 500 g white_rice")
+                .doesNotContain(EATER);
         assertThat(here.resolve("profiles/lifter-gaining.yaml")).doesNotExist();
     }
 }

@@ -36,7 +36,8 @@ class BookStoryTest {
                 .map(m -> m.group(1) == null ? m.group(2) : m.group(1))
                 .toList();
         Cli.Result result = Cli.in(here).run(args.toArray(new String[0]));
-        List<String> shown = (result.out() + result.err()).replace(here + "/", "").lines().toList();
+        List<String> shown =
+                (result.out() + result.err()).replace(here + "/", "").lines().toList();
         page.append("\n```\n$ ").append(command).append(" --date ").append(day).append('\n');
         page.append(shown.stream().limit(lines).map(l -> l + "\n").collect(Collectors.joining()));
         page.append(shown.size() > lines ? "...\n" : "").append("```\n");
@@ -50,11 +51,13 @@ class BookStoryTest {
     @Test
     void from_a_plan_to_the_next_one() throws IOException {
         Folders.starter(here);
-        says("One cook, one eater. Every command reads the folder it is started in; `--date` stands for the day on which it is"
-                + " typed, and can be left out. This page is made by a test, so each answer is what the program says.");
+        says(
+                "One cook, one eater. Every command reads the folder it is started in; `--date` stands for the day on which it is"
+                        + " typed, and can be left out. This page is made by a test, so each answer is what the program says.");
 
         says("## Sunday: plan, shop, cook, fill");
-        assertThat(run("2026-11-29", "plan parent-holding --days 3 --keep" + COOK, 6).err())
+        assertThat(run("2026-11-29", "plan parent-holding --days 3 --keep" + COOK, 6)
+                        .err())
                 .contains("profiles/plans/2026-11-29.json");
         run("2026-11-29", "today");
         run("2026-11-29", "book bought list", 4);
@@ -62,7 +65,8 @@ class BookStoryTest {
         says("The pot came out lighter than reckoned. Its weight says what goes into each container:");
         JsonNode kept = Shape.parse(Files.readString(here.resolve("profiles/plans/2026-11-29.json")));
         String dish = kept.get("batches").get(0).get("dish").asText();
-        assertThat(run("2026-11-29", "book filled " + dish + " --pot-with-lid 4.4kg --pot 1.9kg").code())
+        assertThat(run("2026-11-29", "book filled " + dish + " --pot-with-lid 4.4kg --pot 1.9kg")
+                        .code())
                 .isZero();
         run("2026-11-29", "book filled as planned");
         run("2026-11-29", "book weighed parent-holding 68.4kg");

@@ -72,7 +72,8 @@ class HelpTest {
         assertThat(result.code()).isZero();
         assertThat(examples(result.out())).hasSize(2);
         assertThat(result.out().lines().count()).isLessThan(20);
-        assertThat(result.out()).contains("needs", "plan", "snack", "dishes", "foods", "book", "today", "check", "init");
+        assertThat(result.out())
+                .contains("needs", "plan", "snack", "dishes", "foods", "book", "today", "check", "init");
     }
 
     @Test

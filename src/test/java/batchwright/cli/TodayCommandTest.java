@@ -11,8 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** today: by a plan that was kept, in a few lines. */
 class TodayCommandTest {
-    private static final String PLAN =
-            """
+    private static final String PLAN = """
             { "schema": "batchwright.plan/1", "cooking_day": "2026-11-25", "days": 2,
               "eaters": [ { "eater": "lifter-gaining", "days": [
                 { "day": 1, "containers": [ { "dish": "lentil_ragu", "count": 2, "from": "fridge" } ],
@@ -99,7 +98,8 @@ class TodayCommandTest {
         Path dishes = here.resolve("foods/dishes");
         Files.writeString(
                 dishes.resolve("lentil_ragout.yaml"),
-                Files.readString(dishes.resolve("lentil_ragu.yaml")).replace("dish: lentil_ragu", "dish: lentil_ragout"));
+                Files.readString(dishes.resolve("lentil_ragu.yaml"))
+                        .replace("dish: lentil_ragu", "dish: lentil_ragout"));
         Files.delete(dishes.resolve("lentil_ragu.yaml"));
 
         assertThat(today().replaceAll("\\s+", " "))

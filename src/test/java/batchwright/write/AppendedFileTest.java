@@ -107,7 +107,8 @@ class AppendedFileTest {
         }
 
         Map<Character, Integer> next = new HashMap<>();
-        List<String> lines = text().lines().skip(1).filter(l -> !l.startsWith("to be")).toList();
+        List<String> lines =
+                text().lines().skip(1).filter(l -> !l.startsWith("to be")).toList();
         for (String line : lines) {
             char letter = line.charAt(0);
             assertThat(line).isEqualTo(letter + "" + (next.merge(letter, 1, Integer::sum) - 1));
@@ -116,8 +117,16 @@ class AppendedFileTest {
     }
 
     private Process start(String letter, int many) throws Exception {
-        String classes = Path.of(Writer.class.getProtectionDomain().getCodeSource().getLocation().toURI()) + ":"
-                + Path.of(AppendedFile.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+        String classes = Path.of(Writer.class
+                        .getProtectionDomain()
+                        .getCodeSource()
+                        .getLocation()
+                        .toURI()) + ":"
+                + Path.of(AppendedFile.class
+                        .getProtectionDomain()
+                        .getCodeSource()
+                        .getLocation()
+                        .toURI());
         return new ProcessBuilder(List.of(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-XX:TieredStopAtLevel=1",

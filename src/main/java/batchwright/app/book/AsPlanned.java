@@ -1,9 +1,8 @@
 package batchwright.app.book;
 
-import batchwright.app.Workspace;
 import batchwright.app.Refused;
+import batchwright.app.Workspace;
 import batchwright.book.Book;
-import batchwright.book.BoxesLeft;
 import batchwright.book.Event;
 import batchwright.book.Event.Boxes;
 import batchwright.book.Event.Place;
@@ -122,7 +121,13 @@ final class AsPlanned {
         if (batches.isEmpty()) {
             throw Refused.because(
                     "the plan of %s does not cook %s".formatted(plan.cookingDay(), dish.orElse("anything")),
-                    "It cooks " + String.join(", ", plan.batches().stream().map(KeptBatch::dish).distinct().toList()) + ".");
+                    "It cooks "
+                            + String.join(
+                                    ", ",
+                                    plan.batches().stream()
+                                            .map(KeptBatch::dish)
+                                            .distinct()
+                                            .toList()) + ".");
         }
         return batches;
     }
@@ -163,7 +168,11 @@ final class AsPlanned {
     }
 
     private Event filled(int count, String dish, String eater, Place place, KeptFill fill) {
-        return new Event.Filled(new Boxes(count, dish, eater), place, until(dish, place), whole(holds.getOrDefault(eater, fill.each())));
+        return new Event.Filled(
+                new Boxes(count, dish, eater),
+                place,
+                until(dish, place),
+                whole(holds.getOrDefault(eater, fill.each())));
     }
 
     private LocalDate until(String dish, Place place) {
@@ -180,7 +189,8 @@ final class AsPlanned {
     }
 
     private static Event.Holds whole(Event.Holds each) {
-        return new Event.Holds(each.kcal().map(AsPlanned::whole), each.proteinG().map(AsPlanned::whole));
+        return new Event.Holds(
+                each.kcal().map(AsPlanned::whole), each.proteinG().map(AsPlanned::whole));
     }
 
     private static BigDecimal whole(BigDecimal number) {
@@ -194,7 +204,9 @@ final class AsPlanned {
             if (plan.sessionOf(plan.dayOf(day)) == line.day()) {
                 events.add(new Event.Bought(
                         line.packs(),
-                        line.grams().stripTrailingZeros().scale() < 0 ? line.grams().setScale(0) : line.grams(),
+                        line.grams().stripTrailingZeros().scale() < 0
+                                ? line.grams().setScale(0)
+                                : line.grams(),
                         line.food(),
                         Optional.of(BigDecimal.valueOf(
                                 line.costMinor(), kitchen.currency().digits())),

@@ -1,6 +1,5 @@
 package batchwright.app.book;
 
-
 import batchwright.book.Book;
 import batchwright.book.BoxesLeft;
 import batchwright.book.Event;
@@ -32,8 +31,8 @@ record Completed(Kitchen kitchen, KeptPlans plans, Book book, LocalDate day) {
 
     private Optional<KeptPlan.KeptBatch> batch(KeptPlan plan, String dish) {
         return plan.batches().stream()
-                .filter(batch -> batch.dish().equals(dish)
-                        && !plan.date(batch.day()).isAfter(day))
+                .filter(batch ->
+                        batch.dish().equals(dish) && !plan.date(batch.day()).isAfter(day))
                 .reduce((earlier, later) -> later);
     }
 
@@ -52,8 +51,7 @@ record Completed(Kitchen kitchen, KeptPlans plans, Book book, LocalDate day) {
     }
 
     static Optional<BigDecimal> kcal(Kitchen kitchen, Event.Weight weight) {
-        return Optional.ofNullable(kitchen.foods().get(weight.food()))
-                .map(food -> energy(food, weight.grams()));
+        return Optional.ofNullable(kitchen.foods().get(weight.food())).map(food -> energy(food, weight.grams()));
     }
 
     private static BigDecimal energy(Food food, BigDecimal grams) {

@@ -47,8 +47,9 @@ public final class EatFirst {
         if (boxes.lots().isEmpty()) {
             return EatenFirst.none(workspace.cookingDay());
         }
-        List<Needs> needs =
-                eaters.stream().map(name -> NeedsOfEater.answer(workspace, name)).toList();
+        List<Needs> needs = eaters.stream()
+                .map(name -> NeedsOfEater.answer(workspace, name))
+                .toList();
         var first = new EatFirst(workspace, needs);
         needs.forEach(each -> first.left.put(
                 each.eater().id(), new ArrayList<>(boxes.of(each.eater().id()))));
@@ -90,9 +91,11 @@ public final class EatFirst {
         int free = wishes.containersADay();
         for (BoxesLeft.Lot lot : left.getOrDefault(needs.eater().id(), List.of())) {
             Dish dish = kitchen.dishes().get(lot.boxes().dish());
-            boolean good = dish != null && !lot.until().isBefore(date);
+            if (dish == null || lot.until().isBefore(date)) {
+                continue;
+            }
             int count = 0;
-            while (good && free > 0 && count < lot.count() && fits(wishes, dishes, dish)) {
+            while (free > 0 && count < lot.count() && fits(wishes, dishes, dish)) {
                 dishes.add(dish);
                 count++;
                 free--;
@@ -159,8 +162,7 @@ public final class EatFirst {
                 floor.subtract(protein).max(BigDecimal.ZERO));
     }
 
-    private static BigDecimal sum(
-            List<BoxesLeft.Lot> boxes, Function<BoxesLeft.Lot, Optional<BigDecimal>> each) {
+    private static BigDecimal sum(List<BoxesLeft.Lot> boxes, Function<BoxesLeft.Lot, Optional<BigDecimal>> each) {
         return boxes.stream()
                 .map(lot -> each.apply(lot).orElse(BigDecimal.ZERO).multiply(BigDecimal.valueOf(lot.count())))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);

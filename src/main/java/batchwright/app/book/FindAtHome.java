@@ -1,8 +1,8 @@
 package batchwright.app.book;
 
-import batchwright.app.Workspace;
-import batchwright.app.Refused;
 import batchwright.answer.AtHome;
+import batchwright.app.Refused;
+import batchwright.app.Workspace;
 import batchwright.book.Book;
 import batchwright.book.BoxesLeft;
 import batchwright.book.Entry;

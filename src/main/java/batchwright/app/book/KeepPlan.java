@@ -1,7 +1,7 @@
 package batchwright.app.book;
 
-import batchwright.app.Workspace;
 import batchwright.app.Refused;
+import batchwright.app.Workspace;
 import batchwright.files.book.BookReader;
 import batchwright.files.disk.FolderFiles;
 import batchwright.write.CannotWrite;

@@ -1,7 +1,7 @@
 package batchwright.app.book;
 
-import batchwright.app.Workspace;
 import batchwright.app.Refused;
+import batchwright.app.Workspace;
 import batchwright.files.book.BookReader;
 import batchwright.files.book.EaterNamed;
 import batchwright.files.disk.FolderFiles;
@@ -48,7 +48,8 @@ public final class OneEatersLines {
         List<String> lines = lines();
         refuseNobody(profile.isPresent() || !lines.isEmpty());
         var out = new StringBuilder();
-        profile.ifPresent(file -> out.append("# ").append(file.path()).append('\n').append(text(file.lines())));
+        profile.ifPresent(
+                file -> out.append("# ").append(file.path()).append('\n').append(text(file.lines())));
         out.append("# ").append(folder.shown(BookReader.PATH)).append('\n').append(text(lines));
         return out.toString();
     }
@@ -115,7 +116,8 @@ public final class OneEatersLines {
         String quoted = "\"eater\" : \"" + eater + "\"";
         return workspace.value(workspace.source().keptPlans()).stream()
                 .filter(file -> file.lines().stream().anyMatch(line -> line.contains(quoted)))
-                .map(file -> BookReader.PLANS + "/" + file.path().substring(file.path().lastIndexOf('/') + 1))
+                .map(file -> BookReader.PLANS + "/"
+                        + file.path().substring(file.path().lastIndexOf('/') + 1))
                 .toList();
     }
 

@@ -59,15 +59,20 @@ public final class SharePot {
         KeptPlan plan = workspace
                 .keptPlans()
                 .on(day)
-                .orElseThrow(() -> Refused.because(
-                        "no plan was kept that holds " + day, "Keep a plan when you make one."));
+                .orElseThrow(
+                        () -> Refused.because("no plan was kept that holds " + day, "Keep a plan when you make one."));
         KeptBatch batch = plan.batches().stream()
                 .filter(b -> b.dish().equals(dish) && !plan.date(b.day()).isAfter(day))
                 .reduce((earlier, later) -> later)
                 .orElseThrow(() -> Refused.because(
                         "the plan of %s does not cook %s".formatted(plan.cookingDay(), dish),
-                        "It cooks " + String.join(", ", plan.batches().stream().map(KeptBatch::dish).distinct().toList())
-                                + "."));
+                        "It cooks "
+                                + String.join(
+                                        ", ",
+                                        plan.batches().stream()
+                                                .map(KeptBatch::dish)
+                                                .distinct()
+                                                .toList()) + "."));
         Dish known = Optional.ofNullable(kitchen.dishes().get(dish))
                 .orElseThrow(() -> Refused.because(
                         "there is no dish called \"%s\" any more".formatted(dish),
@@ -84,13 +89,14 @@ public final class SharePot {
                 .orElseThrow(() -> Refused.because(
                         "%s has no part called \"%s\"".formatted(dish.id(), name.orElse("")),
                         "Its parts: "
-                                + String.join(", ", dish.parts().stream().map(Part::name).toList()) + "."));
+                                + String.join(
+                                        ", ",
+                                        dish.parts().stream().map(Part::name).toList()) + "."));
     }
 
     private PotAnswer share(KeptBatch batch, Dish dish, Part part, BigDecimal cooked) {
-        List<KeptFill> fills = batch.fills().stream()
-                .filter(fill -> raw(fill, part) > 0)
-                .toList();
+        List<KeptFill> fills =
+                batch.fills().stream().filter(fill -> raw(fill, part) > 0).toList();
         if (fills.isEmpty()) {
             throw Refused.because(
                     "no container of the plan has %s of %s".formatted(part.name(), dish.id()), "Name another part.");
@@ -98,6 +104,7 @@ public final class SharePot {
         int planned = fills.stream()
                 .mapToInt(fill -> fill.containers() * raw(fill, part))
                 .sum();
+        refuseSwapped(batch, dish, part);
         Map<Food, BigDecimal> went = wentIn(batch, part, planned);
         BigDecimal rawGrams = went.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
         double factor = cooked.doubleValue() / rawGrams.doubleValue();
@@ -116,9 +123,24 @@ public final class SharePot {
         BigDecimal over = cooked;
         for (int i = 0; i < fills.size(); i++) {
             answers.add(fill(fills.get(i), dish, part, inPot, cooked, shares.get(i)));
-            over = over.subtract(shares.get(i).multiply(BigDecimal.valueOf(fills.get(i).containers())));
+            over = over.subtract(
+                    shares.get(i).multiply(BigDecimal.valueOf(fills.get(i).containers())));
         }
         return new PotAnswer(dish.id(), part.name(), rawGrams, cooked, part.yieldFactor(), answers, over);
+    }
+
+    /** A plan may swap foods of a dish; what the part then holds is not written in the plan. */
+    private static void refuseSwapped(KeptBatch batch, Dish dish, Part part) {
+        List<String> planned =
+                batch.ingredients().stream().map(Event.Weight::food).toList();
+        boolean more = dish.foods().stream().map(Food::id).toList().containsAll(planned);
+        boolean less = planned.containsAll(
+                part.shares().keySet().stream().map(Food::id).toList());
+        if (!more || !less) {
+            throw Refused.because(
+                    "the plan cooks %s with other foods than its recipe".formatted(dish.id()),
+                    "Share the pot out by weight: each container its part of what was planned.");
+        }
     }
 
     private static int raw(KeptFill fill, Part part) {
@@ -180,8 +202,7 @@ public final class SharePot {
      * Of each nutrient a container misses (a gram's content x grams - what was planned of this part) / what was planned of the whole
      * container. The sum of squares over nutrients is a parabola in grams.
      */
-    private static Claim claim(
-            KeptFill fill, Dish dish, Part part, Nutrients inPot, BigDecimal cooked, double factor) {
+    private static Claim claim(KeptFill fill, Dish dish, Part part, Nutrients inPot, BigDecimal cooked, double factor) {
         Nutrients whole = planned(fill, dish);
         Nutrients ofPart = part.per100g().ofGrams(BigDecimal.valueOf(raw(fill, part)));
         double top = 0;

@@ -1,13 +1,13 @@
 package batchwright.app.book;
 
-import batchwright.app.Workspace;
-import batchwright.app.Refused;
 import batchwright.answer.Thawing;
 import batchwright.answer.Today;
 import batchwright.answer.Today.Due;
 import batchwright.answer.Today.ForEater;
 import batchwright.answer.Today.PlanOfDay;
 import batchwright.answer.Today.SpoilsSoon;
+import batchwright.app.Refused;
+import batchwright.app.Workspace;
 import batchwright.book.Book;
 import batchwright.book.BoxesLeft;
 import batchwright.book.Event;
@@ -73,8 +73,7 @@ public final class TodayInKitchen {
     private List<ForEater> eaters() {
         Set<String> ids = new LinkedHashSet<>();
         List<LocalDate> dates = List.of(day, day.plusDays(1));
-        dates.forEach(date ->
-                plans.on(date).ifPresent(plan -> plan.on(date).forEach(mine -> ids.add(mine.eater()))));
+        dates.forEach(date -> plans.on(date).ifPresent(plan -> plan.on(date).forEach(mine -> ids.add(mine.eater()))));
         boxes.forEach(lot -> ids.add(lot.boxes().eater()));
         return ids.stream()
                 .map(id -> new ForEater(id, planned(id, day), planned(id, day.plusDays(1)), eaten(id), isClosed(id)))
@@ -185,19 +184,21 @@ public final class TodayInKitchen {
     private List<String> notes() {
         Set<String> dishes = new LinkedHashSet<>();
         for (LocalDate date : List.of(day, day.plusDays(1))) {
-            plans.on(date).ifPresent(plan -> plan.on(date).stream()
-                    .flatMap(mine -> mine.boxes().stream())
-                    .forEach(box -> dishes.add(box.dish())));
+            plans.on(date)
+                    .ifPresent(plan -> plan.on(date).stream()
+                            .flatMap(mine -> mine.boxes().stream())
+                            .forEach(box -> dishes.add(box.dish())));
         }
         boxes.forEach(lot -> dishes.add(lot.boxes().dish()));
         return dishes.stream()
                 .filter(dish -> !kitchen.dishes().containsKey(dish))
-                .map(dish -> "There is no dish called %s any more%s. Its containers keep that name in the plan and the book."
-                        .formatted(
-                                dish,
-                                NearestName.of(dish, kitchen.dishes().keySet())
-                                        .map(near -> ": was it renamed to " + near + "?")
-                                        .orElse(": it was renamed or taken away")))
+                .map(dish ->
+                        "There is no dish called %s any more%s. Its containers keep that name in the plan and the book."
+                                .formatted(
+                                        dish,
+                                        NearestName.of(dish, kitchen.dishes().keySet())
+                                                .map(near -> ": was it renamed to " + near + "?")
+                                                .orElse(": it was renamed or taken away")))
                 .map(note -> note.replace("?.", "?"))
                 .toList();
     }

@@ -1,8 +1,9 @@
 package batchwright.app.book;
 
-import batchwright.app.Workspace;
-import batchwright.app.Refused;
 import batchwright.answer.BookAnswer;
+import batchwright.answer.PotAnswer;
+import batchwright.app.Refused;
+import batchwright.app.Workspace;
 import batchwright.book.Book;
 import batchwright.book.Entry;
 import batchwright.book.Event;
@@ -19,6 +20,7 @@ import batchwright.write.CannotWrite;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -56,18 +58,27 @@ public final class WriteInBook {
         return add(words, day, Map.of());
     }
 
-    /**
-     * The same, when containers do not hold what was planned.
-     *
-     * @param holds what one of each eater's holds
-     */
-    public BookAnswer add(String words, LocalDate day, Map<String, Event.Holds> holds) {
+    /** The same, when containers were filled from a pot as it came out. */
+    public BookAnswer add(String words, LocalDate day, PotAnswer pot) {
+        Map<String, Event.Holds> holds = new HashMap<>();
+        pot.fills()
+                .forEach(fill -> holds.put(
+                        fill.eater(),
+                        new Event.Holds(
+                                Optional.of(fill.kcal().now()),
+                                Optional.of(fill.proteinG().now()))));
+        return add(words, day, holds);
+    }
+
+    /** @param holds what one of each eater's containers holds, where it is not what was planned */
+    private BookAnswer add(String words, LocalDate day, Map<String, Event.Holds> holds) {
         var planned = new AsPlanned(workspace, kitchen, day, holds);
         return append((book, file) -> {
             List<Event> shortly = planned.events(words, book);
             List<Event> events = shortly.isEmpty() ? List.of(event(planned.inGrams(words), day)) : shortly;
             List<String> lines = events.stream()
-                    .map(event -> EventWords.line(day, new Completed(kitchen, workspace.keptPlans(), book, day).of(event)))
+                    .map(event ->
+                            EventWords.line(day, new Completed(kitchen, workspace.keptPlans(), book, day).of(event)))
                     .toList();
             check(book, file, lines);
             return lines;
@@ -128,8 +139,7 @@ public final class WriteInBook {
 
     private static void refuseErrors(Problems problems) {
         if (problems.errors() > 0) {
-            throw Refused.by(
-                    problems.list().stream().filter(Problem::isError).toList());
+            throw Refused.by(problems.list().stream().filter(Problem::isError).toList());
         }
     }
 
@@ -143,7 +153,8 @@ public final class WriteInBook {
 
     /** Whatever was not in doubt before the new lines. */
     private void check(Book book, SourceFile file, List<String> lines) {
-        Optional<BookDoubts> doubts = sure ? Optional.empty() : workspace.source().doubts(kitchen);
+        Optional<BookDoubts> doubts =
+                sure ? Optional.empty() : workspace.source().doubts(kitchen);
         if (doubts.isEmpty()) {
             return;
         }
@@ -167,7 +178,8 @@ public final class WriteInBook {
     }
 
     private static String says(Problem problem) {
-        String nearest = problem.nearest().map(name -> " (nearest: " + name + ")").orElse("");
+        String nearest =
+                problem.nearest().map(name -> " (nearest: " + name + ")").orElse("");
         String line = problem.at().file().path().equals(TYPED)
                 ? ""
                 : " (line " + problem.at().line() + " of the book)";

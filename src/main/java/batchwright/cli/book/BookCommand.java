@@ -2,10 +2,10 @@ package batchwright.cli.book;
 
 import batchwright.answer.AtHome;
 import batchwright.answer.BookAnswer;
-import batchwright.app.book.FindAtHome;
-import batchwright.app.book.OneEatersLines;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
+import batchwright.app.book.FindAtHome;
+import batchwright.app.book.OneEatersLines;
 import batchwright.app.book.WriteInBook;
 import batchwright.cli.Batchwright;
 import batchwright.cli.Given;
@@ -122,8 +122,6 @@ public final class BookCommand implements Callable<Integer> {
         if (on == null || on.toLowerCase(Locale.ROOT).equals("today")) {
             return today;
         }
-        return on.toLowerCase(Locale.ROOT).equals("yesterday")
-                ? today.minusDays(1)
-                : new Given("--on", on).day();
+        return on.toLowerCase(Locale.ROOT).equals("yesterday") ? today.minusDays(1) : new Given("--on", on).day();
     }
 }

@@ -5,16 +5,13 @@ import batchwright.app.Refused;
 import batchwright.app.Workspace;
 import batchwright.app.book.SharePot;
 import batchwright.app.book.WriteInBook;
-import batchwright.book.Event;
 import batchwright.cli.Batchwright;
 import batchwright.food.Kitchen;
 import batchwright.report.book.BookText;
 import batchwright.report.book.PotText;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -29,7 +26,8 @@ final class PotOptions {
     @Option(
             names = "--pot-with-lid",
             paramLabel = "WEIGHT",
-            description = "With \"filled DISH\": what the full pot weighs, its lid on or off like the empty one: 5.3kg.")
+            description =
+                    "With \"filled DISH\": what the full pot weighs, its lid on or off like the empty one: 5.3kg.")
     private @Nullable String full;
 
     @Option(names = "--pot", paramLabel = "WEIGHT", description = "What it weighs empty, such as 1.9kg; default 0.")
@@ -49,31 +47,18 @@ final class PotOptions {
                     "a pot is shared out with \"filled DISH\" and the weight of the full pot",
                     "Say: book filled DISH --pot-with-lid 5.3kg --pot 1.9kg.");
         }
-        BigDecimal net = grams("--pot-with-lid", full)
-                .subtract(empty == null ? BigDecimal.ZERO : grams("--pot", empty));
+        BigDecimal net =
+                grams("--pot-with-lid", full).subtract(empty == null ? BigDecimal.ZERO : grams("--pot", empty));
         if (net.signum() <= 0) {
             throw Refused.because("the full pot weighs no more than the empty one", "Weigh both again.");
         }
         Kitchen kitchen = workspace.kitchen();
-        PotAnswer answer =
-                new SharePot(workspace, kitchen, day).share(filled.group(1), Optional.ofNullable(part), net);
+        PotAnswer answer = new SharePot(workspace, kitchen, day).share(filled.group(1), Optional.ofNullable(part), net);
         String written = "";
         if (filled.group(2) != null) {
-            written = BookText.of(
-                    new WriteInBook(workspace, kitchen, sure).add(String.join(" ", words), day, holds(answer)));
+            written = BookText.of(new WriteInBook(workspace, kitchen, sure).add(String.join(" ", words), day, answer));
         }
         return program.answer(program.isJson() ? PotText.json(answer) : PotText.of(answer) + written);
-    }
-
-    private static Map<String, Event.Holds> holds(PotAnswer answer) {
-        Map<String, Event.Holds> holds = new LinkedHashMap<>();
-        answer.fills()
-                .forEach(fill -> holds.put(
-                        fill.eater(),
-                        new Event.Holds(
-                                Optional.of(fill.kcal().now()),
-                                Optional.of(fill.proteinG().now()))));
-        return holds;
     }
 
     private static BigDecimal grams(String option, String text) {

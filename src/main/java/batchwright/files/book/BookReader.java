@@ -150,7 +150,8 @@ public final class BookReader {
             places.computeIfAbsent(new Happened(entry.day(), entry.event()), h -> new ArrayDeque<>())
                     .push(placed);
         }
-        Integer found = places.getOrDefault(new Happened(day, event), new ArrayDeque<>()).poll();
+        Integer found = places.getOrDefault(new Happened(day, event), new ArrayDeque<>())
+                .poll();
         if (found == null) {
             problems.warning(
                     phrase.whole(),

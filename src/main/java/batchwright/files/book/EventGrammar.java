@@ -83,7 +83,8 @@ final class EventGrammar {
         }
         if (!phrase.isUnitAhead("kg")) {
             Written number = phrase.word("a weight with its unit, such as 74.2 kg or 163.5 lb");
-            throw phrase.wrong(number, number.quoted() + " is no body weight", "a number and its unit: 74.2 kg or 163.5 lb");
+            throw phrase.wrong(
+                    number, number.quoted() + " is no body weight", "a number and its unit: 74.2 kg or 163.5 lb");
         }
         BigDecimal kg = phrase.decimal(KG);
         phrase.word("kg");

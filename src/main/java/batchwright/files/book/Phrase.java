@@ -77,10 +77,16 @@ final class Phrase {
     private void split(String text, SourceFile file, int number, int column) {
         Matcher close = CLOSE.matcher(text);
         if (Character.isLetter(text.charAt(text.length() - 1)) && close.matches()) {
-            words.add(new Written(close.group(1), new Span(file, number, column, close.group(1).length())));
+            words.add(new Written(
+                    close.group(1),
+                    new Span(file, number, column, close.group(1).length())));
             words.add(new Written(
                     close.group(2),
-                    new Span(file, number, column + close.start(2), close.group(2).length())));
+                    new Span(
+                            file,
+                            number,
+                            column + close.start(2),
+                            close.group(2).length())));
         } else {
             words.add(new Written(text, new Span(file, number, column, text.length())));
         }
@@ -93,7 +99,10 @@ final class Phrase {
     /** The rest of the line, from a word on, as a place. */
     Span from(Written word) {
         return new Span(
-                whole.file(), whole.line(), word.at().column(), Math.max(1, whole.length() + 1 - word.at().column()));
+                whole.file(),
+                whole.line(),
+                word.at().column(),
+                Math.max(1, whole.length() + 1 - word.at().column()));
     }
 
     private Optional<Written> peek() {

@@ -48,15 +48,17 @@ final class WeightDoubts {
                 ? since(before.get(), now)
                 : Optional.ofNullable(profiles.get(eater))
                         .filter(profile -> Math.abs(kg - profile) > profile * FROM_PROFILE)
-                        .map(profile -> "%s kg, and the profile says %s kg".formatted(now.event().kg(), one(profile)));
-        double reference = before.map(b -> b.event().kg().doubleValue())
-                .orElse(profiles.getOrDefault(eater, Double.NaN));
-        wrong.ifPresentOrElse(w -> doubt(now, w, slip(kg / reference)), () -> before.filter(
-                        b -> b.day().equals(now.day()))
-                .ifPresent(b -> doubt(
-                        now,
-                        "%s was weighed before on this day".formatted(eater),
-                        "the last weighing of a day counts")));
+                        .map(profile -> "%s kg, and the profile says %s kg"
+                                .formatted(now.event().kg(), one(profile)));
+        double reference =
+                before.map(b -> b.event().kg().doubleValue()).orElse(profiles.getOrDefault(eater, Double.NaN));
+        wrong.ifPresentOrElse(
+                w -> doubt(now, w, slip(kg / reference)),
+                () -> before.filter(b -> b.day().equals(now.day()))
+                        .ifPresent(b -> doubt(
+                                now,
+                                "%s was weighed before on this day".formatted(eater),
+                                "the last weighing of a day counts")));
     }
 
     private static Optional<String> since(Book.Of<Weighed> before, Book.Of<Weighed> now) {
@@ -65,7 +67,8 @@ final class WeightDoubts {
         double moved = now.event().kg().subtract(before.event().kg()).doubleValue();
         return Math.abs(moved) <= AT_ONCE_KG + A_DAY_KG * days
                 ? Optional.empty()
-                : Optional.of("%s kg, and it was %s kg on %s".formatted(now.event().kg(), before.event().kg(), day));
+                : Optional.of("%s kg, and it was %s kg on %s"
+                        .formatted(now.event().kg(), before.event().kg(), day));
     }
 
     private static String one(double kg) {

@@ -12,8 +12,8 @@ package batchwright.plan.pot;
 public record Claim(int containers, double best, double weight, double least, double most) {
     public Claim {
         if (containers < 1 || !(weight > 0) || !(least <= most)) {
-            throw new IllegalArgumentException("claim (" + containers + " x " + best + ", weight " + weight + ", " + least
-                    + " to " + most + ") must have containers, weight above 0, and least <= most.");
+            throw new IllegalArgumentException("claim (" + containers + " x " + best + ", weight " + weight + ", "
+                    + least + " to " + most + ") must have containers, weight above 0, and least <= most.");
         }
     }
 

@@ -24,7 +24,8 @@ public final class PotShares {
     public static List<Double> of(double grams, List<Claim> claims) {
         double[] ends = claims.stream()
                 .flatMapToDouble(claim -> DoubleStream.of(
-                        claim.weight() * (claim.least() - claim.best()), claim.weight() * (claim.most() - claim.best())))
+                        claim.weight() * (claim.least() - claim.best()),
+                        claim.weight() * (claim.most() - claim.best())))
                 .sorted()
                 .toArray();
         double price = ends.length == 0 ? 0 : ends[0];

@@ -27,10 +27,11 @@ public final class BookJson {
                         .put("says", EventWords.line(entry.day(), entry.event())));
         TodayJson.boxes(root.putArray("containers"), home.boxes());
         ArrayNode foods = root.putArray("foods");
-        home.foods().forEach((food, lots) -> lots.forEach(lot -> {
-            ObjectNode node = foods.addObject().put("food", food.id()).put("grams", Json.tenth(lot.grams()));
-            Json.text(node, "use_by", lot.useBy().map(Object::toString));
-        }));
+        home.foods()
+                .forEach((food, lots) -> lots.forEach(lot -> {
+                    ObjectNode node = foods.addObject().put("food", food.id()).put("grams", Json.tenth(lot.grams()));
+                    Json.text(node, "use_by", lot.useBy().map(Object::toString));
+                }));
         return Json.text(root);
     }
 }

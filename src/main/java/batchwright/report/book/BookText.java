@@ -40,9 +40,7 @@ public final class BookText {
                             EventWords.line(entry.day(), entry.event())));
         }
         page.heading("CONTAINERS on " + Dates.inFull(home.day()));
-        home.boxes()
-                .forEach(lot -> page.paragraph(
-                        "  ", "      ", lot.boxes().eater() + ": " + TodayText.lot(lot)));
+        home.boxes().forEach(lot -> page.paragraph("  ", "      ", lot.boxes().eater() + ": " + TodayText.lot(lot)));
         if (home.boxes().isEmpty()) {
             page.line("  none");
         }

@@ -19,10 +19,7 @@ public final class PotText {
         var page = new Page();
         page.paragraph("%s, %s: %s g in the pot, from %s g raw."
                 .formatted(
-                        answer.dish(),
-                        answer.part(),
-                        Show.whole(answer.cookedGrams()),
-                        Show.whole(answer.rawGrams())));
+                        answer.dish(), answer.part(), Show.whole(answer.cookedGrams()), Show.whole(answer.rawGrams())));
         var table = new TextTable("  ")
                 .left("for")
                 .right("containers")

@@ -12,10 +12,8 @@ import batchwright.report.print.Dates;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -34,10 +32,11 @@ public final class TodayText {
 
     private String text() {
         page.paragraph(head());
-        today.eaters().forEach(eater -> eater.today()
-                .ifPresentOrElse(
-                        day -> item("Eat", eater.eater() + ": " + planned(day) + soFar(eater)),
-                        () -> item("Eat first", boxes(eater.eater()))));
+        today.eaters()
+                .forEach(eater -> eater.today()
+                        .ifPresentOrElse(
+                                day -> item("Eat", eater.eater() + ": " + planned(day) + soFar(eater)),
+                                () -> item("Eat first", boxes(eater.eater()))));
         due(Due.Kind.COOK, "Cook");
         due(Due.Kind.FREEZE, "Freeze");
         due(Due.Kind.THAW, "Thaw tonight");
@@ -51,8 +50,12 @@ public final class TodayText {
                                         spoils.food().food(),
                                         Dates.shortly(spoils.useBy())))
                         .collect(Collectors.joining(", ")));
-        today.eaters().forEach(eater -> item(
-                "Tomorrow", eater.tomorrow().map(day -> eater.eater() + ": " + planned(day)).orElse("")));
+        today.eaters()
+                .forEach(eater -> item(
+                        "Tomorrow",
+                        eater.tomorrow()
+                                .map(day -> eater.eater() + ": " + planned(day))
+                                .orElse("")));
         today.notes().forEach(page::item);
         return page.toString();
     }
@@ -72,14 +75,10 @@ public final class TodayText {
     }
 
     private void due(Due.Kind kind, String what) {
-        Function<Due, String> says =
-                due -> kind == Due.Kind.COOK ? due.what() : due.count() + " x " + due.what();
+        Function<Due, String> says = due -> kind == Due.Kind.COOK ? due.what() : due.count() + " x " + due.what();
         item(
                 what,
-                today.due().stream()
-                        .filter(due -> due.kind() == kind)
-                        .map(says)
-                        .collect(Collectors.joining(", ")));
+                today.due().stream().filter(due -> due.kind() == kind).map(says).collect(Collectors.joining(", ")));
     }
 
     private static String planned(EatersDay day) {
@@ -123,5 +122,4 @@ public final class TodayText {
     static String place(Place place) {
         return place == Place.FRIDGE ? "fridge" : "freezer";
     }
-
 }

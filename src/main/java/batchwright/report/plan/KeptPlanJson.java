@@ -32,7 +32,8 @@ public final class KeptPlanJson {
     private KeptPlanJson(JsonNode root) {
         this.root = root;
         for (JsonNode session : root.path("sessions")) {
-            firstDays.put(session.path("session").asInt(), session.path("first_day").asInt());
+            firstDays.put(
+                    session.path("session").asInt(), session.path("first_day").asInt());
         }
     }
 
@@ -81,8 +82,7 @@ public final class KeptPlanJson {
         var snacks = new ArrayList<PlannedSnack>();
         day.path("snacks").forEach(snack -> snacks.add(snack(snack, false)));
         day.path("always").forEach(snack -> snacks.add(snack(snack, true)));
-        return new EatersDay(
-                day.path("day").asInt(), eater, boxes, snacks, number(day.path("totals"), "energy_kcal"));
+        return new EatersDay(day.path("day").asInt(), eater, boxes, snacks, number(day.path("totals"), "energy_kcal"));
     }
 
     private static PlannedSnack snack(JsonNode snack, boolean always) {
@@ -121,9 +121,7 @@ public final class KeptPlanJson {
                 Optional.ofNullable(fill.path("eater").textValue()),
                 fill.path("containers").asInt(),
                 parts,
-                new Holds(
-                        Optional.of(number(each, "energy_kcal")),
-                        Optional.of(number(each, "protein_g"))),
+                new Holds(Optional.of(number(each, "energy_kcal")), Optional.of(number(each, "protein_g"))),
                 number(fill, "volume_ml"));
     }
 

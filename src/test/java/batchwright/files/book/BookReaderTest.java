@@ -89,7 +89,8 @@ class BookReaderTest {
         "weighed anna 74 kg  # after breakfast, weighed anna 74 kg"
     })
     void other_ways_to_say_it(String typed, String written) {
-        assertThat(EventWords.of(lines("2026-11-29 " + typed).entries().get(0).event())).isEqualTo(written);
+        assertThat(EventWords.of(lines("2026-11-29 " + typed).entries().get(0).event()))
+                .isEqualTo(written);
         assertThat(told()).isEmpty();
     }
 
@@ -112,7 +113,10 @@ class BookReaderTest {
     void a_wrong_line_is_shown_with_what_was_expected(String words, String wrong, int column, String expected) {
         lines("# batchwright book 1", "2026-11-29 " + words);
 
-        assertThat(told()).contains("book.txt:2:" + column + ": error: ").contains(wrong).contains(expected);
+        assertThat(told())
+                .contains("book.txt:2:" + column + ": error: ")
+                .contains(wrong)
+                .contains(expected);
     }
 
     @Test

@@ -70,7 +70,8 @@ class PotSharesTest {
             }
             assertThat(used).isCloseTo(pot, within(1e-6));
             assertThat(cost(claims, ours)).isLessThanOrEqualTo(cost(claims, theirs(pot, claims)) * (1 + 1e-6) + 1e-3);
-            assertThat(cost(claims, theirs(pot, claims))).isCloseTo(cost(claims, ours), within(1 + cost(claims, ours) * 1e-4));
+            assertThat(cost(claims, theirs(pot, claims)))
+                    .isCloseTo(cost(claims, ours), within(1 + cost(claims, ours) * 1e-4));
         }
     }
 
