@@ -80,7 +80,7 @@ public final class WriteInBook {
                     .map(event ->
                             EventWords.line(day, new Completed(kitchen, workspace.keptPlans(), book, day).of(event)))
                     .toList();
-            check(book, file, lines);
+            check(book, lines);
             return lines;
         });
     }
@@ -152,7 +152,7 @@ public final class WriteInBook {
     }
 
     /** Whatever was not in doubt before the new lines. */
-    private void check(Book book, SourceFile file, List<String> lines) {
+    private void check(Book book, List<String> lines) {
         Optional<BookDoubts> doubts =
                 sure ? Optional.empty() : workspace.source().doubts(kitchen);
         if (doubts.isEmpty()) {
