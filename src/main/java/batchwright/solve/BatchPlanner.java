@@ -155,7 +155,8 @@ public final class BatchPlanner implements Planner {
     private static Proof proof(
             Optional<Session> best, SearchResult<?> result, boolean proven, Effort effort, Duration took) {
         Money cost = best.map(Session::cost).orElse(Money.ZERO);
-        double proved = effort.ledger().bound(result.bound());
+        // A search that is ended in the middle of a node forgets what it knew of this node.
+        double proved = Math.max(effort.provenSoFar(), effort.ledger().bound(result.bound()));
         long bound = Double.isFinite(proved) ? Math.max(0, Math.round(proved)) : 0;
         return new Proof(cost, proven && best.isPresent() ? cost : new Money(bound), effort.nodes(), took);
     }

@@ -2,9 +2,11 @@ package batchwright.solve;
 
 import batchwright.plan.PlanRequest;
 import batchwright.solve.mip.BranchAndBound;
+import batchwright.solve.mip.Completion;
 import batchwright.solve.mip.Completion.Found;
 import batchwright.solve.mip.OutOfTime;
 import batchwright.solve.mip.SearchResult;
+import batchwright.solve.mip.StepBudget;
 import batchwright.solve.rule.Menu;
 import java.util.Optional;
 
@@ -15,6 +17,9 @@ import java.util.Optional;
 final class CheapestPlan {
     /** Nodes of the heuristic over sets of dishes: plans with every day alike. */
     private static final long HEURISTIC_SETS = 5;
+
+    /** Nodes of the search over sets of dishes of several eaters in which only plans with every day alike are looked for. */
+    private static final long ALIKE_SETS = 60;
 
     /** Most work on each of the requests with fewer dishes: some seconds. */
     private static final long WORK_ON_FEWER = 1_500_000_000;
@@ -51,6 +56,38 @@ final class CheapestPlan {
     }
 
     private SearchResult<DaysSolution> search(Optional<Found<DaysSolution>> toBeat) {
+        return request.seats().size() > 1 ? forSeveral(toBeat) : forOne(toBeat);
+    }
+
+    private SearchResult<DaysSolution> forSeveral(Optional<Found<DaysSolution>> toBeat) {
+        StepBudget budget = new StepBudget(ALIKE_SETS);
+        Effort spend = effort.within(budget);
+        TotalsDraft draft = aim.complete(TotalsDraft.choosingDishes(request, new Menu(request), spend));
+        var choice = new DishChoice(draft, sets, Depth.THOROUGH, spend);
+        var alikeFirst = new AlikeFirst(choice, plan -> Improvement.of(request, aim, effort, plan));
+        var search = searchOver(draft, alikeFirst, spend, toBeat);
+        choice.setOpenBound(search::leastOpenBound);
+        var result = search.search();
+        if (result.state() == SearchResult.State.STOPPED) {
+            effort.proven(result.bound());
+            alikeFirst.beginThorough().ifPresent(search::offer);
+            search.askPostponedAnew();
+            budget.refill(Long.MAX_VALUE);
+            result = search.search();
+        }
+        effort.count(result);
+        return result;
+    }
+
+    private static BranchAndBound<DaysSolution> searchOver(
+            TotalsDraft draft, Completion<DaysSolution> choice, Effort spend, Optional<Found<DaysSolution>> toBeat) {
+        double cutoff = toBeat.map(Found::cost).orElse(Double.POSITIVE_INFINITY);
+        var search = new BranchAndBound<>(draft.model(), choice, cutoff, spend);
+        toBeat.map(Found::solution).ifPresent(search::setIncumbent);
+        return search;
+    }
+
+    private SearchResult<DaysSolution> forOne(Optional<Found<DaysSolution>> toBeat) {
         Effort little = effort.limited(HEURISTIC_SETS);
         var good = overSets(request, Depth.EVERY_DAY_ALIKE, little, toBeat).found();
         int most = Math.min(request.mostDishes(), request.kitchen().dishes().size());
@@ -70,10 +107,8 @@ final class CheapestPlan {
             PlanRequest asked, Depth depth, Effort spend, Optional<Found<DaysSolution>> toBeat) {
         TotalsDraft draft = aim.complete(TotalsDraft.choosingDishes(asked, new Menu(asked), spend));
         var choice = new DishChoice(draft, sets, depth, spend);
-        double cutoff = toBeat.map(Found::cost).orElse(Double.POSITIVE_INFINITY);
-        var search = new BranchAndBound<>(draft.model(), choice, cutoff, spend);
+        var search = searchOver(draft, choice, spend, toBeat);
         choice.setOpenBound(search::leastOpenBound);
-        toBeat.map(Found::solution).ifPresent(search::setIncumbent);
         var result = search.search();
         effort.count(result);
         return result;
