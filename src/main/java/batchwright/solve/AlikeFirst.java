@@ -18,9 +18,6 @@ final class AlikeFirst implements Completion<DaysSolution> {
     /** Later than any search lasts, but not never. */
     private static final long ONCE_THOROUGH = NEVER - 1;
 
-    /** Plans with every day alike that are improved before the thorough search. */
-    private static final int MOST_IMPROVED = 3;
-
     private final DishChoice choice;
     private final UnaryOperator<Found<DaysSolution>> improve;
     private final Set<Set<Dish>> tried = new HashSet<>();
@@ -33,14 +30,17 @@ final class AlikeFirst implements Completion<DaysSolution> {
         this.improve = improve;
     }
 
-    /** From now on each set is searched to the end. Answers with the cheapest that could be made of the plans so far. */
-    Optional<Found<DaysSolution>> beginThorough() {
-        thorough = true;
+    /** The cheapest plans with every day alike, the cheapest first. */
+    List<Found<DaysSolution>> cheapest(int most) {
         return alike.stream()
                 .sorted(Comparator.comparingDouble(Found::cost))
-                .limit(MOST_IMPROVED)
-                .map(improve)
-                .min(Comparator.comparingDouble(Found::cost));
+                .limit(most)
+                .toList();
+    }
+
+    /** From now on each set is searched to the end. */
+    void beginThorough() {
+        thorough = true;
     }
 
     @Override

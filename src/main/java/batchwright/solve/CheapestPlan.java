@@ -8,6 +8,8 @@ import batchwright.solve.mip.OutOfTime;
 import batchwright.solve.mip.SearchResult;
 import batchwright.solve.mip.StepBudget;
 import batchwright.solve.rule.Menu;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -20,6 +22,9 @@ final class CheapestPlan {
 
     /** Nodes of the search over sets of dishes of several eaters in which only plans with every day alike are looked for. */
     private static final long ALIKE_SETS = 60;
+
+    /** Plans with every day alike that are improved. */
+    private static final int MOST_IMPROVED = 3;
 
     /** Most work on each of the requests with fewer dishes: some seconds. */
     private static final long WORK_ON_FEWER = 1_500_000_000;
@@ -64,19 +69,31 @@ final class CheapestPlan {
         Effort spend = effort.within(budget);
         TotalsDraft draft = aim.complete(TotalsDraft.choosingDishes(request, new Menu(request), spend));
         var choice = new DishChoice(draft, sets, Depth.THOROUGH, spend);
-        var alikeFirst = new AlikeFirst(choice, plan -> Improvement.of(request, aim, effort, plan));
+        var alikeFirst = new AlikeFirst(choice, plan -> improved(plan, Improvement.THOROUGH));
         var search = searchOver(draft, alikeFirst, spend, toBeat);
         choice.setOpenBound(search::leastOpenBound);
-        var result = search.search();
+        SearchResult<DaysSolution> result = search.search();
         if (result.state() == SearchResult.State.STOPPED) {
             effort.proven(result.bound());
-            alikeFirst.beginThorough().ifPresent(search::offer);
+            improved(alikeFirst.cheapest(MOST_IMPROVED)).ifPresent(search::offer);
+            alikeFirst.beginThorough();
             search.askPostponedAnew();
             budget.refill(Long.MAX_VALUE);
             result = search.search();
         }
         effort.count(result);
         return result;
+    }
+
+    private Optional<Found<DaysSolution>> improved(List<Found<DaysSolution>> plans) {
+        return plans.stream()
+                .map(plan -> improved(plan, Improvement.QUICK))
+                .min(Comparator.comparingDouble(Found::cost))
+                .map(plan -> improved(plan, Improvement.THOROUGH));
+    }
+
+    private Found<DaysSolution> improved(Found<DaysSolution> plan, long steps) {
+        return Improvement.of(request, aim, effort, plan, steps);
     }
 
     private static BranchAndBound<DaysSolution> searchOver(

@@ -20,50 +20,60 @@ import java.util.Set;
  * when nothing of this helps. Proves nothing; its steps are counted, so that it does not depend on the clock.
  */
 final class Improvement {
-    /** Nodes spent on each neighbourhood. */
-    private static final long STEPS = Long.getLong("imp.steps", 200);
+    /** Nodes spent on each neighbourhood of a plan that may be good. */
+    static final long QUICK = 200;
 
-    private static final long JOINT = Long.getLong("imp.joint", 1000);
+    /** Nodes spent on each neighbourhood of the best plan there is. */
+    static final long THOROUGH = 1_000;
+
+    /** All eaters at once are worth so many times the nodes of one. */
+    private static final int ALL_AT_ONCE = 4;
 
     private final PlanRequest request;
     private final Aim aim;
     private final Effort effort;
+    private final long steps;
     private Found<DaysSolution> best;
 
-    private Improvement(PlanRequest request, Aim aim, Effort effort, Found<DaysSolution> start) {
+    private Improvement(PlanRequest request, Aim aim, Effort effort, Found<DaysSolution> start, long steps) {
         this.request = request;
         this.aim = aim;
         this.effort = effort;
         this.best = start;
+        this.steps = steps;
     }
 
-    /** The plan, or a cheaper one. */
-    static Found<DaysSolution> of(PlanRequest request, Aim aim, Effort effort, Found<DaysSolution> start) {
-        return new Improvement(request, aim, effort, start).improved();
+    /**
+     * The plan, or a cheaper one.
+     *
+     * @param steps nodes spent on each neighbourhood
+     */
+    static Found<DaysSolution> of(
+            PlanRequest request, Aim aim, Effort effort, Found<DaysSolution> start, long steps) {
+        return new Improvement(request, aim, effort, start, steps).improved();
     }
 
     private Found<DaysSolution> improved() {
         boolean better = true;
-        while (better) {
-            better = false;
-            for (Seat seat : request.seats()) {
-                better |= found(layout(), Set.of(seat), STEPS);
-            }
-            if (request.seats().size() > 1) {
-                better |= found(layout(), Set.copyOf(request.seats()), JOINT);
-            }
-            if (!better) {
-                better = withOtherContainers();
-            }
+        while (better && !effort.requested()) {
+            better = eaterByEater() || withOtherContainers();
         }
         return best;
+    }
+
+    private boolean eaterByEater() {
+        boolean better = false;
+        for (Seat seat : request.seats()) {
+            better |= found(layout(), Set.of(seat), steps);
+        }
+        return better | found(layout(), Set.copyOf(request.seats()), ALL_AT_ONCE * steps);
     }
 
     /** One container of one eater becomes one of another dish, on the first day of some like days. */
     private boolean withOtherContainers() {
         for (Seat seat : request.seats()) {
             for (Layout other : others(seat)) {
-                if (found(other, Set.of(seat), STEPS)) {
+                if (found(other, Set.of(seat), steps)) {
                     return true;
                 }
             }
@@ -126,8 +136,8 @@ final class Improvement {
     }
 
     /** Whether a cheaper plan was found in which all stays but what these eaters get, in this layout. */
-    private boolean found(Layout layout, Set<Seat> free, long steps) {
-        Effort little = effort.limited(steps);
+    private boolean found(Layout layout, Set<Seat> free, long most) {
+        Effort little = effort.limited(most);
         Menu menu = best.solution().draft().menu();
         var models = new LayoutModels(request, menu, aim, Depth.THOROUGH, little);
         var maker = new OthersStay(models, best.solution(), free);
