@@ -56,8 +56,9 @@ public final class MakePlan {
         }
         PlanRequest request = request(asked, question);
         before.accept(request);
-        watch.paidIn(all.currency());
-        PlanResult result = planner.plan(request.withPatience(deadline.left()), watch);
+        var untilClose = new UntilClose(watch, question.within());
+        untilClose.paidIn(all.currency());
+        PlanResult result = planner.plan(request.withPatience(deadline.left()), untilClose);
         PlanAnswer answer = result.match(new PlanResult.Cases<>() {
             @Override
             public PlanAnswer planned(PlanResult.Planned planned) {
@@ -82,9 +83,14 @@ public final class MakePlan {
 
             @Override
             public PlanAnswer gaveUp(PlanResult.GaveUp gaveUp) {
-                Proof proof = gaveUp.proof().stoppedBySomebody(watch.stop());
+                Proof ended = gaveUp.proof();
+                Proof proof = ended.stoppedBySomebody(watch.stop())
+                        .closeEnough(untilClose.isClose(ended.cost(), ended.lowerBound()));
                 return gaveUp.best()
                         .map(plan -> found(asked, Status.NOT_PROVEN, proof, request, plan))
+                        .or(() -> gaveUp.overBudget()
+                                .map(plan -> found(
+                                        asked, Status.NOT_PROVEN, proof, request.withBudget(Optional.empty()), plan)))
                         .orElseGet(() -> new PlanAnswer(
                                 asked,
                                 Status.NOT_PROVEN,
@@ -96,7 +102,13 @@ public final class MakePlan {
             }
         });
         return answer.with(new FindInsight(planner, watch, request, asked.needs())
-                .find(question.insight(), answer.plan(), answer.proof()));
+                .find(question.insight(), answer.plan().filter(plan -> isAffordable(request, plan)), answer.proof()));
+    }
+
+    private static boolean isAffordable(PlanRequest request, Plan plan) {
+        return request.budget()
+                .filter(budget -> plan.cost().compareTo(budget) > 0)
+                .isEmpty();
     }
 
     private static List<Needs> needs(Workspace workspace, Kitchen kitchen, List<String> eaters) {

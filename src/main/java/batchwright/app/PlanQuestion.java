@@ -1,5 +1,6 @@
 package batchwright.app;
 
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import java.util.Optional;
  * @param days 1 to 28
  * @param budget most to spend
  * @param patience how long to search
+ * @param within end when the plan is proven to cost at most so many per cent more than any other
  * @param insight what to find out beside
  */
 public record PlanQuestion(
@@ -19,6 +21,7 @@ public record PlanQuestion(
         Optional<TypedSum> budget,
         CookingWanted cooking,
         Duration patience,
+        Optional<BigDecimal> within,
         InsightWanted insight) {
     public PlanQuestion {
         eaters = List.copyOf(eaters);

@@ -112,6 +112,14 @@ final class PlanCommand implements Callable<Integer> {
     private String seconds = "";
 
     @Option(
+            names = "--within",
+            paramLabel = "P%",
+            description =
+                    "End the search when no plan can be cheaper by more than so many per cent, such as 2%; default: search to"
+                            + " the proof.")
+    private @Nullable String within;
+
+    @Option(
             names = "--nutrients",
             description =
                     "Show every nutrient of an average day beside published amounts; otherwise what is short or above.")
@@ -226,6 +234,8 @@ final class PlanCommand implements Callable<Integer> {
                         new Given("--dishes", dishes).whole(1, MOST_DISHES, "dishes"),
                         howLong),
                 Duration.ofSeconds(new Given("--seconds", seconds).whole(1, MOST_SECONDS, "seconds")),
+                Optional.ofNullable(within)
+                        .map(text -> new Given("--within", text.replaceFirst("\\s*%$", "")).oneDecimal(100, "per cent")),
                 insight.wanted());
     }
 

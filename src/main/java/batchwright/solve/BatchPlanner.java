@@ -86,7 +86,8 @@ public final class BatchPlanner implements Planner {
                                             request.kitchen().currency()))
                                     : List.of(),
                             proof)
-                    : new PlanResult.GaveUp(Optional.empty(), proof);
+                    : PlanResult.GaveUp.overBudget(
+                            Plan.of(best.orElseThrow().withRequest(unlimited).withProof(proof)), proof);
         }
         List<Plan> answers = sessions.stream()
                 .filter(s ->

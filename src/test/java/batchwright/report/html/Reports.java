@@ -115,6 +115,7 @@ public final class Reports {
                                 budget,
                                 new CookingWanted(DishesWanted.only(dishes), 3),
                                 Duration.ofSeconds(60),
+                                Optional.empty(),
                                 InsightWanted.NONE),
                         Watch.NONE,
                         request -> {});
@@ -129,6 +130,7 @@ public final class Reports {
                 Optional.empty(),
                 new CookingWanted(DishesWanted.only(List.of("lentil_ragu", "pepper_eggs")), 3, 2, false, shopOnce),
                 Duration.ofSeconds(60),
+                Optional.empty(),
                 InsightWanted.NONE);
         return new MakePlan()
                 .answer(
