@@ -21,6 +21,7 @@ import batchwright.plan.PlanResult;
 import batchwright.plan.Planner;
 import batchwright.plan.Proof;
 import batchwright.plan.Seat;
+import batchwright.plan.Variety;
 import batchwright.plan.Watch;
 import batchwright.solve.BatchPlanner;
 import batchwright.solve.session.SessionsPlanner;
@@ -38,7 +39,7 @@ public final class MakePlan {
 
     /** @param planner of one cooking session */
     public MakePlan(Planner planner) {
-        this.planner = new SessionsPlanner(new AuditedPlanner(planner));
+        this.planner = new SessionsPlanner(new AuditedPlanner(new DoneInTime(planner)));
     }
 
     /**
@@ -49,7 +50,7 @@ public final class MakePlan {
      */
     public PlanAnswer answer(Workspace workspace, PlanQuestion question, Watch watch, Consumer<PlanRequest> before) {
         Deadline deadline = Deadline.in(question.patience());
-        Kitchen all = workspace.kitchen();
+        Kitchen all = kitchen(workspace, question);
         Asked asked = asked(all, needs(workspace, all, question.eaters()), question);
         if (stopped(asked.needs())) {
             return answer(asked, Status.NO_PLAN, Proof.NONE);
@@ -111,6 +112,12 @@ public final class MakePlan {
                 .isEmpty();
     }
 
+    /** @throws Refused when a file has an error, or there is no such shop */
+    private static Kitchen kitchen(Workspace workspace, PlanQuestion question) {
+        Kitchen kitchen = GoToShops.only(workspace.kitchen(), question.shops());
+        return question.cooking().shopOnce() ? GoToShops.onOneDay(kitchen) : kitchen;
+    }
+
     private static List<Needs> needs(Workspace workspace, Kitchen kitchen, List<String> eaters) {
         return new Eaters(workspace, kitchen)
                 .all(eaters).stream().map(NeedsCalculator::needsOf).toList();
@@ -145,8 +152,10 @@ public final class MakePlan {
                         .toList(),
                 asked.days(),
                 asked.budget(),
-                question.cooking().mostDishes(),
-                new Cooking(question.cooking().sessions(), question.cooking().vary()),
+                question.cooking().number().most(),
+                new Cooking(question.cooking().sessions(), question.cooking().vary())
+                        .withVariety(Variety.ANY.withLeastDishes(
+                                question.cooking().number().least())),
                 question.patience());
         return new AskFor(question.cooking().dishes(), asked.kitchen()).in(request);
     }

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param eaters paths or short ids of profiles, at least one
  * @param days 1 to 28
  * @param budget most to spend
+ * @param shops that are gone to, by their names; none for all of them
  * @param patience how long to search
  * @param within end when the plan is proven to cost at most so many per cent more than any other
  * @param insight what to find out beside
@@ -20,10 +21,17 @@ public record PlanQuestion(
         int days,
         Optional<TypedSum> budget,
         CookingWanted cooking,
+        List<String> shops,
         Duration patience,
         Optional<BigDecimal> within,
         InsightWanted insight) {
     public PlanQuestion {
         eaters = List.copyOf(eaters);
+        shops = List.copyOf(shops);
+    }
+
+    /** The same for fewer days, in no more cooking sessions than days. */
+    public PlanQuestion withDays(int other) {
+        return new PlanQuestion(eaters, other, budget, cooking.forDays(other), shops, patience, insight);
     }
 }

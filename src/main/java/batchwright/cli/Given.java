@@ -1,5 +1,6 @@
 package batchwright.cli;
 
+import batchwright.app.DishNumber;
 import batchwright.app.Refused;
 import batchwright.app.TypedSum;
 import java.math.BigDecimal;
@@ -13,9 +14,10 @@ import java.time.format.DateTimeParseException;
  * @param name of the option or argument
  * @param text what was typed
  */
-record Given(String name, String text) {
+public record Given(String name, String text) {
     private static final String DAY = "\\d{4}-\\d{2}-\\d{2}";
     private static final String TIME = "([01]\\d|2[0-3]):[0-5]\\d";
+    private static final String DISHES = "(\\d{1,2}-)?\\d{1,2}";
     private static final String WHOLE = "\\d{1,9}";
     private static final String ONE_DECIMAL = "\\d{1,9}(\\.\\d)?";
     /** The most that any currency has. */
@@ -24,7 +26,7 @@ record Given(String name, String text) {
     private static final BigDecimal MOST_MONEY = BigDecimal.valueOf(1_000_000_000);
 
     /** @throws Refused when it is no whole number in the range */
-    int whole(int least, int most, String unit) {
+    public int whole(int least, int most, String unit) {
         String range = "a whole number of " + unit + " from " + least + " to " + most;
         if (!text.matches(WHOLE)) {
             throw refused(range);
@@ -34,6 +36,25 @@ record Given(String name, String text) {
             throw refused(range);
         }
         return value;
+    }
+
+    /**
+     * Such as 3, or 2-3.
+     *
+     * @throws Refused when it is no number of dishes, nor two of them
+     */
+    DishNumber dishes(int most) {
+        String range = "a whole number of dishes from 1 to " + most + ", or the least and the most, such as 2-3";
+        if (!text.matches(DISHES)) {
+            throw refused(range);
+        }
+        int dash = text.indexOf('-');
+        var number = new DishNumber(
+                dash < 0 ? 1 : Integer.parseInt(text.substring(0, dash)), Integer.parseInt(text.substring(dash + 1)));
+        if (number.least() < 1 || number.most() < number.least() || number.most() > most) {
+            throw refused(range);
+        }
+        return number;
     }
 
     /** @throws Refused when it is no number with at most one decimal in the range */
@@ -59,7 +80,7 @@ record Given(String name, String text) {
     }
 
     /** @throws Refused when it is no day such as 2026-11-25 */
-    LocalDate day() {
+    public LocalDate day() {
         if (text.matches(DAY)) {
             try {
                 return LocalDate.parse(text);

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import java.util.stream.Stream;
 
 /**
  * Why there is no plan: a smallest set of rules that cannot all hold, and for each of them the smallest change of it alone that
@@ -85,10 +86,12 @@ public final class ClashFinder {
         return clashes.isEmpty() ? List.of(NO_RULE) : clashes;
     }
 
-    /** A plan that only takes more hands-on time is named alone: how much more is what a cook wants to know. */
+    /** A plan that only takes more time is named alone: how much more is what a cook wants to know. */
     private static Optional<Clash> tooLong(PlanRequest request, Oracle oracle) {
-        return SoftCooking.handsOnMinutes(request)
+        return Stream.of(SoftCooking.handsOnMinutes(request), SoftCooking.doneWithin(request))
+                .flatMap(Optional::stream)
                 .filter(rule -> oracle.ask(rule.dropped().apply(request)) == Possible.YES)
+                .findFirst()
                 .map(rule -> Cure.atAnyCost(rule, request, oracle).clash(true));
     }
 
@@ -167,16 +170,33 @@ public final class ClashFinder {
                     .toList();
         }
 
-        /** Each learns what is left of the time when its turn comes. */
+        /** Those that are loosened last come last, and are left as they are when another cure is known. */
         List<Cure> cures() {
             List<SoftRule> softRules = conflict.smallest();
+            List<SoftRule> last =
+                    softRules.stream().filter(SoftRule::isLoosenedLast).toList();
+            List<Cure> cures = new ArrayList<>(cured(
+                    softRules.stream().filter(rule -> !rule.isLoosenedLast()).toList()));
+            cures.addAll(otherContainers(1));
+            if (noneHelps(cures)) {
+                cures.addAll(otherContainers(SoftWishes.MOST_CONTAINERS));
+            }
+            cures.addAll(
+                    noneHelps(cures)
+                            ? cured(last)
+                            : last.stream().map(Cure::none).toList());
+            return cures;
+        }
+
+        private static boolean noneHelps(List<Cure> cures) {
+            return cures.stream().allMatch(cure -> cure.found().isEmpty());
+        }
+
+        /** Each learns what is left of the time when its turn comes. */
+        private List<Cure> cured(List<SoftRule> softRules) {
             List<Cure> cures = new ArrayList<>();
             for (int i = 0; i < softRules.size(); i++) {
                 cures.add(cured.of(softRules.get(i), request, oracle.shareOf(softRules.size() - i + 1)));
-            }
-            cures.addAll(otherContainers(1));
-            if (cures.stream().allMatch(cure -> cure.found().isEmpty())) {
-                cures.addAll(otherContainers(SoftWishes.MOST_CONTAINERS));
             }
             return cures;
         }

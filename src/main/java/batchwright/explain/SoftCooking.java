@@ -4,6 +4,7 @@ import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Remedy;
+import batchwright.plan.Variety;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -45,6 +46,46 @@ final class SoftCooking {
                         + PlanRequest.LEAST_CONTAINERS_OF_A_DISH + " containers",
                 r -> r.withMostDishes(all),
                 List.of(List.of(more))));
+    }
+
+    /** Empty when one dish will do. */
+    static Optional<SoftRule> leastDishes(PlanRequest request) {
+        int now = request.variety().leastDishes();
+        if (now <= 1) {
+            return Optional.empty();
+        }
+        Loosening fewer = new Loosening(
+                now - 1,
+                (r, units) -> r.withVariety(r.variety().withLeastDishes(now - units)),
+                units -> "ask for at least " + Phrases.count(now - units, "dish", "dishes"),
+                units -> new Remedy.AskForFewerDishes(now - units));
+        return Optional.of(new SoftRule(
+                "dish count",
+                "at least " + now + " dishes are cooked, each for at least " + PlanRequest.LEAST_CONTAINERS_OF_A_DISH
+                        + " containers",
+                r -> r.withVariety(r.variety().withLeastDishes(1)),
+                List.of(List.of(fewer))));
+    }
+
+    /** Empty when no more of them than may be cooked again are offered. */
+    static Optional<SoftRule> lastTime(PlanRequest request) {
+        List<String> again = request.kitchen().dishes().values().stream()
+                .filter(request.variety().lastTime()::contains)
+                .map(Dish::name)
+                .toList();
+        if (again.size() <= Variety.MOST_AGAIN) {
+            return Optional.empty();
+        }
+        return Optional.of(new SoftRule(
+                "dish count",
+                "at most one of last time's dishes is cooked again: " + Phrases.some(again),
+                SoftCooking::anyOfLastTime,
+                List.of(List.of(Loosening.once(
+                        SoftCooking::anyOfLastTime, "allow all of them again", new Remedy.AllowLastTime())))));
+    }
+
+    private static PlanRequest anyOfLastTime(PlanRequest request) {
+        return request.withVariety(request.variety().withLastTime(Set.of()));
     }
 
     /** Empty when no dish is asked for. One of them less; else none of them. */
@@ -94,6 +135,30 @@ final class SoftCooking {
     private static PlanRequest handsOn(PlanRequest request, OptionalInt most) {
         Kitchen kitchen = request.kitchen();
         return request.withKitchen(kitchen.with(kitchen.equipment().withHandsOnMinutes(most)));
+    }
+
+    /** Empty when there is no limit. */
+    static Optional<SoftRule> doneWithin(PlanRequest request) {
+        OptionalInt limit = request.kitchen().equipment().limits().doneWithinMinutes();
+        if (limit.isEmpty()) {
+            return Optional.empty();
+        }
+        int now = limit.getAsInt();
+        Loosening longer = new Loosening(
+                Math.max(0, A_DAY - now) / FEW_MINUTES,
+                (r, units) -> within(r, OptionalInt.of(now + units * FEW_MINUTES)),
+                units -> "allow " + (now + units * FEW_MINUTES) + " minutes",
+                units -> new Remedy.AllowTime(now + units * FEW_MINUTES));
+        return Optional.of(new SoftRule(
+                "time of a session",
+                "cooking, filling and washing up are done within " + now + " minutes",
+                r -> within(r, OptionalInt.empty()),
+                List.of(List.of(longer))));
+    }
+
+    private static PlanRequest within(PlanRequest request, OptionalInt most) {
+        Kitchen kitchen = request.kitchen();
+        return request.withKitchen(kitchen.with(kitchen.equipment().withDoneWithinMinutes(most)));
     }
 
     /** Empty when every dish keeps for all days. Fewer days; else a dish frozen that is not; else all of them. */

@@ -2,6 +2,7 @@ package batchwright.explain;
 
 import batchwright.limit.Limit;
 import batchwright.limit.Range;
+import batchwright.limit.Setting;
 import batchwright.plan.Remedy;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -48,7 +49,7 @@ final class SoftLimits {
             return List.of(List.of(looser("lower it to ", below, 1, 0)));
         } else if (!range.hasLeast()) {
             return List.of(List.of(looser("raise it to ", above, 0, 1)));
-        } else if (limit.setting().isPresent()) {
+        } else if (limit.setting().filter(Setting::movesBothEnds).isPresent()) {
             return List.of(List.of(looser("widen it to ", Math.min(below, above), 1, 1)));
         }
         return List.of(

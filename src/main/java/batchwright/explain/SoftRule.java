@@ -14,10 +14,24 @@ import java.util.function.UnaryOperator;
  * @param says the rule in the words of the user's files, with its figure and eater
  * @param dropped the request without the rule: at least as loose as every loosening makes it
  * @param loosenings ways to loosen it, likeliest first; those of a later list are for when none of an earlier list helps
+ * @param instead what to try instead of loosening it, of a rule that is loosened only when no change of another rule helps
  */
-record SoftRule(String rule, String says, UnaryOperator<PlanRequest> dropped, List<List<Loosening>> loosenings) {
+record SoftRule(
+        String rule,
+        String says,
+        UnaryOperator<PlanRequest> dropped,
+        List<List<Loosening>> loosenings,
+        Optional<Remedy> instead) {
     SoftRule {
         loosenings = List.copyOf(loosenings);
+    }
+
+    SoftRule(String rule, String says, UnaryOperator<PlanRequest> dropped, List<List<Loosening>> loosenings) {
+        this(rule, says, dropped, loosenings, Optional.empty());
+    }
+
+    boolean isLoosenedLast() {
+        return instead.isPresent();
     }
 
     Clash clash(String cure, Optional<Remedy> remedy, boolean needed) {

@@ -22,19 +22,36 @@ public sealed interface Remedy {
 
     record AllowDishes(int dishes) implements Remedy {}
 
+    record AskForFewerDishes(int least) implements Remedy {}
+
+    /** All of last time's dishes. */
+    record AllowLastTime() implements Remedy {}
+
     /** @param dish no longer asked for; empty for all of them */
     record AskForLess(Optional<Dish> dish) implements Remedy {}
 
+    /** @param shop that is gone to besides; empty for all of them */
+    record GoToShop(Optional<String> shop) implements Remedy {}
+
     /** Of work with the hands, in a cooking session. */
     record AllowMinutes(int handsOn) implements Remedy {}
+
+    /** From the start of a cooking session until its last step ends. */
+    record AllowTime(int minutes) implements Remedy {}
 
     /** @param range of the limit that the setting changes */
     record ChangeTarget(Eater eater, Setting setting, Range range) implements Remedy {}
 
     record ChangeContainers(Eater eater, int aDay) implements Remedy {}
 
-    /** How many of the containers of a day are breakfasts. */
-    record ChangeBreakfasts(Eater eater, int least, int most) implements Remedy {}
+    /** How many of the containers of a day are for a meal. */
+    record ChangeMeal(Eater eater, Meal meal, int least, int most) implements Remedy {}
+
+    enum Meal {
+        BREAKFASTS,
+        LUNCHES,
+        DINNERS
+    }
 
     /** The same dish more often; what is empty stays. */
     record AllowSameDish(Eater eater, OptionalInt aDay, OptionalInt inAll) implements Remedy {}

@@ -86,6 +86,9 @@ public final class DishesJson {
             ObjectNode ingredient = mix.addObject().put("food", i.food().id()).put("grams", Show.plain(i.amount(), 2));
             Json.text(ingredient, "measure", KitchenMeasure.text(kitchen, i));
             Json.text(ingredient, "cooked", i.cooked().map(CookedYield::method));
+            ArrayNode or = ingredient.putArray("or");
+            i.instead().others().forEach(other -> or.add(other.food().id()));
+            ingredient.put("or_leave_out", i.instead().nothing());
         });
     }
 
@@ -93,7 +96,7 @@ public final class DishesJson {
     private static void steps(ArrayNode steps, Kitchen kitchen, Dish dish) {
         Batch usual = Work.usual(dish);
         Map<Integer, StepView> views = new HashMap<>();
-        StepView.all(List.of(usual), Schedule.of(List.of(usual), kitchen.equipment()))
+        StepView.all(usual, Schedule.of(List.of(usual), kitchen.equipment()))
                 .forEach(view -> view.step().number().ifPresent(number -> views.put(number, view)));
         for (int number = 1; number <= dish.steps().size(); number++) {
             Step step = dish.steps().get(number - 1);

@@ -18,6 +18,7 @@ import batchwright.quantity.Money;
 import batchwright.report.cooking.KitchenMeasure;
 import batchwright.report.cooking.LeftOut;
 import batchwright.report.cooking.StepView;
+import batchwright.report.cooking.SwapWords;
 import batchwright.report.cooking.Work;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
@@ -171,7 +172,8 @@ public final class DishesText {
                 + KitchenMeasure.text(kitchen, ingredient)
                         .map(m -> " (" + m + ")")
                         .orElse("")
-                + ingredient.cooked().map(c -> ", " + c.method()).orElse("");
+                + ingredient.cooked().map(c -> ", " + c.method()).orElse("")
+                + SwapWords.choices(ingredient);
     }
 
     private void containers(Dish dish) {
@@ -219,7 +221,7 @@ public final class DishesText {
         Batch usual = Work.usual(dish);
         Schedule schedule = Schedule.of(List.of(usual), kitchen.equipment());
         Map<Integer, StepView> views = new HashMap<>();
-        StepView.all(List.of(usual), schedule)
+        StepView.all(usual, schedule)
                 .forEach(view -> view.step().number().ifPresent(number -> views.put(number, view)));
         page.heading("Steps: " + Work.of(schedule, usual).says());
         int number = 1;

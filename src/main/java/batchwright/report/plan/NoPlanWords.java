@@ -34,7 +34,8 @@ public final class NoPlanWords {
         boolean one = clashes.size() == 1;
         String clash = one ? "This rule cannot hold" : "These rules cannot all hold";
         if (clashes.stream().allMatch(c -> c.cure().isEmpty())) {
-            return clash + (one ? ":" : ", and changing one of them alone is not enough:");
+            boolean kept = clashes.stream().anyMatch(c -> c.remedy().isPresent());
+            return clash + (one || kept ? ":" : ", and changing one of them alone is not enough:");
         }
         if (noneCures()) {
             return clash + ", and no change of one rule that makes a plan possible was found in time:";
@@ -52,7 +53,9 @@ public final class NoPlanWords {
         if (!clash.cure().isEmpty()) {
             return Optional.of("Cure: " + clash.cure() + ".");
         }
-        return noneCures() ? Optional.empty() : Optional.of("Changing this rule alone is not enough.");
+        return noneCures() || clash.remedy().isPresent()
+                ? Optional.empty()
+                : Optional.of("Changing this rule alone is not enough.");
     }
 
     /** Rules of which nobody knows whether they are part of the clash. */

@@ -129,6 +129,7 @@ public final class BuyText {
                         + " the budget of " + currency().text(budget))
                 .orElse("");
         page.paragraph("  ", "    ", "Total " + Show.money(cost, currency()) + against + "; " + each(cost) + ".");
+        TripsText.of(List.of(session)).ifPresent(says -> page.paragraph("  ", "    ", says));
         page.paragraph(
                 "  ",
                 "    ",

@@ -4,22 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import batchwright.answer.PlanAnswer;
-import batchwright.plan.Batch;
 import batchwright.report.labels.LabelRounding;
 import batchwright.report.labels.LabelSheet;
 import batchwright.report.labels.LabelStyle;
-import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
@@ -166,32 +162,9 @@ class ReportInBrowserTest {
     @ParameterizedTest
     @EnumSource(LabelSheet.class)
     void labels_lie_on_paper_where_the_sheet_has_them(LabelSheet sheet) throws IOException {
-        int containers = answer.plan().orElseThrow().batches().stream()
-                .mapToInt(Batch::containers)
-                .sum();
         Browser open = Objects.requireNonNull(browser)
                 .open(HtmlReport.of(answer, new ReportStyle(new LabelStyle(sheet, LabelRounding.US))), 1000, false);
-        try (PDDocument pdf = Loader.loadPDF(open.pdf())) {
-            for (PDPage page : pdf.getPages()) {
-                assertThat(page.getMediaBox().getWidth() * 25.4 / 72)
-                        .isCloseTo(sheet.paper().widthMm().doubleValue(), within(MM));
-                assertThat(page.getMediaBox().getHeight() * 25.4 / 72)
-                        .isCloseTo(sheet.paper().heightMm().doubleValue(), within(MM));
-            }
-            int sheets = (containers + sheet.labels() - 1) / sheet.labels();
-            List<Rectangle2D> found = new ArrayList<>();
-            for (int i = pdf.getNumberOfPages() - sheets; i < pdf.getNumberOfPages(); i++) {
-                found.addAll(labels(PaintedBoxes.of(pdf.getPage(i)), sheet));
-            }
-            assertThat(found).hasSize(containers);
-            for (int i = 0; i < containers; i++) {
-                int place = i % sheet.labels();
-                assertThat(found.get(i).getX())
-                        .isCloseTo(sheet.leftMm(place % sheet.columns()).doubleValue(), within(MM));
-                assertThat(found.get(i).getY())
-                        .isCloseTo(sheet.topMm(place / sheet.columns()).doubleValue(), within(MM));
-            }
-        }
+        LabelsOnPaper.lieWhereTheSheetHasThem(open.pdf(), answer, sheet, 1);
     }
 
     /** A sheet that lies about in a kitchen says what it belongs to; labels have no room for that. */
@@ -219,13 +192,6 @@ class ReportInBrowserTest {
         stripper.setStartPage(page);
         stripper.setEndPage(page);
         return stripper.getText(pdf).replaceAll("\\s+", " ");
-    }
-
-    private static List<Rectangle2D> labels(List<Rectangle2D> boxes, LabelSheet sheet) {
-        return boxes.stream()
-                .filter(b -> Math.abs(b.getWidth() - sheet.labelWidthMm().doubleValue()) < MM
-                        && Math.abs(b.getHeight() - sheet.labelHeightMm().doubleValue()) < MM)
-                .toList();
     }
 
     /** Beside each picture is a sentence; its figures stand in the table below it. */

@@ -2,6 +2,7 @@ package batchwright.report.html;
 
 import batchwright.answer.PlanAnswer;
 import batchwright.app.CookingWanted;
+import batchwright.app.DishNumber;
 import batchwright.app.DishesWanted;
 import batchwright.app.InsightWanted;
 import batchwright.app.MakePlan;
@@ -113,7 +114,8 @@ public final class Reports {
                                 eaters,
                                 days,
                                 budget,
-                                new CookingWanted(DishesWanted.only(dishes), 3),
+                                new CookingWanted(DishesWanted.only(dishes), DishNumber.atMost(3)),
+                                List.of(),
                                 Duration.ofSeconds(60),
                                 Optional.empty(),
                                 InsightWanted.NONE),
@@ -128,7 +130,13 @@ public final class Reports {
                 List.of("parent-holding"),
                 2,
                 Optional.empty(),
-                new CookingWanted(DishesWanted.only(List.of("lentil_ragu", "pepper_eggs")), 3, 2, false, shopOnce),
+                new CookingWanted(
+                        DishesWanted.only(List.of("lentil_ragu", "pepper_eggs")),
+                        DishNumber.atMost(3),
+                        2,
+                        false,
+                        shopOnce),
+                List.of(),
                 Duration.ofSeconds(60),
                 Optional.empty(),
                 InsightWanted.NONE);
