@@ -49,7 +49,7 @@ public final class MakePlan {
      * @throws FailedAudit when the planner's plan is wrong
      */
     public PlanAnswer answer(Workspace workspace, PlanQuestion question, Watch watch, Consumer<PlanRequest> before) {
-        Deadline deadline = Deadline.in(question.patience());
+        Deadline deadline = Deadline.in(question.howLong().patience());
         Kitchen all = kitchen(workspace, question);
         Asked asked = asked(all, needs(workspace, all, question.eaters()), question);
         if (stopped(asked.needs())) {
@@ -57,7 +57,7 @@ public final class MakePlan {
         }
         PlanRequest request = request(asked, question);
         before.accept(request);
-        var untilClose = new UntilClose(watch, question.within());
+        var untilClose = new UntilClose(watch, question.howLong().within());
         untilClose.paidIn(all.currency());
         PlanResult result = planner.plan(request.withPatience(deadline.left()), untilClose);
         PlanAnswer answer = result.match(new PlanResult.Cases<>() {
@@ -156,7 +156,7 @@ public final class MakePlan {
                 new Cooking(question.cooking().sessions(), question.cooking().vary())
                         .withVariety(Variety.ANY.withLeastDishes(
                                 question.cooking().number().least())),
-                question.patience());
+                question.howLong().patience());
         return new AskFor(question.cooking().dishes(), asked.kitchen()).in(request);
     }
 

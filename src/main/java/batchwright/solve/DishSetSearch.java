@@ -68,9 +68,7 @@ final class DishSetSearch {
         SetBound mine = totalsAlone.orElseGet(() -> new SetBound(totals.apply(effort), effort));
         totalsAlone = Optional.of(mine);
         mine.raise(cutoff);
-        return mine.bound() >= cutoff
-                ? SearchResult.nothingBelow(cutoff)
-                : SearchResult.stoppedAt(mine.bound());
+        return mine.bound() >= cutoff ? SearchResult.nothingBelow(cutoff) : SearchResult.stoppedAt(mine.bound());
     }
 
     private SearchResult<DaysSolution> days(double cutoff) {

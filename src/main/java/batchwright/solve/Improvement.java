@@ -48,8 +48,7 @@ final class Improvement {
      *
      * @param steps nodes spent on each neighbourhood
      */
-    static Found<DaysSolution> of(
-            PlanRequest request, Aim aim, Effort effort, Found<DaysSolution> start, long steps) {
+    static Found<DaysSolution> of(PlanRequest request, Aim aim, Effort effort, Found<DaysSolution> start, long steps) {
         return new Improvement(request, aim, effort, start, steps).improved();
     }
 
@@ -94,7 +93,8 @@ final class Improvement {
             if (seen.add(days.get(day))) {
                 for (Dish less : days.get(day).keySet()) {
                     for (Dish more : dishes()) {
-                        exchanged(days, day, less, more, seat).ifPresent(changed -> others.add(with(now, seat, changed)));
+                        exchanged(days, day, less, more, seat)
+                                .ifPresent(changed -> others.add(with(now, seat, changed)));
                     }
                 }
             }

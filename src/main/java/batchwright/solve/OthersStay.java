@@ -66,13 +66,15 @@ record OthersStay(LayoutModels models, DaysSolution plan, Set<Seat> free) implem
                 .filter(group -> group.days().contains(day))
                 .findFirst()
                 .orElseThrow();
-        draft.menu().snacks(seat).forEach(measure -> keep(
-                draft,
-                draft.snackColumn(seat, measure, single),
-                snacks.stream()
-                        .filter(snack -> snack.measure().equals(measure))
-                        .mapToInt(Snack::count)
-                        .sum()));
+        draft.menu()
+                .snacks(seat)
+                .forEach(measure -> keep(
+                        draft,
+                        draft.snackColumn(seat, measure, single),
+                        snacks.stream()
+                                .filter(snack -> snack.measure().equals(measure))
+                                .mapToInt(Snack::count)
+                                .sum()));
     }
 
     private static double kcal(List<Snack> snacks) {

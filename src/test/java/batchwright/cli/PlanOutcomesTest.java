@@ -163,8 +163,8 @@ class PlanOutcomesTest {
         var proof = new Proof(plan.cost(), new Money(4), 7, Duration.ofMillis(1234));
         UnaryOperator<PlanResult> late =
                 none -> PlanResult.GaveUp.overBudget(Plan.of(plan.first().withProof(proof)), proof);
-        String[] within5Cents =
-                Stream.concat(Arrays.stream(PLAN), Stream.of("--budget", "0.05")).toArray(String[]::new);
+        String[] within5Cents = Stream.concat(Arrays.stream(PLAN), Stream.of("--budget", "0.05"))
+                .toArray(String[]::new);
         String[] asJson = Stream.concat(Arrays.stream(PLAN_JSON), Stream.of("--budget", "0.05"))
                 .toArray(String[]::new);
 
@@ -197,7 +197,9 @@ class PlanOutcomesTest {
         Cli.Result text = run(close, within2);
 
         assertThat(text.code()).isEqualTo(4);
-        assertThat(text.flat()).contains("As close to the cheapest as was asked for").doesNotContain("Time ended");
+        assertThat(text.flat())
+                .contains("As close to the cheapest as was asked for")
+                .doesNotContain("Time ended");
         assertThat(Shape.parse(run(close, asJson).out())
                         .at("/proof/close_enough")
                         .booleanValue())

@@ -39,7 +39,8 @@ class SeveralEatersTest {
         PlanResult result = BatchPlanner.untilWork(LITTLE).plan(request);
 
         assertThat(Audit.of(request, best(result)).failures()).isEmpty();
-        assertThat(result.proof().lowerBound()).isBetween(new Money(1), best(result).cost());
+        assertThat(result.proof().lowerBound())
+                .isBetween(new Money(1), best(result).cost());
     }
 
     @ParameterizedTest
