@@ -4,6 +4,7 @@ import batchwright.answer.PlanAnswer;
 import batchwright.app.CookingWanted;
 import batchwright.app.DishNumber;
 import batchwright.app.DishesWanted;
+import batchwright.app.HowLong;
 import batchwright.app.InsightWanted;
 import batchwright.app.MakePlan;
 import batchwright.app.PlanQuestion;
@@ -116,7 +117,7 @@ public final class Reports {
                                 budget,
                                 new CookingWanted(DishesWanted.only(dishes), DishNumber.atMost(3)),
                                 List.of(),
-                                Duration.ofSeconds(60),
+                                new HowLong(Duration.ofSeconds(60)),
                                 InsightWanted.NONE),
                         Watch.NONE,
                         request -> {});
@@ -136,7 +137,7 @@ public final class Reports {
                         false,
                         shopOnce),
                 List.of(),
-                Duration.ofSeconds(60),
+                new HowLong(Duration.ofSeconds(60)),
                 InsightWanted.NONE);
         return new MakePlan()
                 .answer(
