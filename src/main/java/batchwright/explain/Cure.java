@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param certain whether it is known that nothing less does
  */
 record Cure(SoftRule softRule, Optional<Loosened> found, Optional<Raised> raised, boolean certain) {
-    private static final String NOT_FOUND = "not found in time";
+    private static final String NOT_FOUND = "not found";
 
     /** A loosening by so many units. */
     record Loosened(Loosening loosening, int units) {
@@ -27,7 +27,14 @@ record Cure(SoftRule softRule, Optional<Loosened> found, Optional<Raised> raised
 
     /** Within the budget of the request, if it has one. Of several loosenings that help, the one with the fewest units; the first of these. */
     static Cure of(SoftRule softRule, PlanRequest request, Oracle oracle) {
+        if (!softRule.canBeChanged()) {
+            return new Cure(softRule, Optional.empty(), Optional.empty(), true);
+        }
         boolean certain = true;
+        if (softRule.droppable()
+                && oracle.shareOf(2).ask(softRule.dropped().apply(request)) == Possible.NO) {
+            return new Cure(softRule, Optional.empty(), Optional.empty(), true);
+        }
         for (List<Loosening> tier : softRule.loosenings()) {
             Optional<Loosened> best = Optional.empty();
             for (Loosening loosening : tier) {
@@ -73,14 +80,17 @@ record Cure(SoftRule softRule, Optional<Loosened> found, Optional<Raised> raised
     /** @param needed whether it is proven that the other rules of the set can all hold */
     Clash clash(boolean needed) {
         if (found.isEmpty()) {
-            return softRule.clash(certain ? "" : NOT_FOUND, Optional.empty(), needed);
+            return softRule.clash(
+                    certain ? "" : NOT_FOUND,
+                    softRule.canBeChanged() ? Optional.empty() : Optional.of(new Remedy.ChangeWhatIsCooked()),
+                    needed);
         }
         Loosened loosened = found.get();
         String change = loosened.loosening().cure().apply(loosened.units());
         String cure = raised.map(r -> r.cure(change)).orElse(change);
         Remedy remedy = loosened.loosening().remedy().apply(loosened.units());
         return softRule.clash(
-                certain ? cure : cure + "; a smaller change may do, but none was found in time",
+                certain ? cure : cure + "; a smaller change may do, but none was found",
                 Optional.of(raised.map(r -> r.besides(remedy)).orElse(remedy)),
                 needed);
     }

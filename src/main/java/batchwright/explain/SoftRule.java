@@ -13,11 +13,36 @@ import java.util.function.UnaryOperator;
  * @param rule its name, as in the audit
  * @param says the rule in the words of the user's files, with its figure and eater
  * @param dropped the request without the rule: at least as loose as every loosening makes it
- * @param loosenings ways to loosen it, likeliest first; those of a later list are for when none of an earlier list helps
+ * @param loosenings ways to loosen it, likeliest first; those of a later list are for when none of an earlier list helps. None where
+ *     nobody can change it
+ * @param droppable whether it can be dropped at all; else its loosenings are other figures, each all or nothing
  */
-record SoftRule(String rule, String says, UnaryOperator<PlanRequest> dropped, List<List<Loosening>> loosenings) {
+record SoftRule(
+        String rule,
+        String says,
+        UnaryOperator<PlanRequest> dropped,
+        List<List<Loosening>> loosenings,
+        boolean droppable) {
     SoftRule {
         loosenings = List.copyOf(loosenings);
+    }
+
+    SoftRule(String rule, String says, UnaryOperator<PlanRequest> dropped, List<List<Loosening>> loosenings) {
+        this(rule, says, dropped, loosenings, true);
+    }
+
+    /** A rule that no figure loosens: there are only others. */
+    static SoftRule ofOtherFigures(String rule, String says, List<List<Loosening>> figures) {
+        return new SoftRule(rule, says, UnaryOperator.identity(), figures, false);
+    }
+
+    boolean canBeChanged() {
+        return ways().stream().anyMatch(way -> way.reach() > 0);
+    }
+
+    /** All loosenings, the likeliest first. */
+    List<Loosening> ways() {
+        return loosenings.stream().flatMap(List::stream).toList();
     }
 
     Clash clash(String cure, Optional<Remedy> remedy, boolean needed) {
