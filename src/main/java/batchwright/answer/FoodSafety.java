@@ -66,8 +66,8 @@ public final class FoodSafety {
         if (freezes) {
             advice.add(Caution.warn(
                     "thaw_in_fridge",
-                    "Thaw frozen containers in the fridge the night before, not on the table; eat them within a day and do not"
-                            + " freeze them again.",
+                    "Thaw frozen containers in the fridge, " + Thawing.ADVICE
+                            + ", not on the table; eat them within a day and do not freeze them again.",
                     LEFTOVERS));
         }
         advice.add(Caution.warn(

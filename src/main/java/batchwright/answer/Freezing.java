@@ -13,8 +13,9 @@ import java.util.stream.Collectors;
  * Which containers of a dish go into the freezer on the cooking day, because they are eaten after its fridge days.
  *
  * @param byDay containers, by the day they are eaten
+ * @param slow whether some of them thaw for two evenings
  */
-public record Freezing(SortedMap<Integer, Integer> byDay) {
+public record Freezing(SortedMap<Integer, Integer> byDay, boolean slow) {
     public static Freezing of(Session session, Dish dish) {
         var byDay = new TreeMap<Integer, Integer>();
         for (EaterDays eater : session.eaters()) {
@@ -24,7 +25,7 @@ public record Freezing(SortedMap<Integer, Integer> byDay) {
                         .forEach(s -> byDay.merge(day.day(), s.count(), Integer::sum));
             }
         }
-        return new Freezing(byDay);
+        return new Freezing(byDay, Thawing.isSlow(session, dish));
     }
 
     public static boolean anyOf(Session session) {
@@ -45,6 +46,7 @@ public record Freezing(SortedMap<Integer, Integer> byDay) {
         String days = byDay.entrySet().stream()
                 .map(e -> (byDay.size() > 1 ? e.getValue() + " for day " : "for day ") + (e.getKey() + firstDay - 1))
                 .collect(Collectors.joining(", "));
-        return "freeze " + all + " of them on the cooking day, " + days;
+        return "freeze " + all + " of them on the cooking day, " + days
+                + (slow ? ", and move those of about a litre to the fridge two evenings before" : "");
     }
 }

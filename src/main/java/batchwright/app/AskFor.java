@@ -8,6 +8,7 @@ import batchwright.person.Avoided;
 import batchwright.person.Eater;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
+import batchwright.plan.Variety;
 import batchwright.text.NearestName;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -46,7 +47,17 @@ final class AskFor {
                     must.size() + " dishes are asked for, and at most " + request.mostDishes() + " are cooked",
                     "Ask for fewer, or allow " + must.size() + " dishes.");
         }
-        return request.withKitchen(kitchen.withDishes(dishes)).withSeats(seats).withMustCook(must);
+        Set<Dish> lastTime = new LinkedHashSet<>();
+        wanted.lastTime().forEach(id -> lastTime.add(FindDish.answer(kitchen, id)));
+        if (must.stream().filter(lastTime::contains).count() > Variety.MOST_AGAIN) {
+            throw Refused.because(
+                    "more than one of last time's dishes is asked for",
+                    "At most one of them is cooked again: ask for one, or name fewer of last time.");
+        }
+        return request.withKitchen(kitchen.withDishes(dishes))
+                .withSeats(seats)
+                .withMustCook(must)
+                .withVariety(request.variety().withLastTime(lastTime));
     }
 
     /** Those named or else all; but what this kitchen cannot cook is left out unless it was named. */

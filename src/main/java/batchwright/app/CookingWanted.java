@@ -4,14 +4,14 @@ package batchwright.app;
  * What may be cooked, and how often.
  *
  * @param dishes which may, must and must not be cooked
- * @param mostDishes most dishes in a cooking session, at least 1
+ * @param number of dishes in each session
  * @param sessions how many cooking sessions, 1 to the number of days
  * @param vary whether no dish is cooked in two sessions in a row
  * @param shopOnce whether everything is bought before the first session, not before each
  */
-public record CookingWanted(DishesWanted dishes, int mostDishes, int sessions, boolean vary, boolean shopOnce) {
+public record CookingWanted(DishesWanted dishes, DishNumber number, int sessions, boolean vary, boolean shopOnce) {
     /** In one session. */
-    public CookingWanted(DishesWanted dishes, int mostDishes) {
-        this(dishes, mostDishes, 1, false, false);
+    public CookingWanted(DishesWanted dishes, DishNumber number) {
+        this(dishes, number, 1, false, false);
     }
 }

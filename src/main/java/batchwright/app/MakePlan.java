@@ -21,6 +21,7 @@ import batchwright.plan.PlanResult;
 import batchwright.plan.Planner;
 import batchwright.plan.Proof;
 import batchwright.plan.Seat;
+import batchwright.plan.Variety;
 import batchwright.plan.Watch;
 import batchwright.solve.BatchPlanner;
 import batchwright.solve.session.SessionsPlanner;
@@ -133,8 +134,10 @@ public final class MakePlan {
                         .toList(),
                 asked.days(),
                 asked.budget(),
-                question.cooking().mostDishes(),
-                new Cooking(question.cooking().sessions(), question.cooking().vary()),
+                question.cooking().number().most(),
+                new Cooking(question.cooking().sessions(), question.cooking().vary())
+                        .withVariety(
+                                Variety.ANY.withLeastDishes(question.cooking().number().least())),
                 question.patience());
         return new AskFor(question.cooking().dishes(), asked.kitchen()).in(request);
     }

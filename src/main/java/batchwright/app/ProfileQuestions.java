@@ -91,13 +91,13 @@ final class ProfileQuestions {
                         Pair.NONE,
                         When.USUALLY,
                         answers -> answers.containsKey("body_fat") && !ESTIMATE.equals(answers.get("body_fat"))),
-                girth("neck", "Girth of the neck, below the larynx? Without a tape, leave it out.", "38 cm", "15 in"),
-                girth("waist", "Girth of the waist? Men at the navel, women where it is narrowest.", "84 cm", "33 in"),
-                girth("hips", "Girth of the hips, where they are widest?", "98 cm", "38 in"),
+                girth("neck", "How far around is your neck, below the larynx? Leave it out if you have no tape.", "38 cm", "15 in"),
+                girth("waist", "How far around is your waist? Men: at the navel; women: where it is narrowest.", "84 cm", "33 in"),
+                girth("hips", "How far around are your hips, where they are widest?", "98 cm", "38 in"),
                 question(
                         "goal",
                         "goal",
-                        "What shall your weight do: hold; gain or lose with a rate; or reach a weight by a day?",
+                        "What should your weight do: hold, gain or lose at a rate, or reach a weight by a date?",
                         new Pair("gain 0.25 % a week", "lose 1 lb a week"),
                         When.NEEDED));
     }
@@ -131,7 +131,7 @@ final class ProfileQuestions {
                 new ProfileQuestion(
                         "training",
                         "training a week",
-                        "Do you train, with weights or otherwise? Enter how long in a week, each with its time, or none. The list of"
+                        "Do you train, with weights or otherwise? Enter each activity with its time in a week, or none. The list of"
                                 + " activities has the names.",
                         Pair.same("3 h weights, 45 min jogging"),
                         Pair.NONE,

@@ -3,10 +3,11 @@ package batchwright.audit;
 import batchwright.plan.Batch;
 import batchwright.plan.Fill;
 import batchwright.plan.PlanRequest;
+import batchwright.plan.Variety;
 import java.util.HashSet;
 import java.util.Set;
 
-/** No more dishes than asked for, each cooked once, each for at least two containers; those asked for among them. */
+/** No more and no fewer dishes than asked for, few of them of last time, each cooked once, each for at least two containers; those asked for among them. */
 record DishCount() implements Inspection {
     @Override
     public String name() {
@@ -32,6 +33,16 @@ record DishCount() implements Inspection {
         evidence.request().mustCook().stream()
                 .filter(dish -> !dishes.contains(dish.id()))
                 .forEach(dish -> findings.add(dish.id() + " is asked for and not cooked"));
+        Variety variety = evidence.request().variety();
+        if (dishes.size() < variety.leastDishes()) {
+            findings.add(dishes.size() + " dishes are cooked, at least " + variety.leastDishes());
+        }
+        long again = variety.lastTime().stream()
+                .filter(dish -> dishes.contains(dish.id()))
+                .count();
+        if (again > Variety.MOST_AGAIN) {
+            findings.add(again + " of last time's dishes are cooked again, at most " + Variety.MOST_AGAIN);
+        }
         int most = evidence.request().mostDishes();
         if (dishes.size() > most) {
             findings.add(dishes.size() + " dishes are cooked, at most " + most);

@@ -86,8 +86,9 @@ final class JoinedSessions {
         for (Session session : plan.sessions()) {
             PlanRequest here = session.request();
             Kitchen kitchen = here.kitchen();
-            if (!here.seats().equals(request.seats()) || here.mostDishes() != request.mostDishes()) {
-                findings.add("the session of day " + session.firstDay() + " is for other eaters or more dishes");
+            if (!here.seats().equals(request.seats()) || here.mostDishes() != request.mostDishes()
+                    || !here.variety().equals(request.variety())) {
+                findings.add("the session of day " + session.firstDay() + " is for other eaters or another number of dishes");
             }
             if (!kitchen.foods().equals(request.kitchen().foods())
                     || !kitchen.packs().equals(request.kitchen().packs())

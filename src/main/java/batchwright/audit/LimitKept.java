@@ -17,6 +17,8 @@ import java.util.function.Function;
  * @param name of the limit; limits of the same name of several eaters are one rule
  */
 record LimitKept(String name) implements Inspection {
+    private static final BigDecimal HUNDRED_GRAMS = BigDecimal.valueOf(100);
+
     /** One for each name, in the order of the eaters' lists. */
     static List<Inspection> all(List<Seat> seats) {
         return seats.stream()
@@ -50,6 +52,20 @@ record LimitKept(String name) implements Inspection {
                                 "a container of " + batch.dish().id() + " for "
                                         + seat.eater().name(),
                                 held(evidence, batch.dish(), fill, limit.measured()),
+                                findings);
+                    }
+                });
+            case PER_100_G ->
+                evidence.fills((batch, fill) -> {
+                    BigDecimal weight = held(evidence, batch.dish(), fill, Nutrient.COOKED_WEIGHT);
+                    if (fill.isFor(seat.eater()) && weight.signum() > 0) {
+                        check(
+                                limit,
+                                "a container of " + batch.dish().id() + " for "
+                                        + seat.eater().name(),
+                                held(evidence, batch.dish(), fill, limit.measured())
+                                        .multiply(HUNDRED_GRAMS)
+                                        .divide(weight, Tolerance.DIGITS),
                                 findings);
                     }
                 });

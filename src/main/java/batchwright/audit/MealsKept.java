@@ -2,13 +2,15 @@ package batchwright.audit;
 
 import batchwright.food.Dish;
 import batchwright.person.Meals;
+import batchwright.person.TimesADay;
 import batchwright.plan.Day;
 import batchwright.plan.Seat;
 import batchwright.plan.Serving;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** Each day has as many breakfast dishes as the eater has breakfasts, and no dish comes more often in all than it may. */
+/** The dishes of each day can be dealt out to the eater's breakfasts, lunches and dinners, and no dish comes more often in all than it may. */
 record MealsKept() implements Inspection {
     @Override
     public String name() {
@@ -36,18 +38,36 @@ record MealsKept() implements Inspection {
     }
 
     private static void inspectDay(Evidence evidence, Seat seat, Day day, Findings findings) {
-        int breakfasts = 0;
+        Map<Dish.Kind, Integer> served = new EnumMap<>(Dish.Kind.class);
         for (Serving serving : day.servings()) {
-            boolean breakfast = evidence.known()
+            evidence.known()
                     .dish(serving.dish())
-                    .filter(dish -> dish.kind() == Dish.Kind.BREAKFAST)
-                    .isPresent();
-            breakfasts += breakfast ? serving.count() : 0;
+                    .ifPresent(dish -> served.merge(dish.kind(), serving.count(), Integer::sum));
         }
+        int breakfasts = served.getOrDefault(Dish.Kind.BREAKFAST, 0);
+        int lunches = served.getOrDefault(Dish.Kind.LUNCH, 0);
+        int dinners = served.getOrDefault(Dish.Kind.DINNER, 0);
+        int either = served.getOrDefault(Dish.Kind.MAIN, 0);
         Meals meals = seat.eater().wishes().meals();
-        if (breakfasts < meals.leastBreakfasts() || breakfasts > meals.mostBreakfasts()) {
-            findings.add(Say.day(seat, day) + ": " + breakfasts + " breakfast dishes, from " + meals.leastBreakfasts()
-                    + " to " + meals.mostBreakfasts() + " were asked for");
+        if (!isRight(breakfasts, meals.breakfasts(), meals.mostBreakfasts())) {
+            findings.add(Say.day(seat, day) + ": " + breakfasts + " breakfast dishes, from "
+                    + meals.breakfasts().least() + " to " + meals.mostBreakfasts() + " were asked for");
         }
+        int containers = seat.eater().wishes().containersADay();
+        boolean dealt = false;
+        for (int toLunch = 0; toLunch <= either; toLunch++) {
+            dealt |= isRight(lunches + toLunch, meals.lunches(), meals.mostLunches(containers))
+                    && isRight(dinners + either - toLunch, meals.dinners(), meals.mostDinners(containers));
+        }
+        if (!dealt) {
+            findings.add(Say.day(seat, day) + ": " + lunches + " lunch dishes, " + dinners + " dinner dishes and " + either
+                    + " for either, from " + meals.lunches().least() + " to " + meals.mostLunches(containers)
+                    + " lunches and from " + meals.dinners().least() + " to " + meals.mostDinners(containers)
+                    + " dinners were asked for");
+        }
+    }
+
+    private static boolean isRight(int count, TimesADay asked, int most) {
+        return asked.least() <= count && count <= most;
     }
 }

@@ -53,7 +53,7 @@ final class ExportOptions {
     /**
      * Looks at all that can be looked at before there is a plan.
      *
-     * @throws Refused when a file cannot be written, or its name does not tell what it shall hold
+     * @throws Refused when a file cannot be written, or its name does not tell what it holds
      */
     void check(FilesBeside files) {
         for (String file : shopping) {
@@ -87,7 +87,7 @@ final class ExportOptions {
     private static Refused ending(String option, String file, String endings, String example) {
         return Refused.because(
                 option + " knows no \"" + file + "\": it does not end in " + endings,
-                "The ending says what it shall hold: " + example + ".");
+                "The ending says what the file holds: " + example + ".");
     }
 
     /** Without a plan there is nothing to shop for or be reminded of. */

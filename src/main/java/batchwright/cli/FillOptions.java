@@ -23,7 +23,7 @@ final class FillOptions {
     @Option(
             names = "--containers",
             paramLabel = "N",
-            description = "Fill so many like containers, 1 to " + DishRequest.MOST_CONTAINERS + "; default "
+            description = "How many containers to fill, all alike, 1 to " + DishRequest.MOST_CONTAINERS + "; default "
                     + DishRequest.USUAL_CONTAINERS + ".")
     private @Nullable String containers;
 
@@ -72,7 +72,7 @@ final class FillOptions {
     DishQuestion question(String dish) {
         if (kcal == null && protein == null) {
             throw Refused.because(
-                    "nothing says how much a container of " + dish + " shall hold",
+                    "nothing says how much a container of " + dish + " should hold",
                     "Enter --kcal, --protein or both: dishes " + dish + " --containers 5 --kcal 700 --protein 40.");
         }
         return new DishQuestion(
@@ -101,7 +101,7 @@ final class FillOptions {
         if (kcal == null) {
             if (percent.isPresent()) {
                 throw Refused.because(
-                        "--band stands without --kcal", "Enter the energy too: --kcal 700 --band " + band + ".");
+                        "--band needs --kcal", "Enter the energy too: --kcal 700 --band " + band + ".");
             }
             return Optional.empty();
         }

@@ -66,8 +66,8 @@ final class FoodsCommand implements Callable<Integer> {
     @Option(
             names = "--compare",
             description =
-                    "Rank your foods that have a price by the price of 1000 kcal and of 30 g protein: those that fit all words or,"
-                            + " when none does, any of them.")
+                    "Rank your foods that have a price by what 1000 kcal and 30 g of protein cost: those that match all words or, if"
+                            + " none does, any of them.")
     private boolean compare;
 
     @Option(names = "--by", paramLabel = "WHAT", description = "What --compare ranks by: kcal (default) or protein.")
@@ -134,17 +134,17 @@ final class FoodsCommand implements Callable<Integer> {
     private void refuseMixtures() {
         if (price.any() && (take || compare || all)) {
             throw Refused.because(
-                    "a price is entered beside --take, --compare or --all",
+                    "--price cannot be used with --take, --compare or --all",
                     "Write it alone: foods FOOD --price 2.49 --pack 500g --shop NAME.");
         }
         if (take && (compare || all)) {
-            throw Refused.because("--take stands with --compare or --all", "Write it alone: foods --take 20031.");
+            throw Refused.because("--take cannot be used with --compare or --all", "Write it alone: foods --take 20031.");
         }
         if (by != null && !compare) {
-            throw Refused.because("--by stands without --compare", "Write foods --compare --by " + by + ".");
+            throw Refused.because("--by needs --compare", "Write foods --compare --by " + by + ".");
         }
         if (all && (compare || words.isEmpty())) {
-            throw Refused.because("--all stands without a search", "Write words before it: foods yogurt --all.");
+            throw Refused.because("--all needs words to search for", "Write words before it: foods yogurt --all.");
         }
     }
 

@@ -1,5 +1,6 @@
 package batchwright.cli;
 
+import batchwright.app.DishNumber;
 import batchwright.app.Refused;
 import batchwright.app.TypedSum;
 import java.math.BigDecimal;
@@ -16,6 +17,7 @@ import java.time.format.DateTimeParseException;
 record Given(String name, String text) {
     private static final String DAY = "\\d{4}-\\d{2}-\\d{2}";
     private static final String TIME = "([01]\\d|2[0-3]):[0-5]\\d";
+    private static final String DISHES = "(\\d{1,2}-)?\\d{1,2}";
     private static final String WHOLE = "\\d{1,9}";
     private static final String ONE_DECIMAL = "\\d{1,9}(\\.\\d)?";
     /** The most that any currency has. */
@@ -34,6 +36,25 @@ record Given(String name, String text) {
             throw refused(range);
         }
         return value;
+    }
+
+    /**
+     * Such as 3, or 2-3.
+     *
+     * @throws Refused when it is no number of dishes, nor two of them
+     */
+    DishNumber dishes(int most) {
+        String range = "a whole number of dishes from 1 to " + most + ", or the least and the most, such as 2-3";
+        if (!text.matches(DISHES)) {
+            throw refused(range);
+        }
+        int dash = text.indexOf('-');
+        var number = new DishNumber(
+                dash < 0 ? 1 : Integer.parseInt(text.substring(0, dash)), Integer.parseInt(text.substring(dash + 1)));
+        if (number.least() < 1 || number.most() < number.least() || number.most() > most) {
+            throw refused(range);
+        }
+        return number;
     }
 
     /** @throws Refused when it is no number with at most one decimal in the range */

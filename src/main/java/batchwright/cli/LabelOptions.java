@@ -52,7 +52,7 @@ final class LabelOptions {
     /**
      * Looks at what can be looked at before there is a plan.
      *
-     * @throws Refused when the file cannot be written, or its name does not tell what it shall hold
+     * @throws Refused when the file cannot be written, or its name does not tell what it holds
      */
     void check(FilesBeside files) {
         if (pdf == null) {
@@ -61,7 +61,7 @@ final class LabelOptions {
         if (!pdf.toLowerCase(Locale.ROOT).endsWith(".pdf")) {
             throw Refused.because(
                     PDF + " knows no \"" + pdf + "\": it does not end in .pdf",
-                    "The ending says what it shall hold: " + PDF + " labels.pdf.");
+                    "The ending says what the file holds: " + PDF + " labels.pdf.");
         }
         files.add(pdf, LabelPdf::isIn);
     }

@@ -25,7 +25,7 @@ final class ModelOption {
         }
     }
 
-    /** @throws Refused when the files cannot be written, or the name does not tell what it shall hold */
+    /** @throws Refused when the files cannot be written, or the name does not tell what it holds */
     void check(FilesBeside files) {
         model = Optional.ofNullable(file).map(ModelFile::new);
         model.ifPresent(files::add);

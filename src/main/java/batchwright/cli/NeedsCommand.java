@@ -218,7 +218,7 @@ final class NeedsCommand implements Callable<Integer> {
         if (!eaters.isEmpty() || weeks != null || steps) {
             String other = weeks == null ? "--stages" : "--weeks";
             throw Refused.because(
-                    "--activities stands with " + (eaters.isEmpty() ? other : "an eater"),
+                    "--activities cannot be used with " + (eaters.isEmpty() ? other : "an eater"),
                     "Write it alone, it is the same for all: needs --activities.");
         }
         return program.answer(program.json ? ActivitiesJson.list() : ActivitiesText.list());

@@ -93,8 +93,17 @@ final class PlanCommand implements Callable<Integer> {
             names = "--dishes",
             paramLabel = "N",
             defaultValue = "" + PlanRequest.USUAL_MOST_DISHES,
-            description = "Most dishes in a cooking session, 1 to 10; default ${DEFAULT-VALUE}.")
+            description =
+                    "Most dishes in a cooking session, 1 to 10, or the least and the most, such as 2-3; default"
+                            + " ${DEFAULT-VALUE}.")
     private String dishes = "";
+
+    @Option(
+            names = "--last-time",
+            paramLabel = "DISH",
+            split = ",",
+            description = "Dishes that you cooked last time: at most one of them is cooked again.")
+    private List<String> lastTime = new ArrayList<>();
 
     @Option(
             names = "--most-minutes",
@@ -114,7 +123,7 @@ final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--nutrients",
             description =
-                    "Show every nutrient of an average day beside published amounts; otherwise what is short or above.")
+                    "Show every nutrient of an average day beside published amounts, not only those that are too low or too high.")
     private boolean nutrients;
 
     @Option(
@@ -156,8 +165,13 @@ final class PlanCommand implements Callable<Integer> {
         if (question.cooking().sessions() > 1) {
             if (!with.isEmpty()) {
                 throw Refused.because(
-                        "--with stands with several cooking sessions",
+                        "--with cannot be used with several cooking sessions",
                         "Each session chooses its own dishes: leave one of the two out, or use --cook.");
+            }
+            if (!lastTime.isEmpty()) {
+                throw Refused.because(
+                        "--last-time cannot be used with several cooking sessions",
+                        "Leave one of the two out; --vary cooks no dish in two sessions in a row.");
             }
             model.refuseSessions();
             insight.refuseSessions();
@@ -222,8 +236,8 @@ final class PlanCommand implements Callable<Integer> {
                 howLong,
                 Optional.ofNullable(budget).map(text -> new Given("--budget", text).money()),
                 sessions.cooking(
-                        new DishesWanted(names(cook), names(with), names(without)),
-                        new Given("--dishes", dishes).whole(1, MOST_DISHES, "dishes"),
+                        new DishesWanted(names(cook), names(with), names(without), names(lastTime)),
+                        new Given("--dishes", dishes).dishes(MOST_DISHES),
                         howLong),
                 Duration.ofSeconds(new Given("--seconds", seconds).whole(1, MOST_SECONDS, "seconds")),
                 insight.wanted());

@@ -21,7 +21,7 @@ final class ReportOptions {
     /**
      * Looks at what can be looked at before there is a plan.
      *
-     * @throws Refused when the file cannot be written, or its name does not tell what it shall hold
+     * @throws Refused when the file cannot be written, or its name does not tell what it holds
      */
     void check(FilesBeside files) {
         if (file == null) {
@@ -30,7 +30,7 @@ final class ReportOptions {
         if (!file.toLowerCase(Locale.ROOT).matches(".*\\.html?")) {
             throw Refused.because(
                     REPORT + " knows no \"" + file + "\": it does not end in .html",
-                    "The ending says what it shall hold: " + REPORT + " plan.html.");
+                    "The ending says what the file holds: " + REPORT + " plan.html.");
         }
         files.add(file, HtmlReport::isIn);
     }

@@ -1,6 +1,7 @@
 package batchwright.cli;
 
 import batchwright.app.CookingWanted;
+import batchwright.app.DishNumber;
 import batchwright.app.DishesWanted;
 import batchwright.app.Refused;
 import batchwright.plan.Cooking;
@@ -32,10 +33,10 @@ final class SessionOptions {
 
     /**
      * @param wanted which dishes may, must and must not be cooked
-     * @param mostDishes most dishes in a cooking session
+     * @param number of dishes in a cooking session
      * @param days of the plan
      */
-    CookingWanted cooking(DishesWanted wanted, int mostDishes, int days) {
+    CookingWanted cooking(DishesWanted wanted, DishNumber number, int days) {
         int sessions = new Given("--cooks", cooks).whole(1, Cooking.MOST_SESSIONS, "cooking sessions");
         if (sessions > days) {
             throw Refused.because(
@@ -50,6 +51,6 @@ final class SessionOptions {
             throw Refused.because(
                     (vary ? "--vary" : "--shop") + " is about several cooking sessions", "Say how many: --cooks 2.");
         }
-        return new CookingWanted(wanted, mostDishes, sessions, vary, trips.equals(ONCE));
+        return new CookingWanted(wanted, number, sessions, vary, trips.equals(ONCE));
     }
 }

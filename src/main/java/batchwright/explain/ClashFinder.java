@@ -124,14 +124,8 @@ public final class ClashFinder {
             return conflict.isNeeded(rule);
         }
 
-        /** Each learns what is left of the work when its turn comes. */
         List<Cure> cures() {
-            List<SoftRule> set = conflict.smallest(softRules.all());
-            List<Cure> cures = new ArrayList<>();
-            for (int i = 0; i < set.size(); i++) {
-                cures.add(Cure.of(set.get(i), request, oracle.shareOf(set.size() - i + 1)));
-            }
-            return cures;
+            return new CuresAlone(request, oracle, Cure::of).of(conflict.smallest(softRules.all()));
         }
     }
 }

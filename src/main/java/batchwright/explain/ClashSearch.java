@@ -28,11 +28,13 @@ final class ClashSearch {
     private final PlanRequest request;
     private final PlanRequest atAnyCost;
     private final Oracle oracle;
+    private final CuresAlone alone;
 
     ClashSearch(PlanRequest request, Oracle oracle) {
         this.request = request;
         this.atAnyCost = request.withBudget(Optional.empty());
         this.oracle = oracle;
+        this.alone = new CuresAlone(request, oracle, Cure::atAnyCost);
     }
 
     Clashes clashes() {
@@ -88,7 +90,7 @@ final class ClashSearch {
 
     /** Each rule tells its own cure; where none has one, changes of several. */
     private Clashes one(Sets sets) {
-        List<Cure> cures = cures(sets.found.get(0));
+        List<Cure> cures = alone.of(sets.found.get(0));
         List<Clash> rules = cures.stream()
                 .map(cure -> cure.clash(
                         sets.isNeeded(cure.softRule()) || cure.found().isPresent()))
@@ -96,27 +98,14 @@ final class ClashSearch {
         boolean cured = rules.stream().anyMatch(Clash::isCured);
         return new Clashes(
                 List.of(new ClashSet(rules, sets.eaters.get(0))),
-                cured ? List.of() : together(sets.found, otherContainers(2)));
-    }
-
-    /** Each learns what is left of the work when its turn comes. */
-    private List<Cure> cures(List<SoftRule> set) {
-        List<Cure> cures = new ArrayList<>();
-        for (int i = 0; i < set.size(); i++) {
-            cures.add(Cure.atAnyCost(set.get(i), request, oracle.shareOf(set.size() - i + 1)));
-        }
-        cures.addAll(cured(otherContainers(1)));
-        if (cures.stream().allMatch(cure -> cure.found().isEmpty())) {
-            cures.addAll(cured(otherContainers(SoftWishes.MOST_CONTAINERS)));
-        }
-        return cures;
+                cured ? List.of() : together(sets.found, alone.otherContainers(2)));
     }
 
     /** For a request without a plan at any cost: one for each rule of the first set. Empty when no rule that can be loosened is to blame. */
     List<Cure> cures() {
         var sets = new Sets(atAnyCost, oracle.shareOf(2));
         sets.find();
-        return sets.found.isEmpty() ? List.of() : cures(sets.found.get(0));
+        return sets.found.isEmpty() ? List.of() : alone.of(sets.found.get(0));
     }
 
     /** No change of one rule is enough, unless it is of the containers a day. */
@@ -124,18 +113,18 @@ final class ClashSearch {
         List<ClashSet> named = new ArrayList<>();
         for (int i = 0; i < sets.found.size(); i++) {
             List<Clash> rules = sets.found.get(i).stream()
-                    .map(rule -> new Cure(rule, Optional.empty(), Optional.empty(), true).clash(sets.isNeeded(rule)))
+                    .map(rule -> Cure.none(rule).clash(sets.isNeeded(rule)))
                     .toList();
             named.add(new ClashSet(rules, sets.eaters.get(i)));
         }
         List<SoftRule> all = new ArrayList<>(figures);
         if (figures.isEmpty()) {
-            List<SoftRule> containers = otherContainers(2);
-            List<Cure> alone = cured(containers);
-            if (!alone.isEmpty()) {
+            List<SoftRule> containers = alone.otherContainers(2);
+            List<Cure> helping = alone.helping(containers);
+            if (!helping.isEmpty()) {
                 return new Clashes(
                         named,
-                        alone.stream().map(cure -> List.of(cure.clash(true))).toList());
+                        helping.stream().map(cure -> List.of(cure.clash(true))).toList());
             }
             all.addAll(containers);
         }
@@ -160,21 +149,6 @@ final class ClashSearch {
             clashes.add(raised.clash(request.budget().get()));
         }
         return clashes;
-    }
-
-    /** Containers a day always hold; but where a few more or less make a plan possible, that too is a rule of the set. */
-    private List<SoftRule> otherContainers(int mostMoreOrLess) {
-        return EaterInRequest.all(request).stream()
-                .map(at -> SoftWishes.containersADay(
-                        at, Offered.to(at, request).size(), mostMoreOrLess))
-                .toList();
-    }
-
-    private List<Cure> cured(List<SoftRule> rules) {
-        return rules.stream()
-                .map(rule -> Cure.atAnyCost(rule, request, oracle))
-                .filter(cure -> cure.found().isPresent())
-                .toList();
     }
 
     private List<String> names(List<Seat> seats) {

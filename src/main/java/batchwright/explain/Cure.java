@@ -25,6 +25,11 @@ record Cure(SoftRule softRule, Optional<Loosened> found, Optional<Raised> raised
         }
     }
 
+    /** Nothing is changed of the rule. */
+    static Cure none(SoftRule softRule) {
+        return new Cure(softRule, Optional.empty(), Optional.empty(), true);
+    }
+
     /** Within the budget of the request, if it has one. Of several loosenings that help, the one with the fewest units; the first of these. */
     static Cure of(SoftRule softRule, PlanRequest request, Oracle oracle) {
         if (!softRule.canBeChanged()) {
@@ -80,10 +85,9 @@ record Cure(SoftRule softRule, Optional<Loosened> found, Optional<Raised> raised
     /** @param needed whether it is proven that the other rules of the set can all hold */
     Clash clash(boolean needed) {
         if (found.isEmpty()) {
-            return softRule.clash(
-                    certain ? "" : NOT_FOUND,
-                    softRule.canBeChanged() ? Optional.empty() : Optional.of(new Remedy.ChangeWhatIsCooked()),
-                    needed);
+            return certain
+                    ? softRule.clash("", softRule.instead(), needed)
+                    : softRule.clash(NOT_FOUND, Optional.empty(), needed);
         }
         Loosened loosened = found.get();
         String change = loosened.loosening().cure().apply(loosened.units());

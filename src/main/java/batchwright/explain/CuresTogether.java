@@ -27,7 +27,7 @@ final class CuresTogether {
     }
 
     /**
-     * Those of the fewest rules; a few of them.
+     * Those of the fewest rules; a few of them. Rules that are loosened last change only where nothing else is enough.
      *
      * @param sets of rules that clash: of each one has to change
      * @param figures rules of other figures, any of which may stand for one of the sets
@@ -35,6 +35,13 @@ final class CuresTogether {
     List<List<Cure>> fewest(List<List<SoftRule>> sets, List<SoftRule> figures) {
         List<SoftRule> pool = new ArrayList<>(figures);
         sets.stream().flatMap(List::stream).filter(SoftRule::canBeChanged).forEach(pool::add);
+        List<SoftRule> usual =
+                pool.stream().filter(rule -> !rule.isLoosenedLast()).toList();
+        List<List<Cure>> found = of(usual, sets);
+        return found.isEmpty() && usual.size() < pool.size() ? of(pool, sets) : found;
+    }
+
+    private List<List<Cure>> of(List<SoftRule> pool, List<List<SoftRule>> sets) {
         List<List<Cure>> found = new ArrayList<>();
         for (int size = 2; size <= MOST_RULES && found.isEmpty(); size++) {
             for (List<SoftRule> some : choices(pool, 0, size)) {

@@ -25,6 +25,8 @@ final class RulePerturbations {
         List<RulePerturbation> all = new ArrayList<>();
         EaterInRequest.all(request).forEach(at -> all.addAll(of(at)));
         all.add(rules.dishCount());
+        rules.leastDishes().ifPresent(all::add);
+        rules.lastTime().ifPresent(all::add);
         rules.keeping().ifPresent(all::add);
         return all;
     }
@@ -63,6 +65,28 @@ final class RulePerturbations {
                 1,
                 Math.min(SoftCooking.MOST_DISHES, request.kitchen().dishes().size()),
                 PlanRequest::withMostDishes);
+    }
+
+    /** Empty when one dish will do. */
+    private Optional<RulePerturbation> leastDishes() {
+        return SoftCooking.leastDishes(request)
+                .map(softRule -> count(
+                        "least dishes",
+                        Optional.empty(),
+                        request.variety().leastDishes(),
+                        1,
+                        request.mostDishes(),
+                        (r, n) -> r.withVariety(r.variety().withLeastDishes(n))));
+    }
+
+    private Optional<RulePerturbation> lastTime() {
+        return SoftCooking.lastTime(request)
+                .map(softRule -> new RulePerturbation(
+                        "last time's dishes",
+                        Optional.empty(),
+                        "one again",
+                        Optional.of(new Change("all again", softRule.dropped())),
+                        Optional.empty()));
     }
 
     private interface Count {

@@ -4,6 +4,7 @@ import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Remedy;
+import batchwright.plan.Variety;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -45,6 +46,46 @@ final class SoftCooking {
                         + PlanRequest.LEAST_CONTAINERS_OF_A_DISH + " containers",
                 r -> r.withMostDishes(all),
                 List.of(List.of(more))));
+    }
+
+    /** Empty when one dish will do. */
+    static Optional<SoftRule> leastDishes(PlanRequest request) {
+        int now = request.variety().leastDishes();
+        if (now <= 1) {
+            return Optional.empty();
+        }
+        Loosening fewer = new Loosening(
+                now - 1,
+                (r, units) -> r.withVariety(r.variety().withLeastDishes(now - units)),
+                units -> "ask for at least " + Phrases.count(now - units, "dish", "dishes"),
+                units -> new Remedy.AskForFewerDishes(now - units));
+        return Optional.of(new SoftRule(
+                "dish count",
+                "at least " + now + " dishes are cooked, each for at least " + PlanRequest.LEAST_CONTAINERS_OF_A_DISH
+                        + " containers",
+                r -> r.withVariety(r.variety().withLeastDishes(1)),
+                List.of(List.of(fewer))));
+    }
+
+    /** Empty when no more of them than may be cooked again are offered. */
+    static Optional<SoftRule> lastTime(PlanRequest request) {
+        List<String> again = request.kitchen().dishes().values().stream()
+                .filter(request.variety().lastTime()::contains)
+                .map(Dish::name)
+                .toList();
+        if (again.size() <= Variety.MOST_AGAIN) {
+            return Optional.empty();
+        }
+        return Optional.of(new SoftRule(
+                "dish count",
+                "at most one of last time's dishes is cooked again: " + Phrases.some(again),
+                SoftCooking::anyOfLastTime,
+                List.of(List.of(Loosening.once(
+                        SoftCooking::anyOfLastTime, "allow all of them again", new Remedy.AllowLastTime())))));
+    }
+
+    private static PlanRequest anyOfLastTime(PlanRequest request) {
+        return request.withVariety(request.variety().withLastTime(Set.of()));
     }
 
     /** Empty when no dish is asked for. One of them less; else none of them. */

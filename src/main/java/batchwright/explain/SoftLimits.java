@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** A soft rule for each limit: loosened by whole units, at the end it has, or at both as evenly as a profile says it. One that no profile changes cannot be loosened. */
 final class SoftLimits {
@@ -38,7 +39,8 @@ final class SoftLimits {
                 limit.name(),
                 limit.scope().holds(at.name()) + " " + limit.says(),
                 request -> at.with(request, limit, Range.ANY),
-                loosenings());
+                loosenings(),
+                limit.setting().isPresent() ? Optional.empty() : Optional.of(new Remedy.ChangeWhatIsCooked()));
     }
 
     private List<List<Loosening>> loosenings() {
@@ -53,8 +55,12 @@ final class SoftLimits {
             return List.of(List.of(looser(setting, "lower it to ", below, 1, 0)));
         } else if (!range.hasLeast()) {
             return List.of(List.of(looser(setting, "raise it to ", above, 0, 1)));
+        } else if (setting.movesBothEnds()) {
+            return List.of(List.of(looser(setting, "widen it to ", Math.min(below, above), 1, 1)));
         }
-        return List.of(List.of(looser(setting, "widen it to ", Math.min(below, above), 1, 1)));
+        return List.of(
+                List.of(looser(setting, "widen it to ", below, 1, 0), looser(setting, "widen it to ", above, 0, 1)),
+                List.of(looser(setting, "widen it to ", above, 1, 1)));
     }
 
     private static int most(Range range) {

@@ -1,6 +1,5 @@
 package batchwright.explain;
 
-import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.person.Meals;
 import batchwright.plan.PlanRequest;
@@ -17,11 +16,8 @@ final class SoftMeals {
     static List<SoftRule> of(EaterInRequest at, Kitchen kitchen) {
         List<SoftRule> softRules = new ArrayList<>();
         Meals now = at.wishes().meals();
-        boolean binds = now.leastBreakfasts() > 0
-                || (now.mostBreakfasts() < at.wishes().containersADay()
-                        && kitchen.dishes().values().stream().anyMatch(d -> d.kind() == Dish.Kind.BREAKFAST));
-        if (binds) {
-            softRules.add(breakfasts(at, now));
+        for (SoftMeal meal : SoftMeal.of(at)) {
+            meal.softRule(kitchen).ifPresent(softRules::add);
         }
         if (now.sameDishADay() < Meals.MOST_OF_A_DISH_A_DAY
                 || now.sameDishInAll().isPresent()) {
@@ -52,26 +48,6 @@ final class SoftMeals {
         return at.withWishes(request, w -> w.with(w.meals().withAnySnacks(true)));
     }
 
-    private static SoftRule breakfasts(EaterInRequest at, Meals now) {
-        int containers = at.wishes().containersADay();
-        var fewer = new Loosening(
-                now.leastBreakfasts(),
-                (request, k) -> meals(at, request, now.leastBreakfasts() - k, now.mostBreakfasts()),
-                k -> "ask for " + range(now.leastBreakfasts() - k, now.mostBreakfasts()) + " a day",
-                k -> new Remedy.ChangeBreakfasts(at.eater(), now.leastBreakfasts() - k, now.mostBreakfasts()));
-        var more = new Loosening(
-                Math.max(0, containers - now.mostBreakfasts()),
-                (request, k) -> meals(at, request, now.leastBreakfasts(), now.mostBreakfasts() + k),
-                k -> "ask for " + range(now.leastBreakfasts(), now.mostBreakfasts() + k) + " a day",
-                k -> new Remedy.ChangeBreakfasts(at.eater(), now.leastBreakfasts(), now.mostBreakfasts() + k));
-        return new SoftRule(
-                "meals",
-                at.name() + " has " + range(now.leastBreakfasts(), now.mostBreakfasts())
-                        + " a day, and breakfast dishes for nothing else",
-                request -> meals(at, request, 0, containers),
-                List.of(List.of(fewer, more)));
-    }
-
     private static SoftRule sameDish(EaterInRequest at, Meals now) {
         List<Loosening> one = new ArrayList<>();
         one.add(new Loosening(
@@ -96,24 +72,11 @@ final class SoftMeals {
                 List.of(one));
     }
 
-    private static PlanRequest meals(EaterInRequest at, PlanRequest request, int least, int most) {
-        return at.withWishes(request, w -> w.with(w.meals().withBreakfasts(least, most)));
-    }
-
     private static PlanRequest sameDish(EaterInRequest at, PlanRequest request, int aDay, OptionalInt inAll) {
         return at.withWishes(request, w -> w.with(w.meals().withSameDish(aDay, inAll)));
     }
 
     private static String times(int count) {
         return Phrases.count(count, "time", "times");
-    }
-
-    /** Exactly 1 breakfast; at most 1 breakfast; 1 to 2 breakfasts. */
-    private static String range(int least, int most) {
-        String many = Phrases.count(most, "breakfast", "breakfasts");
-        if (least == most) {
-            return "exactly " + many;
-        }
-        return least == 0 ? "at most " + many : least + " to " + many;
     }
 }

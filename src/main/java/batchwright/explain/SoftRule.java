@@ -15,6 +15,7 @@ import java.util.function.UnaryOperator;
  * @param dropped the request without the rule: at least as loose as every loosening makes it
  * @param loosenings ways to loosen it, likeliest first; those of a later list are for when none of an earlier list helps. None where
  *     nobody can change it
+ * @param instead what may help instead of loosening it, of a rule that is loosened only when no change of another rule helps
  * @param droppable whether it can be dropped at all; else its loosenings are other figures, each all or nothing
  */
 record SoftRule(
@@ -22,18 +23,32 @@ record SoftRule(
         String says,
         UnaryOperator<PlanRequest> dropped,
         List<List<Loosening>> loosenings,
+        Optional<Remedy> instead,
         boolean droppable) {
     SoftRule {
         loosenings = List.copyOf(loosenings);
     }
 
     SoftRule(String rule, String says, UnaryOperator<PlanRequest> dropped, List<List<Loosening>> loosenings) {
-        this(rule, says, dropped, loosenings, true);
+        this(rule, says, dropped, loosenings, Optional.empty());
+    }
+
+    SoftRule(
+            String rule,
+            String says,
+            UnaryOperator<PlanRequest> dropped,
+            List<List<Loosening>> loosenings,
+            Optional<Remedy> instead) {
+        this(rule, says, dropped, loosenings, instead, true);
     }
 
     /** A rule that no figure loosens: there are only others. */
     static SoftRule ofOtherFigures(String rule, String says, List<List<Loosening>> figures) {
-        return new SoftRule(rule, says, UnaryOperator.identity(), figures, false);
+        return new SoftRule(rule, says, UnaryOperator.identity(), figures, Optional.empty(), false);
+    }
+
+    boolean isLoosenedLast() {
+        return instead.isPresent();
     }
 
     boolean canBeChanged() {

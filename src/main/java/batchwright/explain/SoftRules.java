@@ -17,6 +17,8 @@ record SoftRules(List<List<SoftRule>> groups) {
         List<SoftRule> session = new ArrayList<>();
         SoftCooking.keeping(request).ifPresent(session::add);
         SoftCooking.dishCount(request).ifPresent(session::add);
+        SoftCooking.leastDishes(request).ifPresent(session::add);
+        SoftCooking.lastTime(request).ifPresent(session::add);
         SoftCooking.askedFor(request).ifPresent(session::add);
         SoftCooking.handsOnMinutes(request).ifPresent(session::add);
         groups.add(session);
@@ -26,7 +28,7 @@ record SoftRules(List<List<SoftRule>> groups) {
 
     private static List<SoftRule> of(EaterInRequest at, PlanRequest request) {
         List<SoftRule> softRules = new ArrayList<>();
-        SoftWishes.avoid(at, request.kitchen()).ifPresent(softRules::add);
+        softRules.addAll(SoftAvoid.of(at, request.kitchen()));
         softRules.addAll(SoftMeals.of(at, request.kitchen()));
         SoftMeals.snackPairs(at, request.kitchen()).ifPresent(softRules::add);
         softRules.add(SoftWishes.snackLimits(at));

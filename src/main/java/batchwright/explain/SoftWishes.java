@@ -1,15 +1,9 @@
 package batchwright.explain;
 
-import batchwright.food.Allergen;
-import batchwright.food.Dish;
 import batchwright.food.Food;
-import batchwright.food.Kitchen;
-import batchwright.food.origin.Diet;
-import batchwright.person.Avoided;
 import batchwright.person.Wishes;
 import batchwright.plan.Remedy;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -110,86 +104,5 @@ final class SoftWishes {
 
     private static int upTo(int most, int wanted) {
         return Math.min(most, wanted);
-    }
-
-    /** Empty when this eater avoids nothing. One thing allowed again; if that is not enough, all of them. */
-    static Optional<SoftRule> avoid(EaterInRequest at, Kitchen kitchen) {
-        Wishes now = at.wishes();
-        List<String> names = Stream.of(
-                        now.avoided().diets().stream().map(Diet::says),
-                        now.avoidAllergens().stream().map(Allergen::label),
-                        now.avoidFoods().stream().map(Food::name),
-                        now.avoidDishes().stream().map(Dish::name))
-                .flatMap(s -> s)
-                .toList();
-        if (names.isEmpty()) {
-            return Optional.empty();
-        }
-        List<Loosening> one = new ArrayList<>();
-        now.avoidFoods()
-                .forEach(food -> one.add(again(
-                        at,
-                        food.name() + " again",
-                        Optional.of(food.id()),
-                        without(now, Set.of(food), Set.of(), Set.of()))));
-        now.avoidDishes()
-                .forEach(dish -> one.add(again(
-                        at,
-                        dish.name() + " again",
-                        Optional.of(dish.id()),
-                        without(now, Set.of(), Set.of(), Set.of(dish)))));
-        now.avoidAllergens().stream()
-                .sorted()
-                .forEach(a -> one.add(again(
-                        at, careful(a.label()), Optional.of(a.id()), without(now, Set.of(), Set.of(a), Set.of()))));
-        now.avoided()
-                .diets()
-                .forEach(diet -> one.add(again(
-                        at,
-                        careful(diet.says()),
-                        Optional.of(diet.name()),
-                        now.with(now.avoided().withDiets(less(now.avoided().diets(), Set.of(diet)))))));
-        Wishes nothing = now.with(Avoided.NOTHING);
-        Loosening all = again(
-                at,
-                now.avoidAllergens().isEmpty() && now.avoided().diets().isEmpty()
-                        ? "all of them again"
-                        : careful("all of them"),
-                Optional.empty(),
-                nothing);
-        long left = kitchen.dishes().values().stream().filter(now::allows).count();
-        return Optional.of(new SoftRule(
-                "avoid",
-                Phrases.some(names) + " never " + (names.size() == 1 ? "reaches " : "reach ") + at.name()
-                        + ", who may eat " + left + " of "
-                        + Phrases.count(kitchen.dishes().size(), "dish", "dishes"),
-                request -> at.withWishes(request, w -> avoiding(w, nothing)),
-                List.of(one, names.size() == 1 ? List.of() : List.of(all))));
-    }
-
-    private static String careful(String allergen) {
-        return allergen + " again, but only if that is no allergy or intolerance";
-    }
-
-    private static Loosening again(EaterInRequest at, String what, Optional<String> id, Wishes less) {
-        return Loosening.once(
-                request -> at.withWishes(request, w -> avoiding(w, less)),
-                "allow " + what,
-                new Remedy.AvoidLess(at.eater(), id));
-    }
-
-    private static Wishes avoiding(Wishes wishes, Wishes less) {
-        return wishes.with(less.avoided());
-    }
-
-    private static Wishes without(Wishes now, Set<Food> foods, Set<Allergen> allergens, Set<Dish> dishes) {
-        return now.withAvoided(
-                less(now.avoidFoods(), foods), less(now.avoidAllergens(), allergens), less(now.avoidDishes(), dishes));
-    }
-
-    private static <T> Set<T> less(Set<T> all, Set<T> some) {
-        Set<T> rest = new HashSet<>(all);
-        rest.removeAll(some);
-        return rest;
     }
 }

@@ -29,6 +29,9 @@ public record Dish(
     /** When it is mostly eaten. */
     public enum Kind {
         BREAKFAST,
+        LUNCH,
+        DINNER,
+        /** At lunch or dinner. */
         MAIN
     }
 

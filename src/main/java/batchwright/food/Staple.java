@@ -34,6 +34,11 @@ public record Staple(String name, Set<Allergen> allergens, Origins origins, Opti
         return new Staple(name, told, OriginWords.of(name), grams);
     }
 
+    /** Of which a day has a limit. */
+    public boolean isSalt() {
+        return id().equals("salt");
+    }
+
     /** As a profile writes it: black_pepper. */
     public String id() {
         return name.strip().toLowerCase(Locale.ROOT).replace(' ', '_');

@@ -20,7 +20,12 @@ public record Limit(
     }
 
     public String unit() {
-        return measured.unit();
+        return scope.unit(measured);
+    }
+
+    /** Whether it is on single containers. */
+    public boolean isOnContainers() {
+        return scope == Scope.CONTAINER || scope == Scope.PER_100_G;
     }
 
     public Limit with(Range other) {

@@ -14,6 +14,29 @@ public sealed interface Setting {
     /** What stands after the key to make this the limit. */
     String written(Range range);
 
+    /** Whether both ends move together, because the profile says how far from an aim. */
+    default boolean movesBothEnds() {
+        return false;
+    }
+
+    /**
+     * A least and a most, or one of them.
+     *
+     * @param highest the most that a profile may ask for
+     */
+    record Between(String key, String unit, int highest) implements Setting {
+        @Override
+        public Range widest() {
+            return Range.atMost(highest);
+        }
+
+        /** At least 60 kcal per 100 g; 60 to 160 kcal per 100 g. */
+        @Override
+        public String written(Range range) {
+            return range.says(unit);
+        }
+    }
+
     /** The figure itself. */
     record Amount(String key, String unit) implements Setting {
         @Override
@@ -83,6 +106,11 @@ public sealed interface Setting {
      */
     record PercentOfAim(String key, int aim, int mostPercent) implements Setting {
         private static final BigDecimal PER_CENT = BigDecimal.valueOf(100);
+
+        @Override
+        public boolean movesBothEnds() {
+            return true;
+        }
 
         @Override
         public Range widest() {

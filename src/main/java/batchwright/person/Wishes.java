@@ -94,12 +94,18 @@ public record Wishes(
         return avoided.allows(dish);
     }
 
-    /** Most containers of the dish in a day: a breakfast dish for breakfasts, another for the other containers. */
+    /** What a day's containers must keep for the meals. */
+    public List<KindsADay> kindsADay() {
+        return meals.kinds(containersADay);
+    }
+
+    /** Most containers of the dish in a day, for the meals that it is for. */
     public int mostADay(Dish dish) {
-        int meant = dish.kind() == Dish.Kind.BREAKFAST
-                ? Math.min(meals.mostBreakfasts(), containersADay)
-                : containersADay - meals.leastBreakfasts();
-        return Math.max(0, Math.min(meals.sameDishADay(), meant));
+        int most = Math.min(meals.sameDishADay(), containersADay);
+        for (KindsADay kinds : kindsADay()) {
+            most = Math.min(most, kinds.counts(dish) ? kinds.most() : containersADay - kinds.least());
+        }
+        return Math.max(0, most);
     }
 
     /** Most containers of the dish over so many days on which it may be eaten. */

@@ -12,8 +12,9 @@ import java.util.Set;
  * @param sessions how many, 1 to {@link #MOST_SESSIONS}
  * @param vary whether no dish is cooked in two sessions in a row
  * @param mustCook dishes that are cooked in each session, whatever it costs
+ * @param variety how different the dishes of each session are
  */
-public record Cooking(int sessions, boolean vary, Set<Dish> mustCook) {
+public record Cooking(int sessions, boolean vary, Set<Dish> mustCook, Variety variety) {
     public static final int MOST_SESSIONS = 8;
     /** All of it on the first day. */
     public static final Cooking ONCE = new Cooking(1, false);
@@ -27,16 +28,20 @@ public record Cooking(int sessions, boolean vary, Set<Dish> mustCook) {
 
     /** No dish is asked for. */
     public Cooking(int sessions, boolean vary) {
-        this(sessions, vary, Set.of());
+        this(sessions, vary, Set.of(), Variety.ANY);
     }
 
     public Cooking withMustCook(Set<Dish> other) {
-        return new Cooking(sessions, vary, other);
+        return new Cooking(sessions, vary, other, variety);
+    }
+
+    public Cooking withVariety(Variety other) {
+        return new Cooking(sessions, vary, mustCook, other);
     }
 
     /** The same, all of it on the first day. */
     public Cooking once() {
-        return new Cooking(1, false, mustCook);
+        return new Cooking(1, false, mustCook, variety);
     }
 
     /** The day on which a session cooks, of so many. Session 1 cooks on day 1. */

@@ -77,6 +77,10 @@ public record PlanRequest(
         return cooking.mustCook();
     }
 
+    public Variety variety() {
+        return cooking.variety();
+    }
+
     public LocalDate lastDay() {
         return kitchen.cookingDay().plusDays(days - 1L);
     }
@@ -115,6 +119,10 @@ public record PlanRequest(
 
     public PlanRequest withMustCook(Set<Dish> other) {
         return withCooking(cooking.withMustCook(other));
+    }
+
+    public PlanRequest withVariety(Variety other) {
+        return withCooking(cooking.withVariety(other));
     }
 
     public PlanRequest withCooking(Cooking other) {

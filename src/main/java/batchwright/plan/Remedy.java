@@ -22,6 +22,11 @@ public sealed interface Remedy {
 
     record AllowDishes(int dishes) implements Remedy {}
 
+    record AskForFewerDishes(int least) implements Remedy {}
+
+    /** All of last time's dishes. */
+    record AllowLastTime() implements Remedy {}
+
     /** @param dish no longer asked for; empty for all of them */
     record AskForLess(Optional<Dish> dish) implements Remedy {}
 
@@ -33,8 +38,14 @@ public sealed interface Remedy {
 
     record ChangeContainers(Eater eater, int aDay) implements Remedy {}
 
-    /** How many of the containers of a day are breakfasts. */
-    record ChangeBreakfasts(Eater eater, int least, int most) implements Remedy {}
+    /** How many of the containers of a day are for a meal. */
+    record ChangeMeal(Eater eater, Meal meal, int least, int most) implements Remedy {}
+
+    enum Meal {
+        BREAKFASTS,
+        LUNCHES,
+        DINNERS
+    }
 
     /** The same dish more often; what is empty stays. */
     record AllowSameDish(Eater eater, OptionalInt aDay, OptionalInt inAll) implements Remedy {}

@@ -54,7 +54,7 @@ final class CheapestPlan {
         Effort little = effort.limited(HEURISTIC_SETS);
         var good = overSets(request, Depth.EVERY_DAY_ALIKE, little, toBeat).found();
         int most = Math.min(request.mostDishes(), request.kitchen().dishes().size());
-        if (most > 1 && !effort.requested()) {
+        if (most > request.variety().leastDishes() && !effort.requested()) {
             good = overSets(
                             request.withMostDishes(most - 1),
                             Depth.THOROUGH,

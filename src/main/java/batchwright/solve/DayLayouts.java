@@ -1,6 +1,7 @@
 package batchwright.solve;
 
 import batchwright.food.Dish;
+import batchwright.person.KindsADay;
 import batchwright.person.Wishes;
 import batchwright.solve.mip.Stop;
 import java.util.ArrayList;
@@ -12,8 +13,8 @@ import java.util.Map;
 import java.util.function.Predicate;
 
 /**
- * The ways to lay out one eater's containers over the days: exactly so many a day, a dish no more often than allowed, breakfast
- * dishes for breakfasts, nothing later than it keeps. Days between which nothing stops keeping are alike, so each set of such days is listed once only. The most
+ * The ways to lay out one eater's containers over the days: exactly so many a day, a dish no more often than allowed, dishes for
+ * the meals they are for, nothing later than it keeps. Days between which nothing stops keeping are alike, so each set of such days is listed once only. The most
  * even layouts come first: they are likeliest to keep the day rules.
  */
 final class DayLayouts {
@@ -24,6 +25,7 @@ final class DayLayouts {
     private final int[] total;
     private final int days;
     private final Wishes wishes;
+    private final List<KindsADay> meals;
     private final List<int[]> patterns = new ArrayList<>();
     private final List<List<int[]>> found = new ArrayList<>();
 
@@ -37,6 +39,7 @@ final class DayLayouts {
         this.total = containers.values().stream().mapToInt(Integer::intValue).toArray();
         this.days = days;
         this.wishes = wishes;
+        this.meals = wishes.kindsADay();
     }
 
     /** Layouts, the most even first; every one there is, unless there are more than the limit. */
@@ -52,7 +55,7 @@ final class DayLayouts {
 
     private void collectPatterns(int[] pattern, int dish, int left) {
         if (dish == pattern.length) {
-            if (left == 0 && hasItsBreakfasts(pattern)) {
+            if (left == 0 && KindsADay.allHold(meals, dishes, pattern)) {
                 patterns.add(pattern.clone());
             }
             return;
@@ -62,15 +65,6 @@ final class DayLayouts {
             collectPatterns(pattern, dish + 1, left - count);
         }
         pattern[dish] = 0;
-    }
-
-    private boolean hasItsBreakfasts(int[] pattern) {
-        int breakfasts = 0;
-        for (int d = 0; d < pattern.length; d++) {
-            breakfasts += dishes.get(d).kind() == Dish.Kind.BREAKFAST ? pattern[d] : 0;
-        }
-        return wishes.meals().leastBreakfasts() <= breakfasts
-                && breakfasts <= wishes.meals().mostBreakfasts();
     }
 
     private void layDay(int day, int[] left, List<int[]> chosen, int from) {

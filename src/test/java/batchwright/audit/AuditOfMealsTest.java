@@ -3,6 +3,7 @@ package batchwright.audit;
 import static batchwright.audit.LittlePlan.BANANA;
 import static batchwright.audit.LittlePlan.BEN;
 import static batchwright.audit.LittlePlan.BENS_SEAT;
+import static batchwright.audit.LittlePlan.CHICKEN_RICE;
 import static batchwright.audit.LittlePlan.EGG_POT;
 import static batchwright.audit.LittlePlan.HANDFUL;
 import static batchwright.audit.LittlePlan.MEDIUM_BANANA;
@@ -22,8 +23,12 @@ import batchwright.limit.Range;
 import batchwright.limit.Scope;
 import batchwright.limit.TestTarget;
 import batchwright.person.Meals;
+import batchwright.person.TimesADay;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
+import batchwright.plan.Variety;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -40,6 +45,9 @@ import org.junit.jupiter.api.Test;
 class AuditOfMealsTest {
     /** The honest plan was made for other targets and files, which are findings of their own and no matter here. */
     private static final Set<String> OF_OTHER_FILES = Set.of("eaters and days", "files of each session");
+
+    /** 132 as the audit says of a limit below it; the egg pot is the denser dish. */
+    private static final int EGG_POTS_KCAL_PER_100_G = 132;
 
     private static List<String> failed(PlanRequest asked) {
         return Audit.of(asked, honest()).checks().stream()
@@ -59,8 +67,12 @@ class AuditOfMealsTest {
     }
 
     private static PlanRequest atMost(Nutrient size, int most) {
+        return besides(TestTarget.limit("box", Scope.CONTAINER, size).with(Range.atMost(most)));
+    }
+
+    private static PlanRequest besides(Limit limit) {
         List<Limit> limits = new ArrayList<>(BENS_SEAT.target().limits());
-        limits.add(TestTarget.limit("box", Scope.CONTAINER, size).with(Range.atMost(most)));
+        limits.add(limit);
         return ben(new DayTarget(BENS_SEAT.target().energyAimKcal(), limits), Meals.USUAL);
     }
 
@@ -80,6 +92,35 @@ class AuditOfMealsTest {
                 .startsWith("box: a container of chicken_rice for ben: volume 524.3 ml, at most 524 ml");
     }
 
+    /** Energy of a container of chicken and rice by the plan's own figures, and 540 g. */
+    @Test
+    void a_container_is_as_dense_as_asked() {
+        BigDecimal kcal = honest().batches().stream()
+                .filter(batch -> batch.dish().equals(CHICKEN_RICE))
+                .flatMap(batch -> batch.fills().stream())
+                .filter(fill -> fill.isFor(BEN))
+                .findFirst()
+                .orElseThrow()
+                .perContainer()
+                .get(Nutrient.ENERGY);
+        int per100g = kcal.multiply(BigDecimal.valueOf(100))
+                .divide(BigDecimal.valueOf(540), 0, RoundingMode.FLOOR)
+                .intValueExact();
+
+        assertThat(failed(density(Range.between(per100g, EGG_POTS_KCAL_PER_100_G + 1)))).isEmpty();
+        assertThat(failed(density(Range.atMost(per100g - 1))))
+                .first()
+                .asString()
+                .startsWith("density: a container of chicken_rice for ben: energy ")
+                .contains("kcal per 100 g, at most " + (per100g - 1) + " kcal per 100 g");
+        assertThat(failed(density(Range.atLeast(per100g + 1)))).hasSize(1);
+    }
+
+    private static PlanRequest density(Range range) {
+        return besides(
+                TestTarget.limit("density", Scope.PER_100_G, Nutrient.ENERGY).with(range));
+    }
+
     @Test
     void the_same_dish_twice_a_day() {
         assertThat(failed(ben(Meals.USUAL.withSameDish(1, OptionalInt.empty()))))
@@ -97,13 +138,41 @@ class AuditOfMealsTest {
     @Test
     void breakfasts() {
         assertThat(failed(potIsBreakfast(Meals.USUAL))).isEmpty();
-        assertThat(failed(potIsBreakfast(Meals.USUAL.withBreakfasts(1, 1))))
+        assertThat(failed(potIsBreakfast(Meals.USUAL.withBreakfasts(TimesADay.of(1, 1)))))
                 .containsExactly("meals: ben, day 3: 0 breakfast dishes, from 1 to 1 were asked for; "
                         + "ben, day 4: 0 breakfast dishes, from 1 to 1 were asked for");
-        assertThat(failed(potIsBreakfast(Meals.USUAL.withBreakfasts(0, 0)))).hasSize(1);
+        assertThat(failed(potIsBreakfast(Meals.USUAL.withBreakfasts(TimesADay.of(0, 0)))))
+                .hasSize(1);
+    }
+
+    /** Chicken and rice, for lunch or dinner, beside the pot on days 1 and 2 and by itself on days 3 and 4. */
+    @Test
+    void lunches_and_dinners() {
+        var one = TimesADay.of(1, 1);
+        assertThat(failed(potIs(Dish.Kind.DINNER, Meals.USUAL.withLunchesAndDinners(one, one))))
+                .isEmpty();
+        assertThat(failed(potIs(Dish.Kind.LUNCH, Meals.USUAL.withLunchesAndDinners(TimesADay.of(0, 0), TimesADay.of(2, 2)))))
+                .containsExactly("meals: ben, day 1: 1 lunch dishes, 0 dinner dishes and 1 for either, from 0 to 0 lunches "
+                        + "and from 2 to 2 dinners were asked for; "
+                        + "ben, day 2: 1 lunch dishes, 0 dinner dishes and 1 for either, from 0 to 0 lunches "
+                        + "and from 2 to 2 dinners were asked for");
+    }
+
+    /** The plan cooks two dishes. */
+    @Test
+    void dishes_that_are_not_different_enough() {
+        assertThat(failed(request().withVariety(new Variety(2, Set.of(EGG_POT))))).isEmpty();
+        assertThat(failed(request().withVariety(new Variety(3, Set.of()))))
+                .containsExactly("dish count: 2 dishes are cooked, at least 3");
+        assertThat(failed(request().withVariety(new Variety(1, Set.of(EGG_POT, CHICKEN_RICE)))))
+                .containsExactly("dish count: 2 of last time's dishes are cooked again, at most 1");
     }
 
     private static PlanRequest potIsBreakfast(Meals meals) {
+        return potIs(Dish.Kind.BREAKFAST, meals);
+    }
+
+    private static PlanRequest potIs(Dish.Kind kind, Meals meals) {
         PlanRequest asked = ben(meals);
         Map<String, Dish> dishes = new LinkedHashMap<>(asked.kitchen().dishes());
         dishes.put(
@@ -111,7 +180,7 @@ class AuditOfMealsTest {
                 new Dish(
                         EGG_POT.id(),
                         EGG_POT.name(),
-                        Dish.Kind.BREAKFAST,
+                        kind,
                         EGG_POT.fridgeDays(),
                         EGG_POT.freezes(),
                         EGG_POT.reheat(),

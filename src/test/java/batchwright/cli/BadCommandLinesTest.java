@@ -101,7 +101,7 @@ class BadCommandLinesTest {
         dishes lentil_ragu --kcal 600-lots        | --kcal cannot be "lots"                  | a number of kcal
         dishes lentil_ragu --kcal 700-600         | --kcal 700-600 begins above its end      | --kcal 600-700
         dishes lentil_ragu --kcal 600-700 --band 5 | --kcal 600-700 is a band already        | Leave --band out
-        dishes lentil_ragu --protein 30 --band 5  | --band stands without --kcal             | --kcal 700 --band 5
+        dishes lentil_ragu --protein 30 --band 5  | --band needs --kcal                     | --kcal 700 --band 5
         dishes lentil_ragu --kcal 700 --band 51   | --band cannot be "51"                    | from 0 to 50
         dishes lentil_ragu --kcal 700 --band 3%   | --band cannot be "3%"                    | per cent
         dishes lentil_ragu --protein much         | --protein cannot be "much"               | from 0 to 300
@@ -116,8 +116,8 @@ class BadCommandLinesTest {
         dishes lentil_ragu --kcal 700 --with pasta --without pasta | pasta is both to be in | Name it once.
         dishes lentil_ragu --kcl 700              | there is no option "--kcl"               | Nearest: --kcal.
         foods --json=maybe                        | --json cannot have this value            | Write it as --json.
-        needs lifter-gaining --activities         | --activities stands with an eater        | needs --activities
-        needs --activities --weeks 4              | --activities stands with --weeks         | needs --activities
+        needs lifter-gaining --activities         | --activities cannot be used with an eater | needs --activities
+        needs --activities --weeks 4              | --activities cannot be used with --weeks  | needs --activities
         needs --activites                         | there is no option "--activites"         | Nearest: --activities.
         check lifter-gaining                      | more than check can use                  | check --help
         init                                      | no folder is named                       | init my-kitchen

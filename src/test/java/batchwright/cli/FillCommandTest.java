@@ -275,7 +275,7 @@ class FillCommandTest {
                         .toList());
 
         assertThat(run("dishes lentil_ragu --kcal 700 --protein 35").flat())
-                .startsWith("Shops and pantry have not enough for 5 containers of ")
+                .startsWith("Shops and pantry do not have enough for 5 containers of ")
                 .contains("No shop in foods/shop.csv sells mushroom, and there is too little at home.")
                 .doesNotContain("sells lentils");
         assertThat(run("dishes lentil_ragu --kcal 700 --containers 9").flat()).contains("sells lentils, dry");

@@ -115,10 +115,10 @@ class FoodsCommandTest {
         foods --take 99999            | no food 99999 in USDA SR28     | trade name
         foods --take 200310           | no food 200310 in USDA SR28    | foods WORDS
         foods --take milk             | "milk" is no NDB number        | foods WORDS
-        foods --take 20031 --compare  | --take stands with             | Write it alone
-        foods oats --by protein       | --by stands without --compare  | foods --compare --by protein
+        foods --take 20031 --compare  | --take cannot be used with      | Write it alone
+        foods oats --by protein       | --by needs --compare           | foods --compare --by protein
         foods --compare --by fat      | --by cannot be "fat"           | --by kcal or --by protein
-        foods --all                   | --all stands without a search  | foods yogurt --all
+        foods --all                   | --all needs words to search    | foods yogurt --all
         """)
     void what_does_not_go_together(String line, String wrong, String cure) {
         Cli.Result result = run(line.split(" ", -1));

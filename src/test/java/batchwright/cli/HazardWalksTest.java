@@ -201,6 +201,14 @@ class HazardWalksTest {
         double most = Math.max(0, Math.min(15 - days, 5 * kg - held));
 
         assertThat(plan.at("/batches/0/salt_to_add_most_g").doubleValue()).isCloseTo(Math.floor(most), within(0.0));
+        double salt = plan.at("/batches/0/salt_g").doubleValue();
+        assertThat(salt).isLessThanOrEqualTo(Math.floor(most));
+        assertThat(StreamSupport.stream(plan.at("/schedule/steps").spliterator(), false)
+                        .flatMap(step -> StreamSupport.stream(step.get("with").spliterator(), false))
+                        .filter(amount -> amount.path("staple").asText().equals("salt"))
+                        .mapToDouble(amount -> amount.get("grams").doubleValue())
+                        .sum())
+                .isCloseTo(salt, within(0.1));
         assertThat(caution(plan, "salt_to_add")).contains("at most " + (int) most + " g");
         assertThat(caution(plan, "salt")).contains("WHO advises less than 5 g a day");
         assertThat(caution(plan, "hot_boxes")).contains(String.format(Locale.ROOT, "%.1f kg", kg), "about 2 kg of hot food at once");

@@ -35,7 +35,10 @@ final class Checked {
                     .as("without %s", softRule.rule())
                     .isEqualTo(Possible.YES);
         }
-        cures.forEach(cure -> check(cure, request));
+        boolean cured = cures.stream().anyMatch(cure -> cure.found().isPresent());
+        cures.stream()
+                .filter(cure -> !(cured && cure.softRule().isLoosenedLast()))
+                .forEach(cure -> check(cure, request));
         return cures;
     }
 

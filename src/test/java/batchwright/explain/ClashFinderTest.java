@@ -17,6 +17,7 @@ import batchwright.food.Kitchen;
 import batchwright.food.Lot;
 import batchwright.food.Measure;
 import batchwright.food.Nutrient;
+import batchwright.food.origin.Diet;
 import batchwright.limit.Range;
 import batchwright.limit.TestTarget;
 import batchwright.person.Avoided;
@@ -26,6 +27,7 @@ import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
 import batchwright.plan.Planner;
 import batchwright.plan.Proof;
+import batchwright.plan.Remedy;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.report.print.RemedyText;
@@ -237,16 +239,37 @@ class ClashFinderTest {
     }
 
     @Test
-    void an_allergen_is_never_offered_again_without_a_warning() {
+    void an_allergen_is_never_offered_again() {
         Wishes wishes = TWO_BOXES.withAvoided(Set.of(BAR), Set.of(Allergen.MILK), Set.of());
         Wishes both = TWO_BOXES.withAvoided(Set.of(MEAT), Set.of(Allergen.MILK), Set.of());
 
+        for (Wishes w : List.of(wishes, both)) {
+            assertThat(checked(request(2, 3, List.of(STEW), seat("ann", w, EASY))))
+                    .extracting(Clash::rule, Clash::cure, Clash::remedy)
+                    .containsExactly(tuple("avoid", "", Optional.of(new Remedy.OfferAnotherDish())));
+        }
+    }
+
+    /** Stew is nothing that a vegan eats as far as is known. Bars alone make a plan when two dishes may be cooked. */
+    @Test
+    void a_diet_is_dropped_when_nothing_else_helps() {
+        Diet vegan = Diet.byWord("vegan").orElseThrow();
+        Wishes wishes = TWO_BOXES.with(TWO_BOXES.avoided().withDiets(Set.of(vegan)));
+
         assertThat(checked(request(2, 3, List.of(STEW), seat("ann", wishes, EASY))))
-                .extracting(Clash::cure)
-                .containsExactly("allow milk again, but only if that is no allergy or intolerance");
-        assertThat(checked(request(2, 3, List.of(STEW), seat("ann", both, EASY))))
-                .extracting(Clash::cure)
-                .containsExactly("allow all of them again, but only if that is no allergy or intolerance");
+                .extracting(Clash::rule, Clash::cure)
+                .containsExactly(tuple(
+                        "avoid", "allow " + vegan.says() + " again, but only if that is no allergy or intolerance"));
+
+        Wishes noBars = wishes.with(wishes.avoided().withChecked(Set.of("bar")))
+                .withAvoided(Set.of(BAR), Set.of(), Set.of());
+        var bars = dish("bars", 4, true, BAR);
+        List<Clash> clashes = checked(request(2, 3, List.of(STEW, bars), seat("ann", noBars, TestTarget.energy(400, 390, 410))));
+        assertThat(clashes)
+                .extracting(Clash::rule, Clash::cure)
+                .startsWith(tuple("avoid", "allow bar again"))
+                .doesNotContain(tuple(
+                        "avoid", "allow " + vegan.says() + " again, but only if that is no allergy or intolerance"));
     }
 
     /** Full containers are 800 kcal; 60 more make 860. */

@@ -1,6 +1,7 @@
 package batchwright.explain;
 
 import static batchwright.explain.LittleKitchen.BAR;
+import static batchwright.explain.LittleKitchen.CURRY;
 import static batchwright.explain.LittleKitchen.EASY;
 import static batchwright.explain.LittleKitchen.STEW;
 import static batchwright.explain.LittleKitchen.TWO_BOXES;
@@ -18,10 +19,12 @@ import batchwright.limit.Scope;
 import batchwright.limit.Setting;
 import batchwright.limit.TestTarget;
 import batchwright.person.Meals;
+import batchwright.person.TimesADay;
 import batchwright.person.Wishes;
 import batchwright.plan.Clash;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Proof;
+import batchwright.plan.Variety;
 import batchwright.report.print.RemedyText;
 import batchwright.solve.BatchPlanner;
 import java.math.BigDecimal;
@@ -29,6 +32,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Boxes, meals and snack pairs in a clash, with what cures them; worked out on paper. */
@@ -63,6 +67,27 @@ class MealsClashTest {
                 .containsExactly("container_weight: 345 g under target, in profiles/ann.yaml");
     }
 
+    /** Whatever its size, 100 g of stew are 100 kcal. */
+    @Test
+    void food_that_is_not_dense_enough() {
+        var density = TestTarget.limit("energy density", Scope.PER_100_G, Nutrient.ENERGY)
+                .with(Range.between(130, 160))
+                .changedBy(new Setting.Between("container_density", "kcal per 100 g", 900));
+
+        List<Clash> clashes = clashes(request(EASY.and(density)));
+
+        assertThat(clashes)
+                .extracting(Clash::rule, Clash::says, Clash::cure)
+                .containsExactly(tuple(
+                        "energy density",
+                        "each container of Ann holds 130 to 160 kcal per 100 g",
+                        "widen it to 100 to 160 kcal per 100 g"));
+        assertThat(clashes)
+                .flatExtracting(
+                        clash -> clash.remedy().stream().map(RemedyText::of).toList())
+                .containsExactly("container_density: 100 to 160 kcal per 100 g under target, in profiles/ann.yaml");
+    }
+
     @Test
     void nothing_but_a_breakfast_dish() {
         Dish porridge = new Dish(
@@ -76,9 +101,59 @@ class MealsClashTest {
                         "ask for at most 2 breakfasts a day"));
     }
 
+    /** Two days of two containers are no more than two batches of two, and there are two dishes. */
+    @Test
+    void too_many_dishes_asked_for() {
+        PlanRequest asked = request(2, 3, List.of(STEW, CURRY), seat("ann", TWO_BOXES, EASY));
+
+        List<Clash> clashes = clashes(asked.withVariety(new Variety(3, Set.of())));
+        assertThat(clashes)
+                .extracting(Clash::rule, Clash::says, Clash::cure)
+                .containsExactly(tuple(
+                        "dish count",
+                        "at least 3 dishes are cooked, each for at least 2 containers",
+                        "ask for at least 2 dishes"));
+        assertThat(clashes)
+                .flatExtracting(
+                        clash -> clash.remedy().stream().map(RemedyText::of).toList())
+                .containsExactly("a smaller first number in --dishes: 2");
+    }
+
+    /** A dish at most twice in all, so both must be cooked, and both were last time. */
+    @Test
+    void nothing_but_dishes_of_last_time() {
+        Wishes twice = TWO_BOXES.with(Meals.USUAL.withSameDish(2, OptionalInt.of(2)));
+        PlanRequest asked = request(2, 3, List.of(STEW, CURRY), seat("ann", twice, EASY));
+
+        assertThat(new BatchPlanner().plan(asked).best()).isPresent();
+        assertThat(clashes(asked.withVariety(new Variety(1, Set.of(STEW, CURRY)))))
+                .extracting(Clash::rule, Clash::cure)
+                .contains(tuple("dish count", "allow all of them again"));
+    }
+
+    /** Two containers of a stew that is a dinner, and one dinner a day when nothing is said. */
+    @Test
+    void nothing_but_a_dinner_dish() {
+        Dish dinner = new Dish(
+                "stew", "stew", Dish.Kind.DINNER, 4, true, STEW.reheat(), STEW.parts(), List.of(), List.of());
+
+        List<Clash> clashes = clashes(meals(dinner, Meals.USUAL));
+
+        assertThat(clashes)
+                .extracting(Clash::rule, Clash::says, Clash::cure)
+                .containsExactly(tuple(
+                        "meals",
+                        "Ann has at most 1 dinner a day, and dinner dishes for nothing else",
+                        "ask for at most 2 dinners a day"));
+        assertThat(clashes)
+                .flatExtracting(
+                        clash -> clash.remedy().stream().map(RemedyText::of).toList())
+                .containsExactly("dinners_a_day: 0 to 2 in profiles/ann.yaml");
+    }
+
     @Test
     void no_breakfast_dish() {
-        assertThat(clashes(meals(STEW, Meals.USUAL.withBreakfasts(1, 1))))
+        assertThat(clashes(meals(STEW, Meals.USUAL.withBreakfasts(TimesADay.of(1, 1)))))
                 .extracting(Clash::rule, Clash::cure)
                 .containsExactly(tuple("meals", "ask for at most 1 breakfast a day"));
     }

@@ -94,7 +94,12 @@ public final class BruteForce {
                 }
             }
         }
-        return cooked <= request.mostDishes()
+        long again = request.variety().lastTime().stream()
+                .filter(dish -> containers[dishes.indexOf(dish)] > 0)
+                .count();
+        return again <= 1
+                && cooked >= request.variety().leastDishes()
+                && cooked <= request.mostDishes()
                 && request.mustCook().stream().allMatch(dish -> containers[dishes.indexOf(dish)] > 0);
     }
 }

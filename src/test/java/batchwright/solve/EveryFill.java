@@ -39,7 +39,10 @@ final class EveryFill {
         this.foods = foods;
         this.counted = Stream.concat(
                         Stream.of(Nutrient.ENERGY, Nutrient.FAT),
-                        target.limits().stream().map(Limit::measured))
+                        target.limits().stream()
+                                .flatMap(limit -> limit.scope() == Scope.PER_100_G
+                                        ? Stream.of(limit.measured(), Nutrient.COOKED_WEIGHT)
+                                        : Stream.of(limit.measured())))
                 .distinct()
                 .toList();
         this.hasLeastOnAverage = new boolean[counted.size()];
@@ -151,7 +154,21 @@ final class EveryFill {
     }
 
     private boolean containerIsRight(long[] holds) {
-        return isRight(Scope.CONTAINER, holds, 1);
+        return isRight(Scope.CONTAINER, holds, 1) && isDenseEnough(holds);
+    }
+
+    /** For each 100 g that it weighs. */
+    private boolean isDenseEnough(long[] holds) {
+        for (Limit limit : target.limits(Scope.PER_100_G)) {
+            long amount = holds[counted.indexOf(limit.measured())];
+            long weight = holds[counted.indexOf(Nutrient.COOKED_WEIGHT)];
+            if (100 * amount < limit.range().least() * weight
+                    || (limit.range().most().isPresent()
+                            && 100 * amount > limit.range().most().getAsInt() * weight)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether what is in the containers of a day and besides them together meet the day's target. */

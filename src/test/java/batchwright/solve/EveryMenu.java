@@ -3,6 +3,7 @@ package batchwright.solve;
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Measure;
+import batchwright.person.TimesADay;
 import batchwright.person.Wishes;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
@@ -183,19 +184,34 @@ final class EveryMenu {
         return Arrays.stream(menu.containers()).allMatch(count -> count <= most);
     }
 
-    private boolean hasItsBreakfasts(int[] containers) {
-        int breakfasts = 0;
+    /** Tries every way to have what is neither breakfast, lunch nor dinner at lunch or dinner. */
+    private boolean hasItsMeals(int[] containers) {
+        int[] of = new int[Dish.Kind.values().length];
         for (int d = 0; d < containers.length; d++) {
-            breakfasts += dishes.get(d).kind() == Dish.Kind.BREAKFAST ? containers[d] : 0;
+            of[dishes.get(d).kind().ordinal()] += containers[d];
         }
-        return wishes.meals().leastBreakfasts() <= breakfasts
-                && breakfasts <= wishes.meals().mostBreakfasts();
+        var meals = wishes.meals();
+        int all = wishes.containersADay();
+        int half = all - all / 2;
+        int lunch = Math.max(half, all - meals.dinners().most().orElse(all));
+        int dinner = Math.max(half, all - meals.lunches().most().orElse(all));
+        boolean dealt = false;
+        for (int k = 0; k <= of[Dish.Kind.MAIN.ordinal()]; k++) {
+            dealt |= isRight(of[Dish.Kind.LUNCH.ordinal()] + k, meals.lunches(), lunch)
+                    && isRight(
+                            of[Dish.Kind.DINNER.ordinal()] + of[Dish.Kind.MAIN.ordinal()] - k, meals.dinners(), dinner);
+        }
+        return dealt && isRight(of[Dish.Kind.BREAKFAST.ordinal()], meals.breakfasts(), 1);
+    }
+
+    private static boolean isRight(int count, TimesADay asked, int usualMost) {
+        return asked.least() <= count && count <= asked.most().orElse(Math.max(usualMost, asked.least()));
     }
 
     private void servings(
             Amounts[] chosen, int day, int dish, int left, int[] containers, Amounts eaten, List<Menu> today) {
         if (dish == chosen.length) {
-            if (left == 0 && hasItsBreakfasts(containers)) {
+            if (left == 0 && hasItsMeals(containers)) {
                 addSnacks(containers, eaten, today);
             }
             return;

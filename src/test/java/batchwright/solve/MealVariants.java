@@ -14,6 +14,7 @@ import batchwright.limit.Range;
 import batchwright.limit.Scope;
 import batchwright.limit.TestTarget;
 import batchwright.person.Meals;
+import batchwright.person.TimesADay;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import java.math.BigDecimal;
@@ -67,7 +68,7 @@ public final class MealVariants {
         return new Dish(
                 d.id(),
                 d.name(),
-                chance(3) ? Dish.Kind.BREAKFAST : Dish.Kind.MAIN,
+                chance(2) ? Dish.Kind.values()[random.nextInt(Dish.Kind.values().length)] : Dish.Kind.MAIN,
                 d.fridgeDays(),
                 d.freezes(),
                 d.reheat(),
@@ -94,8 +95,9 @@ public final class MealVariants {
         int containers = wishes.containersADay();
         int most = chance(3) ? random.nextInt(containers + 1) : containers;
         var meals = new Meals(
-                chance(6) ? random.nextInt(most + 1) : 0,
-                most,
+                chance(8) ? times(most) : TimesADay.of(0, most),
+                chance(5) ? times(containers) : TimesADay.NOT_SAID,
+                chance(5) ? times(containers) : TimesADay.NOT_SAID,
                 chance(3) ? 1 : 2,
                 chance(3) ? OptionalInt.of(random.nextInt(2, 5)) : OptionalInt.empty(),
                 chance(6));
@@ -108,9 +110,21 @@ public final class MealVariants {
                 .with(Range.atMost(middle * (chance(2) ? random.nextInt(8, 12) : 30) / 10)));
         limits.add(TestTarget.limit("container volume", Scope.CONTAINER, Nutrient.VOLUME)
                 .with(Range.atMost(2 * middle * (chance(2) ? random.nextInt(8, 12) : 30) / 10)));
+        if (chance(3)) {
+            int density = (int) (100.0 * seat.target().energyAimKcal() / Math.max(1, containers * middle));
+            limits.add(TestTarget.limit("energy density", Scope.PER_100_G, Nutrient.ENERGY)
+                    .with(chance(2)
+                            ? Range.atMost(density * random.nextInt(8, 16) / 10)
+                            : Range.between(density * random.nextInt(2, 8) / 10, 3 * density)));
+        }
         return new Seat(
                 seat.eater().withWishes(wishes.with(meals)),
                 new DayTarget(seat.target().energyAimKcal(), limits));
+    }
+
+    private TimesADay times(int most) {
+        int upTo = random.nextInt(most + 1);
+        return TimesADay.of(random.nextInt(upTo + 1), upTo);
     }
 
     private static double middleWeight(Dish dish) {

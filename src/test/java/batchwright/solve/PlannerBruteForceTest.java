@@ -6,10 +6,12 @@ import batchwright.audit.Audit;
 import batchwright.audit.AuditReport;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
+import batchwright.plan.Variety;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -50,6 +52,18 @@ class PlannerBruteForceTest {
         PlanRequest request = RandomProblems.of(seed);
         var dishes = List.copyOf(request.kitchen().dishes().values());
         agrees(request.withMustCook(Set.of(dishes.get((int) (seed % dishes.size())))));
+    }
+
+    /** At least two dishes, and the cheapest plan's dishes were cooked last time. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("fewerSeeds")
+    void costs_what_enumeration_finds_with_other_dishes_than_last_time(long seed) {
+        PlanRequest request = RandomProblems.of(seed);
+        var lastTime = new BatchPlanner().plan(request).best().stream()
+                .flatMap(plan -> plan.first().batches().stream())
+                .map(batch -> batch.dish())
+                .collect(Collectors.toSet());
+        agrees(request.withVariety(new Variety(1 + (int) (seed % 3), lastTime)));
     }
 
     private static void agrees(PlanRequest request) {

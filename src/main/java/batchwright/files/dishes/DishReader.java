@@ -23,7 +23,7 @@ import java.util.Optional;
 public final class DishReader {
     private static final List<String> KEYS =
             List.of("dish", "name", "kind", "fridge_days", "freezes", "reheat", "parts", "staples", "steps");
-    private static final List<String> KINDS = List.of("breakfast", "main");
+    private static final List<String> KINDS = List.of("breakfast", "lunch", "dinner", "main");
     private static final NumberRange FRIDGE_DAYS = NumberRange.of(
             "fridge time", "1", "7", "days", "the cooking day is day 1; published home advice is 3 to 4 days");
     private static final List<String> COLD = List.of("cold", "do not heat", "not heated");
@@ -49,7 +49,7 @@ public final class DishReader {
         Optional<String> id = id(fields);
         Optional<Written> name = fields.need("name", "Enter what people call it: name: Lentil soup");
         Optional<Dish.Kind> kind =
-                fields.need("kind", "Enter kind: breakfast or kind: main").flatMap(this::kind);
+                fields.need("kind", "Enter kind: breakfast, lunch, dinner, or main for lunch and dinner").flatMap(this::kind);
         Optional<Integer> days = fridgeDays(fields);
         Optional<Boolean> freezes = fields.need("freezes", "Enter freezes: yes when a container may be frozen, else no")
                 .flatMap(w -> YesNo.read(w, problems));
@@ -101,7 +101,7 @@ public final class DishReader {
         if (KINDS.contains(written.text())) {
             return Optional.of(Dish.Kind.valueOf(written.text().toUpperCase(Locale.ROOT)));
         }
-        problems.unknown(written, "there is no kind called " + written.quoted(), "expected breakfast or main", KINDS);
+        problems.unknown(written, "there is no kind called " + written.quoted(), "expected breakfast, lunch, dinner, or main for lunch and dinner", KINDS);
         return Optional.empty();
     }
 

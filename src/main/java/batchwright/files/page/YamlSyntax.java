@@ -21,7 +21,7 @@ final class YamlSyntax {
     private record Words(String says, boolean fromStart, String wrong, String expected) {}
 
     private static final List<Words> ALL = List.of(
-            new Words("\\t(TAB)", false, "a tab stands in front of the text", "expected spaces: YAML takes no tabs"),
+            new Words("\\t(TAB)", false, "there is a tab before the text", "expected spaces: YAML does not allow tabs"),
             new Words(
                     "mapping values are not allowed",
                     false,
@@ -47,7 +47,7 @@ final class YamlSyntax {
             new Words(
                     "sequence entries are not allowed",
                     false,
-                    "a list item cannot stand here",
+                    "a list item cannot be here",
                     "expected every item on a line of its own, with a hyphen in front"),
             new Words(
                     "cannot start any token",

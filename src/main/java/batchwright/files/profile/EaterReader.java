@@ -53,6 +53,8 @@ public final class EaterReader {
             "target",
             "containers_a_day",
             "breakfasts_a_day",
+            "lunches_a_day",
+            "dinners_a_day",
             "same_dish_a_day",
             "same_dish_in_all",
             "avoid",
@@ -67,7 +69,8 @@ public final class EaterReader {
             "fruit_and_vegetables",
             "carbohydrate",
             "container_weight",
-            "container_volume");
+            "container_volume",
+            "container_density");
     private static final NumberRange BAND =
             NumberRange.of("energy_band", "1", "15", "%", "the part of the aim that a day may miss");
     private static final NumberRange ON_AVERAGE = NumberRange.of(
@@ -152,9 +155,17 @@ public final class EaterReader {
                 grams(fields, "fruit_and_vegetables", FRUIT_VEG, "grams a day, such as 400 g"),
                 grams(fields, "carbohydrate", CARBOHYDRATE, "grams a day, such as 130 g"),
                 decimal(fields, "energy_on_average", ON_AVERAGE, "a share such as 1 %"),
-                new Box(
-                        grams(fields, "container_weight", WEIGHT, "grams, such as 900 g"),
-                        grams(fields, "container_volume", VOLUME, "millilitres, such as 1050 ml")));
+                box(fields));
+    }
+
+    private Box box(Fields fields) {
+        Optional<DensityGrammar> density =
+                fields.text("container_density").flatMap(written -> DensityGrammar.read(written, problems));
+        return new Box(
+                grams(fields, "container_weight", WEIGHT, "grams, such as 900 g"),
+                grams(fields, "container_volume", VOLUME, "millilitres, such as 1050 ml"),
+                density.map(DensityGrammar::least).orElse(OptionalInt.empty()),
+                density.map(DensityGrammar::most).orElse(OptionalInt.empty()));
     }
 
     private OptionalDouble decimal(Fields fields, String key, NumberRange range, String example) {

@@ -6,7 +6,7 @@ import batchwright.text.Written;
 import java.util.regex.Pattern;
 
 /**
- * Warns of what stands in the note of what is at home and seems to belong elsewhere: a use-by date, which would be lost and the
+ * Warns of what is in the note of something at home and seems to belong elsewhere: a use-by date, which would be lost and the
  * food eaten after it; or the second half of a number with a decimal comma.
  */
 final class PantryNote {
@@ -29,7 +29,7 @@ final class PantryNote {
         if (date && row.cell("use_by").isEmpty()) {
             problems.warning(
                     note.at(),
-                    "this date stands in the note, where it is not read",
+                    "this date is in the note, where it is not read",
                     row.hasColumn("use_by")
                             ? "a use-by date belongs in the column use_by: leave the note empty, with a comma for it"
                             : "for a use-by date add the column use_by to the header, and a comma before the date");
@@ -42,7 +42,7 @@ final class PantryNote {
                                     row.cell("grams").text() + "," + text,
                                     row.cell("grams").text(),
                                     note.quoted()),
-                    "expected decimals with a point: a comma parts cells");
+                    "expected decimals with a point: a comma separates cells");
         }
     }
 }

@@ -36,8 +36,8 @@ public final class FibreCaution {
     }
 
     private static String text(BigDecimal averageG, int floor) {
-        return "An average day holds " + averageG.setScale(0, RoundingMode.HALF_UP) + " g fibre; " + floor
-                + " g are asked for. No upper level is published, but who is not used to so much may get wind and cramps: raise"
-                + " fibre over some weeks and drink enough. With an illness of the bowel ask a doctor first.";
+        return "An average day holds " + averageG.setScale(0, RoundingMode.HALF_UP) + " g of fibre; " + floor
+                + " g are asked for. No upper level is published, but if you are not used to that much, you may get wind and"
+                + " cramps: raise fibre over some weeks and drink enough. If you have a bowel illness, ask a doctor first.";
     }
 }

@@ -122,6 +122,7 @@ public record Targets(DayTarget day, ProteinFloor protein, CarbohydrateFloor car
                     own.box().mostMl(),
                     CONTAINER_MOST_ML,
                     "a box of 1.2 l that is not filled to the brim");
+            density(own.box());
             return new DayTarget(aim, limits);
         }
 
@@ -129,6 +130,16 @@ public record Targets(DayTarget day, ProteinFloor protein, CarbohydrateFloor car
             limit(name, Scope.CONTAINER, measured, Range.atMost(own.orElse(usual)))
                     .because("", own.isPresent() ? PROFILE : Citation.designChoice(why))
                     .changedBy(new Setting.AtMost(name.replace(' ', '_'), measured.unit(), Box.HIGHEST));
+        }
+
+        /** Only when the profile asks for it. */
+        private void density(Box box) {
+            Range range = new Range(box.leastKcalPer100G().orElse(0), box.mostKcalPer100G());
+            if (!range.isAny()) {
+                limit("energy density", Scope.PER_100_G, Nutrient.ENERGY, range)
+                        .because("", PROFILE)
+                        .changedBy(new Setting.Between("container_density", "kcal per 100 g", Box.DENSEST));
+            }
         }
 
         private void energyBand() {

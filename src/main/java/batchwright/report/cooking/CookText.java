@@ -86,7 +86,7 @@ public final class CookText {
                         KitchenMeasure.text(session.kitchen(), food, grams).orElse("")));
         page.table(raw);
         if (!batch.dish().staples().isEmpty()) {
-            page.paragraph("  ", "    ", StepView.staples(batch));
+            page.paragraph("  ", "    ", StepView.staples(session, batch));
         }
         intoSteps(batch);
         CoreTemperatures.of(batch.ingredients().keySet()).says().ifPresent(says -> page.paragraph("  ", "    ", says));
@@ -100,7 +100,7 @@ public final class CookText {
 
     /** What each step takes in hand for the first time, and how it divides the batch; in the order of the dish. */
     private void intoSteps(Batch batch) {
-        StepView.all(session.batches(), schedule).stream()
+        StepView.all(session, schedule).stream()
                 .filter(view ->
                         view.step().dish().equals(batch.dish()) && !view.says().isEmpty())
                 .filter(view -> view.step().number().isPresent())

@@ -1,7 +1,6 @@
 package batchwright.report.cooking;
 
 import batchwright.food.Appliance;
-import batchwright.plan.Batch;
 import batchwright.plan.Session;
 import batchwright.report.print.Json;
 import batchwright.schedule.PlacedStep;
@@ -9,7 +8,6 @@ import batchwright.schedule.Schedule;
 import batchwright.schedule.StandsTooLong;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -21,11 +19,11 @@ public final class ScheduleJson {
     public static void put(
             ObjectNode root, Optional<Session> session, Optional<Schedule> schedule, KitchenClock clock) {
         session.ifPresentOrElse(
-                s -> schedule(root.putObject("schedule"), s.batches(), schedule.orElseThrow(), clock),
+                s -> schedule(root.putObject("schedule"), s, schedule.orElseThrow(), clock),
                 () -> root.putNull("schedule"));
     }
 
-    private static void schedule(ObjectNode node, List<Batch> batches, Schedule schedule, KitchenClock clock) {
+    private static void schedule(ObjectNode node, Session session, Schedule schedule, KitchenClock clock) {
         node.put("minutes", schedule.minutes())
                 .put("lower_bound_minutes", schedule.lowerBoundMinutes())
                 .put("proven_shortest", schedule.proven())
@@ -37,7 +35,7 @@ public final class ScheduleJson {
         most.ifPresentOrElse(m -> node.put("most_hands_on_minutes", m), () -> node.putNull("most_hands_on_minutes"));
         Json.text(node, "cook_at", clock.start().map(at -> clock.text(0)));
         ArrayNode steps = node.putArray("steps");
-        StepView.all(batches, schedule).forEach(view -> step(steps.addObject(), view));
+        StepView.all(session, schedule).forEach(view -> step(steps.addObject(), view));
         ArrayNode settings = node.putArray("oven_settings");
         schedule.settings()
                 .forEach(setting ->

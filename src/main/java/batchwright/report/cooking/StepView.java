@@ -1,7 +1,11 @@
 package batchwright.report.cooking;
 
+import batchwright.answer.SaltOfBatch;
+import batchwright.answer.SaltOfBatches;
+import batchwright.food.Dish;
 import batchwright.food.Handled;
 import batchwright.plan.Batch;
+import batchwright.plan.Session;
 import batchwright.report.print.Show;
 import batchwright.schedule.PlacedStep;
 import batchwright.schedule.Schedule;
@@ -9,6 +13,7 @@ import batchwright.schedule.StepWork;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -23,9 +28,9 @@ public record StepView(PlacedStep step, List<Amount> amounts) {
      * @param grams raw and edible, of the whole batch; empty for a staple that goes in to taste
      */
     public record Amount(String id, String name, boolean staple, Optional<BigDecimal> grams) {
-        /** 482 g onions; bay leaf. */
+        /** 482 g onions; bay leaf; no salt. */
         String says() {
-            return grams.map(g -> amount(g) + " g ").orElse("") + name;
+            return grams.map(g -> g.signum() == 0 ? "no " : amount(g) + " g ").orElse("") + name;
         }
     }
 
@@ -34,9 +39,18 @@ public record StepView(PlacedStep step, List<Amount> amounts) {
     }
 
     /** Every step of a session, by start. */
-    public static List<StepView> all(List<Batch> batches, Schedule schedule) {
+    public static List<StepView> all(Session session, Schedule schedule) {
+        return all(session.batches(), SaltOfBatches.of(session), schedule);
+    }
+
+    /** Every step of one batch by itself, with the salt of its recipe. */
+    public static List<StepView> all(Batch batch, Schedule schedule) {
+        return all(List.of(batch), Map.of(), schedule);
+    }
+
+    private static List<StepView> all(List<Batch> batches, Map<Dish, SaltOfBatch> salt, Schedule schedule) {
         return schedule.steps().stream()
-                .map(step -> of(batchOf(batches, step), step))
+                .map(step -> of(batchOf(batches, step), step, Optional.ofNullable(salt.get(step.dish()))))
                 .toList();
     }
 
@@ -47,32 +61,36 @@ public record StepView(PlacedStep step, List<Amount> amounts) {
                 .orElseThrow();
     }
 
-    private static StepView of(Batch batch, PlacedStep step) {
+    private static StepView of(Batch batch, PlacedStep step, Optional<SaltOfBatch> salt) {
         List<Amount> amounts = new ArrayList<>();
         if (step.number().isPresent()) {
             batch.dish()
                     .steps()
                     .get(step.number().getAsInt() - 1)
                     .with()
-                    .forEach(handled -> amounts.addAll(of(batch, handled)));
+                    .forEach(handled -> amounts.addAll(of(batch, handled, salt)));
         }
         return new StepView(step, amounts);
     }
 
     /** What is always at home, for the whole batch: And, to taste: 12 g salt, bay leaf. */
-    public static String staples(Batch batch) {
+    public static String staples(Session session, Batch batch) {
+        Optional<SaltOfBatch> salt = Optional.ofNullable(SaltOfBatches.of(session).get(batch.dish()));
         return "And, to taste: "
                 + batch.dish().staples().stream()
-                        .flatMap(staple -> of(batch, new Handled.OfStaple(staple, BigDecimal.ONE)).stream())
+                        .flatMap(staple -> of(batch, new Handled.OfStaple(staple, BigDecimal.ONE), salt).stream())
                         .map(Amount::says)
                         .collect(Collectors.joining(", "))
                 + ".";
     }
 
-    /** Nothing of what no container has. */
-    private static List<Amount> of(Batch batch, Handled handled) {
-        Optional<BigDecimal> grams = batch.grams(handled);
-        return grams.filter(g -> g.signum() == 0).isPresent()
+    /** Nothing of what no container has; of salt that is left out, that it is. */
+    private static List<Amount> of(Batch batch, Handled handled, Optional<SaltOfBatch> salt) {
+        boolean salted = handled instanceof Handled.OfStaple staple && staple.staple().isSalt() && salt.isPresent();
+        Optional<BigDecimal> grams = salted
+                ? salt.map(s -> s.grams().multiply(((Handled.OfStaple) handled).share()))
+                : batch.grams(handled);
+        return !salted && grams.filter(g -> g.signum() == 0).isPresent()
                 ? List.of()
                 : List.of(handled.match(new Handled.Cases<Amount>() {
                     @Override

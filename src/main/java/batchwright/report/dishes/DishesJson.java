@@ -93,7 +93,7 @@ public final class DishesJson {
     private static void steps(ArrayNode steps, Kitchen kitchen, Dish dish) {
         Batch usual = Work.usual(dish);
         Map<Integer, StepView> views = new HashMap<>();
-        StepView.all(List.of(usual), Schedule.of(List.of(usual), kitchen.equipment()))
+        StepView.all(usual, Schedule.of(List.of(usual), kitchen.equipment()))
                 .forEach(view -> view.step().number().ifPresent(number -> views.put(number, view)));
         for (int number = 1; number <= dish.steps().size(); number++) {
             Step step = dish.steps().get(number - 1);

@@ -219,7 +219,7 @@ public final class DishesText {
         Batch usual = Work.usual(dish);
         Schedule schedule = Schedule.of(List.of(usual), kitchen.equipment());
         Map<Integer, StepView> views = new HashMap<>();
-        StepView.all(List.of(usual), schedule)
+        StepView.all(usual, schedule)
                 .forEach(view -> view.step().number().ifPresent(number -> views.put(number, view)));
         page.heading("Steps: " + Work.of(schedule, usual).says());
         int number = 1;

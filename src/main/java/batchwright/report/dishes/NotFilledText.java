@@ -80,7 +80,7 @@ final class NotFilledText {
                     + request.budget().map(request.kitchen().currency()::text).orElse("") + ".";
         }
         if (hint(Kind.CONTAINERS).isPresent() || hint(Kind.NOT_SOLD).isPresent()) {
-            return "Shops and pantry have not enough for " + many + ", each " + each + ".";
+            return "Shops and pantry do not have enough for " + many + ", each " + each + ".";
         }
         return "No container of " + name() + " has " + each + ".";
     }

@@ -1,10 +1,12 @@
 package batchwright.report.export;
 
 import batchwright.answer.Freezing;
+import batchwright.answer.Thawing;
 import batchwright.food.Dish;
 import batchwright.plan.Batch;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
+import batchwright.plan.Fill;
 import batchwright.plan.Serving;
 import batchwright.plan.Session;
 import batchwright.report.cooking.Work;
@@ -42,7 +44,8 @@ final class CookingEvents {
         eveningBefore();
         cook();
         for (int day = 2; day <= session.days(); day++) {
-            thaw(day);
+            thaw(day, 2);
+            thaw(day, 1);
         }
         batches().forEach(this::eatBy);
         return events;
@@ -88,13 +91,18 @@ final class CookingEvents {
                 lines));
     }
 
-    /** @param day of the session, the cooking day being 1 */
-    private void thaw(int day) {
+    /**
+     * What is moved to the fridge so many evenings before a day.
+     *
+     * @param day of the session, the cooking day being 1
+     */
+    private void thaw(int day, int evenings) {
         List<String> lines = new ArrayList<>();
         int containers = 0;
         for (EaterDays eater : session.eaters()) {
             for (Serving serving : eater.days().get(day - 1).servings()) {
-                if (serving.from() == Serving.Storage.FREEZER) {
+                Fill fill = session.fill(serving.dish(), eater.seat().eater());
+                if (serving.from() == Serving.Storage.FREEZER && Thawing.evenings(fill, day) == evenings) {
                     containers += serving.count();
                     lines.add(serving.count() + " x "
                             + Isolated.name(serving.dish().name()) + " for "
@@ -105,8 +113,11 @@ final class CookingEvents {
         if (containers > 0) {
             lines.add("From the freezer into the fridge; eat within a day of thawing.");
             LocalDate eaten = cooks.plusDays(day - 1L);
-            String summary = "Thaw " + Show.count(containers, "container", "containers") + " for tomorrow";
-            events.add(evening("thaw/" + eaten, eaten, summary, lines));
+            boolean slow = evenings > 1;
+            String summary = "Thaw " + Show.count(containers, "container", "containers") + " for "
+                    + (slow ? "the day after tomorrow" : "tomorrow");
+            events.add(evening(
+                    "thaw/" + eaten + (slow ? "/slow" : ""), eaten.minusDays(evenings - 1L), summary, lines));
         }
     }
 

@@ -16,7 +16,7 @@ import java.util.List;
 public record CookingStep(int number, String text, String with, String minutes) {
     /** The dish's own steps that are done, in its order. */
     static List<CookingStep> of(PlanPage page, Batch batch) {
-        return StepView.all(page.plan().batches(), page.schedule()).stream()
+        return StepView.all(page.plan(), page.schedule()).stream()
                 .filter(view -> view.step().dish().equals(batch.dish()))
                 .filter(view -> view.step().number().isPresent())
                 .sorted(Comparator.comparingInt(view -> view.step().number().getAsInt()))

@@ -71,7 +71,7 @@ public record DishSheet(
                                 .orElse("")));
         return new Weigh(
                 table,
-                batch.dish().staples().isEmpty() ? Optional.empty() : Optional.of(StepView.staples(batch)),
+                batch.dish().staples().isEmpty() ? Optional.empty() : Optional.of(StepView.staples(page.plan(), batch)),
                 batch.fatToPourOff().entrySet().stream()
                         .map(fat -> "Pour off about " + grams(fat.getValue()) + " g of fat ("
                                 + fat.getKey().name() + "): the figures leave it out.")

@@ -1,6 +1,7 @@
 package batchwright.report.labels;
 
 import batchwright.answer.DishAllergens;
+import batchwright.answer.Thawing;
 import batchwright.food.Allergen;
 import batchwright.food.Dish;
 import batchwright.food.Staple;
@@ -122,7 +123,7 @@ public final class LabelWords {
     private List<String> when(boolean least) {
         String by = Dates.shortly(eatBy());
         if (least && label.isFrozen()) {
-            String thaw = Dates.shortly(eaten().minusDays(1));
+            String thaw = Dates.shortly(thaws());
             return List.of(
                     "Thaw " + thaw + " · eat by " + by,
                     "Thaw " + dayOfMonth(thaw) + " · by " + by,
@@ -152,6 +153,11 @@ public final class LabelWords {
         return day(label.day());
     }
 
+    /** In the evening of that day. */
+    private LocalDate thaws() {
+        return eaten().minusDays(Thawing.evenings(label.fill(), label.day()));
+    }
+
     private int dayNumber() {
         return label.day() + firstDay - 1;
     }
@@ -166,7 +172,7 @@ public final class LabelWords {
     }
 
     private String thaw(Wording wording) {
-        String evening = Dates.shortly(eaten().minusDays(1));
+        String evening = Dates.shortly(thaws());
         return wording == Wording.BRIEF
                 ? "Frozen: thaw from " + evening
                 : "Frozen: to the fridge in the evening of " + evening;

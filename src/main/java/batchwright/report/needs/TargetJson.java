@@ -32,7 +32,7 @@ public final class TargetJson {
     private static ObjectNode of(DayTarget target) {
         ObjectNode targets = Json.object();
         for (Limit limit : target.limits()) {
-            range(targets.putObject(limit.id() + "_" + limit.unit()), limit, target);
+            range(targets.putObject(limit.id() + "_" + limit.measured().unit()), limit, target);
         }
         return targets;
     }

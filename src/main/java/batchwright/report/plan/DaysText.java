@@ -1,5 +1,6 @@
 package batchwright.report.plan;
 
+import batchwright.food.Dish;
 import batchwright.limit.DayTarget;
 import batchwright.limit.Limit;
 import batchwright.limit.Scope;
@@ -12,6 +13,7 @@ import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** What each eater eats on each day, and how it compares with the target. */
@@ -82,11 +84,18 @@ final class DaysText {
         return day.day() + session.firstDay() - 1;
     }
 
+    /** Which meal it is for, when it is for one only. */
+    private static String meal(Dish dish) {
+        return dish.kind() == Dish.Kind.MAIN
+                ? ""
+                : " (" + dish.kind().name().toLowerCase(Locale.ROOT) + ")";
+    }
+
     private static String eats(Day day) {
         List<String> eats = new ArrayList<>();
         for (Serving serving : day.servings()) {
             String frozen = serving.from() == Serving.Storage.FREEZER ? " (frozen)" : "";
-            eats.add(serving.count() + " x " + serving.dish().id() + frozen);
+            eats.add(serving.count() + " x " + serving.dish().id() + meal(serving.dish()) + frozen);
         }
         for (Snack snack : day.snacks()) {
             eats.add(Show.snack(snack));

@@ -79,7 +79,8 @@ public final class NoPlanWords {
             return clash + ":";
         }
         if (set.rules().stream().allMatch(c -> c.cure().isEmpty())) {
-            return clash + (one ? ":" : ", and changing one of them alone is not enough:");
+            boolean kept = set.rules().stream().anyMatch(c -> c.remedy().isPresent());
+            return clash + (one || kept ? ":" : ", and changing one of them alone is not enough:");
         }
         if (noneCures(set)) {
             return clash + ", and no change of one rule that makes a plan possible was found" + inTime() + ":";
@@ -123,8 +124,8 @@ public final class NoPlanWords {
         if (!clash.cure().isEmpty()) {
             return Optional.of("Cure: " + clash.cure() + ".");
         }
-        boolean others = clashes.sets().size() == 1 && !noneCures(set);
-        return others ? Optional.of("Changing this rule alone is not enough.") : Optional.empty();
+        boolean alone = clashes.sets().size() == 1 && !noneCures(set) && clash.remedy().isEmpty();
+        return alone ? Optional.of("Changing this rule alone is not enough.") : Optional.empty();
     }
 
     private static Optional<ToDo> remedy(Clash clash) {

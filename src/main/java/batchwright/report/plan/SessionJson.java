@@ -5,7 +5,8 @@ import batchwright.answer.CoreTemperatures;
 import batchwright.answer.DishesUsing;
 import batchwright.answer.Leftover;
 import batchwright.answer.PlanAnswer;
-import batchwright.answer.SaltToAdd;
+import batchwright.answer.SaltOfBatch;
+import batchwright.answer.SaltOfBatches;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Nutrient;
@@ -107,11 +108,11 @@ final class SessionJson {
         batch.fatToPourOff()
                 .forEach((part, grams) ->
                         fat.addObject().put("part", part.name()).put("grams", Json.tenth(grams)));
-        Integer salt = SaltToAdd.grams(session).get(batch.dish());
+        SaltOfBatch salt = SaltOfBatches.of(session).get(batch.dish());
         if (salt == null) {
-            node.putNull("salt_to_add_most_g");
+            node.putNull("salt_to_add_most_g").putNull("salt_g");
         } else {
-            node.put("salt_to_add_most_g", salt);
+            node.put("salt_to_add_most_g", salt.most()).put("salt_g", Json.tenth(salt.grams()));
         }
         ArrayNode fills = node.putArray("fills");
         batch.fills().forEach(fill -> fill(fills.addObject(), fill));

@@ -3,6 +3,7 @@ package batchwright.report.print;
 import batchwright.food.Food;
 import batchwright.person.Eater;
 import batchwright.plan.Remedy;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -24,6 +25,10 @@ public final class RemedyText {
                     + less.dish().map(dish -> " " + dish.id()).orElse("");
         } else if (remedy instanceof Remedy.AllowDishes allow) {
             return "--dishes " + allow.dishes();
+        } else if (remedy instanceof Remedy.AskForFewerDishes fewer) {
+            return "a smaller first number in --dishes: " + fewer.least();
+        } else if (remedy instanceof Remedy.AllowLastTime) {
+            return "plan without --last-time";
         } else if (remedy instanceof Remedy.AllowMinutes allow) {
             return "--most-minutes " + allow.handsOn();
         }
@@ -59,9 +64,9 @@ public final class RemedyText {
                     + file(change.eater());
         } else if (remedy instanceof Remedy.ChangeContainers change) {
             return "containers_a_day: " + change.aDay() + " in " + file(change.eater());
-        } else if (remedy instanceof Remedy.ChangeBreakfasts change) {
+        } else if (remedy instanceof Remedy.ChangeMeal change) {
             String least = change.least() == change.most() ? "" : change.least() + " to ";
-            return "breakfasts_a_day: " + least + change.most() + " in " + file(change.eater());
+            return change.meal().name().toLowerCase(Locale.ROOT) + "_a_day: " + least + change.most() + " in " + file(change.eater());
         } else if (remedy instanceof Remedy.AllowSameDish allow) {
             return (allow.aDay().isPresent()
                             ? "same_dish_a_day: " + allow.aDay().getAsInt()

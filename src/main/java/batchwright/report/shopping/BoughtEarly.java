@@ -18,9 +18,9 @@ public final class BoughtEarly {
         return perishable.isEmpty()
                 ? Optional.empty()
                 : Optional.of(
-                        "Bought on day 1 for a later session, although it does not keep long once opened or out of the cold: "
+                        "Bought on day 1 for a later session, although it does not keep long once it is opened or warm: "
                                 + perishable.stream().map(Food::name).collect(Collectors.joining(", "))
-                                + ". Freeze raw meat and fish on day 1; of all else the date on the pack must reach the days it is"
-                                + " for. Otherwise shop before each session (--shop each).");
+                                + ". Freeze raw meat and fish on day 1; for everything else, check that the date on the pack is late"
+                                + " enough. Or shop before each session (--shop each).");
     }
 }

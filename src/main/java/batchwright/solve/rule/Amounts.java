@@ -13,7 +13,9 @@ import java.math.BigDecimal;
 
 /** Sums that several rules need, as expressions of a draft. */
 public final class Amounts {
-    private static final double PER_100_G = 0.01;
+    /** Hundreds of grams in a gram. */
+    public static final double PER_100_G = 0.01;
+
 
     private Amounts() {}
 

@@ -3,12 +3,13 @@ package batchwright.solve.rule;
 import batchwright.food.Dish;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
+import batchwright.plan.Variety;
 import batchwright.solve.mip.Expression;
 import java.util.Set;
 
 /**
- * At most so many dishes in the cooking session, a dish that is cooked fills at least two containers, and one
- * that is asked for is cooked.
+ * At most and at least so many dishes in the cooking session, few of those of last time; a dish that is cooked fills at least two
+ * containers, and one that is asked for is cooked.
  */
 public record DishCountRule() implements Rule {
     /** No number of dishes, where one that is asked for cannot be served to anybody. */
@@ -44,5 +45,20 @@ public record DishCountRule() implements Rule {
                         .atLeast("asked_for." + dish.id(), new Expression().plus(draft.cooked(dish), 1), 1));
         boolean offered = draft.menu().dishes().containsAll(asked);
         draft.model().atMost("dishes", cooked, offered ? draft.request().mostDishes() : IMPOSSIBLE);
+        variety(draft, cooked);
+    }
+
+    private static void variety(Draft draft, Expression cooked) {
+        Variety variety = draft.request().variety();
+        if (variety.leastDishes() > 1) {
+            draft.model().atLeast("least_dishes", cooked, variety.leastDishes());
+        }
+        var again = new Expression();
+        draft.menu().dishes().stream()
+                .filter(variety.lastTime()::contains)
+                .forEach(dish -> again.plus(draft.cooked(dish), 1));
+        if (again.most() > Variety.MOST_AGAIN) {
+            draft.model().atMost("last_time", again, Variety.MOST_AGAIN);
+        }
     }
 }

@@ -1,36 +1,45 @@
 package batchwright.solve.rule;
 
 import batchwright.food.Dish;
-import batchwright.person.Meals;
+import batchwright.person.KindsADay;
 import batchwright.plan.Seat;
 import batchwright.solve.mip.Expression;
+import java.util.function.Function;
 
 /**
- * Breakfast dishes are for breakfasts: as many containers a day as the eater has breakfasts. One row for each eater: breakfast
- * containers over all days. Which day gets which is settled when days are laid out.
+ * Dishes are for the meals that their kind says: as many containers a day as the eater has breakfasts, lunches and dinners. A row
+ * for each eater and meal: containers over all days. Which day gets which is settled when days are laid out.
  */
 public record MealsRule() implements Rule {
     @Override
     public void addTo(Draft draft) {
         for (Seat seat : draft.request().seats()) {
-            Meals meals = seat.eater().wishes().meals();
-            int days = draft.request().days();
-            var breakfasts = new Expression();
-            for (Dish dish : draft.menu().dishes(seat)) {
-                if (dish.kind() == Dish.Kind.BREAKFAST) {
-                    breakfasts.plus(draft.containers(seat, dish), 1);
-                }
-            }
-            add(draft, "breakfasts." + seat.eater().id(), breakfasts, meals, days);
+            add(
+                    draft,
+                    seat,
+                    seat.eater().id(),
+                    draft.request().days(),
+                    dish -> draft.containers(seat, dish));
         }
     }
 
-    /** So many breakfasts on so many days; no row where none is needed. */
-    public static void add(Draft draft, String row, Expression breakfasts, Meals meals, int days) {
-        double least = (double) meals.leastBreakfasts() * days;
-        double most = (double) meals.mostBreakfasts() * days;
-        if (least > 0 || breakfasts.most() > most) {
-            draft.model().row(row, breakfasts, least, most);
+    /**
+     * Rows for so many days; none where none is needed.
+     *
+     * @param name of eater, and day if it is one, for the names of rows
+     */
+    public static void add(Draft draft, Seat seat, String name, int days, Function<Dish, Expression> containers) {
+        int all = seat.eater().wishes().containersADay();
+        for (KindsADay kinds : seat.eater().wishes().kindsADay()) {
+            var count = new Expression();
+            draft.menu().dishes(seat).stream()
+                    .filter(kinds::counts)
+                    .forEach(dish -> count.plus(containers.apply(dish), 1));
+            int least = kinds.least() * days;
+            int most = kinds.most() * days;
+            if (least > 0 || (kinds.most() < all && count.most() > most)) {
+                draft.model().row(kinds.name() + "." + name, count, least, most);
+            }
         }
     }
 }

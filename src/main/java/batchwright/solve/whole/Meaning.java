@@ -29,9 +29,15 @@ record Meaning(String says, String unit) {
         column("snack_kind", "the snack is among that day's", YES_OR_NO);
         column("snack_alike", "the snack is that day's only one of its kind", YES_OR_NO);
         column("buy", "packs to buy", "packs");
+        column("hands", "hands-on minutes: what a step takes, or how many loads it has", "minutes, or loads");
 
         row("containers", "containers a day, of that day", "containers");
         row("breakfasts", "meals: breakfast dishes of that day", "containers");
+        row("lunches", "meals: lunch dishes of that day", "containers");
+        row("dinners", "meals: dinner dishes of that day", "containers");
+        row("for_lunch", "meals: what can be a lunch of that day", "containers");
+        row("for_dinner", "meals: what can be a dinner of that day", "containers");
+        row("lunches_and_dinners", "meals: what is no breakfast of that day", "containers");
         row("same_dish", "same dish: containers of one dish in all", "containers");
         row("steps_most", "part range, in each container; nothing unless it is in", "scale steps or pieces");
         row("steps_least", "part range, in each container that has it", "scale steps or pieces");
@@ -46,6 +52,10 @@ record Meaning(String says, String unit) {
         row("only_if_cooked", "dish count: containers only of dishes that are cooked", "containers");
         row("batch", "dish count: a dish that is cooked fills at least two containers", "containers");
         row("dishes", "dish count: dishes in the cooking session", "dishes");
+        row("least_dishes", "dish count: at least so many dishes", "dishes");
+        row("last_time", "dish count: dishes of last time that are cooked again", "dishes");
+        row("hands", "hands-on minutes: what a step, filling or washing up takes", "minutes");
+        row("hands_on_minutes", "hands-on minutes: all of them", "minutes");
         row("snack_measures", "snack limits: measures of the day", "household measures");
         row("snack_kinds", "snack limits: kinds of the day", "kinds");
         row("snack_if_kind", "snack limits: a measure counts as a kind", "household measures");
@@ -78,17 +88,17 @@ record Meaning(String says, String unit) {
                 .flatMap(seat -> seat.target().limits().stream())
                 .filter(limit -> word(limit).equals(firstWord(name)))
                 .findFirst()
-                .map(limit -> new Meaning(limit.name() + limit.scope().each(), limit.unit()))
+                .map(limit -> new Meaning(limit.name() + limit.scope().each(), limit.measured().unit()))
                 .orElseGet(() -> of(ROWS, name));
     }
 
     private static String word(Limit limit) {
-        return limit.scope() == Scope.CONTAINER ? eachContainer(limit) : limit.id();
+        return limit.isOnContainers() ? eachContainer(limit) : limit.id();
     }
 
     /** First word of the rows of a limit that each container keeps by itself. */
     static String eachContainer(Limit limit) {
-        return "each_" + limit.measured().id();
+        return "each_" + (limit.scope() == Scope.CONTAINER ? limit.measured().id() : limit.id());
     }
 
     private static String firstWord(String name) {

@@ -16,6 +16,7 @@ import batchwright.solve.rule.PartRangeRule;
 import batchwright.solve.rule.Rule;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * The rules that single containers and days keep by themselves: each day has its containers, each container keeps the rules of
@@ -41,7 +42,8 @@ final class SingleDays {
             containersOfEachDay(seat);
             for (Helping helping : draft.helpings(seat)) {
                 notForNothing(helping);
-                seat.target().limits(Scope.CONTAINER).stream()
+                seat.target().limits().stream()
+                        .filter(Limit::isOnContainers)
                         .filter(limit ->
                                 !ContainerLimitsRule.alwaysKept(helping.who().dish(), limit))
                         .forEach(limit -> eachContainer(helping, limit));
@@ -54,19 +56,16 @@ final class SingleDays {
         int wanted = seat.eater().wishes().containersADay();
         for (int day = 1; day <= draft.request().days(); day++) {
             var sum = new Expression();
-            var breakfasts = new Expression();
             for (Helping helping : draft.helpings(seat)) {
                 sum.plus(helping.containers(day), 1);
-                if (helping.who().dish().kind() == Dish.Kind.BREAKFAST) {
-                    breakfasts.plus(helping.containers(day), 1);
-                }
             }
+            int today = day;
             MealsRule.add(
                     draft,
-                    "breakfasts." + seat.eater().id() + ".day" + day,
-                    breakfasts,
-                    seat.eater().wishes().meals(),
-                    1);
+                    seat,
+                    seat.eater().id() + ".day" + day,
+                    1,
+                    dish -> draft.helping(seat, dish).containers(today));
             draft.model().row("containers." + seat.eater().id() + ".day" + day, sum, wanted, wanted);
         }
     }
@@ -83,29 +82,41 @@ final class SingleDays {
 
     /** In steps of one container, and, which follows but helps a solver, in each container that is served. */
     private void eachContainer(Helping helping, Limit limit) {
-        var steps = new Expression();
-        for (Part part : helping.who().dish().parts()) {
-            steps.plus(helping.stepsColumn(part), inStep(part, limit.measured()));
-        }
-        add(limit, helping.who().name(), steps, helping.gets());
+        Dish dish = helping.who().dish();
+        add(limit, helping.who().name(), dish, helping::stepsColumn, helping.gets());
         for (int day = 1; day <= draft.request().days(); day++) {
+            int today = day;
             List<Column> places = helping.servedColumns(day);
             for (int k = 0; k < places.size(); k++) {
-                var holds = new Expression();
-                for (Part part : helping.who().dish().parts()) {
-                    holds.plus(helping.partColumns(part, day).get(k), inStep(part, limit.measured()));
-                }
-                add(limit, helping.who().name() + ".day" + day + "." + (k + 1), holds, places.get(k));
+                int place = k;
+                add(
+                        limit,
+                        helping.who().name() + ".day" + day + "." + (k + 1),
+                        dish,
+                        part -> helping.partColumns(part, today).get(place),
+                        places.get(k));
             }
         }
     }
 
-    private static double inStep(Part part, Nutrient nutrient) {
-        return Amounts.inGram(part, nutrient) * part.stepGrams();
+    /** @param steps of the scale, in a column for each part */
+    private void add(Limit limit, String name, Dish dish, Function<Part, Column> steps, Column there) {
+        ContainerLimitsRule.add(
+                draft,
+                Meaning.eachContainer(limit) + "." + name,
+                limit,
+                sum(dish, steps, limit.measured()),
+                limit.scope() == Scope.PER_100_G
+                        ? new Expression().plus(sum(dish, steps, Nutrient.COOKED_WEIGHT), Amounts.PER_100_G)
+                        : Expression.of(there));
     }
 
-    private void add(Limit limit, String name, Expression holds, Column there) {
-        ContainerLimitsRule.add(draft, Meaning.eachContainer(limit) + "." + name, limit, holds, Expression.of(there));
+    private static Expression sum(Dish dish, Function<Part, Column> steps, Nutrient nutrient) {
+        var sum = new Expression();
+        for (Part part : dish.parts()) {
+            sum.plus(steps.apply(part), Amounts.inGram(part, nutrient) * part.stepGrams());
+        }
+        return sum;
     }
 
     /**

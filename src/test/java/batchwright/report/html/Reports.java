@@ -2,6 +2,7 @@ package batchwright.report.html;
 
 import batchwright.answer.PlanAnswer;
 import batchwright.app.CookingWanted;
+import batchwright.app.DishNumber;
 import batchwright.app.DishesWanted;
 import batchwright.app.InsightWanted;
 import batchwright.app.MakePlan;
@@ -113,7 +114,7 @@ public final class Reports {
                                 eaters,
                                 days,
                                 budget,
-                                new CookingWanted(DishesWanted.only(dishes), 3),
+                                new CookingWanted(DishesWanted.only(dishes), DishNumber.atMost(3)),
                                 Duration.ofSeconds(60),
                                 InsightWanted.NONE),
                         Watch.NONE,
@@ -127,7 +128,7 @@ public final class Reports {
                 List.of("parent-holding"),
                 2,
                 Optional.empty(),
-                new CookingWanted(DishesWanted.only(List.of("lentil_ragu", "pepper_eggs")), 3, 2, false, shopOnce),
+                new CookingWanted(DishesWanted.only(List.of("lentil_ragu", "pepper_eggs")), DishNumber.atMost(3), 2, false, shopOnce),
                 Duration.ofSeconds(60),
                 InsightWanted.NONE);
         return new MakePlan()

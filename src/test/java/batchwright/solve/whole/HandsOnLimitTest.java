@@ -59,6 +59,7 @@ class HandsOnLimitTest {
                     .ifPresent(plan ->
                             assertThat(Audit.of(limited, plan).failures()).isEmpty());
             differences.addAll(CrossSolverTest.differences("seed " + seed, Outcome.of(result), limited));
+            assertThat(WholeModel.of(limited).names()).contains("hands-on minutes: all of them");
             Optional<Plan> plan = result.best();
             none += plan.isEmpty() ? 1 : 0;
             boolean costsMore = plan.filter(

@@ -1,0 +1,132 @@
+package batchwright.explain;
+
+import batchwright.food.Allergen;
+import batchwright.food.Dish;
+import batchwright.food.Food;
+import batchwright.food.Kitchen;
+import batchwright.food.origin.Diet;
+import batchwright.person.Avoided;
+import batchwright.person.Wishes;
+import batchwright.plan.PlanRequest;
+import batchwright.plan.Remedy;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * Soft rules for what an eater avoids: foods and dishes may be allowed again, diets only when nothing else helps, allergens never.
+ */
+final class SoftAvoid {
+    private final EaterInRequest at;
+    private final Avoided now;
+    private final Kitchen kitchen;
+
+    private SoftAvoid(EaterInRequest at, Kitchen kitchen) {
+        this.at = at;
+        this.now = at.wishes().avoided();
+        this.kitchen = kitchen;
+    }
+
+    /** None when this eater avoids nothing. */
+    static List<SoftRule> of(EaterInRequest at, Kitchen kitchen) {
+        var avoid = new SoftAvoid(at, kitchen);
+        return Stream.of(avoid.foodsAndDishes(), avoid.dietsAndAllergens())
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** One food or dish; if that is not enough, all of them. */
+    private Optional<SoftRule> foodsAndDishes() {
+        List<Loosening> one = new ArrayList<>();
+        now.foods()
+                .forEach(food -> one.add(again(
+                        food.name() + " again",
+                        Optional.of(food.id()),
+                        now.with(less(now.foods(), food), now.allergens(), now.dishes()))));
+        now.dishes()
+                .forEach(dish -> one.add(again(
+                        dish.name() + " again",
+                        Optional.of(dish.id()),
+                        now.with(now.foods(), now.allergens(), less(now.dishes(), dish)))));
+        List<String> names = Stream.concat(
+                        now.foods().stream().map(Food::name), now.dishes().stream().map(Dish::name))
+                .toList();
+        Avoided none = now.with(Set.of(), now.allergens(), Set.of());
+        return rule(names, none, tiers(one, "all of them again", none), Optional.empty());
+    }
+
+    /** One diet; if that is not enough, all of them. */
+    private Optional<SoftRule> dietsAndAllergens() {
+        List<Loosening> one = new ArrayList<>();
+        now.diets()
+                .forEach(diet -> one.add(again(
+                        careful(diet.says()), Optional.of(diet.name()), now.withDiets(less(now.diets(), diet)))));
+        List<String> names = Stream.concat(
+                        now.diets().stream().map(Diet::says),
+                        now.allergens().stream().sorted().map(Allergen::label))
+                .toList();
+        Avoided none = now.with(now.foods(), Set.of(), now.dishes()).withDiets(Set.of());
+        return rule(
+                names,
+                none,
+                tiers(one, careful("all of these diets"), now.withDiets(Set.of())),
+                Optional.of(new Remedy.OfferAnotherDish()));
+    }
+
+    private List<List<Loosening>> tiers(List<Loosening> one, String all, Avoided none) {
+        return one.size() <= 1 ? List.of(one) : List.of(one, List.of(again(all, Optional.empty(), none)));
+    }
+
+    private Optional<SoftRule> rule(
+            List<String> names, Avoided none, List<List<Loosening>> loosenings, Optional<Remedy> instead) {
+        if (names.isEmpty()) {
+            return Optional.empty();
+        }
+        long left = kitchen.dishes().values().stream().filter(now::allows).count();
+        return Optional.of(new SoftRule(
+                "avoid",
+                Phrases.some(names) + " never " + (names.size() == 1 ? "reaches " : "reach ") + at.name()
+                        + ", who may eat " + left + " of "
+                        + Phrases.count(kitchen.dishes().size(), "dish", "dishes"),
+                request -> avoiding(request, none),
+                loosenings,
+                instead));
+    }
+
+    private static String careful(String diet) {
+        return diet + " again, but only if that is no allergy or intolerance";
+    }
+
+    private Loosening again(String what, Optional<String> id, Avoided less) {
+        return Loosening.once(
+                request -> avoiding(request, less), "allow " + what, new Remedy.AvoidLess(at.eater(), id));
+    }
+
+    private PlanRequest avoiding(PlanRequest request, Avoided less) {
+        return at.withWishes(request, (Wishes w) -> w.with(merged(w.avoided(), less)));
+    }
+
+    /** What both avoid: another rule may have been loosened before this one. */
+    private static Avoided merged(Avoided one, Avoided other) {
+        return one.with(
+                        both(one.foods(), other.foods()),
+                        both(one.allergens(), other.allergens()),
+                        both(one.dishes(), other.dishes()))
+                .withDiets(both(one.diets(), other.diets()));
+    }
+
+    private static <T> Set<T> both(Set<T> one, Set<T> other) {
+        Set<T> both = new HashSet<>(one);
+        both.retainAll(other);
+        return both;
+    }
+
+    private static <T> Set<T> less(Set<T> all, T one) {
+        Set<T> rest = new HashSet<>(all);
+        rest.remove(one);
+        return rest;
+    }
+}
