@@ -23,7 +23,7 @@ import java.util.function.LongSupplier;
  */
 public final class ClashFinder {
     /** Some seconds on a machine that does nothing else. */
-    private static final WorkLimits USUAL = new WorkLimits(800_000_000L, 3_200_000_000L);
+    private static final WorkLimits USUAL = new WorkLimits(600_000_000L, 5_000_000_000L);
 
     /** With less time nothing would be found out. */
     private static final Duration LEAST = Duration.ofSeconds(1);

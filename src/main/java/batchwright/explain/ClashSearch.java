@@ -108,6 +108,18 @@ final class ClashSearch {
         return sets.found.isEmpty() ? List.of() : alone.of(sets.found.get(0));
     }
 
+    /** For a request without a plan at any cost: the sets of rules that clash. */
+    List<List<SoftRule>> sets() {
+        var sets = new Sets(atAnyCost, oracle.shareOf(2));
+        sets.find();
+        return sets.found;
+    }
+
+    /** For a request without a plan at any cost: what cures these sets together. */
+    List<List<Cure>> curesTogether(List<List<SoftRule>> sets) {
+        return new CuresTogether(atAnyCost, oracle).fewest(sets, alone.otherContainers(2));
+    }
+
     /** No change of one rule is enough, unless it is of the containers a day. */
     private Clashes several(Sets sets, List<SoftRule> figures) {
         List<ClashSet> named = new ArrayList<>();
@@ -181,7 +193,7 @@ final class ClashSearch {
             List<SoftRule> left = softRules.all();
             boolean none = true;
             while (none && found.size() < MOST_SETS) {
-                var conflict = new Conflict(clashing, softRules, share.shareOf(2));
+                var conflict = new Conflict(clashing, softRules, share);
                 List<SoftRule> set = conflict.smallest(left);
                 if (set.isEmpty()) {
                     return;

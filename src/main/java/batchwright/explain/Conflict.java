@@ -3,22 +3,21 @@ package batchwright.explain;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Planner.Possible;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
 /**
- * Looks for a smallest set of rules that cannot all hold, by halves (Junker, QuickXplain, AAAI 2004): few questions where few of many
- * rules clash. What is found cannot hold, but does as soon as any one of it goes. A question that is not answered keeps the rules it
- * was about; each is then asked for by itself, and the set may be larger than need be where that is not answered either.
+ * Looks for a smallest set of rules that cannot all hold, by a deletion filter: each rule in turn is left out for good when what
+ * remains still cannot hold. What is left in the end cannot hold, but does as soon as any one of it goes. That there is no plan is
+ * mostly seen soon; with few rules left a plan may take long to find, which is why they are not halved. A question that is not
+ * answered keeps the rule: the set then still cannot hold, but may be larger than need be.
  */
 final class Conflict {
     private final PlanRequest request;
     private final SoftRules softRules;
     private final Oracle oracle;
     private final Set<SoftRule> perhaps = new HashSet<>();
-    private boolean unsure;
 
     /** @param request without a plan */
     Conflict(PlanRequest request, SoftRules softRules, Oracle oracle) {
@@ -34,15 +33,22 @@ final class Conflict {
      * @return empty when there is no plan even with every one of them dropped
      */
     List<SoftRule> smallest(List<SoftRule> from) {
-        if (from.isEmpty() || clashing(List.of())) {
-            return List.of();
+        List<SoftRule> kept = new ArrayList<>(from);
+        for (List<SoftRule> group : softRules.groups()) {
+            List<SoftRule> some = group.stream().filter(from::contains).toList();
+            if (softRules.groups().size() > 2 && some.size() > 1 && ask(kept, some) == Possible.NO) {
+                kept.removeAll(some);
+                continue;
+            }
+            for (SoftRule softRule : some) {
+                switch (ask(kept, List.of(softRule))) {
+                    case NO -> kept.remove(softRule);
+                    case UNKNOWN -> perhaps.add(softRule);
+                    case YES -> {}
+                }
+            }
         }
-        List<SoftRule> preferred = new ArrayList<>(from);
-        Collections.reverse(preferred);
-        List<SoftRule> set = smallest(List.of(), false, preferred);
-        List<SoftRule> inOrder =
-                from.stream().filter(set::contains).toList();
-        return unsure ? oneByOne(inOrder) : inOrder;
+        return kept;
     }
 
     /** Whether all the others of the set can hold without it, as far as known. */
@@ -50,53 +56,10 @@ final class Conflict {
         return !perhaps.contains(softRule);
     }
 
-    /**
-     * @param held rules that are kept
-     * @param more whether that is more than was known to be possible
-     * @param others what is needed besides is looked for among these
-     */
-    private List<SoftRule> smallest(List<SoftRule> held, boolean more, List<SoftRule> others) {
-        if (more && clashing(held)) {
-            return List.of();
-        }
-        if (others.size() == 1) {
-            return others;
-        }
-        List<SoftRule> first = others.subList(0, others.size() / 2);
-        List<SoftRule> last = others.subList(others.size() / 2, others.size());
-        List<SoftRule> ofLast = smallest(joined(held, first), true, last);
-        List<SoftRule> ofFirst = smallest(joined(held, ofLast), !ofLast.isEmpty(), first);
-        return joined(ofFirst, ofLast);
-    }
-
-    private List<SoftRule> oneByOne(List<SoftRule> set) {
-        List<SoftRule> kept = new ArrayList<>(set);
-        for (SoftRule softRule : set) {
-            List<SoftRule> others = new ArrayList<>(kept);
-            others.remove(softRule);
-            switch (ask(others)) {
-                case NO -> kept = others;
-                case UNKNOWN -> perhaps.add(softRule);
-                case YES -> {}
-            }
-        }
-        return kept;
-    }
-
-    private boolean clashing(List<SoftRule> held) {
-        Possible possible = ask(held);
-        unsure |= possible == Possible.UNKNOWN;
-        return possible == Possible.NO;
-    }
-
-    /** Easy questions leave their work to hard ones, which must not take all of it. */
-    private Possible ask(List<SoftRule> held) {
-        return oracle.shareOf(2).ask(softRules.holding(request, held));
-    }
-
-    private static List<SoftRule> joined(List<SoftRule> some, List<SoftRule> others) {
-        List<SoftRule> all = new ArrayList<>(some);
-        all.addAll(others);
-        return all;
+    /** Whether there is a plan with these rules but for some of them. */
+    private Possible ask(List<SoftRule> kept, List<SoftRule> some) {
+        List<SoftRule> rest = new ArrayList<>(kept);
+        rest.removeAll(some);
+        return oracle.ask(softRules.holding(request, rest));
     }
 }

@@ -21,16 +21,26 @@ final class CuresAlone {
         this.cured = cured;
     }
 
-    /** Those that are loosened last come last, and are left as they are when another cure is known. */
+    /** Those that are loosened last come last, and nothing less is avoided when another cure is known. */
     List<Cure> of(List<SoftRule> set) {
         List<SoftRule> last = set.stream().filter(SoftRule::isLoosenedLast).toList();
+        List<Cure> containers = helping(otherContainers(1));
         List<Cure> cures = new ArrayList<>(
                 each(set.stream().filter(rule -> !rule.isLoosenedLast()).toList()));
-        cures.addAll(helping(otherContainers(1)));
+        cures.addAll(containers);
         if (noneHelps(cures)) {
             cures.addAll(helping(otherContainers(SoftWishes.MOST_CONTAINERS)));
         }
-        cures.addAll(noneHelps(cures) ? each(last) : last.stream().map(Cure::none).toList());
+        cures.addAll(noneHelps(cures) ? each(last) : beforeTheLast(last));
+        return cures;
+    }
+
+    private List<Cure> beforeTheLast(List<SoftRule> rules) {
+        List<Cure> cures = new ArrayList<>();
+        for (SoftRule rule : rules) {
+            Cure cure = cured.of(rule.beforeTheLast(), request, oracle);
+            cures.add(new Cure(rule, cure.found(), cure.raised(), cure.certain()));
+        }
         return cures;
     }
 
@@ -42,7 +52,7 @@ final class CuresAlone {
     private List<Cure> each(List<SoftRule> rules) {
         List<Cure> cures = new ArrayList<>();
         for (int i = 0; i < rules.size(); i++) {
-            cures.add(cured.of(rules.get(i), request, oracle.shareOf(rules.size() - i + 1)));
+            cures.add(cured.of(rules.get(i), request, oracle.shareOf(rules.size() - i)));
         }
         return cures;
     }

@@ -51,6 +51,14 @@ record SoftRule(
         return instead.isPresent();
     }
 
+    /** What is no last resort: dishes without a part, never less avoided. */
+    SoftRule beforeTheLast() {
+        List<Loosening> ways = ways().stream()
+                .filter(way -> way.remedy().apply(way.reach()) instanceof Remedy.LeaveOut)
+                .toList();
+        return new SoftRule(rule, says, dropped, List.of(ways), instead, droppable);
+    }
+
     boolean canBeChanged() {
         return ways().stream().anyMatch(way -> way.reach() > 0);
     }
