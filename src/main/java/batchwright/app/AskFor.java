@@ -117,6 +117,10 @@ final class AskFor {
         return changed;
     }
 
+    private boolean canGet(Food food) {
+        return !kitchen.packsOf(food).isEmpty() || kitchen.pantryGrams(food).signum() > 0;
+    }
+
     private Dish cookable(String id, Map<String, Dish> dishes, List<Seat> seats) {
         Dish dish = possibleHere(id);
         if (!dishes.containsKey(dish.id())) {
@@ -130,9 +134,8 @@ final class AskFor {
         dish.parts().stream()
                 .filter(part -> !part.optional())
                 .flatMap(part -> part.mix().stream())
+                .filter(ingredient -> !ingredient.isPossible(this::canGet))
                 .map(ingredient -> ingredient.food())
-                .filter(food -> kitchen.packsOf(food).isEmpty()
-                        && kitchen.pantryGrams(food).signum() == 0)
                 .findFirst()
                 .ifPresent(food -> {
                     throw Refused.because(

@@ -50,7 +50,7 @@ public final class MakePlan {
      */
     public PlanAnswer answer(Workspace workspace, PlanQuestion question, Watch watch, Consumer<PlanRequest> before) {
         Deadline deadline = Deadline.in(question.patience());
-        Kitchen all = workspace.kitchen();
+        Kitchen all = kitchen(workspace, question);
         Asked asked = asked(all, needs(workspace, all, question.eaters()), question);
         if (stopped(asked.needs())) {
             return answer(asked, Status.NO_PLAN, Proof.NONE);
@@ -98,6 +98,12 @@ public final class MakePlan {
         });
         return answer.with(new FindInsight(planner, watch, request, asked.needs())
                 .find(question.insight(), answer.plan(), answer.proof()));
+    }
+
+    /** @throws Refused when a file has an error, or there is no such shop */
+    private static Kitchen kitchen(Workspace workspace, PlanQuestion question) {
+        Kitchen kitchen = GoToShops.only(workspace.kitchen(), question.shops());
+        return question.cooking().shopOnce() ? GoToShops.onOneDay(kitchen) : kitchen;
     }
 
     private static List<Needs> needs(Workspace workspace, Kitchen kitchen, List<String> eaters) {

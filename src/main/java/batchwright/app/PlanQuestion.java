@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param eaters paths or short ids of profiles, at least one
  * @param days 1 to 28
  * @param budget most to spend
+ * @param shops that are gone to, by their names; none for all of them
  * @param patience how long to search
  * @param insight what to find out beside
  */
@@ -18,9 +19,11 @@ public record PlanQuestion(
         int days,
         Optional<TypedSum> budget,
         CookingWanted cooking,
+        List<String> shops,
         Duration patience,
         InsightWanted insight) {
     public PlanQuestion {
         eaters = List.copyOf(eaters);
+        shops = List.copyOf(shops);
     }
 }

@@ -23,6 +23,7 @@ public final class Audit {
             new Keeping(),
             new Avoid(),
             new Stock(),
+            new OneKind(),
             new UseBy(),
             new Budget(),
             new AlwaysEaten(),

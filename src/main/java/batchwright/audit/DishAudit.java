@@ -10,6 +10,7 @@ public final class DishAudit {
     private static final List<Inspection> AS_IN_A_PLAN = List.of(
             new PartRange(),
             new Stock(),
+            new OneKind(),
             new Budget(),
             new NamesInTheFiles(),
             new ContainerContents(),

@@ -16,8 +16,10 @@ import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.BiConsumer;
 
 /** A cooking session beside what was asked, and what its decisions come to when recomputed. */
@@ -115,9 +117,11 @@ record Evidence(PlanRequest request, Session session, Known known, Eaten eaten) 
         return BigDecimal.valueOf(contents.units()).multiply(one);
     }
 
-    /** Checkout cost at the files' prices [minor units]. */
+    /** Checkout cost at the files' prices, and the trips to the shops [minor units]. */
     long costMinor() {
-        return session.shopping().stream().mapToLong(this::costMinor).sum();
+        return Math.addExact(
+                tripsMinor(),
+                session.shopping().stream().mapToLong(this::costMinor).sum());
     }
 
     /** What one line of the shopping list costs at the files' prices [minor units]. */
@@ -128,6 +132,15 @@ record Evidence(PlanRequest request, Session session, Known known, Eaten eaten) 
             minor = Math.addExact(minor, Math.multiplyExact(priceMinor(pack), (long) line.getValue()));
         }
         return minor;
+    }
+
+    /** What the trips to the shops on the list cost [minor units]. */
+    long tripsMinor() {
+        Set<String> visited = new HashSet<>();
+        for (Purchase purchase : session.shopping()) {
+            purchase.packs().keySet().forEach(pack -> visited.add(pack.shop()));
+        }
+        return Math.multiplyExact(request.kitchen().shops().trip().minor(), (long) visited.size());
     }
 
     /** A sum as people write it. */

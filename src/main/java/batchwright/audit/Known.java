@@ -6,6 +6,7 @@ import batchwright.food.Kitchen;
 import batchwright.food.Measure;
 import batchwright.food.Pack;
 import batchwright.food.Part;
+import batchwright.food.Variant;
 import batchwright.person.Eater;
 import batchwright.plan.Fill;
 import batchwright.plan.PlanRequest;
@@ -33,8 +34,12 @@ record Known(PlanRequest request) {
         return Optional.ofNullable(kitchen().foods().get(named.id()));
     }
 
+    /** The dish of the files, with the swaps that a plan makes in it; empty where the files do not allow these. */
     Optional<Dish> dish(Dish named) {
-        return Optional.ofNullable(kitchen().dishes().get(named.id()));
+        Optional<Dish> written = Optional.ofNullable(kitchen().dishes().get(named.id()));
+        return named.swaps().isEmpty()
+                ? written
+                : written.flatMap(dish -> Variant.of(dish, named.swaps())).map(Variant::dish);
     }
 
     /** The part of that name in the files' dish. */

@@ -90,6 +90,14 @@ final class PlanCommand implements Callable<Integer> {
     private List<String> without = new ArrayList<>();
 
     @Option(
+            names = "--shops",
+            paramLabel = "SHOP",
+            split = ",",
+            description = "Buy only in these shops of foods/shop.csv, separated by commas; default any. A trip costs what"
+                    + " foods/kitchen.yaml says.")
+    private List<String> shops = new ArrayList<>();
+
+    @Option(
             names = "--dishes",
             paramLabel = "N",
             defaultValue = "" + PlanRequest.USUAL_MOST_DISHES,
@@ -239,6 +247,7 @@ final class PlanCommand implements Callable<Integer> {
                         new DishesWanted(names(cook), names(with), names(without), names(lastTime)),
                         new Given("--dishes", dishes).dishes(MOST_DISHES),
                         howLong),
+                names(shops),
                 Duration.ofSeconds(new Given("--seconds", seconds).whole(1, MOST_SECONDS, "seconds")),
                 insight.wanted());
     }

@@ -30,9 +30,9 @@ final class Offered {
                 .filter(part -> !part.optional())
                 .map(Part::mix)
                 .flatMap(List::stream)
+                .filter(i -> !i.isPossible(food -> canGet(food, kitchen)))
                 .map(i -> i.food())
                 .distinct()
-                .filter(food -> !canGet(food, kitchen))
                 .toList();
     }
 

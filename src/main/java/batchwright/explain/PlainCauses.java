@@ -20,8 +20,11 @@ final class PlainCauses {
 
     private final PlanRequest request;
 
+    /** What only shops sell that nobody goes to is left to the search: it knows where to go besides. */
     PlainCauses(PlanRequest request) {
-        this.request = request;
+        this.request = request.kitchen().shops().elsewhere().isEmpty()
+                ? request
+                : request.withKitchen(request.kitchen().onlyAt(shop -> true));
     }
 
     /**

@@ -7,6 +7,8 @@ import batchwright.files.value.Numbers;
 import batchwright.files.value.Problems;
 import batchwright.food.Appliance;
 import batchwright.food.Equipment;
+import batchwright.quantity.Currency;
+import batchwright.quantity.Money;
 import batchwright.text.SourceFile;
 import batchwright.text.Written;
 import java.math.BigDecimal;
@@ -18,7 +20,10 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 
-/** foods/kitchen.yaml: what the kitchen cooks with. What it leaves out is as in a usual kitchen; without it, all is. */
+/**
+ * foods/kitchen.yaml: what the kitchen cooks with, and what the way to a shop costs. What it leaves out is as in a usual kitchen; without
+ * it, all is.
+ */
 final class EquipmentReader {
     static final String PATH = "foods/kitchen.yaml";
     /** Litres of those that are usual: common practice. */
@@ -39,7 +44,8 @@ final class EquipmentReader {
             "cooks",
             "most_minutes",
             "largest_box_ml",
-            "largest_box_g");
+            "largest_box_g",
+            "trip");
     private static final List<String> KEYS = Stream.concat(
                     OWN_KEYS.stream(), OTHERS.keySet().stream().map(Appliance::id))
             .toList();
@@ -55,6 +61,9 @@ final class EquipmentReader {
     private static final NumberRange MILLILITRES = NumberRange.of("largest box", "100", "5000", "ml", "");
     private static final NumberRange GRAMS = NumberRange.of("largest box", "100", "5000", "g", "");
 
+    private static final NumberRange TRIP =
+            NumberRange.of("price of a trip", "0", "1000000", "", "what the way to a shop and back costs you");
+
     private final Fields fields;
     private final Problems problems;
 
@@ -63,11 +72,33 @@ final class EquipmentReader {
         this.problems = problems;
     }
 
-    static Equipment read(Optional<SourceFile> file, Problems problems) {
+    /**
+     * What the file says.
+     *
+     * @param trip price of a trip to a shop
+     */
+    record KitchenPage(Equipment equipment, Money trip) {}
+
+    /** @param currency of all prices */
+    static KitchenPage read(Optional<SourceFile> file, Currency currency, Problems problems) {
         return file.filter(f -> f.lines().stream().anyMatch(EquipmentReader::says))
                 .flatMap(f -> YamlPage.read(f, problems))
-                .map(page -> new EquipmentReader(Fields.ofPage(page, KEYS, problems), problems).equipment())
-                .orElse(Equipment.USUAL);
+                .map(page -> new EquipmentReader(Fields.ofPage(page, KEYS, problems), problems))
+                .map(reader -> new KitchenPage(reader.equipment(), reader.trip(currency)))
+                .orElse(new KitchenPage(Equipment.USUAL, Money.ZERO));
+    }
+
+    private Money trip(Currency currency) {
+        Optional<Written> written = fields.text("trip");
+        Optional<BigDecimal> price = written.flatMap(w -> new Numbers(problems).decimal(w, TRIP));
+        Optional<Money> trip = price.flatMap(currency::money);
+        if (price.isPresent() && trip.isEmpty()) {
+            problems.error(
+                    written.orElseThrow(),
+                    "%s has more decimals than %s".formatted(written.orElseThrow().text(), currency),
+                    "expected an amount in %s, the currency of foods/shop.csv".formatted(currency));
+        }
+        return trip.orElse(Money.ZERO);
     }
 
     /** Whether a line is more than a comment: a page of comments says nothing. */

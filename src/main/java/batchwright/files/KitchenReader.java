@@ -16,10 +16,10 @@ import batchwright.files.shop.ShopTable;
 import batchwright.files.value.Problems;
 import batchwright.files.value.Sources;
 import batchwright.food.Dish;
-import batchwright.food.Equipment;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Lot;
+import batchwright.food.Shops;
 import batchwright.text.SourceFile;
 import batchwright.text.Span;
 import java.time.LocalDate;
@@ -73,7 +73,8 @@ public final class KitchenReader {
                 sources.need("foods/shop.csv", "expected the table of packs and prices" + INIT), foods, problems);
         Map<String, Dish> dishes = withDishes ? dishes(foods, measures, yields) : Map.of();
         Map<Food, List<Lot>> pantry = PantryTable.read(sources.find("profiles/pantry.csv"), foods, measures, problems);
-        Equipment equipment = EquipmentReader.read(sources.find(EquipmentReader.PATH), problems);
+        EquipmentReader.KitchenPage kitchen =
+                EquipmentReader.read(sources.find(EquipmentReader.PATH), shop.currency(), problems);
         warnAboutFoodsNotToBeHad(shop, pantry);
         new StrayFiles(sources, problems).check();
         return problems.result(() -> new Kitchen(
@@ -85,7 +86,8 @@ public final class KitchenReader {
                 pantry,
                 shop.currency(),
                 cookingDay,
-                equipment));
+                kitchen.equipment(),
+                new Shops(kitchen.trip(), Map.of())));
     }
 
     private Map<String, Dish> dishes(FoodNames foods, MeasureNames measures, Yields yields) {

@@ -12,6 +12,7 @@ import java.util.Set;
  * @param freezes whether a container may be frozen on the cooking day and eaten later
  * @param reheat how to reheat, in one sentence
  * @param staples always at home; their allergens count like those of foods
+ * @param swaps what is not as in its file: none in a dish as it is written
  */
 public record Dish(
         String id,
@@ -22,7 +23,8 @@ public record Dish(
         String reheat,
         List<Part> parts,
         List<Staple> staples,
-        List<Step> steps) {
+        List<Step> steps,
+        List<Swap> swaps) {
     /** Published home advice for cooked food: 3 to 4 days (USDA FSIS, read in a secondary source); the trade's five are common practice. */
     public static final int ADVISED_FRIDGE_DAYS = 4;
 
@@ -39,6 +41,21 @@ public record Dish(
         parts = List.copyOf(parts);
         staples = List.copyOf(staples);
         steps = List.copyOf(steps);
+        swaps = List.copyOf(swaps);
+    }
+
+    /** As it is written. */
+    public Dish(
+            String id,
+            String name,
+            Kind kind,
+            int fridgeDays,
+            boolean freezes,
+            String reheat,
+            List<Part> parts,
+            List<Staple> staples,
+            List<Step> steps) {
+        this(id, name, kind, fridgeDays, freezes, reheat, parts, staples, steps, List.of());
     }
 
     /** Whether a container may be planned for this day of the plan (1 is the cooking day). */

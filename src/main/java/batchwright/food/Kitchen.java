@@ -5,9 +5,14 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Everything the files say about food, read and checked, as it is on the cooking day.
@@ -21,6 +26,7 @@ import java.util.Optional;
  * @param currency of all prices
  * @param cookingDay from which use-by dates and ages of prices are counted
  * @param equipment what is cooked with
+ * @param shops that are gone to, and what the way costs
  */
 public record Kitchen(
         Map<String, Food> foods,
@@ -31,7 +37,8 @@ public record Kitchen(
         Map<Food, List<Lot>> pantry,
         Currency currency,
         LocalDate cookingDay,
-        Equipment equipment) {
+        Equipment equipment,
+        Shops shops) {
     public Kitchen {
         foods = ordered(foods);
         measures = ordered(measures);
@@ -51,7 +58,7 @@ public record Kitchen(
             Map<Food, List<Lot>> pantry,
             Currency currency,
             LocalDate cookingDay) {
-        this(foods, measures, yields, packs, dishes, pantry, currency, cookingDay, Equipment.USUAL);
+        this(foods, measures, yields, packs, dishes, pantry, currency, cookingDay, Equipment.USUAL, Shops.FREE);
     }
 
     private static <K, V> Map<K, V> ordered(Map<K, V> map) {
@@ -97,24 +104,60 @@ public record Kitchen(
     }
 
     public Kitchen with(Equipment other) {
-        return new Kitchen(foods, measures, yields, packs, dishes, pantry, currency, cookingDay, other);
+        return new Kitchen(foods, measures, yields, packs, dishes, pantry, currency, cookingDay, other, shops);
     }
 
     public Kitchen withDishes(Map<String, Dish> other) {
-        return new Kitchen(foods, measures, yields, packs, other, pantry, currency, cookingDay, equipment);
+        return new Kitchen(foods, measures, yields, packs, other, pantry, currency, cookingDay, equipment, shops);
     }
 
     /** The same on another cooking day, with what is at home then. */
     public Kitchen on(LocalDate day, Map<Food, List<Lot>> atHome) {
-        return new Kitchen(foods, measures, yields, packs, dishes, atHome, currency, day, equipment);
+        return new Kitchen(foods, measures, yields, packs, dishes, atHome, currency, day, equipment, shops);
     }
 
     public Kitchen withPacks(Map<Food, List<Pack>> other) {
-        return new Kitchen(foods, measures, yields, other, dishes, pantry, currency, cookingDay, equipment);
+        return new Kitchen(foods, measures, yields, other, dishes, pantry, currency, cookingDay, equipment, shops);
+    }
+
+    public Kitchen with(Shops other) {
+        return new Kitchen(
+                foods, measures, yields, packs, dishes, pantry, currency, cookingDay, equipment, other);
+    }
+
+    /** Names of all shops that are gone to, in the order of the files. */
+    public Set<String> shopNames() {
+        return packs.values().stream()
+                .flatMap(List::stream)
+                .map(Pack::shop)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** The same where only some of the shops are gone to. */
+    public Kitchen onlyAt(Predicate<String> shop) {
+        Map<Food, List<Pack>> here = new LinkedHashMap<>();
+        Map<Food, List<Pack>> elsewhere = new LinkedHashMap<>();
+        all().forEach((food, sold) -> {
+            here.put(food, sold.stream().filter(pack -> shop.test(pack.shop())).toList());
+            elsewhere.put(
+                    food, sold.stream().filter(pack -> !shop.test(pack.shop())).toList());
+        });
+        here.values().removeIf(List::isEmpty);
+        elsewhere.values().removeIf(List::isEmpty);
+        return withPacks(here).with(new Shops(shops.trip(), elsewhere));
+    }
+
+    private Map<Food, List<Pack>> all() {
+        Map<Food, List<Pack>> all = new LinkedHashMap<>(packs);
+        shops.elsewhere()
+                .forEach((food, sold) -> all.merge(
+                        food, sold, (a, b) -> Stream.concat(a.stream(), b.stream()).toList()));
+        return all;
     }
 
     public Kitchen withoutPantry() {
-        return new Kitchen(foods, measures, yields, packs, dishes, Map.of(), currency, cookingDay, equipment);
+        return new Kitchen(
+                foods, measures, yields, packs, dishes, Map.of(), currency, cookingDay, equipment, shops);
     }
 
     public Optional<Measure> measure(Food food, String name) {

@@ -71,6 +71,11 @@ public final class Part {
         this(name, optional, stepGrams, pieces, leastGrams, mostGrams, mix, FatPouredOff.NONE);
     }
 
+    /** The same of another mix. */
+    Part with(List<Ingredient> other) {
+        return new Part(name, optional, stepGrams, pieces, leastGrams, mostGrams, other, fatPouredOff);
+    }
+
     public String name() {
         return name;
     }

@@ -40,6 +40,11 @@ public record Plan(List<Session> sessions, Proof proof) {
         return sessions.stream().map(Session::cost).reduce(Money.ZERO, Money::plus);
     }
 
+    /** What the trips to the shops cost, of {@link #cost}. */
+    public Money trips() {
+        return sessions.stream().map(Session::trips).reduce(Money.ZERO, Money::plus);
+    }
+
     /** All that is cooked, in order. */
     public List<Batch> batches() {
         return each(session -> session.batches().stream());

@@ -32,6 +32,9 @@ public sealed interface Remedy {
     /** @param dish no longer asked for; empty for all of them */
     record AskForLess(Optional<Dish> dish) implements Remedy {}
 
+    /** @param shop that is gone to besides; empty for all of them */
+    record GoToShop(Optional<String> shop) implements Remedy {}
+
     /** Of work with the hands, in a cooking session. */
     record AllowMinutes(int handsOn) implements Remedy {}
 

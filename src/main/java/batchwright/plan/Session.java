@@ -4,12 +4,16 @@ import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Nutrients;
+import batchwright.food.Pack;
 import batchwright.person.Eater;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * One cooking session: what to cook, eat and buy for the days up to the next one. Holds decisions only; every total is worked out from
@@ -50,8 +54,22 @@ public record Session(
         return firstDay + days() - 1;
     }
 
+    /** What is paid at the checkouts, and the trips to the shops. */
     public Money cost() {
-        return shopping.stream().map(Purchase::cost).reduce(Money.ZERO, Money::plus);
+        return shopping.stream().map(Purchase::cost).reduce(trips(), Money::plus);
+    }
+
+    /** Shops that something is bought in. */
+    public Set<String> shopsVisited() {
+        return shopping.stream()
+                .flatMap(purchase -> purchase.packs().keySet().stream())
+                .map(Pack::shop)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** What the trips to the shops cost. */
+    public Money trips() {
+        return kitchen().shops().trips(shopsVisited().size());
     }
 
     public Session withFirstDay(int other) {

@@ -3,14 +3,17 @@ package batchwright.solve;
 import batchwright.food.Dish;
 import batchwright.food.Pack;
 import batchwright.food.Part;
+import batchwright.food.Variant;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import batchwright.solve.mip.Column;
+import batchwright.solve.mip.Expression;
 import batchwright.solve.mip.MipModel;
 import batchwright.solve.mip.Stop;
 import batchwright.solve.rule.Draft;
 import batchwright.solve.rule.Menu;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -20,7 +23,12 @@ abstract class AbstractDraft implements Draft {
     private final Menu menu;
     private final MipModel model;
     private final Map<PartKey, Column> kept = new LinkedHashMap<>();
+    private final Map<Variant, Column> cookedAs = new LinkedHashMap<>();
+    private final Map<AsKey, Expression> gramsAs = new LinkedHashMap<>();
     private final Map<Pack, Column> packs = new LinkedHashMap<>();
+    private final Map<String, Column> shops = new LinkedHashMap<>();
+
+    private record AsKey(Seat seat, Variant variant, String part) {}
 
     /** A part of a dish for an eater. */
     record PartKey(Seat seat, Dish dish, String part) {
@@ -49,9 +57,45 @@ abstract class AbstractDraft implements Draft {
         }
     }
 
+    /** Columns for cooking each dish of which there are any containers as each of its variants. */
+    final void addVariants(int rank) {
+        for (Dish dish : menu.dishes()) {
+            List<Seat> eating = request.seats().stream()
+                    .filter(seat -> menu.dishes(seat).contains(dish) && mostContainers(seat, dish) > 0)
+                    .toList();
+            int number = 0;
+            for (Variant variant : eating.isEmpty() ? List.<Variant>of() : menu.variants(dish)) {
+                number++;
+                String name = "swap." + dish.id() + "." + number;
+                cookedAs.put(variant, model.column(name, 0, 1, true, rank));
+                for (Seat seat : eating) {
+                    dish.parts().stream()
+                            .filter(variant::changes)
+                            .forEach(part -> gramsAs.put(
+                                    new AsKey(seat, variant, part.name()),
+                                    gramsAs(name + "." + part.name() + "." + seat.eater().id(), seat, dish, part)));
+                }
+            }
+        }
+    }
+
+    /** Grams of a part in all containers of a dish for an eater, as one new column of this name. */
+    abstract Expression gramsAs(String name, Seat seat, Dish dish, Part part);
+
+    @Override
+    public final Expression cookedAs(Variant variant) {
+        return cookedAs.containsKey(variant) ? Expression.of(Lookup.get(cookedAs, variant)) : new Expression();
+    }
+
+    @Override
+    public final Expression gramsAs(Seat seat, Variant variant, Part part) {
+        return gramsAs.getOrDefault(new AsKey(seat, variant, part.name()), new Expression());
+    }
+
     /** Columns for all packs on the menu. */
     final void addPacks(int rank) {
         packs.putAll(Packs.columns(request, menu, model, rank));
+        shops.putAll(Packs.shops(request, menu, model, rank));
     }
 
     @Override
@@ -72,6 +116,11 @@ abstract class AbstractDraft implements Draft {
     @Override
     public final Optional<Column> kept(Seat seat, Dish dish, Part part) {
         return Optional.ofNullable(kept.get(PartKey.of(seat, dish, part)));
+    }
+
+    @Override
+    public final Map<String, Column> shops() {
+        return shops;
     }
 
     @Override

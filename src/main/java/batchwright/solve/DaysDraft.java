@@ -26,6 +26,8 @@ import java.util.Set;
  */
 final class DaysDraft extends AbstractDraft {
     private static final int RANK = 0;
+    /** Follows from the columns before. */
+    private static final int AFTER_ALL = 1;
 
     private final Layout layout;
     private final boolean alike;
@@ -73,6 +75,7 @@ final class DaysDraft extends AbstractDraft {
                 menu.snacks(seat).forEach(measure -> snack(seat, measure, group));
             }
         }
+        addVariants(RANK);
         addPacks(RANK);
         request.seats().forEach(this::orderLikeDays);
     }
@@ -109,6 +112,13 @@ final class DaysDraft extends AbstractDraft {
         int least = part.optional() ? 0 : part.leastGrams() / part.stepGrams();
         steps.put(key, model().column("steps." + key.name(), least, most, true, RANK));
         addKept(key, part, RANK);
+    }
+
+    @Override
+    Expression gramsAs(String name, Seat seat, Dish dish, Part part) {
+        int most = part.mostGrams() / part.stepGrams();
+        return new Expression()
+                .plus(model().column(name, 0, most, true, AFTER_ALL), (double) count(seat, dish) * part.stepGrams());
     }
 
     Layout layout() {
@@ -148,6 +158,11 @@ final class DaysDraft extends AbstractDraft {
     @Override
     public int rank() {
         return RANK;
+    }
+
+    @Override
+    public boolean onlyBounds() {
+        return false;
     }
 
     @Override

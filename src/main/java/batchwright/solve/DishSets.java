@@ -19,17 +19,19 @@ final class DishSets {
     private final PlanRequest request;
     private final Aim aim;
     private final Effort effort;
+    private final Menu whole;
     private final Map<Set<Dish>, DishSetSearch> begun = new HashMap<>();
 
     DishSets(PlanRequest request, Aim aim, Effort effort) {
         this.request = request;
         this.aim = aim;
         this.effort = effort;
+        this.whole = new Menu(request);
     }
 
     DishSetSearch search(Set<Dish> dishes) {
         return begun.computeIfAbsent(
-                dishes, set -> new DishSetSearch(stop -> totals(new Menu(request, set), stop), aim, effort));
+                dishes, set -> new DishSetSearch(stop -> totals(whole.only(request, set), stop), aim, effort));
     }
 
     private TotalsDraft totals(Menu menu, Stop stop) {
@@ -43,7 +45,7 @@ final class DishSets {
 
     /** A heuristic: a plan with these dishes and the same containers on every day, if one is soon found. */
     Optional<Found<DaysSolution>> heuristic(Set<Dish> dishes, double cutoff) {
-        var menu = new Menu(request, dishes);
+        var menu = whole.only(request, dishes);
         Effort little = effort.limited(HEURISTIC_STEPS);
         TotalsDraft totals = aim.complete(TotalsDraft.everyDayAlike(request, menu, little));
         var dayByDay = new DayByDay(totals, aim, little, Depth.EVERY_DAY_ALIKE);

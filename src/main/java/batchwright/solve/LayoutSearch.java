@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The cheapest plan for one layout of containers over days. Like days are taken together, which makes the model small: when
@@ -158,9 +159,11 @@ final class LayoutSearch {
                     draft, (seat, group) -> failures.merge(new Failure(seat, group), 1, Integer::sum), effort);
             this.plain = new PlainCompletion(draft.model());
             this.packs = draft.menu().packs().stream().map(draft::packs).toList();
-            this.dearestFirst = draft.menu().packs().stream()
-                    .sorted(Comparator.comparing(Pack::price).reversed())
-                    .map(draft::packs)
+            this.dearestFirst = Stream.concat(
+                            draft.menu().packs().stream()
+                                    .sorted(Comparator.comparing(Pack::price).reversed())
+                                    .map(draft::packs),
+                            draft.shops().values().stream())
                     .toList();
         }
 

@@ -7,7 +7,6 @@ import batchwright.plan.Seat;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.MipModel;
 import batchwright.solve.rule.Menu;
-import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -28,15 +27,27 @@ final class Packs {
         return columns;
     }
 
+    /** A column for each shop on the menu, where trips cost anything. */
+    static Map<String, Column> shops(PlanRequest request, Menu menu, MipModel model, int rank) {
+        Map<String, Column> columns = new LinkedHashMap<>();
+        if (request.kitchen().shops().tripsCost()) {
+            menu.packs().stream()
+                    .map(Pack::shop)
+                    .distinct()
+                    .forEach(shop -> columns.put(
+                            shop, model.column("trip." + (columns.size() + 1), 0, 1, true, rank)));
+        }
+        return columns;
+    }
+
     /** Grams as purchased beyond what any plan could use: every container full of it, every snack. */
     private static double mostUsed(PlanRequest request, Menu menu, Food food) {
         double edible = 0;
         for (Seat seat : request.seats()) {
             var wishes = seat.eater().wishes();
             double inOne = menu.dishes(seat).stream()
-                    .flatMap(d -> d.parts().stream())
-                    .mapToDouble(p -> p.mostGrams()
-                            * p.shares().getOrDefault(food, BigDecimal.ZERO).doubleValue())
+                    .flatMapToDouble(d ->
+                            d.parts().stream().mapToDouble(p -> p.mostGrams() * menu.mostShare(d, p, food)))
                     .sum();
             double aDay = inOne * wishes.containersADay();
             aDay += menu.snacks(seat).stream()

@@ -4,6 +4,7 @@ import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Pack;
 import batchwright.food.Part;
+import batchwright.food.Variant;
 import batchwright.plan.Batch;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
@@ -24,9 +25,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Turns the columns of a solved model into a session of whole steps, whole measures and whole packs. */
 final class PlanAssembly {
+    private static final double HALF = 0.5;
+
     private final DaysDraft draft;
     private final double[] values;
     private final Map<Seat, Map<Integer, List<Snack>>> snacks;
@@ -59,16 +63,28 @@ final class PlanAssembly {
                 }
             }
             if (!fills.isEmpty()) {
-                batches.add(new Batch(dish, fills));
+                batches.add(new Batch(asCooked(dish), fills));
             }
         }
         return batches;
     }
 
+    /** The variant that a dish is cooked as; empty when it is cooked as it is written. */
+    private Optional<Variant> variant(Dish dish) {
+        return draft.menu().variants(dish).stream()
+                .filter(variant -> draft.cookedAs(variant).value(values) > HALF)
+                .findFirst();
+    }
+
+    private Dish asCooked(Dish dish) {
+        return variant(dish).map(Variant::dish).orElse(dish);
+    }
+
     private List<Portion> portions(Seat seat, Dish dish) {
         List<Portion> portions = new ArrayList<>();
         for (Part part : dish.parts()) {
-            portions.add(new Portion(part, whole(draft.stepsColumn(seat, dish, part)) * part.stepGrams()));
+            Part cooked = variant(dish).map(variant -> variant.cooked(part)).orElse(part);
+            portions.add(new Portion(cooked, whole(draft.stepsColumn(seat, dish, part)) * part.stepGrams()));
         }
         return portions;
     }
@@ -91,7 +107,7 @@ final class PlanAssembly {
             if (group.days().contains(day)) {
                 group.servings()
                         .forEach((dish, count) -> servings.add(new Serving(
-                                dish,
+                                asCooked(dish),
                                 count,
                                 day <= dish.fridgeDays() ? Serving.Storage.FRIDGE : Serving.Storage.FREEZER)));
             }

@@ -16,7 +16,8 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * Among plans of equal cost with the same containers on the same days: the one with the least cost of leftovers that spoil
+ * Among plans of equal cost with the same containers on the same days: the one with the fewest dishes that are not cooked as written,
+ * then with the least cost of leftovers that spoil
  * (perishable foods, and foods of which stock at home is near its date), then with the fewest packs. Loose goods are one bag
  * however many steps they are, and do not count as packs. A number of steps that the size of the model alone decides is spent
  * on each, so that the choice depends on the files only.
@@ -42,7 +43,7 @@ final class TieBreak {
 
     DaysSolution settle() {
         DaysSolution best = found;
-        List<Function<DaysDraft, Expression>> aims = List.of(TieBreak::spoilingLeftovers, TieBreak::packs);
+        List<Function<DaysDraft, Expression>> aims = aims();
         for (int aim = 0; aim < aims.size(); aim++) {
             DaysSolution sofar = best;
             List<Function<DaysDraft, Expression>> settled = aims.subList(0, aim);
@@ -53,6 +54,12 @@ final class TieBreak {
                     .orElse(best);
         }
         return best;
+    }
+
+    private List<Function<DaysDraft, Expression>> aims() {
+        return swaps(found.draft()).value(found.values()) > 0
+                ? List.of(TieBreak::swaps, TieBreak::spoilingLeftovers, TieBreak::packs)
+                : List.of(TieBreak::spoilingLeftovers, TieBreak::packs);
     }
 
     private Optional<DaysSolution> cheapest(Maker maker, double below, Effort little) {
@@ -96,6 +103,15 @@ final class TieBreak {
         public Optional<DaysDraft> withPacks(Layout layout, List<Integer> packs) {
             return Optional.empty();
         }
+    }
+
+    /** Dishes that are not cooked as they are written. */
+    private static Expression swaps(DaysDraft draft) {
+        var swaps = new Expression();
+        for (Dish dish : draft.menu().dishes()) {
+            draft.menu().variants(dish).forEach(variant -> swaps.plus(draft.cookedAs(variant), 1));
+        }
+        return swaps;
     }
 
     /** Cost of those leftovers that spoil [minor units]; what is not sold counts as nothing. */

@@ -69,6 +69,7 @@ final class TotalsDraft extends AbstractDraft {
             }
             menu.snacks(seat).forEach(measure -> snack(seat, measure));
         }
+        addVariants(rank);
         addPacks(rank);
     }
 
@@ -101,6 +102,11 @@ final class TotalsDraft extends AbstractDraft {
         addKept(key, part, rank);
     }
 
+    @Override
+    Expression gramsAs(String name, Seat seat, Dish dish, Part part) {
+        return Expression.of(model().column(name, 0, (double) part.mostGrams() * mostContainers(seat, dish), false, 0));
+    }
+
     /** Grams that are in each container anyway: in a model of grams above these, a container with the least of all has zeros. */
     private static int surelyInOne(Part part) {
         return part.optional() ? 0 : part.leastGrams();
@@ -109,6 +115,11 @@ final class TotalsDraft extends AbstractDraft {
     @Override
     public int rank() {
         return rank;
+    }
+
+    @Override
+    public boolean onlyBounds() {
+        return true;
     }
 
     @Override

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 
-/** The cheapest way to have enough of each food: the pantry, and every number of each pack. */
+/** The cheapest way to have enough of each food: the pantry, and every number of each pack, by weight or in packs but not both. */
 final class EveryPurchase {
     static final long IMPOSSIBLE = Long.MAX_VALUE;
 
@@ -52,7 +52,10 @@ final class EveryPurchase {
         return used -> {
             long missing = used.get(0) * 100 - home * perGram;
             long missingBesides = used.get(1) * 100 - lasting * perGram;
-            return cheapest(packs, 0, Math.max(missing, missingBesides), perGram);
+            long all = Math.max(missing, missingBesides);
+            return Math.min(
+                    cheapest(packs.stream().filter(Pack::isLoose).toList(), 0, all, perGram),
+                    cheapest(packs.stream().filter(p -> !p.isLoose()).toList(), 0, all, perGram));
         };
     }
 

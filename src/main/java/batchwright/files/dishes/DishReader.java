@@ -80,6 +80,7 @@ public final class DishReader {
                 parts,
                 staples,
                 steps);
+        InsteadChecks.ofDish(dish).ifPresent(wrong -> problems.error(page.get().at(), wrong.what(), wrong.expected()));
         new StepsDoubts(dish, fields, problems).check();
         new ContainerReach(dish, new DishPlaces(page.get()), problems).check();
         new HazardDoubts(dish, new DishPlaces(page.get()), problems).check();

@@ -16,7 +16,8 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 
 /**
- * The mix of a part, one food a line: {@code pasta: 100 g, boiled}, {@code olive_oil: 2 tbsp}. The method may be left out.
+ * The mix of a part, one food a line: {@code pasta: 100 g, boiled}, {@code olive_oil: 2 tbsp}, {@code honey: 8 g, or sugar}. The method
+ * and what may take the food's place may be left out.
  */
 public final class MixReader {
     private final FoodNames foods;
@@ -56,7 +57,8 @@ public final class MixReader {
             problems.error(entry.value().at(), "this is not an amount", "expected " + AmountGrammar.EXAMPLE);
             return Optional.empty();
         }
-        Written written = text.written();
+        var line = InsteadGrammar.split(text.written());
+        Written written = line.before();
         int comma = written.text().indexOf(", ");
         String before = comma < 0 ? written.text() : written.text().substring(0, comma);
         Optional<String> method =
@@ -69,10 +71,17 @@ public final class MixReader {
         if (food.isEmpty()) {
             return Optional.empty();
         }
-        Optional<CookedYield> cooked = comma < 0
+        Optional<Written> cookedHow = comma < 0
                 ? Optional.empty()
-                : yields.find(food.get(), new Written(written.text().substring(comma + 1), written.at()));
-        return amount.map(a -> new Ingredient(food.get(), a.grams(), cooked, a.measured()));
+                : Optional.of(new Written(written.text().substring(comma + 1), written.at()));
+        Optional<CookedYield> cooked = cookedHow.flatMap(how -> yields.find(food.get(), how));
+        var instead = new InsteadGrammar(foods, yields, problems);
+        return amount.map(a -> new Ingredient(
+                food.get(),
+                a.grams(),
+                cooked,
+                a.measured(),
+                instead.read(food.get(), a.grams(), cookedHow, line.instead())));
     }
 
     private void commaMissing(Written written, String method) {

@@ -58,6 +58,9 @@ final class PartReader {
         if (!mix.isEmpty()) {
             fields.group("removes").ifPresent(new RemovesReader(mix, problems)::read);
         }
+        fields.group("mix")
+                .ifPresent(lines -> InsteadChecks.ofPart(mix, fields.has("piece"), fields.has("fat_poured_off"))
+                        .forEach(wrong -> problems.error(lines.at(), wrong.what(), wrong.expected())));
         if (problems.errors() > before || mix.isEmpty()) {
             return Optional.empty();
         }

@@ -85,6 +85,7 @@ public final class CookText {
                         food.name(),
                         KitchenMeasure.text(session.kitchen(), food, grams).orElse("")));
         page.table(raw);
+        SwapWords.of(batch.dish()).ifPresent(says -> page.paragraph("  ", "    ", says));
         if (!batch.dish().staples().isEmpty()) {
             page.paragraph("  ", "    ", StepView.staples(session, batch));
         }

@@ -11,6 +11,7 @@ import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * So many of a household measure, to the fractions that spoons and cups are made in. Of a food's measures it is the one that a
@@ -23,6 +24,8 @@ public record KitchenMeasure(Measure measure, int twelfths, BigDecimal off) {
     private static final int ONE = MeasureKind.ONE;
     /** No cook counts more of anything. */
     private static final int MOST = 40 * ONE;
+    /** Nor more cups of anything: then grams alone are better. */
+    private static final int MOST_CUPS = 20 * ONE;
     /** Within this no word is needed: a kitchen scale is no more exact for small amounts. */
     private static final BigDecimal EXACT = new BigDecimal("0.03");
     /** A measure that misses by more is worse than none. */
@@ -30,6 +33,9 @@ public record KitchenMeasure(Measure measure, int twelfths, BigDecimal off) {
 
     private static final String EGG = "egg";
     private static final List<String> SIZES = List.of("small", "medium", "large", "extra large", "jumbo");
+    /** Packs that a cook counts, too: two bunches of kale rather than 37 cups. */
+    private static final List<String> COUNTED_AS_SOLD = List.of("bunch", "head");
+
     private static final List<String> WEIGHTS = List.of("ounce", "pound", "oz", "lb");
 
     /** Such as "1 1/2 cups" or "about 4 tbsp"; empty when no measure of the food fits. */
@@ -45,9 +51,23 @@ public record KitchenMeasure(Measure measure, int twelfths, BigDecimal off) {
         return of(pieces, grams).map(KitchenMeasure::text);
     }
 
-    /** Eggs come in one size, the first in the file: nobody has a large egg and half a small one. */
+    /** The measures of the food, and a bunch or a head where a shop sells it so. */
     private static List<Measure> sold(Kitchen kitchen, Food food) {
-        List<Measure> measures = kitchen.measuresOf(food);
+        return Stream.concat(
+                        inOneSize(kitchen.measuresOf(food), food).stream(),
+                        kitchen.packsOf(food).stream()
+                                .filter(pack -> COUNTED_AS_SOLD.contains(pack.label()))
+                                .map(pack -> new Measure(
+                                        food,
+                                        pack.label(),
+                                        pack.grams().multiply(food.edibleShare()),
+                                        0,
+                                        "as sold")))
+                .toList();
+    }
+
+    /** Eggs come in one size, the first in the file: nobody has a large egg and half a small one. */
+    private static List<Measure> inOneSize(List<Measure> measures, Food food) {
         boolean wholeEgg = food.group().equals(EGG) && !measures.isEmpty();
         String size = wholeEgg ? measures.get(0).name() : "";
         return measures.stream()
@@ -67,6 +87,7 @@ public record KitchenMeasure(Measure measure, int twelfths, BigDecimal off) {
         return measures.stream()
                 .filter(m -> !WEIGHTS.contains(m.name()))
                 .map(m -> rounded(m, grams))
+                .filter(k -> MeasureKind.of(k.measure.name()) != MeasureKind.CUP || k.twelfths <= MOST_CUPS)
                 .filter(k -> k.twelfths > 0 && k.twelfths <= MOST && k.off.compareTo(TOO_FAR) <= 0)
                 .min(Comparator.comparingInt(KitchenMeasure::beyondHandy).thenComparing(KitchenMeasure::isAbout));
     }

@@ -86,6 +86,9 @@ public final class DishesJson {
             ObjectNode ingredient = mix.addObject().put("food", i.food().id()).put("grams", Show.plain(i.amount(), 2));
             Json.text(ingredient, "measure", KitchenMeasure.text(kitchen, i));
             Json.text(ingredient, "cooked", i.cooked().map(CookedYield::method));
+            ArrayNode or = ingredient.putArray("or");
+            i.instead().others().forEach(other -> or.add(other.food().id()));
+            ingredient.put("or_leave_out", i.instead().nothing());
         });
     }
 

@@ -16,6 +16,7 @@ import batchwright.food.Step;
 import batchwright.plan.Batch;
 import batchwright.quantity.Money;
 import batchwright.report.cooking.KitchenMeasure;
+import batchwright.report.cooking.SwapWords;
 import batchwright.report.cooking.LeftOut;
 import batchwright.report.cooking.StepView;
 import batchwright.report.cooking.Work;
@@ -171,7 +172,8 @@ public final class DishesText {
                 + KitchenMeasure.text(kitchen, ingredient)
                         .map(m -> " (" + m + ")")
                         .orElse("")
-                + ingredient.cooked().map(c -> ", " + c.method()).orElse("");
+                + ingredient.cooked().map(c -> ", " + c.method()).orElse("")
+                + SwapWords.choices(ingredient);
     }
 
     private void containers(Dish dish) {

@@ -11,6 +11,7 @@ import batchwright.report.print.Dates;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import batchwright.report.shopping.BoughtEarly;
+import batchwright.report.shopping.TripsText;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -50,6 +51,7 @@ public final class ShoppingNote {
         page.paragraph(TITLE);
         page.paragraph(plan.forWhom());
         page.paragraph("Total " + Show.money(plan.plan().cost(), plan.currency()) + againstBudget());
+        TripsText.of(plan.plan().sessions()).ifPresent(page::paragraph);
         for (List<Session> trip : trips) {
             trip(trip, trips.size() > 1);
         }

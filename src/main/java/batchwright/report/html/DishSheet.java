@@ -9,6 +9,7 @@ import batchwright.plan.Fill;
 import batchwright.plan.Portion;
 import batchwright.report.cooking.KitchenMeasure;
 import batchwright.report.cooking.StepView;
+import batchwright.report.cooking.SwapWords;
 import batchwright.report.html.part.Series;
 import batchwright.report.html.part.Table;
 import batchwright.report.print.Show;
@@ -39,7 +40,8 @@ public record DishSheet(
         return new DishSheet(
                 Series.of(page.plan(), dish),
                 dish.name(),
-                Show.count(batch.containers(), "container", "containers") + ". " + keeps(page, dish) + leftOut(batch),
+                Show.count(batch.containers(), "container", "containers") + ". " + keeps(page, dish) + leftOut(batch)
+                        + SwapWords.of(dish).map(says -> " " + says).orElse(""),
                 weigh(page, batch),
                 batch.fills().stream().map(DishSheet::container).toList(),
                 CookingStep.of(page, batch),

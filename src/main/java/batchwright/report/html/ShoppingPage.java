@@ -15,6 +15,7 @@ import batchwright.report.html.part.Tick;
 import batchwright.report.print.Dates;
 import batchwright.report.print.Show;
 import batchwright.report.shopping.BoughtEarly;
+import batchwright.report.shopping.TripsText;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -87,7 +88,8 @@ public record ShoppingPage(PageHead head, List<ShopList> shops, Optional<List<Ti
                 + Show.underBudget(page.answer().budget(), cost, page.currency())
                         .map(under -> ", " + under)
                         .orElse("")
-                + ".";
+                + "."
+                + TripsText.of(List.of(page.plan())).map(says -> " " + says).orElse("");
     }
 
     private static List<Tick> atHome(PlanPage page, List<BuyLine> lines) {

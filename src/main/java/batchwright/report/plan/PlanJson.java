@@ -78,6 +78,7 @@ public final class PlanJson {
         proof();
         root.put("currency", answer.kitchen().currency().code());
         Json.money(root, "cost_minor", plan.map(Plan::cost));
+        Json.money(root, "trips_minor", plan.map(Plan::trips));
         Json.money(root, "budget_minor", answer.budget());
         root.put("cooking_day", answer.kitchen().cookingDay().toString());
         root.put("days", answer.days());

@@ -101,6 +101,9 @@ final class SessionJson {
                     ingredients.addObject().put("food", food.id()).put("grams", Json.tenth(grams));
             Json.text(ingredient, "measure", KitchenMeasure.text(kitchen(), food, grams));
         });
+        ArrayNode swaps = node.putArray("swaps");
+        batch.dish().swaps().forEach(swap -> Json.text(
+                swaps.addObject().put("food", swap.food().id()), "by", swap.by().map(Food::id)));
         CoreTemperaturesJson.put(
                 node.putArray("core_temperatures"),
                 CoreTemperatures.of(batch.ingredients().keySet()));

@@ -27,6 +27,8 @@ public final class RemedyText {
                     + less.dish().map(dish -> " " + dish.id()).orElse("");
         } else if (remedy instanceof Remedy.AllowDishes allow) {
             return "--dishes " + allow.dishes();
+        } else if (remedy instanceof Remedy.GoToShop go) {
+            return go.shop().map(shop -> shop + " in --shops, too").orElse("plan without --shops");
         } else if (remedy instanceof Remedy.AskForFewerDishes fewer) {
             return "a smaller first number in --dishes: " + fewer.least();
         } else if (remedy instanceof Remedy.AllowLastTime) {

@@ -126,6 +126,7 @@ public final class BuyText {
                         + currency().text(budget))
                 .orElse("");
         page.paragraph("  ", "    ", "Total " + Show.money(cost, currency()) + against + "; " + each(cost) + ".");
+        TripsText.of(List.of(session)).ifPresent(says -> page.paragraph("  ", "    ", says));
         page.paragraph(
                 "  ",
                 "    ",

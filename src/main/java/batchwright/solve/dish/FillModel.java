@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * All containers that are as asked, as a model: columns are the steps of each part in one container, whether an optional part
@@ -96,14 +97,20 @@ final class FillModel {
             return;
         }
         var packs = new Expression();
+        List<Pack> sold = request.kitchen().packsOf(food);
+        boolean bothWays = sold.stream().map(Pack::isLoose).distinct().count() > 1;
+        Optional<Column> loose = bothWays
+                ? Optional.of(model.column("loose." + food.id(), 0, 1, true, THEN_PACKS))
+                : Optional.empty();
         int nth = 0;
-        for (Pack pack : request.kitchen().packsOf(food)) {
+        for (Pack pack : sold) {
             double grams = pack.grams().doubleValue();
             Column column =
                     model.column("buy." + food.id() + "." + ++nth, 0, Math.ceil(missing / grams), true, THEN_PACKS);
             balance.plus(column, -Math.min(grams, missing));
             packs.plus(column, 1);
             cost.plus(column, (double) pack.price().minor());
+            loose.ifPresent(byWeight -> oneKind(column, byWeight, pack.isLoose()));
         }
         model.atMost("stock." + food.id(), balance, pantry + Needed.HAIR);
         needed.parts().stream().filter(request::mayHold).forEach(part -> {
@@ -115,6 +122,13 @@ final class FillModel {
                         0);
             }
         });
+    }
+
+    /** A food is bought by weight or in packs, not both. */
+    private void oneKind(Column packs, Column byWeight, boolean loose) {
+        double most = packs.upper();
+        Expression row = Expression.of(packs).plus(byWeight, loose ? -most : most);
+        model.atMost("one_kind." + packs.name(), row, loose ? 0 : most);
     }
 
     SearchResult<double[]> cheapest(Stop stop) {

@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /**
  * The best purchase of one food for every amount that may be needed: at least cost, and then with the least left over of what
@@ -49,12 +50,18 @@ final class Shelf {
                 .mapToDouble(p -> p.price().minor() / p.grams().doubleValue())
                 .min()
                 .orElse(0);
-        best = baskets(mostUsed - pantry);
+        List<Basket> all = new ArrayList<>(baskets(mostUsed - pantry, Pack::isLoose));
+        all.addAll(baskets(mostUsed - pantry, pack -> !pack.isLoose()));
+        best = undominated(all);
     }
 
-    private List<Basket> baskets(double mostMissing) {
+    /** Of packs of one kind only: a food is bought by weight or in packs, not both. */
+    private List<Basket> baskets(double mostMissing, Predicate<Pack> kind) {
         List<Basket> sofar = List.of(new Basket(0, 0, 0, new int[packs.size()]));
         for (int k = 0; k < packs.size(); k++) {
+            if (!kind.test(packs.get(k))) {
+                continue;
+            }
             List<Basket> next = new ArrayList<>();
             double grams = packs.get(k).grams().doubleValue();
             for (Basket basket : sofar) {

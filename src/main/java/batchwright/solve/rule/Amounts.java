@@ -6,10 +6,13 @@ import batchwright.food.Handled;
 import batchwright.food.Measure;
 import batchwright.food.Nutrient;
 import batchwright.food.Part;
+import batchwright.food.Variant;
 import batchwright.person.Wishes.Always;
 import batchwright.plan.Seat;
 import batchwright.solve.mip.Expression;
 import java.math.BigDecimal;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /** Sums that several rules need, as expressions of a draft. */
 public final class Amounts {
@@ -21,9 +24,32 @@ public final class Amounts {
 
     /** A nutrient in all containers of a dish for an eater together. */
     public static Expression inContainers(Draft draft, Seat seat, Dish dish, Nutrient nutrient) {
+        return inParts(draft, seat, dish, part -> inGram(part, nutrient));
+    }
+
+    /** What all containers of a dish for an eater hold of something, of which a gram of a part as it is cooked has so much. */
+    private static Expression inParts(Draft draft, Seat seat, Dish dish, ToDoubleFunction<Part> inGram) {
+        return inParts(draft, seat, dish, inGram, variant -> inGram);
+    }
+
+    private static Expression inParts(
+            Draft draft,
+            Seat seat,
+            Dish dish,
+            ToDoubleFunction<Part> asWritten,
+            Function<Variant, ToDoubleFunction<Part>> as) {
         var sum = new Expression();
         for (Part part : dish.parts()) {
-            sum.plus(draft.grams(seat, dish, part), inGram(part, nutrient));
+            double inGram = asWritten.applyAsDouble(part);
+            if (inGram != 0) {
+                sum.plus(draft.grams(seat, dish, part), inGram);
+            }
+            for (Variant variant : draft.menu().variants(dish)) {
+                double more = as.apply(variant).applyAsDouble(variant.cooked(part)) - inGram;
+                if (more != 0) {
+                    sum.plus(draft.gramsAs(seat, variant, part), more);
+                }
+            }
         }
         return sum;
     }
@@ -65,11 +91,16 @@ public final class Amounts {
         double perEdible = 1 / food.edibleShare().doubleValue();
         for (Seat seat : draft.request().seats()) {
             if (draft.menu().dishes(seat).contains(dish)) {
-                for (Part part : dish.parts()) {
-                    double share =
-                            part.shares().getOrDefault(food, BigDecimal.ZERO).doubleValue();
-                    sum.plus(draft.grams(seat, dish, part), share * perEdible);
-                }
+                sum.plus(
+                        inParts(
+                                draft,
+                                seat,
+                                dish,
+                                part -> part.shares()
+                                                .getOrDefault(food, BigDecimal.ZERO)
+                                                .doubleValue()
+                                        * perEdible),
+                        1);
             }
         }
         return sum;
@@ -104,26 +135,36 @@ public final class Amounts {
 
     /** Raw edible grams of something that a step of a dish handles, over all eaters; of staples none are counted. */
     public static Expression grams(Draft draft, Dish dish, Handled handled) {
-        var sum = new Expression();
-        for (Seat seat : draft.request().seats()) {
-            if (draft.menu().dishes(seat).contains(dish)) {
-                for (Part part : dish.parts()) {
-                    double share = share(handled, part);
-                    if (share > 0) {
-                        sum.plus(draft.grams(seat, dish, part), share);
-                    }
-                }
-            }
-        }
-        return sum;
+        return handled(draft, dish, handled, what -> 1);
     }
 
     /** The same as purchased. */
     public static Expression boughtGrams(Draft draft, Dish dish, Handled handled) {
-        double edible = handled instanceof Handled.OfFood food
-                ? food.food().edibleShare().doubleValue()
-                : 1;
-        return new Expression().plus(grams(draft, dish, handled), 1 / edible);
+        return handled(
+                draft,
+                dish,
+                handled,
+                what -> what instanceof Handled.OfFood food
+                        ? 1 / food.food().edibleShare().doubleValue()
+                        : 1);
+    }
+
+    private static Expression handled(Draft draft, Dish dish, Handled handled, ToDoubleFunction<Handled> perEdible) {
+        var sum = new Expression();
+        for (Seat seat : draft.request().seats()) {
+            if (draft.menu().dishes(seat).contains(dish)) {
+                Expression mine = inParts(
+                        draft,
+                        seat,
+                        dish,
+                        part -> share(handled, part) * perEdible.applyAsDouble(handled),
+                        variant -> part -> variant.handled(handled).stream()
+                                .mapToDouble(what -> share(what, part) * perEdible.applyAsDouble(what))
+                                .sum());
+                sum.plus(mine, 1);
+            }
+        }
+        return sum;
     }
 
     private static double share(Handled handled, Part part) {

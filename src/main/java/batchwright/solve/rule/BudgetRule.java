@@ -12,12 +12,14 @@ public record BudgetRule() implements Rule {
                 .ifPresent(budget -> draft.model().atMost("budget", cost(draft), (double) budget.minor()));
     }
 
-    /** What all packs cost together [minor units]. */
+    /** What all packs and the trips to the shops cost together [minor units]. */
     public static Expression cost(Draft draft) {
         var cost = new Expression();
         for (Pack pack : draft.menu().packs()) {
             cost.plus(draft.packs(pack), (double) pack.price().minor());
         }
+        double trip = draft.request().kitchen().shops().trip().minor();
+        draft.shops().values().forEach(shop -> cost.plus(shop, trip));
         return cost;
     }
 }

@@ -20,7 +20,7 @@ public record ContainerLimitsRule() implements Rule {
 
     private static void each(Draft draft, Seat seat, Limit limit) {
         for (Dish dish : draft.menu().dishes(seat)) {
-            if (!alwaysKept(dish, limit)) {
+            if (!alwaysKept(draft.menu(), dish, limit)) {
                 add(
                         draft,
                         limit.id() + "." + dish.id() + "." + seat.eater().id(),
@@ -37,11 +37,15 @@ public record ContainerLimitsRule() implements Rule {
     }
 
     /** Whether no container of the dish can be too full; said only of what has no least. */
-    public static boolean alwaysKept(Dish dish, Limit limit) {
+    public static boolean alwaysKept(Menu menu, Dish dish, Limit limit) {
         return limit.scope() == Scope.CONTAINER
                 && !limit.range().hasLeast()
                 && dish.parts().stream()
-                                .mapToDouble(part -> part.mostGrams() * Amounts.inGram(part, limit.measured()))
+                                .mapToDouble(part -> part.mostGrams()
+                                        * menu.ways(dish, part)
+                                                .mapToDouble(p -> Amounts.inGram(p, limit.measured()))
+                                                .max()
+                                                .orElse(0))
                                 .sum()
                         <= limit.range().mostOrInfinity();
     }

@@ -5,12 +5,14 @@ import batchwright.food.Measure;
 import batchwright.food.Nutrient;
 import batchwright.food.Pack;
 import batchwright.food.Part;
+import batchwright.food.Variant;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.Expression;
 import batchwright.solve.mip.MipModel;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** A plan in the making, as linear expressions of a model's columns. */
@@ -36,13 +38,28 @@ public interface Draft {
     /** 1 when an optional part is in, 0 when it is left out; empty for a part that is always in. */
     Optional<Column> kept(Seat seat, Dish dish, Part part);
 
+    /** 1 when the dish is cooked as this variant of it, else 0. */
+    Expression cookedAs(Variant variant);
+
+    /**
+     * Grams of a part, as {@link #grams}, when the dish is cooked as this variant, else 0; left at nothing for a part in which the variant
+     * swaps nothing.
+     */
+    Expression gramsAs(Seat seat, Variant variant, Part part);
+
     /** Snack measures over all days. */
     Expression snacks(Seat seat, Measure measure);
 
     Column packs(Pack pack);
 
+    /** For each shop a column: 1 when it is gone to; none where trips cost nothing. */
+    Map<String, Column> shops();
+
     /** Of columns that are decided last: {@link Column#LATER} where that is left to a later step. */
     int rank();
+
+    /** Whether this model only bounds what another decides: a rule may be left out of it. */
+    boolean onlyBounds();
 
     /** The stretches of days over which the day rules are kept: all days at once, or each day alone. */
     List<Span> spans(Seat seat);

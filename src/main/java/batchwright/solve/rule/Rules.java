@@ -12,12 +12,15 @@ public final class Rules {
             new MealsRule(),
             new SameDishRule(),
             new PartRangeRule(),
+            new SwapRule(),
             new DishCountRule(),
             new HandsOnRule(),
             new SnackLimitsRule(),
             new SnackPairsRule(),
             new KeepingRule(),
             new StockRule(),
+            new ShopsRule(),
+            new OneKindRule(),
             new UseByRule(),
             new BudgetRule());
 

@@ -3,6 +3,7 @@ package batchwright.solve.rule;
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Pack;
+import batchwright.food.Variant;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import batchwright.solve.mip.Expression;
@@ -23,7 +24,7 @@ public record StockRule() implements Rule {
     @Override
     public void addTo(Draft draft) {
         Set<Food> foods = new LinkedHashSet<>();
-        draft.menu().dishes().forEach(d -> foods.addAll(d.foods()));
+        draft.menu().dishes().forEach(d -> foods.addAll(draft.menu().foods(d)));
         for (Seat seat : draft.request().seats()) {
             draft.menu().snacks(seat).forEach(m -> foods.add(m.food()));
             seat.eater().wishes().always().forEach(a -> foods.add(a.measure().food()));
@@ -80,7 +81,7 @@ public record StockRule() implements Rule {
     private static List<Expression> users(Draft draft, Food food) {
         List<Expression> users = new ArrayList<>();
         for (Dish dish : draft.menu().dishes()) {
-            if (dish.foods().contains(food)) {
+            if (draft.menu().foods(dish).contains(food)) {
                 users.add(Amounts.usedBy(draft, dish, food));
             }
         }
@@ -100,8 +101,7 @@ public record StockRule() implements Rule {
             double inOne = 0;
             for (Dish dish : draft.menu().dishes(seat)) {
                 double inThis = dish.parts().stream()
-                        .mapToDouble(p -> p.mostGrams()
-                                * p.shares().getOrDefault(food, BigDecimal.ZERO).doubleValue())
+                        .mapToDouble(p -> p.mostGrams() * draft.menu().mostShare(dish, p, food))
                         .sum();
                 inOne = Math.max(inOne, inThis);
             }
@@ -114,19 +114,39 @@ public record StockRule() implements Rule {
     }
 
     private static void needsPack(Draft draft, Food food) {
-        double pantry = draft.request().kitchen().pantryGrams(food).doubleValue();
-        double edible = food.edibleShare().doubleValue();
         for (Dish dish : draft.menu().dishes()) {
-            double least = dish.parts().stream()
-                    .filter(p -> !p.optional())
-                    .mapToDouble(p -> p.leastGrams()
-                            * p.shares().getOrDefault(food, BigDecimal.ZERO).doubleValue())
-                    .sum();
-            if (least * PlanRequest.LEAST_CONTAINERS_OF_A_DISH / edible > pantry) {
-                var packs = new Expression();
-                draft.request().kitchen().packsOf(food).forEach(p -> packs.plus(draft.packs(p), 1));
-                draft.model().atLeast("pack_for." + dish.id() + "." + food.id(), packs.plus(draft.cooked(dish), -1), 0);
+            List<Variant> needy = draft.menu().variants(dish).stream()
+                    .filter(variant -> needsPack(draft, variant.dish(), food))
+                    .toList();
+            boolean asWritten = needsPack(draft, dish, food);
+            if (!asWritten && needy.isEmpty()) {
+                continue;
             }
+            var batches = new Expression();
+            if (asWritten) {
+                batches.plus(draft.cooked(dish), 1);
+                draft.menu().variants(dish).stream()
+                        .filter(variant -> !needy.contains(variant))
+                        .forEach(variant -> batches.plus(draft.cookedAs(variant), -1));
+            } else {
+                needy.forEach(variant -> batches.plus(draft.cookedAs(variant), 1));
+            }
+            var packs = new Expression();
+            draft.request().kitchen().packsOf(food).forEach(p -> packs.plus(draft.packs(p), 1));
+            draft.model().atLeast("pack_for." + dish.id() + "." + food.id(), packs.plus(batches, -1), 0);
         }
+    }
+
+    /** Whether the least that can be cooked of a dish takes more of a food than is at home. */
+    private static boolean needsPack(Draft draft, Dish dish, Food food) {
+        double least = dish.parts().stream()
+                .filter(p -> !p.optional())
+                .mapToDouble(p -> p.leastGrams()
+                        * p.shares().getOrDefault(food, BigDecimal.ZERO).doubleValue())
+                .sum();
+        return least
+                        * PlanRequest.LEAST_CONTAINERS_OF_A_DISH
+                        / food.edibleShare().doubleValue()
+                > draft.request().kitchen().pantryGrams(food).doubleValue();
     }
 }

@@ -5,6 +5,7 @@ import batchwright.food.Kitchen;
 import batchwright.food.Lot;
 import batchwright.food.Pack;
 import batchwright.plan.PantryLeft;
+import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Proof;
 import batchwright.plan.Purchase;
@@ -13,17 +14,20 @@ import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Shops for sessions of which it is known what each cooks and eats. Of a food that keeps, the packs for all sessions together are
  * the cheapest, and each is bought when it is first needed; of one that does not, the packs of each session are. So where no food
- * at home has a date, no other shopping for the same meals costs less.
+ * at home has a date and trips to shops cost nothing, no other shopping of foods by weight or in packs costs less for the same meals.
  */
 final class Basket {
     /** Less than this is a rounding error. */
@@ -33,9 +37,12 @@ final class Basket {
     private final List<Session> meals;
     private final Map<Food, Deque<Pack>> planned = new HashMap<>();
 
-    private Basket(PlanRequest request, List<Session> meals) {
+    private final Set<String> shops;
+
+    private Basket(PlanRequest request, List<Session> meals, Set<String> shops) {
         this.request = request;
         this.meals = meals;
+        this.shops = shops;
     }
 
     /**
@@ -43,7 +50,30 @@ final class Basket {
      * @return empty when a food is not sold that is not enough at home
      */
     static Optional<List<Session>> of(PlanRequest request, List<Session> meals) {
-        return new Basket(request, meals).shop();
+        return shops(request).stream()
+                .flatMap(shops -> new Basket(request, meals, shops).shop().stream())
+                .min(Comparator.comparing(sessions -> new Plan(sessions, Proof.NONE).cost()));
+    }
+
+    /** All shops; where trips cost anything, each alone and all but each, too. */
+    private static List<Set<String>> shops(PlanRequest request) {
+        Set<String> all = request.kitchen().shopNames();
+        List<Set<String>> some = new ArrayList<>(List.of(all));
+        if (request.kitchen().shops().tripsCost() && all.size() > 1) {
+            for (String one : all) {
+                Set<String> others = new LinkedHashSet<>(all);
+                others.remove(one);
+                some.add(Set.of(one));
+                some.add(others);
+            }
+        }
+        return some;
+    }
+
+    private List<Pack> sold(Kitchen kitchen, Food food) {
+        return kitchen.packsOf(food).stream()
+                .filter(pack -> shops.contains(pack.shop()))
+                .toList();
     }
 
     private Optional<List<Session>> shop() {
@@ -97,7 +127,7 @@ final class Basket {
             if (!food.perishable() && noDates) {
                 BigDecimal all = used.stream().map(u -> u.of(food)).reduce(BigDecimal.ZERO, BigDecimal::add);
                 BigDecimal missing = all.subtract(kitchen.pantryGrams(food)).subtract(LEAST_GRAMS);
-                planned.put(food, new ArrayDeque<>(PackCover.of(kitchen.packsOf(food), missing)));
+                planned.put(food, new ArrayDeque<>(PackCover.of(sold(kitchen, food), missing)));
             }
         }
     }
@@ -109,7 +139,7 @@ final class Basket {
         BigDecimal needed = missing.max(missingBesides).subtract(LEAST_GRAMS);
         Map<Pack, Integer> packs = new LinkedHashMap<>();
         Deque<Pack> next = planned.getOrDefault(
-                food, new ArrayDeque<>(PackCover.of(here.kitchen().packsOf(food), needed)));
+                food, new ArrayDeque<>(PackCover.of(sold(here.kitchen(), food), needed)));
         while (needed.signum() > 0) {
             Pack pack = next.poll();
             if (pack == null) {

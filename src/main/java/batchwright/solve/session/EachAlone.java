@@ -5,6 +5,7 @@ import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Lot;
 import batchwright.food.Pack;
+import batchwright.food.Shops;
 import batchwright.plan.PlanRequest;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
@@ -23,6 +24,8 @@ import java.util.Set;
  * cheapest by weight. So whatever a session takes of packs that are shared or left over costs it no more than its weight; and the sum
  * is no more than what is paid, because whole packs cost at least their weight. What does not keep is bought for one session anyway, in
  * whole packs.
+ *
+ * <p>Trips to shops cost nothing here: a session may eat from what another bought.
  *
  * <p>A share is paid as a whole, so each session gets one share of each food for nothing. Money is counted in shares of a cent.
  *
@@ -89,7 +92,8 @@ final class EachAlone {
         return request.withBudget(Optional.empty())
                 .withCooking(request.cooking().once())
                 .withDays(alike.days)
-                .withKitchen(kitchen.withPacks(packs).on(kitchen.cookingDay(), pantry));
+                .withKitchen(
+                        kitchen.withPacks(packs).with(Shops.FREE).on(kitchen.cookingDay(), pantry));
     }
 
     private static BigDecimal centsAGram(Pack pack) {

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** The cheapest packs of one food that hold enough; of equally cheap ones the fewest. Tries every combination. */
+/** The cheapest packs of one food that hold enough, all of them by weight or none; of equally cheap ones the fewest. Tries every combination. */
 final class PackCover {
     private final List<Pack> packs;
     private List<Integer> best = List.of();
@@ -25,7 +25,23 @@ final class PackCover {
         if (sold.isEmpty() || grams.signum() <= 0) {
             return List.of();
         }
-        var cover = new PackCover(sold);
+        List<Pack> loose = sold.stream().filter(Pack::isLoose).toList();
+        List<Pack> packs = sold.stream().filter(pack -> !pack.isLoose()).toList();
+        return loose.isEmpty() || packs.isEmpty()
+                ? new PackCover(sold).of(grams)
+                : cheaper(new PackCover(packs).of(grams), new PackCover(loose).of(grams));
+    }
+
+    private static List<Pack> cheaper(List<Pack> one, List<Pack> other) {
+        return cost(other) < cost(one) ? other : one;
+    }
+
+    private static long cost(List<Pack> bought) {
+        return bought.stream().mapToLong(pack -> pack.price().minor()).sum();
+    }
+
+    private List<Pack> of(BigDecimal grams) {
+        PackCover cover = this;
         cover.search(0, grams, 0, new ArrayList<>());
         List<Pack> bought = new ArrayList<>();
         for (int p = 0; p < cover.packs.size(); p++) {

@@ -25,10 +25,15 @@ record Meaning(String says, String unit) {
         column("steps", "how much of the part is in each container of the dish for the eater", "scale steps or pieces");
         column("keep", "the optional part is in the containers", YES_OR_NO);
         column("part", "how much of the part that container brings on that day", "scale steps or pieces");
+        column("swap", "the dish is cooked as that variant: foods in it are swapped", YES_OR_NO);
+        column("swapped", "how much of the part is in each container, if the dish is that variant", "scale steps or pieces");
+        column("swapped_on", "how much of the part that day brings, if the dish is that variant", "g");
         column("snack", "snack of that day", "household measures");
         column("snack_kind", "the snack is among that day's", YES_OR_NO);
         column("snack_alike", "the snack is that day's only one of its kind", YES_OR_NO);
         column("buy", "packs to buy", "packs");
+        column("trip", "the shop is gone to; shops are counted in the order of the files", YES_OR_NO);
+        column("loose", "the food is bought by weight, not in packs", YES_OR_NO);
         column("hands", "hands-on minutes: what a step takes, or how many loads it has", "minutes, or loads");
 
         row("containers", "containers a day, of that day", "containers");
@@ -50,6 +55,10 @@ record Meaning(String says, String unit) {
         row("gets_some", "an eater who gets a dish gets a container of it", "containers");
         row("served_if", "no container unless the eater gets the dish; no second one without a first", YES_OR_NO);
         row("only_if_cooked", "dish count: containers only of dishes that are cooked", "containers");
+        row("one_variant", "a dish is cooked as one variant at most, and only if it is cooked", "variants");
+        row("swap_most", "nothing of a variant that is not cooked", "the column's");
+        row("swap_all", "all of a variant that is cooked", "the column's");
+        row("swap_some", "no more of variants than there is in all", "the column's");
         row("batch", "dish count: a dish that is cooked fills at least two containers", "containers");
         row("dishes", "dish count: dishes in the cooking session", "dishes");
         row("least_dishes", "dish count: at least so many dishes", "dishes");
@@ -64,6 +73,8 @@ record Meaning(String says, String unit) {
         row("snack_one", "snack pairs: one snack of a kind on that day", "kinds");
         row("keeping", "keeping: what spoils is eaten in time, and what keeps fills the days after", "containers");
         row("stock", "stock: what is used is at home or bought", "g as purchased");
+        row("shop", "packs are bought only in shops that are gone to", "packs");
+        row("one_kind", "one kind: a food is bought by weight or in packs, not both", "packs");
         row("pack_for", "stock: a dish that needs the food needs a pack of it", "packs");
         row("use_by", "use by: what spoils at home goes into batches only", "g as purchased");
         row("budget", "budget: the checkout cost", "minor units");

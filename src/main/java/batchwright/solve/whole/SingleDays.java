@@ -14,6 +14,7 @@ import batchwright.solve.rule.ContainersADayRule;
 import batchwright.solve.rule.MealsRule;
 import batchwright.solve.rule.PartRangeRule;
 import batchwright.solve.rule.Rule;
+import batchwright.solve.rule.SwapRule;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
@@ -25,7 +26,7 @@ import java.util.function.Function;
 final class SingleDays {
     /** Rules whose rows over all days are sums of the rows of single containers and days, here and in {@link Helping}. */
     static final Set<Rule> KEEPS =
-            Set.of(new ContainerLimitsRule(), new ContainersADayRule(), new MealsRule(), new PartRangeRule());
+            Set.of(new ContainerLimitsRule(), new ContainersADayRule(), new MealsRule(), new PartRangeRule(), new SwapRule());
 
     private final WholeDraft draft;
 
@@ -45,7 +46,8 @@ final class SingleDays {
                 seat.target().limits().stream()
                         .filter(Limit::isOnContainers)
                         .filter(limit ->
-                                !ContainerLimitsRule.alwaysKept(helping.who().dish(), limit))
+                                !ContainerLimitsRule.alwaysKept(
+                                        draft.menu(), helping.who().dish(), limit))
                         .forEach(limit -> eachContainer(helping, limit));
             }
             orderOfDays(seat);
@@ -83,7 +85,10 @@ final class SingleDays {
     /** In steps of one container, and, which follows but helps a solver, in each container that is served. */
     private void eachContainer(Helping helping, Limit limit) {
         Dish dish = helping.who().dish();
-        add(limit, helping.who().name(), dish, helping::stepsColumn, helping.gets());
+        add(limit, helping.who().name(), nutrient -> inEach(helping, nutrient), helping.gets());
+        if (!draft.menu().variants(dish).isEmpty()) {
+            return; // the rows below are said of a dish that is cooked as it is written
+        }
         for (int day = 1; day <= draft.request().days(); day++) {
             int today = day;
             List<Column> places = helping.servedColumns(day);
@@ -92,22 +97,25 @@ final class SingleDays {
                 add(
                         limit,
                         helping.who().name() + ".day" + day + "." + (k + 1),
-                        dish,
-                        part -> helping.partColumns(part, today).get(place),
+                        nutrient -> sum(dish, part -> helping.partColumns(part, today).get(place), nutrient),
                         places.get(k));
             }
         }
     }
 
-    /** @param steps of the scale, in a column for each part */
-    private void add(Limit limit, String name, Dish dish, Function<Part, Column> steps, Column there) {
+    private Expression inEach(Helping helping, Nutrient nutrient) {
+        return draft.inEach(helping, part -> Amounts.inGram(part, nutrient));
+    }
+
+    /** @param holds how much of a nutrient there is in a container */
+    private void add(Limit limit, String name, Function<Nutrient, Expression> holds, Column there) {
         ContainerLimitsRule.add(
                 draft,
                 Meaning.eachContainer(limit) + "." + name,
                 limit,
-                sum(dish, steps, limit.measured()),
+                holds.apply(limit.measured()),
                 limit.scope() == Scope.PER_100_G
-                        ? new Expression().plus(sum(dish, steps, Nutrient.COOKED_WEIGHT), Amounts.PER_100_G)
+                        ? new Expression().plus(holds.apply(Nutrient.COOKED_WEIGHT), Amounts.PER_100_G)
                         : Expression.of(there));
     }
 

@@ -6,6 +6,7 @@ import batchwright.food.Measure;
 import batchwright.food.Nutrient;
 import batchwright.food.Pack;
 import batchwright.food.Part;
+import batchwright.food.Variant;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import batchwright.solve.mip.Column;
@@ -15,12 +16,14 @@ import batchwright.solve.rule.Amounts;
 import batchwright.solve.rule.Draft;
 import batchwright.solve.rule.Menu;
 import batchwright.solve.rule.StockRule;
+import batchwright.solve.rule.SwapRule;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /** The whole plan, each day of each eater on its own. Its optimum is the cost of the cheapest plan, with nothing left to settle. */
 final class WholeDraft implements Draft {
@@ -29,8 +32,11 @@ final class WholeDraft implements Draft {
     private final MipModel model = new MipModel();
     private final Map<Dish, Column> cooked = new LinkedHashMap<>();
     private final Map<Who, Helping> helpings = new LinkedHashMap<>();
+    private final Map<Variant, Column> cookedAs = new LinkedHashMap<>();
+    private final Map<Who, HelpingAs> swaps = new LinkedHashMap<>();
     private final Map<SnackKey, Column> snacks = new LinkedHashMap<>();
     private final Map<Pack, Column> packs = new LinkedHashMap<>();
+    private final Map<String, Column> shops = new LinkedHashMap<>();
 
     private record SnackKey(Seat seat, Measure measure, int day) {}
 
@@ -48,10 +54,17 @@ final class WholeDraft implements Draft {
                 }
             }
         }
+        menu.dishes().forEach(this::variants);
         Map<Food, Integer> number = new LinkedHashMap<>();
         for (Pack pack : menu.packs()) {
             int nth = number.merge(pack.food(), 1, Integer::sum);
             packs.put(pack, model.column("buy." + pack.food().id() + "." + nth, 0, mostPacks(pack), true, 0));
+        }
+        if (request.kitchen().shops().tripsCost()) {
+            menu.packs().stream()
+                    .map(Pack::shop)
+                    .distinct()
+                    .forEach(shop -> shops.put(shop, model.column("trip." + (shops.size() + 1), 0, 1, true, 0)));
         }
     }
 
@@ -67,6 +80,49 @@ final class WholeDraft implements Draft {
             model.atMost("gets_if." + who.name(), Expression.of(gets).plus(cook, -1), 0);
         }
         helpings.put(who, new Helping(who, request.days(), gets, model));
+    }
+
+    private void variants(Dish dish) {
+        for (int k = 0; k < menu.variants(dish).size(); k++) {
+            String name = "swap." + dish.id() + "." + (k + 1);
+            cookedAs.put(menu.variants(dish).get(k), model.column(name, 0, 1, true, 0));
+        }
+        SwapRule.oneAtMost(this, dish);
+        request.seats().stream()
+                .filter(seat -> menu.dishes(seat).contains(dish))
+                .forEach(seat -> swaps.put(new Who(seat, dish), new HelpingAs(this, helping(seat, dish))));
+    }
+
+    private HelpingAs as(Seat seat, Dish dish) {
+        return Objects.requireNonNull(swaps.get(new Who(seat, dish)));
+    }
+
+    /** What one day, from all containers of a dish, has of something of which a gram of a part has so much. */
+    Expression onDay(Helping helping, int day, ToDoubleFunction<Part> inGram) {
+        var sum = as(helping.who().seat(), helping.who().dish()).more(day, inGram);
+        for (Part part : helping.who().dish().parts()) {
+            sum.plus(helping.grams(part, day), inGram.applyAsDouble(part));
+        }
+        return sum;
+    }
+
+    /** What each container of a dish has of it. */
+    Expression inEach(Helping helping, ToDoubleFunction<Part> inGram) {
+        var sum = as(helping.who().seat(), helping.who().dish()).moreInEach(inGram);
+        for (Part part : helping.who().dish().parts()) {
+            sum.plus(helping.stepsColumn(part), inGram.applyAsDouble(part) * part.stepGrams());
+        }
+        return sum;
+    }
+
+    @Override
+    public Expression cookedAs(Variant variant) {
+        return Expression.of(Objects.requireNonNull(cookedAs.get(variant)));
+    }
+
+    @Override
+    public Expression gramsAs(Seat seat, Variant variant, Part part) {
+        return as(seat, variant.dish()).grams(variant, part);
     }
 
     private Column snack(Seat seat, Measure measure, int day) {
@@ -101,6 +157,11 @@ final class WholeDraft implements Draft {
     @Override
     public int rank() {
         return 0;
+    }
+
+    @Override
+    public boolean onlyBounds() {
+        return false;
     }
 
     @Override
@@ -169,6 +230,11 @@ final class WholeDraft implements Draft {
     }
 
     @Override
+    public Map<String, Column> shops() {
+        return shops;
+    }
+
+    @Override
     public Column packs(Pack pack) {
         return Objects.requireNonNull(packs.get(pack));
     }
@@ -206,9 +272,7 @@ final class WholeDraft implements Draft {
         public Expression intake(Nutrient nutrient) {
             var sum = Expression.of(Amounts.inAlways(seat, nutrient));
             for (Helping helping : helpings(seat)) {
-                for (Part part : helping.who().dish().parts()) {
-                    sum.plus(helping.grams(part, day), Amounts.inGram(part, nutrient));
-                }
+                sum.plus(onDay(helping, day, part -> Amounts.inGram(part, nutrient)), 1);
             }
             for (Measure measure : menu.snacks(seat)) {
                 sum.plus(snacks(measure), Amounts.inMeasure(measure, nutrient));

@@ -64,6 +64,7 @@ class KitchenMeasureTest {
         "0, cup 192, nothing",
         "0.004, tsp 5, next to nothing",
         "1000, tsp 5, 200 spoons are counted by nobody",
+        "592, cup 16, 37 cups are counted by nobody",
         "454, pound 453.6, a weight says no more than the grams",
         "20000000000000, cup 1, beyond counting"
     })

@@ -115,6 +115,7 @@ public final class Reports {
                                 days,
                                 budget,
                                 new CookingWanted(DishesWanted.only(dishes), DishNumber.atMost(3)),
+                List.of(),
                                 Duration.ofSeconds(60),
                                 InsightWanted.NONE),
                         Watch.NONE,
@@ -129,6 +130,7 @@ public final class Reports {
                 2,
                 Optional.empty(),
                 new CookingWanted(DishesWanted.only(List.of("lentil_ragu", "pepper_eggs")), DishNumber.atMost(3), 2, false, shopOnce),
+                List.of(),
                 Duration.ofSeconds(60),
                 InsightWanted.NONE);
         return new MakePlan()

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import batchwright.food.Nutrient;
+import batchwright.food.Shops;
 import batchwright.limit.DayTarget;
 import batchwright.limit.Limit;
 import batchwright.limit.Range;
@@ -13,13 +14,16 @@ import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
 import batchwright.plan.Seat;
+import batchwright.quantity.Money;
 import batchwright.solve.BatchPlanner;
 import batchwright.solve.Outcome;
 import batchwright.solve.RandomProblems;
 import batchwright.solve.RandomShop;
+import batchwright.solve.SwapVariants;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
@@ -50,6 +54,8 @@ class CrossSolverTest {
     /** So many plans with days that differ are compared; about one request in four has one. */
     private static final int SPREAD = 40;
 
+    private static final int SHOPPED = 15;
+
     private static LongStream seeds() {
         return LongStream.range(0, SEEDS).filter(seed -> !SLOW_ELSEWHERE.contains(seed));
     }
@@ -79,6 +85,20 @@ class CrossSolverTest {
 
         assertThat(differences).isEmpty();
         assertThat(none).as("requests without a plan").isBetween((int) SEEDS / 10, (int) SEEDS / 2);
+    }
+
+    /** Foods that may be swapped, loose goods beside packs of the same food, and trips that cost. */
+    @Test
+    void plans_with_swaps_and_trips_cost_what_outside_solvers_find() {
+        List<String> differences = new ArrayList<>();
+        for (long seed = 90_000; seed < 90_000 + SHOPPED; seed++) {
+            PlanRequest request = RandomShop.of(seed, SwapVariants.of(RandomProblems.of(seed), seed));
+            PlanRequest trips =
+                    request.withKitchen(request.kitchen().with(new Shops(new Money(120), Map.of())));
+            differences.addAll(differences("seed " + seed, Outcome.of(new BatchPlanner().plan(trips)), trips));
+        }
+
+        assertThat(differences).isEmpty();
     }
 
     /**

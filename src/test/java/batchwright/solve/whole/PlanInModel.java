@@ -1,7 +1,10 @@
 package batchwright.solve.whole;
 
+import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Pack;
+import batchwright.food.Part;
+import batchwright.food.Variant;
 import batchwright.plan.Batch;
 import batchwright.plan.Day;
 import batchwright.plan.EaterDays;
@@ -14,6 +17,7 @@ import batchwright.plan.Session;
 import batchwright.plan.Snack;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.MipModel;
+import batchwright.solve.rule.Menu;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +37,10 @@ final class PlanInModel {
         plan.batches().forEach(in::batch);
         plan.eaters().forEach(eater -> in.days(plan.first(), eater));
         plan.shopping().forEach(in::buy);
+        List<String> shops = new Menu(plan.first().request())
+                .packs().stream().map(Pack::shop).distinct().toList();
+        plan.first().shopsVisited().forEach(shop -> in.values.put("trip." + (shops.indexOf(shop) + 1), 1.0));
+        plan.batches().forEach(batch -> in.swaps(plan.first(), batch));
         double[] x = new double[model.columns().size()];
         for (Column column : model.columns()) {
             x[column.index()] = in.values.getOrDefault(column.name(), 0.0);
@@ -49,6 +57,39 @@ final class PlanInModel {
             for (Portion portion : fill.portions()) {
                 values.put("steps." + portion.part().name() + "." + who, steps(portion));
                 values.put("keep." + portion.part().name() + "." + who, portion.rawGrams() > 0 ? 1.0 : 0);
+            }
+        }
+    }
+
+    private void swaps(Session session, Batch batch) {
+        Dish written = session.kitchen().dishes().get(batch.dish().id());
+        List<Variant> variants = new Menu(session.request()).variants(written);
+        Variant cooked = variants.stream()
+                .filter(variant -> variant.swaps().equals(batch.dish().swaps()))
+                .findFirst()
+                .orElse(null);
+        if (cooked == null) {
+            return;
+        }
+        values.put("swap." + written.id() + "." + (variants.indexOf(cooked) + 1), 1.0);
+        for (Part part : written.parts()) {
+            List<Variant> changing =
+                    variants.stream().filter(v -> v.changes(part)).toList();
+            int number = changing.indexOf(cooked) + 1;
+            for (Fill fill : batch.fills()) {
+                String row = part.name() + "." + written.id() + "."
+                        + fill.eater().orElseThrow().id();
+                double steps = values.getOrDefault("steps." + row, 0.0);
+                values.put("swapped." + row + "." + number, steps);
+                for (EaterDays eater : session.eaters()) {
+                    if (eater.seat().eater().equals(fill.eater().orElseThrow())) {
+                        eater.days().forEach(day -> day.servings().stream()
+                                .filter(serving -> serving.dish().equals(written))
+                                .forEach(serving -> values.put(
+                                        "swapped_on." + row + ".day" + day.day() + "." + number,
+                                        steps * part.stepGrams() * serving.count())));
+                    }
+                }
             }
         }
     }
@@ -80,6 +121,9 @@ final class PlanInModel {
 
     private void buy(Purchase purchase) {
         List<Pack> sold = packs.getOrDefault(purchase.food(), List.of());
+        purchase.packs().keySet().stream()
+                .filter(Pack::isLoose)
+                .forEach(pack -> values.put("loose." + purchase.food().id(), 1.0));
         purchase.packs()
                 .forEach((pack, count) ->
                         values.put("buy." + purchase.food().id() + "." + (sold.indexOf(pack) + 1), (double) count));

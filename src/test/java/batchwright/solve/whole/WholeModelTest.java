@@ -2,13 +2,18 @@ package batchwright.solve.whole;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.food.Shops;
 import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
+import batchwright.quantity.Money;
 import batchwright.solve.BatchPlanner;
 import batchwright.solve.RandomProblems;
+import batchwright.solve.RandomShop;
+import batchwright.solve.SwapVariants;
 import batchwright.solve.mip.MipModel;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
@@ -32,6 +37,21 @@ class WholeModelTest {
     @MethodSource("seeds")
     void a_random_plan_keeps_every_row(long seed) {
         keepsEveryRow(RandomProblems.of(seed));
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void a_random_plan_in_which_foods_may_be_swapped_keeps_every_row(long seed) {
+        keepsEveryRow(SwapVariants.of(RandomProblems.of(90_000 + seed), 90_000 + seed));
+    }
+
+    /** Loose goods too, which are not bought together with packs of the same food. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void a_random_plan_with_trips_that_cost_keeps_every_row(long seed) {
+        PlanRequest request = RandomShop.of(seed, RandomProblems.of(seed));
+        keepsEveryRow(
+                request.withKitchen(request.kitchen().with(new Shops(new Money(120), Map.of()))));
     }
 
     /** All but the order of days: of all orders the model has one only, and ours need not be that one. */
