@@ -189,6 +189,7 @@ final class ClashSearch {
             return !perhaps.contains(rule);
         }
 
+        /** Only the first may hold rules that are perhaps not part of it. */
         void find() {
             List<SoftRule> left = softRules.all();
             boolean none = true;
@@ -198,8 +199,13 @@ final class ClashSearch {
                 if (set.isEmpty()) {
                     return;
                 }
+                List<SoftRule> unsure =
+                        set.stream().filter(rule -> !conflict.isNeeded(rule)).toList();
+                if (!found.isEmpty() && !unsure.isEmpty()) {
+                    return;
+                }
                 found.add(set);
-                set.stream().filter(rule -> !conflict.isNeeded(rule)).forEach(perhaps::add);
+                perhaps.addAll(unsure);
                 eaters.add(names(forWhom(softRules.holding(clashing, set))));
                 left = left.stream().filter(rule -> !set.contains(rule)).toList();
                 none = share.shareOf(2).ask(softRules.holding(clashing, left)) == Possible.NO;

@@ -33,8 +33,11 @@ final class CuresTogether {
      * @param figures rules of other figures, any of which may stand for one of the sets
      */
     List<List<Cure>> fewest(List<List<SoftRule>> sets, List<SoftRule> figures) {
-        List<SoftRule> pool = new ArrayList<>(figures);
-        sets.stream().flatMap(List::stream).filter(SoftRule::canBeChanged).forEach(pool::add);
+        List<SoftRule> pool = new ArrayList<>(sets.stream()
+                .flatMap(List::stream)
+                .filter(SoftRule::canBeChanged)
+                .toList());
+        pool.addAll(figures);
         List<SoftRule> usual =
                 pool.stream().filter(rule -> !rule.isLoosenedLast()).toList();
         List<List<Cure>> found = of(usual, sets);

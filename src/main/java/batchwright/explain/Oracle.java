@@ -121,7 +121,6 @@ final class Oracle {
         var allowance = new Allowance(work);
         Possible answer = planner.possible(request.withPatience(Duration.ofNanos(time)), allowance);
         account.done += allowance.done + LEAST_WORK;
-        if (System.getenv("CLASHDEBUG") != null) System.err.println("ASK " + answer + " work " + allowance.done / 1000000 + " of " + work / 1000000 + " ms " + (time - account.nanosLeft()) / 1000000 + " left " + time/1000000);
         return answer;
     }
 

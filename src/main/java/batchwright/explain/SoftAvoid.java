@@ -25,6 +25,9 @@ import java.util.stream.Stream;
  * but a dish may be cooked without the part that holds them.
  */
 final class SoftAvoid {
+    /** So many pairs of dishes are looked at as these have. */
+    private static final int FEW = 5;
+
     private final EaterInRequest at;
     private final Avoided now;
     private final Kitchen kitchen;
@@ -74,7 +77,8 @@ final class SoftAvoid {
                         now.allergens().stream().sorted().map(Allergen::label))
                 .toList();
         Avoided none = now.with(now.foods(), Set.of(), now.dishes()).withDiets(Set.of());
-        List<List<Loosening>> loosenings = new ArrayList<>(List.of(withoutParts()));
+        List<Loosening> without = withoutParts();
+        List<List<Loosening>> loosenings = new ArrayList<>(List.of(without, pairs(without)));
         loosenings.addAll(tiers(one, careful("all of these diets"), now.withDiets(Set.of())));
         return rule(
                 names,
@@ -112,6 +116,18 @@ final class SoftAvoid {
                 "cook " + dish.name() + " without its "
                         + Phrases.some(parts.stream().map(Part::name).toList()),
                 new Remedy.LeaveOut(dish, parts));
+    }
+
+    /** Any two of a few. */
+    private static List<Loosening> pairs(List<Loosening> ways) {
+        List<Loosening> few = ways.subList(0, Math.min(FEW, ways.size()));
+        List<Loosening> pairs = new ArrayList<>();
+        for (int i = 0; i < few.size(); i++) {
+            for (Loosening second : few.subList(i + 1, few.size())) {
+                pairs.add(few.get(i).and(second));
+            }
+        }
+        return pairs;
     }
 
     private List<List<Loosening>> tiers(List<Loosening> one, String all, Avoided none) {

@@ -54,9 +54,14 @@ record SoftRule(
     /** What is no last resort: dishes without a part, never less avoided. */
     SoftRule beforeTheLast() {
         List<Loosening> ways = ways().stream()
-                .filter(way -> way.remedy().apply(way.reach()) instanceof Remedy.LeaveOut)
+                .filter(way -> leavesOut(way.remedy().apply(way.reach())))
                 .toList();
         return new SoftRule(rule, says, dropped, List.of(ways), instead, droppable);
+    }
+
+    private static boolean leavesOut(Remedy remedy) {
+        return remedy instanceof Remedy.LeaveOut
+                || (remedy instanceof Remedy.Together both && leavesOut(both.first()) && leavesOut(both.besides()));
     }
 
     boolean canBeChanged() {

@@ -64,12 +64,19 @@ public final class NoPlanWords {
         clashes.sets().forEach(set -> sections.add(new Section(heading(set), lines(set))));
         if (!clashes.together().isEmpty()) {
             sections.add(new Section(
-                    clashes.together().size() == 1
-                            ? "These changes together make a plan possible:"
-                            : "Each of these makes a plan possible:",
-                    clashes.together().stream().map(NoPlanWords::together).toList()));
+                    clashes.together().size() > 1
+                            ? "Each of these makes a plan possible:"
+                            : byOneChange()
+                                    ? "This change makes a plan possible:"
+                                    : "These changes together make a plan possible:",
+                    clashes.together().stream().map(this::together).toList()));
         }
         return sections;
+    }
+
+    /** Where another rule than those of the sets is enough. */
+    private boolean byOneChange() {
+        return clashes.together().stream().anyMatch(changes -> changes.size() == 1);
     }
 
     private String heading(ClashSet set) {
@@ -132,9 +139,11 @@ public final class NoPlanWords {
         return clash.remedy().map(r -> new ToDo(clash.isCured() ? "Try:" : "Perhaps:", RemedyText.of(r)));
     }
 
-    private static Line together(List<Clash> changes) {
+    /** Of several eaters, each rule is told with whose it is. */
+    private Line together(List<Clash> changes) {
+        boolean several = answer.needs().size() > 1;
         String says = changes.stream()
-                .map(c -> Show.capital(c.rule()) + ": " + c.cure())
+                .map(c -> Show.capital(c.rule()) + (several ? " (" + c.says() + ")" : "") + ": " + c.cure())
                 .collect(Collectors.joining("; and "));
         String remedies = changes.stream()
                 .flatMap(c -> c.remedy().stream())
@@ -146,7 +155,7 @@ public final class NoPlanWords {
     /** What is said below all sections. */
     public List<String> below() {
         List<String> below = new ArrayList<>();
-        if (clashes.sets().size() > 1) {
+        if (clashes.sets().size() > 1 && !byOneChange()) {
             below.add("A rule of each of these sets has to change"
                     + (clashes.together().isEmpty()
                             ? "; no changes that are enough were found" + inTime() + "."
