@@ -49,7 +49,8 @@ class ArchitectureTest {
         may.put("person", Set.of("quantity", "text", "food"));
         may.put("limit", Set.of("food"));
         may.put("needs", Set.of("quantity", "text", "food", "person", "limit"));
-        may.put("files", Set.of("quantity", "text", "food", "person"));
+        may.put("book", Set.of("text", "food"));
+        may.put("files", Set.of("quantity", "text", "food", "person", "book"));
         may.put("plan", Set.of("quantity", "food", "person", "limit"));
         may.put("solve", Set.of("quantity", "food", "person", "limit", "plan"));
         may.put("schedule", Set.of("quantity", "food", "person", "plan"));
@@ -65,6 +66,7 @@ class ArchitectureTest {
                         "person",
                         "limit",
                         "needs",
+                        "book",
                         "plan",
                         "schedule",
                         "audit",
@@ -79,6 +81,7 @@ class ArchitectureTest {
                         "person",
                         "limit",
                         "needs",
+                        "book",
                         "plan",
                         "schedule",
                         "audit",
@@ -96,6 +99,7 @@ class ArchitectureTest {
                         "needs",
                         "files",
                         "write",
+                        "book",
                         "plan",
                         "solve",
                         "audit",

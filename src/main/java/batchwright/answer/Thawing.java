@@ -24,7 +24,12 @@ public final class Thawing {
      * @param day on which it is eaten, the cooking day being 1
      */
     public static int evenings(Fill fill, int day) {
-        return Math.max(1, Math.min(isSlow(fill) ? 2 : 1, day - 1));
+        return evenings(fill.perContainer().get(Nutrient.VOLUME), day);
+    }
+
+    /** The same by the room that a container takes. */
+    public static int evenings(BigDecimal millilitres, int day) {
+        return Math.max(1, Math.min(isSlow(millilitres) ? 2 : 1, day - 1));
     }
 
     /** Whether some container of the dish takes two evenings. */
@@ -36,6 +41,10 @@ public final class Thawing {
     }
 
     private static boolean isSlow(Fill fill) {
-        return fill.perContainer().get(Nutrient.VOLUME).compareTo(ABOUT_A_LITRE) >= 0;
+        return isSlow(fill.perContainer().get(Nutrient.VOLUME));
+    }
+
+    private static boolean isSlow(BigDecimal millilitres) {
+        return millilitres.compareTo(ABOUT_A_LITRE) >= 0;
     }
 }

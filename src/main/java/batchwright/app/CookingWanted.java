@@ -10,6 +10,11 @@ package batchwright.app;
  * @param shopOnce whether everything is bought before the first session, not before each
  */
 public record CookingWanted(DishesWanted dishes, DishNumber number, int sessions, boolean vary, boolean shopOnce) {
+    /** With a session on each day at most. */
+    CookingWanted forDays(int days) {
+        return new CookingWanted(dishes, number, Math.min(sessions, days), vary, shopOnce);
+    }
+
     /** In one session. */
     public CookingWanted(DishesWanted dishes, DishNumber number) {
         this(dishes, number, 1, false, false);

@@ -1,6 +1,9 @@
 package batchwright.app;
 
+import batchwright.book.Book;
 import batchwright.files.KitchenReader;
+import batchwright.files.book.BookDoubts;
+import batchwright.files.book.BookReader;
 import batchwright.files.dishes.MinutesDoubts;
 import batchwright.files.disk.DataFiles;
 import batchwright.files.disk.FolderFiles;
@@ -9,13 +12,18 @@ import batchwright.files.disk.Read;
 import batchwright.files.foods.CatalogueColumns;
 import batchwright.files.profile.EaterReader;
 import batchwright.files.shop.PriceDates;
+import batchwright.files.value.Problems;
+import batchwright.files.value.Sources;
 import batchwright.food.Kitchen;
 import batchwright.person.Eater;
 import batchwright.text.Problem;
+import batchwright.text.SourceFile;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** A kitchen in foods/ and profiles/, one profile per eater. */
@@ -57,6 +65,40 @@ final class KitchenInFiles implements KitchenSource {
         return EaterReader.read(files, pathOf(id), kitchen);
     }
 
+    @Override
+    public Read<Book> book() {
+        var problems = new Problems();
+        Book book = BookReader.read(new Sources(files, problems).find(BookReader.PATH), problems);
+        return problems.result(() -> book);
+    }
+
+    @Override
+    public Optional<BookDoubts> doubts(Kitchen kitchen) {
+        return KitchenReader.readBeforeBook(files, kitchen.cookingDay()).value().map(before -> {
+            Map<String, Double> kilograms = new HashMap<>();
+            List<String> ids = eaters().match(List::of, all -> all, problem -> List.of());
+            ids.forEach(id -> kilograms.put(
+                    id,
+                    eater(id, Optional.of(kitchen))
+                            .value()
+                            .map(eater -> eater.body().weight().kg())
+                            .orElse(Double.NaN)));
+            return new BookDoubts(before.withDishes(kitchen.dishes()), kilograms);
+        });
+    }
+
+    @Override
+    public Read<List<SourceFile>> keptPlans() {
+        var problems = new Problems();
+        var sources = new Sources(files, problems);
+        List<SourceFile> plans = sources.list(BookReader.PLANS).stream()
+                .map(DataFiles.Entry::path)
+                .filter(path -> path.endsWith(".json"))
+                .flatMap(path -> sources.find(path).stream())
+                .toList();
+        return problems.result(() -> plans);
+    }
+
     /** A folder that cannot be read is among the problems of the kitchen. */
     @Override
     public List<Problem> check(LocalDate cookingDay) {
@@ -66,6 +108,10 @@ final class KitchenInFiles implements KitchenSource {
         kitchen.value().map(k -> MinutesDoubts.of(files, k)).ifPresent(problems::addAll);
         List<String> ids = eaters().match(List::of, all -> all, problem -> List.of());
         ids.forEach(id -> problems.addAll(eater(id, kitchen.value()).problems()));
+        Book book = book().value().orElse(Book.EMPTY);
+        if (!book.entries().isEmpty()) {
+            kitchen.value().flatMap(this::doubts).ifPresent(doubts -> problems.addAll(doubts.of(book)));
+        }
         return problems;
     }
 

@@ -39,7 +39,7 @@ public final class MakePlan {
 
     /** @param planner of one cooking session */
     public MakePlan(Planner planner) {
-        this.planner = new SessionsPlanner(new AuditedPlanner(planner));
+        this.planner = new SessionsPlanner(new AuditedPlanner(new DoneInTime(planner)));
     }
 
     /**
@@ -142,8 +142,8 @@ public final class MakePlan {
                 asked.budget(),
                 question.cooking().number().most(),
                 new Cooking(question.cooking().sessions(), question.cooking().vary())
-                        .withVariety(
-                                Variety.ANY.withLeastDishes(question.cooking().number().least())),
+                        .withVariety(Variety.ANY.withLeastDishes(
+                                question.cooking().number().least())),
                 question.patience());
         return new AskFor(question.cooking().dishes(), asked.kitchen()).in(request);
     }

@@ -26,4 +26,9 @@ public record PlanQuestion(
         eaters = List.copyOf(eaters);
         shops = List.copyOf(shops);
     }
+
+    /** The same for fewer days, in no more cooking sessions than days. */
+    public PlanQuestion withDays(int other) {
+        return new PlanQuestion(eaters, other, budget, cooking.forDays(other), shops, patience, insight);
+    }
 }

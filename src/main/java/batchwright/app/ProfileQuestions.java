@@ -91,8 +91,16 @@ final class ProfileQuestions {
                         Pair.NONE,
                         When.USUALLY,
                         answers -> answers.containsKey("body_fat") && !ESTIMATE.equals(answers.get("body_fat"))),
-                girth("neck", "How far around is your neck, below the larynx? Leave it out if you have no tape.", "38 cm", "15 in"),
-                girth("waist", "How far around is your waist? Men: at the navel; women: where it is narrowest.", "84 cm", "33 in"),
+                girth(
+                        "neck",
+                        "How far around is your neck, below the larynx? Leave it out if you have no tape.",
+                        "38 cm",
+                        "15 in"),
+                girth(
+                        "waist",
+                        "How far around is your waist? Men: at the navel; women: where it is narrowest.",
+                        "84 cm",
+                        "33 in"),
                 girth("hips", "How far around are your hips, where they are widest?", "98 cm", "38 in"),
                 question(
                         "goal",

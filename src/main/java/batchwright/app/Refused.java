@@ -18,7 +18,7 @@ public final class Refused extends RuntimeException {
     }
 
     /** @param problems at least one error */
-    static Refused by(List<Problem> problems) {
+    public static Refused by(List<Problem> problems) {
         return new Refused(problems.stream().map(Fault::of).toList());
     }
 

@@ -1,17 +1,25 @@
 package batchwright.app;
 
+import batchwright.book.Book;
+import batchwright.book.KeptPlan;
+import batchwright.book.KeptPlans;
 import batchwright.files.disk.DataFiles;
 import batchwright.files.disk.FolderFiles;
 import batchwright.files.disk.Read;
 import batchwright.files.disk.StarterFiles;
+import batchwright.food.Equipment;
 import batchwright.food.Kitchen;
+import batchwright.report.plan.KeptPlanJson;
 import batchwright.text.Problem;
+import batchwright.text.SourceFile;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Where foods/ and profiles/ are read from: the folder that was named, else the current folder if it has foods/, else the
@@ -21,18 +29,33 @@ import java.util.function.Consumer;
  * @param cookingDay from which use-by dates and ages of prices are counted
  * @param notes takes what the user should know besides the answer, a line or a few
  * @param mostMinutes of hands-on work in a cooking session, whatever the kitchen says; empty for what it says
+ * @param doneWithin most minutes of a cooking session, in the same way
  */
 public record Workspace(
-        KitchenSource source, Path here, LocalDate cookingDay, Consumer<String> notes, OptionalInt mostMinutes) {
+        KitchenSource source,
+        Path here,
+        LocalDate cookingDay,
+        Consumer<String> notes,
+        OptionalInt mostMinutes,
+        OptionalInt doneWithin) {
     private static final String FOODS = "foods";
+    /** In the name of a plan that was kept: it is not the first for its cooking day. */
+    private static final Pattern NUMBER = Pattern.compile("-\\d\\d-\\d\\d-(\\d{1,4})\\.json$");
+
     private static final String PROFILES = "profiles";
 
     public Workspace(KitchenSource source, Path here, LocalDate cookingDay, Consumer<String> notes) {
-        this(source, here, cookingDay, notes, OptionalInt.empty());
+        this(source, here, cookingDay, notes, OptionalInt.empty(), OptionalInt.empty());
     }
 
-    public Workspace withMostMinutes(OptionalInt minutes) {
-        return new Workspace(source, here, cookingDay, notes, minutes);
+    /**
+     * Empty for what the kitchen says.
+     *
+     * @param handsOn most minutes of hands-on work
+     * @param within most minutes of a cooking session
+     */
+    public Workspace withMinutes(OptionalInt handsOn, OptionalInt within) {
+        return new Workspace(source, here, cookingDay, notes, handsOn, within);
     }
 
     public static Workspace open(Optional<Path> data, Path here, LocalDate cookingDay, Consumer<String> notes) {
@@ -86,9 +109,14 @@ public record Workspace(
     /** @throws Refused when a file has an error */
     public Kitchen kitchen() {
         Kitchen kitchen = value(source.kitchen(cookingDay));
-        return mostMinutes.isEmpty()
-                ? kitchen
-                : kitchen.with(kitchen.equipment().withHandsOnMinutes(mostMinutes));
+        Equipment equipment = kitchen.equipment();
+        if (mostMinutes.isPresent()) {
+            equipment = equipment.withHandsOnMinutes(mostMinutes);
+        }
+        if (doneWithin.isPresent()) {
+            equipment = equipment.withDoneWithinMinutes(doneWithin);
+        }
+        return equipment.equals(kitchen.equipment()) ? kitchen : kitchen.with(equipment);
     }
 
     /**
@@ -100,8 +128,42 @@ public record Workspace(
         return value(source.foods(cookingDay));
     }
 
+    /**
+     * What happened up to the day that is asked about. Its warnings are told with those of the kitchen.
+     *
+     * @throws Refused when the book has an error
+     */
+    public Book book() {
+        Read<Book> read = source.book();
+        return read.value().orElseThrow(() -> Refused.by(read.problems())).until(cookingDay);
+    }
+
+    /** @throws Refused when a plan that was kept cannot be read */
+    public KeptPlans keptPlans() {
+        return new KeptPlans(
+                value(source.keptPlans()).stream().map(Workspace::kept).toList());
+    }
+
+    private static KeptPlan kept(SourceFile file) {
+        Matcher number = NUMBER.matcher(file.path());
+        return KeptPlanJson.read(String.join("\n", file.lines()), number.find() ? Integer.parseInt(number.group(1)) : 1)
+                .orElseThrow(() -> Refused.because(
+                        file.path() + " is no plan that this version of the program can read",
+                        "Keep the plan again, and move this file away."));
+    }
+
+    /** The same, telling no warnings: for what is read a second time. */
+    public Workspace quietly() {
+        return new Workspace(source, here, cookingDay, note -> {}, mostMinutes, doneWithin);
+    }
+
+    /** The same on another day. */
+    public Workspace on(LocalDate day) {
+        return new Workspace(source, here, day, notes, mostMinutes, doneWithin);
+    }
+
     /** The value, after telling the warnings. */
-    <T> T value(Read<T> read) {
+    public <T> T value(Read<T> read) {
         if (read.value().isEmpty()) {
             throw Refused.by(read.problems());
         }

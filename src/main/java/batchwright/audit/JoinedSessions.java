@@ -86,9 +86,11 @@ final class JoinedSessions {
         for (Session session : plan.sessions()) {
             PlanRequest here = session.request();
             Kitchen kitchen = here.kitchen();
-            if (!here.seats().equals(request.seats()) || here.mostDishes() != request.mostDishes()
+            if (!here.seats().equals(request.seats())
+                    || here.mostDishes() != request.mostDishes()
                     || !here.variety().equals(request.variety())) {
-                findings.add("the session of day " + session.firstDay() + " is for other eaters or another number of dishes");
+                findings.add("the session of day " + session.firstDay()
+                        + " is for other eaters or another number of dishes");
             }
             if (!kitchen.foods().equals(request.kitchen().foods())
                     || !kitchen.packs().equals(request.kitchen().packs())

@@ -60,10 +60,11 @@ record MealsKept() implements Inspection {
                     && isRight(dinners + either - toLunch, meals.dinners(), meals.mostDinners(containers));
         }
         if (!dealt) {
-            findings.add(Say.day(seat, day) + ": " + lunches + " lunch dishes, " + dinners + " dinner dishes and " + either
-                    + " for either, from " + meals.lunches().least() + " to " + meals.mostLunches(containers)
-                    + " lunches and from " + meals.dinners().least() + " to " + meals.mostDinners(containers)
-                    + " dinners were asked for");
+            findings.add(
+                    Say.day(seat, day) + ": " + lunches + " lunch dishes, " + dinners + " dinner dishes and " + either
+                            + " for either, from " + meals.lunches().least() + " to " + meals.mostLunches(containers)
+                            + " lunches and from " + meals.dinners().least() + " to " + meals.mostDinners(containers)
+                            + " dinners were asked for");
         }
     }
 

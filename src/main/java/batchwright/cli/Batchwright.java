@@ -4,6 +4,8 @@ import batchwright.app.MakePlan;
 import batchwright.app.OutputFiles;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
+import batchwright.cli.book.BookCommand;
+import batchwright.cli.book.TodayCommand;
 import batchwright.report.print.Commands;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -28,6 +30,8 @@ import picocli.CommandLine.ScopeType;
             SnackCommand.class,
             DishesCommand.class,
             FoodsCommand.class,
+            BookCommand.class,
+            TodayCommand.class,
             CheckCommand.class,
             InitCommand.class
         },
@@ -35,7 +39,7 @@ import picocli.CommandLine.ScopeType;
             "  java -jar target/batchwright.jar needs lifter-gaining",
             "  java -jar target/batchwright.jar plan lifter-gaining --budget 60"
         })
-final class Batchwright implements Runnable {
+public final class Batchwright implements Runnable {
     static final String ASCII = "--ascii";
 
     @Option(
@@ -91,7 +95,8 @@ final class Batchwright implements Runnable {
     /** Options without a command. */
     @Override
     public void run() {
-        throw Refused.because("no command is named", "Name one of needs, plan, snack, dishes, foods, check, init.");
+        throw Refused.because(
+                "no command is named", "Name one of needs, plan, snack, dishes, foods, book, today, check, init.");
     }
 
     MakePlan plans() {
@@ -115,13 +120,14 @@ final class Batchwright implements Runnable {
                 this::complain);
     }
 
-    Workspace workspace() {
+    /** The files that this command line reads. */
+    public Workspace workspace() {
         Optional<Path> folder = Optional.ofNullable(data).map(this::folder);
         return Workspace.open(folder, here, cookingDay(), this::complain);
     }
 
     /** What comes next reads the same files on the same day. */
-    Commands commands() {
+    public Commands commands() {
         return new Commands((data == null ? "" : " --data " + (data.matches("\\S+") ? data : "\"" + data + "\""))
                 + (date == null ? "" : " --date " + date));
     }
@@ -132,13 +138,19 @@ final class Batchwright implements Runnable {
                 .orElseGet(() -> LocalDate.now(clock));
     }
 
-    int answer(String answer) {
+    /** @return the exit code */
+    public int answer(String answer) {
         return answer(answer, ExitCode.DONE);
     }
 
     int answer(String answer, ExitCode exit) {
         terminal.out().print(json ? answer : shown(answer));
         return exit.code();
+    }
+
+    /** Whether the answer is for a script. */
+    public boolean isJson() {
+        return json;
     }
 
     /** Somebody to ask, unless the command line says that there is nobody. */

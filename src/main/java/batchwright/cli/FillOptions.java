@@ -100,8 +100,7 @@ final class FillOptions {
                 Optional.ofNullable(band).map(text -> new Given("--band", text).oneDecimal(MOST_BAND, "per cent"));
         if (kcal == null) {
             if (percent.isPresent()) {
-                throw Refused.because(
-                        "--band needs --kcal", "Enter the energy too: --kcal 700 --band " + band + ".");
+                throw Refused.because("--band needs --kcal", "Enter the energy too: --kcal 700 --band " + band + ".");
             }
             return Optional.empty();
         }

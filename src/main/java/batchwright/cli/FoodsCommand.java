@@ -138,7 +138,8 @@ final class FoodsCommand implements Callable<Integer> {
                     "Write it alone: foods FOOD --price 2.49 --pack 500g --shop NAME.");
         }
         if (take && (compare || all)) {
-            throw Refused.because("--take cannot be used with --compare or --all", "Write it alone: foods --take 20031.");
+            throw Refused.because(
+                    "--take cannot be used with --compare or --all", "Write it alone: foods --take 20031.");
         }
         if (by != null && !compare) {
             throw Refused.because("--by needs --compare", "Write foods --compare --by " + by + ".");

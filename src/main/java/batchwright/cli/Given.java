@@ -14,7 +14,7 @@ import java.time.format.DateTimeParseException;
  * @param name of the option or argument
  * @param text what was typed
  */
-record Given(String name, String text) {
+public record Given(String name, String text) {
     private static final String DAY = "\\d{4}-\\d{2}-\\d{2}";
     private static final String TIME = "([01]\\d|2[0-3]):[0-5]\\d";
     private static final String DISHES = "(\\d{1,2}-)?\\d{1,2}";
@@ -26,7 +26,7 @@ record Given(String name, String text) {
     private static final BigDecimal MOST_MONEY = BigDecimal.valueOf(1_000_000_000);
 
     /** @throws Refused when it is no whole number in the range */
-    int whole(int least, int most, String unit) {
+    public int whole(int least, int most, String unit) {
         String range = "a whole number of " + unit + " from " + least + " to " + most;
         if (!text.matches(WHOLE)) {
             throw refused(range);
@@ -80,7 +80,7 @@ record Given(String name, String text) {
     }
 
     /** @throws Refused when it is no day such as 2026-11-25 */
-    LocalDate day() {
+    public LocalDate day() {
         if (text.matches(DAY)) {
             try {
                 return LocalDate.parse(text);

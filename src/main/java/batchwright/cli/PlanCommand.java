@@ -1,16 +1,20 @@
 package batchwright.cli;
 
+import batchwright.answer.EatenFirst;
 import batchwright.answer.PlanAnswer;
 import batchwright.app.DishesWanted;
 import batchwright.app.PlanQuestion;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
+import batchwright.cli.book.StockOptions;
 import batchwright.plan.PlanRequest;
 import batchwright.report.cooking.KitchenClock;
 import batchwright.report.export.WholePlan;
 import batchwright.report.html.HtmlReport;
 import batchwright.report.html.ReportStyle;
 import batchwright.report.labels.LabelStyle;
+import batchwright.report.plan.EatenFirstJson;
+import batchwright.report.plan.EatenFirstText;
 import batchwright.report.plan.PlanJson;
 import batchwright.report.plan.PlanText;
 import java.time.Duration;
@@ -93,17 +97,17 @@ final class PlanCommand implements Callable<Integer> {
             names = "--shops",
             paramLabel = "SHOP",
             split = ",",
-            description = "Buy only in these shops of foods/shop.csv, separated by commas; default any. A trip costs what"
-                    + " foods/kitchen.yaml says.")
+            description =
+                    "Buy only in these shops of foods/shop.csv, separated by commas; default any. A trip costs what"
+                            + " foods/kitchen.yaml says.")
     private List<String> shops = new ArrayList<>();
 
     @Option(
             names = "--dishes",
             paramLabel = "N",
             defaultValue = "" + PlanRequest.USUAL_MOST_DISHES,
-            description =
-                    "Most dishes in a cooking session, 1 to 10, or the least and the most, such as 2-3; default"
-                            + " ${DEFAULT-VALUE}.")
+            description = "Most dishes in a cooking session, 1 to 10, or the least and the most, such as 2-3; default"
+                    + " ${DEFAULT-VALUE}.")
     private String dishes = "";
 
     @Option(
@@ -120,6 +124,13 @@ final class PlanCommand implements Callable<Integer> {
                     "Most minutes that a cooking session may take your hands, filling and washing up counted; default what"
                             + " foods/kitchen.yaml says, or no limit.")
     private @Nullable String mostMinutes;
+
+    @Option(
+            names = "--done-within",
+            paramLabel = "M",
+            description = "Most minutes from the start of a cooking session until its last step ends; default what"
+                    + " foods/kitchen.yaml says, or no limit.")
+    private @Nullable String doneWithin;
 
     @Option(
             names = "--seconds",
@@ -139,6 +150,9 @@ final class PlanCommand implements Callable<Integer> {
             description =
                     "Let --report, --label-pdf, --shopping, --calendar and --model replace files that this program did not make.")
     private boolean force;
+
+    @Mixin
+    private StockOptions stock = new StockOptions();
 
     @Mixin
     private SessionOptions sessions = new SessionOptions();
@@ -169,7 +183,13 @@ final class PlanCommand implements Callable<Integer> {
         if (eaters.size() > MOST_EATERS) {
             throw Refused.because(eaters.size() + " eaters are named", "Name at most " + MOST_EATERS + ".");
         }
-        PlanQuestion question = question();
+        PlanQuestion asked = question();
+        EatenFirst first = stock.first(workspace().quietly(), asked.eaters(), asked.days());
+        if (first.days() == asked.days()) {
+            return nothingToCook(first);
+        }
+        Workspace workspace = workspace().on(first.next());
+        PlanQuestion question = asked.withDays(asked.days() - first.days());
         if (question.cooking().sessions() > 1) {
             if (!with.isEmpty()) {
                 throw Refused.because(
@@ -193,21 +213,33 @@ final class PlanCommand implements Callable<Integer> {
         int width = look.width(program);
         try (var interruption = new Interruption(() -> program.complain("\nStopped at once: no plan is shown.\n"))) {
             model.check(files);
-            PlanAnswer answer = answer(question, interruption);
+            stock.check(workspace);
+            PlanAnswer answer = answer(workspace, question, interruption);
             ExitCode exit = exit(answer, interruption.asked(), insight.isWanted());
             program.answer(
                     program.json
-                            ? PlanJson.of(answer, clock)
-                            : PlanText.of(answer, program.commands(), nutrients, clock, width));
+                            ? EatenFirstJson.of(first, answer, clock)
+                            : EatenFirstText.of(first, program.commands(), width)
+                                    + PlanText.of(answer, program.commands(), nutrients, clock, width));
+            stock.write(answer, a -> PlanJson.of(a, clock))
+                    .ifPresent(file -> program.complain("Kept as " + file + "\n"));
             model.write(files);
             write(() -> HtmlReport.of(answer, new ReportStyle(style, clock)), WholePlan.of(answer), style, files);
             return files.exit(exit).code();
         }
     }
 
-    private PlanAnswer answer(PlanQuestion question, Interruption interruption) {
+    private int nothingToCook(EatenFirst first) {
+        return program.answer(
+                program.json
+                        ? EatenFirstJson.ofAll(first)
+                        : EatenFirstText.of(first, program.commands(), look.width(program))
+                                + "Nothing needs to be cooked: what is left lasts for all days that are asked for.\n");
+    }
+
+    private PlanAnswer answer(Workspace workspace, PlanQuestion question, Interruption interruption) {
         try (var progress = program.progress(interruption)) {
-            PlanAnswer answer = program.plans().answer(workspace(), question, progress, model::asked);
+            PlanAnswer answer = program.plans().answer(workspace, question, progress, model::asked);
             ownUp(progress);
             return answer;
         }
@@ -230,11 +262,13 @@ final class PlanCommand implements Callable<Integer> {
 
     private Workspace workspace() {
         return program.workspace()
-                .withMostMinutes(
-                        mostMinutes == null
-                                ? OptionalInt.empty()
-                                : OptionalInt.of(
-                                        new Given("--most-minutes", mostMinutes).whole(10, MOST_MINUTES, "minutes")));
+                .withMinutes(minutes("--most-minutes", mostMinutes), minutes("--done-within", doneWithin));
+    }
+
+    private static OptionalInt minutes(String option, @Nullable String given) {
+        return given == null
+                ? OptionalInt.empty()
+                : OptionalInt.of(new Given(option, given).whole(10, MOST_MINUTES, "minutes"));
     }
 
     private PlanQuestion question() {

@@ -19,6 +19,8 @@ final class WhereToLook {
         commands.put("force it to be replaced", "To replace it all the same: --force");
         commands.put("starter files", "Starter files: init DIR, then add --data DIR");
         commands.put("search for its words", "Search: foods WORDS");
+        commands.put("say that you are sure", "To write it all the same: --sure");
+        commands.put("keep a plan when you make one", "To keep a plan: plan EATER --keep");
         return commands;
     }
 

@@ -10,6 +10,7 @@ import batchwright.plan.Seat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Why one request has no plan, whatever it may cost, and what cures that. Sets of rules are looked for one after another, each with
@@ -54,10 +55,12 @@ final class ClashSearch {
         return sets.found.size() == 1 ? one(sets) : several(sets, List.of());
     }
 
-    /** A plan that only takes more hands-on time is named alone: how much more is what a cook wants to know. */
+    /** A plan that only takes more time is named alone: how much more is what a cook wants to know. */
     private Optional<Clash> tooLong() {
-        return SoftCooking.handsOnMinutes(request)
+        return Stream.of(SoftCooking.handsOnMinutes(request), SoftCooking.doneWithin(request))
+                .flatMap(Optional::stream)
                 .filter(rule -> oracle.shareOf(2).ask(rule.dropped().apply(request)) == Possible.YES)
+                .findFirst()
                 .map(rule -> Cure.atAnyCost(rule, request, oracle).clash(true));
     }
 

@@ -54,10 +54,11 @@ final class Oracle {
         }
     }
 
-    /** Stops a question when it has done enough. */
+    /** Stops a question when it has done enough, be it in several searches one after another. */
     private static final class Allowance implements Watch {
         private final long most;
-        private volatile long done;
+        private volatile long before;
+        private volatile long ofThis;
 
         Allowance(long most) {
             this.most = most;
@@ -76,8 +77,15 @@ final class Oracle {
 
         @Override
         public boolean stop(long work) {
-            done = work;
-            return work > most;
+            if (work < ofThis) {
+                before = done();
+            }
+            ofThis = work;
+            return done() > most;
+        }
+
+        long done() {
+            return before + ofThis;
         }
     }
 
@@ -120,7 +128,7 @@ final class Oracle {
         }
         var allowance = new Allowance(work);
         Possible answer = planner.possible(request.withPatience(Duration.ofNanos(time)), allowance);
-        account.done += allowance.done + LEAST_WORK;
+        account.done += allowance.done() + LEAST_WORK;
         return answer;
     }
 
@@ -135,7 +143,7 @@ final class Oracle {
         var allowance = new Allowance(work);
         KnownCost cost =
                 CostOracle.answer(asked, planner.plan(asked, allowance)).cost();
-        account.done += allowance.done + LEAST_WORK;
+        account.done += allowance.done() + LEAST_WORK;
         return cost;
     }
 }

@@ -60,7 +60,8 @@ final class SoftAvoid {
                         Optional.of(dish.id()),
                         now.with(now.foods(), now.allergens(), less(now.dishes(), dish)))));
         List<String> names = Stream.concat(
-                        now.foods().stream().map(Food::name), now.dishes().stream().map(Dish::name))
+                        now.foods().stream().map(Food::name),
+                        now.dishes().stream().map(Dish::name))
                 .toList();
         Avoided none = now.with(Set.of(), now.allergens(), Set.of());
         return rule(names, none, tiers(one, "all of them again", none), Optional.empty());
@@ -70,8 +71,8 @@ final class SoftAvoid {
     private Optional<SoftRule> dietsAndAllergens() {
         List<Loosening> one = new ArrayList<>();
         now.diets()
-                .forEach(diet -> one.add(again(
-                        careful(diet.says()), Optional.of(diet.name()), now.withDiets(less(now.diets(), diet)))));
+                .forEach(diet -> one.add(
+                        again(careful(diet.says()), Optional.of(diet.name()), now.withDiets(less(now.diets(), diet)))));
         List<String> names = Stream.concat(
                         now.diets().stream().map(Diet::says),
                         now.allergens().stream().sorted().map(Allergen::label))

@@ -137,6 +137,30 @@ final class SoftCooking {
         return request.withKitchen(kitchen.with(kitchen.equipment().withHandsOnMinutes(most)));
     }
 
+    /** Empty when there is no limit. */
+    static Optional<SoftRule> doneWithin(PlanRequest request) {
+        OptionalInt limit = request.kitchen().equipment().limits().doneWithinMinutes();
+        if (limit.isEmpty()) {
+            return Optional.empty();
+        }
+        int now = limit.getAsInt();
+        Loosening longer = new Loosening(
+                Math.max(0, A_DAY - now) / FEW_MINUTES,
+                (r, units) -> within(r, OptionalInt.of(now + units * FEW_MINUTES)),
+                units -> "allow " + (now + units * FEW_MINUTES) + " minutes",
+                units -> new Remedy.AllowTime(now + units * FEW_MINUTES));
+        return Optional.of(new SoftRule(
+                "time of a session",
+                "cooking, filling and washing up are done within " + now + " minutes",
+                r -> within(r, OptionalInt.empty()),
+                List.of(List.of(longer))));
+    }
+
+    private static PlanRequest within(PlanRequest request, OptionalInt most) {
+        Kitchen kitchen = request.kitchen();
+        return request.withKitchen(kitchen.with(kitchen.equipment().withDoneWithinMinutes(most)));
+    }
+
     /** Empty when every dish keeps for all days. Fewer days; else a dish frozen that is not; else all of them. */
     static Optional<SoftRule> keeping(PlanRequest request) {
         List<Dish> spoil = request.kitchen().dishes().values().stream()

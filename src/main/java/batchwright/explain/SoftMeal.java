@@ -66,18 +66,17 @@ final class SoftMeal {
     Optional<SoftRule> softRule(Kitchen kitchen) {
         int containers = at.wishes().containersADay();
         Meals now = at.wishes().meals();
-        boolean tooFew = kind != Kind.BREAKFAST && now.mostLunches(containers) + now.mostDinners(containers) < containers;
+        boolean tooFew =
+                kind != Kind.BREAKFAST && now.mostLunches(containers) + now.mostDinners(containers) < containers;
         boolean binds = least > 0
                 || tooFew
-                || (most < containers
-                        && kitchen.dishes().values().stream().anyMatch(dish -> dish.kind() == kind));
+                || (most < containers && kitchen.dishes().values().stream().anyMatch(dish -> dish.kind() == kind));
         return binds
                 ? Optional.of(new SoftRule(
                         "meals",
                         at.name() + " has " + range(least, most) + " a day, and " + one() + " dishes for nothing else",
                         request -> with(request, 0, containers),
-                        List.of(List.of(
-                                looser(least, -1, 0), looser(Math.max(0, containers - most), 0, 1)))))
+                        List.of(List.of(looser(least, -1, 0), looser(Math.max(0, containers - most), 0, 1)))))
                 : Optional.empty();
     }
 

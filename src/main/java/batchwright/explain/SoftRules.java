@@ -21,6 +21,7 @@ record SoftRules(List<List<SoftRule>> groups) {
         SoftCooking.lastTime(request).ifPresent(session::add);
         SoftCooking.askedFor(request).ifPresent(session::add);
         SoftCooking.handsOnMinutes(request).ifPresent(session::add);
+        SoftCooking.doneWithin(request).ifPresent(session::add);
         SoftShops.shops(request).ifPresent(session::add);
         groups.add(session);
         EaterInRequest.all(request).forEach(at -> groups.add(of(at, request)));

@@ -43,6 +43,7 @@ final class EquipmentReader {
             "pans",
             "cooks",
             "most_minutes",
+            "done_within",
             "largest_box_ml",
             "largest_box_g",
             "trip");
@@ -95,7 +96,8 @@ final class EquipmentReader {
         if (price.isPresent() && trip.isEmpty()) {
             problems.error(
                     written.orElseThrow(),
-                    "%s has more decimals than %s".formatted(written.orElseThrow().text(), currency),
+                    "%s has more decimals than %s"
+                            .formatted(written.orElseThrow().text(), currency),
                     "expected an amount in %s, the currency of foods/shop.csv".formatted(currency));
         }
         return trip.orElse(Money.ZERO);
@@ -126,6 +128,7 @@ final class EquipmentReader {
                 fields.whole("cooks", COOKS).orElse(1),
                 new Equipment.Limits(
                         number("most_minutes", MINUTES),
+                        number("done_within", MINUTES),
                         number("largest_box_ml", MILLILITRES),
                         number("largest_box_g", GRAMS)));
     }

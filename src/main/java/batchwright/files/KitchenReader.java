@@ -1,5 +1,8 @@
 package batchwright.files;
 
+import batchwright.book.Book;
+import batchwright.book.FoodStock;
+import batchwright.files.book.BookReader;
 import batchwright.files.dishes.AmountGrammar;
 import batchwright.files.dishes.DishReader;
 import batchwright.files.dishes.MixReader;
@@ -38,14 +41,24 @@ public final class KitchenReader {
     private final Map<Food, Span> cooked = new LinkedHashMap<>();
 
     private final LocalDate cookingDay;
+    /** The last day of the book that counts. */
+    private LocalDate asOf;
 
     private KitchenReader(DataFiles files, LocalDate cookingDay) {
         this.cookingDay = cookingDay;
+        this.asOf = cookingDay;
         this.sources = new Sources(files, problems);
     }
 
     public static Read<Kitchen> read(DataFiles files, LocalDate cookingDay) {
         return new KitchenReader(files, cookingDay).kitchen(true);
+    }
+
+    /** The kitchen without its dishes, and with what was at home before the book began. */
+    public static Read<Kitchen> readBeforeBook(DataFiles files, LocalDate cookingDay) {
+        var reader = new KitchenReader(files, cookingDay);
+        reader.asOf = LocalDate.MIN;
+        return reader.kitchen(false);
     }
 
     /** The kitchen without its dishes, whose files are not opened: for questions about foods alone. */
@@ -72,7 +85,11 @@ public final class KitchenReader {
         ShopTable shop = ShopTable.read(
                 sources.need("foods/shop.csv", "expected the table of packs and prices" + INIT), foods, problems);
         Map<String, Dish> dishes = withDishes ? dishes(foods, measures, yields) : Map.of();
-        Map<Food, List<Lot>> pantry = PantryTable.read(sources.find("profiles/pantry.csv"), foods, measures, problems);
+        Map<Food, List<Lot>> beforeBook =
+                PantryTable.read(sources.find("profiles/pantry.csv"), foods, measures, problems);
+        Book book = BookReader.read(sources.find(BookReader.PATH), problems).until(asOf);
+        Map<Food, List<Lot>> pantry =
+                FoodStock.of(book, beforeBook, foods.foods()).lots();
         EquipmentReader.KitchenPage kitchen =
                 EquipmentReader.read(sources.find(EquipmentReader.PATH), shop.currency(), problems);
         warnAboutFoodsNotToBeHad(shop, pantry);

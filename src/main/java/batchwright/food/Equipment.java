@@ -54,11 +54,17 @@ public record Equipment(
 
     /**
      * @param handsOnMinutes most that a session may take the cooks' hands, all of them together
+     * @param doneWithinMinutes most from the start of a session until its last step ends
      * @param boxMillilitres largest box there is
      * @param boxGrams most that a box should weigh
      */
-    public record Limits(OptionalInt handsOnMinutes, OptionalInt boxMillilitres, OptionalInt boxGrams) {
-        public static final Limits NONE = new Limits(OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty());
+    public record Limits(
+            OptionalInt handsOnMinutes,
+            OptionalInt doneWithinMinutes,
+            OptionalInt boxMillilitres,
+            OptionalInt boxGrams) {
+        public static final Limits NONE =
+                new Limits(OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty());
     }
 
     /** The litres of a pan of 28 cm, for which loads are written. */
@@ -111,7 +117,24 @@ public record Equipment(
     }
 
     public Equipment withHandsOnMinutes(OptionalInt most) {
-        return new Equipment(
-                hob, oven, pots, pans, others, cooks, new Limits(most, limits.boxMillilitres(), limits.boxGrams()));
+        return with(new Limits(most, limits.doneWithinMinutes(), limits.boxMillilitres(), limits.boxGrams()));
+    }
+
+    public Equipment withDoneWithinMinutes(OptionalInt most) {
+        return with(new Limits(limits.handsOnMinutes(), most, limits.boxMillilitres(), limits.boxGrams()));
+    }
+
+    private Equipment with(Limits other) {
+        return new Equipment(hob, oven, pots, pans, others, cooks, other);
+    }
+
+    /** Most hands-on minutes, all cooks together, of a session that keeps both limits on its time; empty without them. */
+    public OptionalInt mostHandsOnMinutes() {
+        OptionalInt inTime = limits.doneWithinMinutes();
+        if (inTime.isEmpty()) {
+            return limits.handsOnMinutes();
+        }
+        int all = inTime.getAsInt() * cooks;
+        return OptionalInt.of(Math.min(all, limits.handsOnMinutes().orElse(all)));
     }
 }

@@ -121,8 +121,7 @@ public record Kitchen(
     }
 
     public Kitchen with(Shops other) {
-        return new Kitchen(
-                foods, measures, yields, packs, dishes, pantry, currency, cookingDay, equipment, other);
+        return new Kitchen(foods, measures, yields, packs, dishes, pantry, currency, cookingDay, equipment, other);
     }
 
     /** Names of all shops that are gone to, in the order of the files. */
@@ -151,13 +150,14 @@ public record Kitchen(
         Map<Food, List<Pack>> all = new LinkedHashMap<>(packs);
         shops.elsewhere()
                 .forEach((food, sold) -> all.merge(
-                        food, sold, (a, b) -> Stream.concat(a.stream(), b.stream()).toList()));
+                        food,
+                        sold,
+                        (a, b) -> Stream.concat(a.stream(), b.stream()).toList()));
         return all;
     }
 
     public Kitchen withoutPantry() {
-        return new Kitchen(
-                foods, measures, yields, packs, dishes, Map.of(), currency, cookingDay, equipment, shops);
+        return new Kitchen(foods, measures, yields, packs, dishes, Map.of(), currency, cookingDay, equipment, shops);
     }
 
     public Optional<Measure> measure(Food food, String name) {

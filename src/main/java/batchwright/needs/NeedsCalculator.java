@@ -18,6 +18,7 @@ import batchwright.needs.target.Targets;
 import batchwright.needs.total.SecondOpinions;
 import batchwright.person.Body;
 import batchwright.person.Eater;
+import batchwright.person.PalFromWeighings;
 import batchwright.quantity.Energy;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,6 +37,17 @@ public final class NeedsCalculator {
             new Citation("Mifflin et al. 1990, St Jeor et al. 2004; Hall 2008"));
 
     private NeedsCalculator() {}
+
+    /**
+     * With what an eater's own weighings came to, in place of the activity that the profile says.
+     *
+     * @param holds energy a day that holds the weight
+     */
+    public static Needs needsOf(Eater asWritten, Energy holds) {
+        Body body = BodyFatFinding.of(asWritten.body()).body();
+        double resting = RestingEnergyEquations.estimates(body).get(0).perDay().kcal();
+        return needsOf(asWritten.withActivity(new PalFromWeighings(holds.kcal() / resting)));
+    }
 
     public static Needs needsOf(Eater asWritten) {
         BodyFatFinding bodyFat = BodyFatFinding.of(asWritten.body());

@@ -40,6 +40,10 @@ public record Eater(
         return new Eater(id, name, other, activity, goal, health, adjustments, wishes, training);
     }
 
+    public Eater withActivity(PhysicalActivity other) {
+        return new Eater(id, name, body, other, goal, health, adjustments, wishes, training);
+    }
+
     public Eater withGoal(Goal other) {
         return new Eater(id, name, body, activity, other, health, adjustments, wishes, training);
     }

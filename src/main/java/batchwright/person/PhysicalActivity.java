@@ -3,7 +3,8 @@ package batchwright.person;
 /**
  * How active the eater is over the whole day, training included. So nothing is ever added for training: it is included.
  */
-public sealed interface PhysicalActivity permits FaoLevel, CommonMultiplier, PalNumber, Diary, ActivityFacts {
+public sealed interface PhysicalActivity
+        permits FaoLevel, CommonMultiplier, PalNumber, Diary, ActivityFacts, PalFromWeighings {
     /** One result for each way of saying it. */
     interface Cases<R> {
         R level(FaoLevel level);
@@ -15,6 +16,8 @@ public sealed interface PhysicalActivity permits FaoLevel, CommonMultiplier, Pal
         R diary(Diary diary);
 
         R facts(ActivityFacts facts);
+
+        R weighings(PalFromWeighings weighings);
     }
 
     <R> R match(Cases<R> cases);

@@ -38,6 +38,9 @@ public sealed interface Remedy {
     /** Of work with the hands, in a cooking session. */
     record AllowMinutes(int handsOn) implements Remedy {}
 
+    /** From the start of a cooking session until its last step ends. */
+    record AllowTime(int minutes) implements Remedy {}
+
     /** @param range of the limit that the setting changes */
     record ChangeTarget(Eater eater, Setting setting, Range range) implements Remedy {}
 

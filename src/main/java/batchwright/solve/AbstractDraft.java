@@ -73,7 +73,12 @@ abstract class AbstractDraft implements Draft {
                             .filter(variant::changes)
                             .forEach(part -> gramsAs.put(
                                     new AsKey(seat, variant, part.name()),
-                                    gramsAs(name + "." + part.name() + "." + seat.eater().id(), seat, dish, part)));
+                                    gramsAs(
+                                            name + "." + part.name() + "."
+                                                    + seat.eater().id(),
+                                            seat,
+                                            dish,
+                                            part)));
                 }
             }
         }

@@ -34,8 +34,7 @@ final class Packs {
             menu.packs().stream()
                     .map(Pack::shop)
                     .distinct()
-                    .forEach(shop -> columns.put(
-                            shop, model.column("trip." + (columns.size() + 1), 0, 1, true, rank)));
+                    .forEach(shop -> columns.put(shop, model.column("trip." + (columns.size() + 1), 0, 1, true, rank)));
         }
         return columns;
     }
@@ -46,8 +45,8 @@ final class Packs {
         for (Seat seat : request.seats()) {
             var wishes = seat.eater().wishes();
             double inOne = menu.dishes(seat).stream()
-                    .flatMapToDouble(d ->
-                            d.parts().stream().mapToDouble(p -> p.mostGrams() * menu.mostShare(d, p, food)))
+                    .flatMapToDouble(
+                            d -> d.parts().stream().mapToDouble(p -> p.mostGrams() * menu.mostShare(d, p, food)))
                     .sum();
             double aDay = inOne * wishes.containersADay();
             aDay += menu.snacks(seat).stream()

@@ -7,15 +7,21 @@ import java.util.List;
  *
  * @param path as shown to the user
  * @param lines without line ends
+ * @param ended whether the last line has an end; one that has none may be cut off
  */
-public record SourceFile(String path, List<String> lines) {
+public record SourceFile(String path, List<String> lines, boolean ended) {
     public SourceFile {
         lines = List.copyOf(lines);
     }
 
+    public SourceFile(String path, List<String> lines) {
+        this(path, lines, true);
+    }
+
     /** From text with any of the usual line ends. */
     public static SourceFile of(String path, String content) {
-        return new SourceFile(path, content.lines().toList());
+        boolean ended = content.isEmpty() || content.endsWith("\n") || content.endsWith("\r");
+        return new SourceFile(path, content.lines().toList(), ended);
     }
 
     /** A place in this file; one that lies beyond the end of its line is moved to that end. */

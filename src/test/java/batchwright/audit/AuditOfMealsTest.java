@@ -107,7 +107,8 @@ class AuditOfMealsTest {
                 .divide(BigDecimal.valueOf(540), 0, RoundingMode.FLOOR)
                 .intValueExact();
 
-        assertThat(failed(density(Range.between(per100g, EGG_POTS_KCAL_PER_100_G + 1)))).isEmpty();
+        assertThat(failed(density(Range.between(per100g, EGG_POTS_KCAL_PER_100_G + 1))))
+                .isEmpty();
         assertThat(failed(density(Range.atMost(per100g - 1))))
                 .first()
                 .asString()
@@ -151,17 +152,20 @@ class AuditOfMealsTest {
         var one = TimesADay.of(1, 1);
         assertThat(failed(potIs(Dish.Kind.DINNER, Meals.USUAL.withLunchesAndDinners(one, one))))
                 .isEmpty();
-        assertThat(failed(potIs(Dish.Kind.LUNCH, Meals.USUAL.withLunchesAndDinners(TimesADay.of(0, 0), TimesADay.of(2, 2)))))
-                .containsExactly("meals: ben, day 1: 1 lunch dishes, 0 dinner dishes and 1 for either, from 0 to 0 lunches "
-                        + "and from 2 to 2 dinners were asked for; "
-                        + "ben, day 2: 1 lunch dishes, 0 dinner dishes and 1 for either, from 0 to 0 lunches "
-                        + "and from 2 to 2 dinners were asked for");
+        assertThat(failed(potIs(
+                        Dish.Kind.LUNCH, Meals.USUAL.withLunchesAndDinners(TimesADay.of(0, 0), TimesADay.of(2, 2)))))
+                .containsExactly(
+                        "meals: ben, day 1: 1 lunch dishes, 0 dinner dishes and 1 for either, from 0 to 0 lunches "
+                                + "and from 2 to 2 dinners were asked for; "
+                                + "ben, day 2: 1 lunch dishes, 0 dinner dishes and 1 for either, from 0 to 0 lunches "
+                                + "and from 2 to 2 dinners were asked for");
     }
 
     /** The plan cooks two dishes. */
     @Test
     void dishes_that_are_not_different_enough() {
-        assertThat(failed(request().withVariety(new Variety(2, Set.of(EGG_POT))))).isEmpty();
+        assertThat(failed(request().withVariety(new Variety(2, Set.of(EGG_POT)))))
+                .isEmpty();
         assertThat(failed(request().withVariety(new Variety(3, Set.of()))))
                 .containsExactly("dish count: 2 dishes are cooked, at least 3");
         assertThat(failed(request().withVariety(new Variety(1, Set.of(EGG_POT, CHICKEN_RICE)))))

@@ -41,6 +41,7 @@ class AuditTest {
                         "keeping",
                         "avoid",
                         "stock",
+                        "one kind",
                         "use by",
                         "budget",
                         "always eaten",

@@ -48,7 +48,7 @@ class CheckCommandTest {
                 "white_rice,corner market,bag,907,2.19",
                 "white_rice,corner market,bag,907,219");
         Folders.replace(here.resolve("foods/shop.csv"), "quinoa,corner", "quinao,corner");
-        Folders.replace(here.resolve("foods/dishes/lentil_ragu.yaml"), "kind: main", "kind: lunch");
+        Folders.replace(here.resolve("foods/dishes/lentil_ragu.yaml"), "kind: main", "kind: supper");
 
         Cli.Result result = Cli.in(here).run("check");
 

@@ -211,7 +211,8 @@ class HazardWalksTest {
                 .isCloseTo(salt, within(0.1));
         assertThat(caution(plan, "salt_to_add")).contains("at most " + (int) most + " g");
         assertThat(caution(plan, "salt")).contains("WHO advises less than 5 g a day");
-        assertThat(caution(plan, "hot_boxes")).contains(String.format(Locale.ROOT, "%.1f kg", kg), "about 2 kg of hot food at once");
+        assertThat(caution(plan, "hot_boxes"))
+                .contains(String.format(Locale.ROOT, "%.1f kg", kg), "about 2 kg of hot food at once");
 
         assertThat(plan.get("leftovers")).isNotEmpty().allSatisfy(left -> {
             assertThat(left.get("becomes").textValue()).isIn("stock", "waste");

@@ -43,7 +43,7 @@ class HelpTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"needs", "plan", "snack", "dishes", "foods", "check", "init"})
+    @ValueSource(strings = {"needs", "plan", "snack", "dishes", "foods", "book", "today", "check", "init"})
     void help_of_every_command(String command) {
         Cli.Result help = Cli.in(here).run(command, "--help");
 
@@ -72,7 +72,8 @@ class HelpTest {
         assertThat(result.code()).isZero();
         assertThat(examples(result.out())).hasSize(2);
         assertThat(result.out().lines().count()).isLessThan(20);
-        assertThat(result.out()).contains("needs", "plan", "snack", "dishes", "foods", "check", "init");
+        assertThat(result.out())
+                .contains("needs", "plan", "snack", "dishes", "foods", "book", "today", "check", "init");
     }
 
     @Test

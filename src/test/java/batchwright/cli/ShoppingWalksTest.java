@@ -95,10 +95,12 @@ class ShoppingWalksTest {
         Path dish = here.resolve("foods/dishes/lentil_ragu.yaml");
         Files.writeString(
                 dish,
-                Files.readString(dish).replace("garlic: 4 g", "garlic: 4 g\n      sesame_seeds: 3 g, or leave out")
+                Files.readString(dish)
+                        .replace("garlic: 4 g", "garlic: 4 g\n      sesame_seeds: 3 g, or leave out")
                         .replace("onion, garlic]", "onion, garlic, sesame_seeds]"));
         pantry("canola_oil,500,");
-        String[] ragu = {"parent-holding", "--days", "2", "--cook", "lentil_ragu,rice_pudding", "--with", "lentil_ragu"};
+        String[] ragu = {"parent-holding", "--days", "2", "--cook", "lentil_ragu,rice_pudding", "--with", "lentil_ragu"
+        };
 
         JsonNode answer = Shape.parse(plan(ragu, "--json").out());
         String text = plan(ragu).flat();
@@ -131,10 +133,11 @@ class ShoppingWalksTest {
 
     @Test
     void only_in_one_shop() {
-        JsonNode answer = Shape.parse(plan(RAGU, "--shops", "Corner Market", "--json").out());
+        JsonNode answer =
+                Shape.parse(plan(RAGU, "--shops", "Corner Market", "--json").out());
 
-        answer.get("shopping").forEach(line -> assertThat(line.get("shop").asText(""))
-                .isIn("corner market", "null", ""));
+        answer.get("shopping")
+                .forEach(line -> assertThat(line.get("shop").asText("")).isIn("corner market", "null", ""));
         assertThat(plan(RAGU, "--shops", "cornermarket").err())
                 .contains("there is no shop called \"cornermarket\"", "Nearest: corner market.");
     }
@@ -152,13 +155,17 @@ class ShoppingWalksTest {
     /** Shopping is in packs, bunches and pieces; cups are for the cook. */
     @Test
     void no_cups_in_a_shopping_list() throws IOException {
-        String[] stew = {"lifter-gaining", "--days", "4", "--cook", "peanut_stew,overnight_oats", "--with", "peanut_stew"};
+        String[] stew = {
+            "lifter-gaining", "--days", "4", "--cook", "peanut_stew,overnight_oats", "--with", "peanut_stew"
+        };
 
         Path note = here.resolve("list.txt");
         String text = plan(stew, "--shopping", note.toString()).out();
         String list = Files.readString(note);
 
         assertThat(list).contains("bunch").doesNotContain(" cup");
-        assertThat(text.substring(text.indexOf("BUY: "))).contains("bunch 280 g").doesNotContain(" cup");
+        assertThat(text.substring(text.indexOf("BUY: ")))
+                .contains("bunch 280 g")
+                .doesNotContain(" cup");
     }
 }

@@ -270,10 +270,11 @@ class ClashFinderTest {
                 .containsExactly(tuple(
                         "avoid", "allow " + vegan.says() + " again, but only if that is no allergy or intolerance"));
 
-        Wishes noBars = wishes.with(wishes.avoided().withChecked(Set.of("bar")))
-                .withAvoided(Set.of(BAR), Set.of(), Set.of());
+        Wishes noBars =
+                wishes.with(wishes.avoided().withChecked(Set.of("bar"))).withAvoided(Set.of(BAR), Set.of(), Set.of());
         var bars = dish("bars", 4, true, BAR);
-        List<Clash> clashes = checked(request(2, 3, List.of(STEW, bars), seat("ann", noBars, TestTarget.energy(400, 390, 410))));
+        List<Clash> clashes =
+                checked(request(2, 3, List.of(STEW, bars), seat("ann", noBars, TestTarget.energy(400, 390, 410))));
         assertThat(clashes)
                 .extracting(Clash::rule, Clash::cure)
                 .startsWith(tuple("avoid", "allow bar again"))

@@ -134,8 +134,8 @@ class MealsClashTest {
     /** Two containers of a stew that is a dinner, and one dinner a day when nothing is said. */
     @Test
     void nothing_but_a_dinner_dish() {
-        Dish dinner = new Dish(
-                "stew", "stew", Dish.Kind.DINNER, 4, true, STEW.reheat(), STEW.parts(), List.of(), List.of());
+        Dish dinner =
+                new Dish("stew", "stew", Dish.Kind.DINNER, 4, true, STEW.reheat(), STEW.parts(), List.of(), List.of());
 
         List<Clash> clashes = clashes(meals(dinner, Meals.USUAL));
 

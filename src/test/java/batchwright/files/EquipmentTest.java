@@ -42,6 +42,7 @@ class EquipmentTest {
                         microwave: no
                         cooks: 2
                         most_minutes: 120
+                        done_within: 240
                         largest_box_ml: 750
                         largest_box_g: 600
                         """));
@@ -54,7 +55,8 @@ class EquipmentTest {
         assertThat(own.has(Appliance.MICROWAVE)).isFalse();
         assertThat(own.cooks()).isEqualTo(2);
         assertThat(own.limits())
-                .isEqualTo(new Equipment.Limits(OptionalInt.of(120), OptionalInt.of(750), OptionalInt.of(600)));
+                .isEqualTo(new Equipment.Limits(
+                        OptionalInt.of(120), OptionalInt.of(240), OptionalInt.of(750), OptionalInt.of(600)));
     }
 
     @Test

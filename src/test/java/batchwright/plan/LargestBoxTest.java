@@ -27,7 +27,9 @@ class LargestBoxTest {
     }
 
     private static DayTarget on(int ml, int g) {
-        return LargestBox.on(TARGET, new Equipment.Limits(OptionalInt.empty(), OptionalInt.of(ml), OptionalInt.of(g)));
+        return LargestBox.on(
+                TARGET,
+                new Equipment.Limits(OptionalInt.empty(), OptionalInt.empty(), OptionalInt.of(ml), OptionalInt.of(g)));
     }
 
     @Test

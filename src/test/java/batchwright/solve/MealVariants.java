@@ -113,9 +113,10 @@ public final class MealVariants {
         if (chance(3)) {
             int density = (int) (100.0 * seat.target().energyAimKcal() / Math.max(1, containers * middle));
             limits.add(TestTarget.limit("energy density", Scope.PER_100_G, Nutrient.ENERGY)
-                    .with(chance(2)
-                            ? Range.atMost(density * random.nextInt(8, 16) / 10)
-                            : Range.between(density * random.nextInt(2, 8) / 10, 3 * density)));
+                    .with(
+                            chance(2)
+                                    ? Range.atMost(density * random.nextInt(8, 16) / 10)
+                                    : Range.between(density * random.nextInt(2, 8) / 10, 3 * density)));
         }
         return new Seat(
                 seat.eater().withWishes(wishes.with(meals)),

@@ -59,10 +59,11 @@ class PlannerBruteForceTest {
     @MethodSource("fewerSeeds")
     void costs_what_enumeration_finds_with_other_dishes_than_last_time(long seed) {
         PlanRequest request = RandomProblems.of(seed);
-        var lastTime = new BatchPlanner().plan(request).best().stream()
-                .flatMap(plan -> plan.first().batches().stream())
-                .map(batch -> batch.dish())
-                .collect(Collectors.toSet());
+        var lastTime = new BatchPlanner()
+                .plan(request).best().stream()
+                        .flatMap(plan -> plan.first().batches().stream())
+                        .map(batch -> batch.dish())
+                        .collect(Collectors.toSet());
         agrees(request.withVariety(new Variety(1 + (int) (seed % 3), lastTime)));
     }
 

@@ -43,7 +43,8 @@ class SwapsBruteForceTest {
     /** Requests without a plan say little, and swaps that never pay say nothing. */
     @Test
     void many_plans_swap_something() {
-        long swapping = seeds().mapToObj(seed -> new BatchPlanner().plan(request(seed)).best())
+        long swapping = seeds().mapToObj(
+                        seed -> new BatchPlanner().plan(request(seed)).best())
                 .flatMap(Optional::stream)
                 .filter(plan -> plan.batches().stream()
                         .anyMatch(batch -> !batch.dish().swaps().isEmpty()))

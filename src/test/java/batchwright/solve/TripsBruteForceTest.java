@@ -70,9 +70,7 @@ class TripsBruteForceTest {
     private static OptionalLong leastCost(PlanRequest request) {
         long trip = request.kitchen().shops().trip().minor();
         return SHOPS.stream()
-                .flatMapToLong(shops -> at(request, shops)
-                        .map(cost -> cost + trip * shops.size())
-                        .stream()
+                .flatMapToLong(shops -> at(request, shops).map(cost -> cost + trip * shops.size()).stream()
                         .mapToLong(Long::longValue))
                 .filter(cost -> request.budget().map(b -> cost <= b.minor()).orElse(true))
                 .min();
@@ -80,7 +78,8 @@ class TripsBruteForceTest {
 
     private static Optional<Long> at(PlanRequest request, Set<String> shops) {
         Kitchen kitchen = request.kitchen().onlyAt(shops::contains).with(Shops.FREE);
-        OptionalLong cost = BruteForce.leastCost(request.withBudget(Optional.empty()).withKitchen(kitchen));
+        OptionalLong cost =
+                BruteForce.leastCost(request.withBudget(Optional.empty()).withKitchen(kitchen));
         return cost.isPresent() ? Optional.of(cost.getAsLong()) : Optional.empty();
     }
 
@@ -107,7 +106,10 @@ class TripsBruteForceTest {
                             new BatchPlanner().plan(request.withKitchen(free)).best();
                     return plan.isPresent()
                             && plan.get().first().shopsVisited().size()
-                                    < whenFree.orElseThrow().first().shopsVisited().size();
+                                    < whenFree.orElseThrow()
+                                            .first()
+                                            .shopsVisited()
+                                            .size();
                 })
                 .count();
 

@@ -48,8 +48,9 @@ public final class DishReader {
         var fields = Fields.ofPage(page.get(), KEYS, problems);
         Optional<String> id = id(fields);
         Optional<Written> name = fields.need("name", "Enter what people call it: name: Lentil soup");
-        Optional<Dish.Kind> kind =
-                fields.need("kind", "Enter kind: breakfast, lunch, dinner, or main for lunch and dinner").flatMap(this::kind);
+        Optional<Dish.Kind> kind = fields.need(
+                        "kind", "Enter kind: breakfast, lunch, dinner, or main for lunch and dinner")
+                .flatMap(this::kind);
         Optional<Integer> days = fridgeDays(fields);
         Optional<Boolean> freezes = fields.need("freezes", "Enter freezes: yes when a container may be frozen, else no")
                 .flatMap(w -> YesNo.read(w, problems));
@@ -102,7 +103,11 @@ public final class DishReader {
         if (KINDS.contains(written.text())) {
             return Optional.of(Dish.Kind.valueOf(written.text().toUpperCase(Locale.ROOT)));
         }
-        problems.unknown(written, "there is no kind called " + written.quoted(), "expected breakfast, lunch, dinner, or main for lunch and dinner", KINDS);
+        problems.unknown(
+                written,
+                "there is no kind called " + written.quoted(),
+                "expected breakfast, lunch, dinner, or main for lunch and dinner",
+                KINDS);
         return Optional.empty();
     }
 

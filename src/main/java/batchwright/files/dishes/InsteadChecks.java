@@ -20,7 +20,8 @@ final class InsteadChecks {
 
     static List<Wrong> ofPart(List<Ingredient> mix, boolean inPieces, boolean fatPouredOff) {
         List<Wrong> wrong = new ArrayList<>();
-        if (mix.stream().allMatch(i -> !i.instead().nothing() && i.instead().others().isEmpty())) {
+        if (mix.stream()
+                .allMatch(i -> !i.instead().nothing() && i.instead().others().isEmpty())) {
             return wrong;
         }
         if (inPieces || fatPouredOff) {

@@ -61,9 +61,7 @@ final class InsteadGrammar {
             Optional<Food> other = foods.find(one);
             if (other.filter(o -> o.equals(food) || isIn(o, others)).isPresent()) {
                 problems.error(
-                        one,
-                        one.quoted() + " stands in this line already",
-                        "expected another food, or leave out");
+                        one, one.quoted() + " stands in this line already", "expected another food, or leave out");
             } else {
                 other.ifPresent(o -> others.add(new Ingredient(o, grams, cooked(o, method))));
             }

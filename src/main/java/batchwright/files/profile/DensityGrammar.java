@@ -13,8 +13,8 @@ import org.jspecify.annotations.Nullable;
 
 /** How much energy is in 100 g of a container: 60 to 160 kcal per 100 g, at least 60 kcal per 100 g, at most 160 kcal per 100 g. */
 record DensityGrammar(OptionalInt least, OptionalInt most) {
-    private static final Pattern ASKED = Pattern.compile("(?:(at least|at most)\\s+|([0-9]{1,4})\\s+to\\s+)([0-9]{1,4})"
-            + "\\s*kcal\\s+per\\s+100\\s*g");
+    private static final Pattern ASKED = Pattern.compile(
+            "(?:(at least|at most)\\s+|([0-9]{1,4})\\s+to\\s+)([0-9]{1,4})" + "\\s*kcal\\s+per\\s+100\\s*g");
     private static final NumberRange KCAL = NumberRange.of(
             "energy density", "1", String.valueOf(Box.DENSEST), "kcal per 100 g", "a stew has about 100, pure fat 900");
 

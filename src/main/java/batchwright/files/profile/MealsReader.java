@@ -56,9 +56,8 @@ final class MealsReader {
         }
         var numbers = new Numbers(problems);
         Optional<Integer> least = numbers.whole(new Written(said.group(1), written.at()), number);
-        Optional<Integer> most = said.group(2) == null
-                ? least
-                : numbers.whole(new Written(said.group(2), written.at()), number);
+        Optional<Integer> most =
+                said.group(2) == null ? least : numbers.whole(new Written(said.group(2), written.at()), number);
         if (least.isEmpty() || most.isEmpty()) {
             return Optional.empty();
         }

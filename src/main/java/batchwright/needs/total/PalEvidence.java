@@ -6,6 +6,7 @@ import batchwright.person.ActivityFacts;
 import batchwright.person.CommonMultiplier;
 import batchwright.person.Diary;
 import batchwright.person.FaoLevel;
+import batchwright.person.PalFromWeighings;
 import batchwright.person.PalNumber;
 import batchwright.person.PhysicalActivity;
 import java.util.ArrayList;
@@ -26,6 +27,8 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 public record PalEvidence(double pal, double sd, Citation source, List<String> caveats) {
     private static final double SD_OF_PAL = 0.10;
     private static final double SD_OF_A_WORD = 0.2;
+    /** 125 of 2500 kcal: what some weeks of weighings come to. */
+    private static final double SD_OF_WEIGHINGS = 0.05;
 
     private static final double LEAST_SUSTAINED = 1.1;
     private static final double MOST_SUSTAINED = 2.5;
@@ -111,6 +114,15 @@ public record PalEvidence(double pal, double sd, Citation source, List<String> c
         @Override
         public PalEvidence number(PalNumber number) {
             return counted(number, "as the profile says");
+        }
+
+        @Override
+        public PalEvidence weighings(PalFromWeighings weighings) {
+            return new PalEvidence(
+                    weighings.pal(),
+                    SD_OF_WEIGHINGS * weighings.pal(),
+                    new Citation("the eater's own weighings and recorded food"),
+                    List.of());
         }
 
         @Override

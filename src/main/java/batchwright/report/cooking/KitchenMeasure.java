@@ -58,11 +58,7 @@ public record KitchenMeasure(Measure measure, int twelfths, BigDecimal off) {
                         kitchen.packsOf(food).stream()
                                 .filter(pack -> COUNTED_AS_SOLD.contains(pack.label()))
                                 .map(pack -> new Measure(
-                                        food,
-                                        pack.label(),
-                                        pack.grams().multiply(food.edibleShare()),
-                                        0,
-                                        "as sold")))
+                                        food, pack.label(), pack.grams().multiply(food.edibleShare()), 0, "as sold")))
                 .toList();
     }
 

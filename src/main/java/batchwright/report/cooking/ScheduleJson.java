@@ -33,6 +33,10 @@ public final class ScheduleJson {
                 .put("shelves", schedule.equipment().oven().shelves());
         OptionalInt most = schedule.equipment().limits().handsOnMinutes();
         most.ifPresentOrElse(m -> node.put("most_hands_on_minutes", m), () -> node.putNull("most_hands_on_minutes"));
+        schedule.equipment()
+                .limits()
+                .doneWithinMinutes()
+                .ifPresentOrElse(m -> node.put("done_within_minutes", m), () -> node.putNull("done_within_minutes"));
         Json.text(node, "cook_at", clock.start().map(at -> clock.text(0)));
         ArrayNode steps = node.putArray("steps");
         StepView.all(session, schedule).forEach(view -> step(steps.addObject(), view));

@@ -75,7 +75,8 @@ public record StepView(PlacedStep step, List<Amount> amounts) {
 
     /** What is always at home, for the whole batch: And, to taste: 12 g salt, bay leaf. */
     public static String staples(Session session, Batch batch) {
-        Optional<SaltOfBatch> salt = Optional.ofNullable(SaltOfBatches.of(session).get(batch.dish()));
+        Optional<SaltOfBatch> salt =
+                Optional.ofNullable(SaltOfBatches.of(session).get(batch.dish()));
         return "And, to taste: "
                 + batch.dish().staples().stream()
                         .flatMap(staple -> of(batch, new Handled.OfStaple(staple, BigDecimal.ONE), salt).stream())
@@ -86,10 +87,10 @@ public record StepView(PlacedStep step, List<Amount> amounts) {
 
     /** Nothing of what no container has; of salt that is left out, that it is. */
     private static List<Amount> of(Batch batch, Handled handled, Optional<SaltOfBatch> salt) {
-        boolean salted = handled instanceof Handled.OfStaple staple && staple.staple().isSalt() && salt.isPresent();
-        Optional<BigDecimal> grams = salted
-                ? salt.map(s -> s.grams().multiply(((Handled.OfStaple) handled).share()))
-                : batch.grams(handled);
+        boolean salted =
+                handled instanceof Handled.OfStaple staple && staple.staple().isSalt() && salt.isPresent();
+        Optional<BigDecimal> grams =
+                salted ? salt.map(s -> s.grams().multiply(((Handled.OfStaple) handled).share())) : batch.grams(handled);
         return !salted && grams.filter(g -> g.signum() == 0).isPresent()
                 ? List.of()
                 : List.of(handled.match(new Handled.Cases<Amount>() {

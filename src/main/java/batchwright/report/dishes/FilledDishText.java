@@ -122,7 +122,10 @@ public final class FilledDishText {
                 .map(Nutrient::label)
                 .collect(Collectors.joining(", "));
         if (!incomplete.isEmpty()) {
-            page.paragraph("    ", "    ", "The figures for " + incomplete + " are at least so much: not every food has a value.");
+            page.paragraph(
+                    "    ",
+                    "    ",
+                    "The figures for " + incomplete + " are at least so much: not every food has a value.");
         }
     }
 

@@ -116,8 +116,8 @@ final class CookingEvents {
             boolean slow = evenings > 1;
             String summary = "Thaw " + Show.count(containers, "container", "containers") + " for "
                     + (slow ? "the day after tomorrow" : "tomorrow");
-            events.add(evening(
-                    "thaw/" + eaten + (slow ? "/slow" : ""), eaten.minusDays(evenings - 1L), summary, lines));
+            events.add(
+                    evening("thaw/" + eaten + (slow ? "/slow" : ""), eaten.minusDays(evenings - 1L), summary, lines));
         }
     }
 

@@ -4,12 +4,14 @@ import batchwright.needs.Needs;
 import batchwright.needs.Outlook;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.evidence.Estimate;
+import batchwright.needs.learning.Learned;
 import batchwright.needs.target.TargetLine;
 import batchwright.report.print.Json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Needs for scripts: schema batchwright.needs/1. */
@@ -19,7 +21,18 @@ public final class NeedsJson {
     private NeedsJson() {}
 
     public static String of(Needs needs, Outlook outlook) {
-        ObjectNode root = answer(needs);
+        return of(needs, outlook, Optional.empty());
+    }
+
+    /** @param learned what the eater's own weighings say, when there are any */
+    public static String of(Needs needs, Outlook outlook, Optional<Learned> learned) {
+        boolean hides =
+                needs.hidesFigures() || learned.filter(Learned::hidesFigures).isPresent();
+        ObjectNode root = answer(needs, hides);
+        learned.ifPresent(own -> root.set("weighings", LearnedJson.of(own)));
+        if (hides && !needs.hidesFigures()) {
+            return Json.text(root);
+        }
         if (outlook.weeks().isPresent()) {
             outlook.projection(needs)
                     .ifPresentOrElse(
@@ -33,12 +46,12 @@ public final class NeedsJson {
         return Json.text(root);
     }
 
-    private static ObjectNode answer(Needs needs) {
+    private static ObjectNode answer(Needs needs, boolean hides) {
         ObjectNode root = object(needs);
-        if (needs.hidesFigures()) {
+        if (hides) {
             WithoutFigures.in(root, SHOWN_ALWAYS);
         }
-        return root.put("figures_hidden", needs.hidesFigures());
+        return root.put("figures_hidden", hides);
     }
 
     private static ObjectNode object(Needs needs) {

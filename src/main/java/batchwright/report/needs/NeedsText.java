@@ -6,11 +6,13 @@ import batchwright.needs.Needs;
 import batchwright.needs.Outlook;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.evidence.Estimate;
+import batchwright.needs.learning.Learned;
 import batchwright.needs.target.TargetLine;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import batchwright.report.print.TextTable;
 import java.util.List;
+import java.util.Optional;
 
 /** Needs for people: the answer, then where it comes from. Cautions that stop planning stand first. */
 public final class NeedsText {
@@ -22,15 +24,25 @@ public final class NeedsText {
     }
 
     public static String of(Needs needs, Outlook outlook) {
-        return new NeedsText(needs).text(outlook);
+        return of(needs, outlook, Optional.empty());
     }
 
-    private String text(Outlook outlook) {
+    /** @param learned what the eater's own weighings say, when there are any */
+    public static String of(Needs needs, Outlook outlook, Optional<Learned> learned) {
+        return new NeedsText(needs).text(outlook, learned);
+    }
+
+    private String text(Outlook outlook, Optional<Learned> learned) {
         if (needs.hidesFigures()) {
             noFigures();
             return page.toString();
         }
+        if (learned.filter(Learned::hidesFigures).isPresent()) {
+            LearnedText.print(learned.orElseThrow(), page);
+            return page.toString();
+        }
         needs.target().ifPresentOrElse(this::answer, this::noTarget);
+        learned.ifPresent(own -> LearnedText.print(own, page));
         ahead(outlook);
         BodyFatText.write(needs, page);
         BodyMassText.write(needs, page);

@@ -86,9 +86,7 @@ final class DaysText {
 
     /** Which meal it is for, when it is for one only. */
     private static String meal(Dish dish) {
-        return dish.kind() == Dish.Kind.MAIN
-                ? ""
-                : " (" + dish.kind().name().toLowerCase(Locale.ROOT) + ")";
+        return dish.kind() == Dish.Kind.MAIN ? "" : " (" + dish.kind().name().toLowerCase(Locale.ROOT) + ")";
     }
 
     private static String eats(Day day) {

@@ -40,6 +40,12 @@ final class ProofText {
     }
 
     private String notProven() {
+        if (answer.kitchen().equipment().limits().doneWithinMinutes().isPresent()) {
+            return "Not proven: no plan costs less than " + bound() + ", this one " + percentAbove() + " % more; "
+                    + searched()
+                    + ". How long cooking takes is only known from the order of work of a whole plan, so the"
+                    + " search takes longer with --done-within. Try more time with --seconds.";
+        }
         return (answer.proof().interrupted() ? "Interrupted" : "Time ended")
                 + " before the proof: no plan costs less than "
                 + bound() + ", this one " + percentAbove() + " % more; " + searched()

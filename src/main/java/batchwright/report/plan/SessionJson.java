@@ -102,8 +102,12 @@ final class SessionJson {
             Json.text(ingredient, "measure", KitchenMeasure.text(kitchen(), food, grams));
         });
         ArrayNode swaps = node.putArray("swaps");
-        batch.dish().swaps().forEach(swap -> Json.text(
-                swaps.addObject().put("food", swap.food().id()), "by", swap.by().map(Food::id)));
+        batch.dish()
+                .swaps()
+                .forEach(swap -> Json.text(
+                        swaps.addObject().put("food", swap.food().id()),
+                        "by",
+                        swap.by().map(Food::id)));
         CoreTemperaturesJson.put(
                 node.putArray("core_temperatures"),
                 CoreTemperatures.of(batch.ingredients().keySet()));

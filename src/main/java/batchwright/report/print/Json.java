@@ -8,6 +8,8 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -28,6 +30,7 @@ public final class Json {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final ObjectMapper MAPPER = JsonMapper.builder()
             .enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN)
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
             .build();
     private static final ObjectWriter WRITER = MAPPER.writer(printer());
 
@@ -56,6 +59,15 @@ public final class Json {
 
     public static ObjectNode schema(String name) {
         return object().put("schema", "batchwright." + name);
+    }
+
+    /** A JSON object, its numbers as they are written; empty when the text is none. */
+    public static Optional<JsonNode> read(String text) {
+        try {
+            return Optional.ofNullable(MAPPER.readTree(text)).filter(JsonNode::isObject);
+        } catch (JsonProcessingException notJson) {
+            return Optional.empty();
+        }
     }
 
     public static String text(ObjectNode object) {

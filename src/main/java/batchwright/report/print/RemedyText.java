@@ -35,6 +35,8 @@ public final class RemedyText {
             return "plan without --last-time";
         } else if (remedy instanceof Remedy.AllowMinutes allow) {
             return "--most-minutes " + allow.handsOn();
+        } else if (remedy instanceof Remedy.AllowTime allow) {
+            return "--done-within " + allow.minutes();
         }
         return inFiles(remedy);
     }
@@ -77,7 +79,8 @@ public final class RemedyText {
             return "containers_a_day: " + change.aDay() + " in " + file(change.eater());
         } else if (remedy instanceof Remedy.ChangeMeal change) {
             String least = change.least() == change.most() ? "" : change.least() + " to ";
-            return change.meal().name().toLowerCase(Locale.ROOT) + "_a_day: " + least + change.most() + " in " + file(change.eater());
+            return change.meal().name().toLowerCase(Locale.ROOT) + "_a_day: " + least + change.most() + " in "
+                    + file(change.eater());
         } else if (remedy instanceof Remedy.AllowSameDish allow) {
             return (allow.aDay().isPresent()
                             ? "same_dish_a_day: " + allow.aDay().getAsInt()

@@ -22,7 +22,7 @@ public final class TripsText {
         Money way = kitchen.shops().trips(trips);
         Money all = sessions.stream().map(Session::cost).reduce(Money.ZERO, Money::plus);
         Currency currency = kitchen.currency();
-        return Optional.of("Of it " + Show.count(trips, "trip to a shop", "trips to shops") + " "
-                + currency.text(way) + ", and food " + Show.money(all.minus(way), currency) + ".");
+        return Optional.of("Of it " + Show.count(trips, "trip to a shop", "trips to shops") + " " + currency.text(way)
+                + ", and food " + Show.money(all.minus(way), currency) + ".");
     }
 }

@@ -99,9 +99,8 @@ final class FillModel {
         var packs = new Expression();
         List<Pack> sold = request.kitchen().packsOf(food);
         boolean bothWays = sold.stream().map(Pack::isLoose).distinct().count() > 1;
-        Optional<Column> loose = bothWays
-                ? Optional.of(model.column("loose." + food.id(), 0, 1, true, THEN_PACKS))
-                : Optional.empty();
+        Optional<Column> loose =
+                bothWays ? Optional.of(model.column("loose." + food.id(), 0, 1, true, THEN_PACKS)) : Optional.empty();
         int nth = 0;
         for (Pack pack : sold) {
             double grams = pack.grams().doubleValue();

@@ -19,7 +19,6 @@ public final class Amounts {
     /** Hundreds of grams in a gram. */
     public static final double PER_100_G = 0.01;
 
-
     private Amounts() {}
 
     /** A nutrient in all containers of a dish for an eater together. */

@@ -10,7 +10,7 @@ import batchwright.food.Way;
 import batchwright.solve.mip.Expression;
 
 /**
- * Cooking takes the hands no longer than the kitchen allows. Rows in minutes: one for each step that takes the hands, rounded up to whole
+ * Cooking takes the hands no longer than the kitchen allows, nor longer than can be done within the time of a session. Rows in minutes: one for each step that takes the hands, rounded up to whole
  * minutes as it is printed, and one for all of them. Without a limit there is no row and no column.
  */
 public record HandsOnRule() implements Rule {
@@ -20,7 +20,7 @@ public record HandsOnRule() implements Rule {
     @Override
     public void addTo(Draft draft) {
         Equipment equipment = draft.request().kitchen().equipment();
-        equipment.limits().handsOnMinutes().ifPresent(most -> new Minutes(draft, equipment).limit(most));
+        equipment.mostHandsOnMinutes().ifPresent(most -> new Minutes(draft, equipment).limit(most));
     }
 
     /** Makes the rows of one draft. */

@@ -14,12 +14,7 @@ public record MealsRule() implements Rule {
     @Override
     public void addTo(Draft draft) {
         for (Seat seat : draft.request().seats()) {
-            add(
-                    draft,
-                    seat,
-                    seat.eater().id(),
-                    draft.request().days(),
-                    dish -> draft.containers(seat, dish));
+            add(draft, seat, seat.eater().id(), draft.request().days(), dish -> draft.containers(seat, dish));
         }
     }
 

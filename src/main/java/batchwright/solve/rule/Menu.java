@@ -152,8 +152,7 @@ public final class Menu {
     /** The most of a food in a gram of a part, cooked in one way or another [g]. */
     public double mostShare(Dish dish, Part part, Food food) {
         return ways(dish, part)
-                .mapToDouble(p ->
-                        p.shares().getOrDefault(food, BigDecimal.ZERO).doubleValue())
+                .mapToDouble(p -> p.shares().getOrDefault(food, BigDecimal.ZERO).doubleValue())
                 .max()
                 .orElse(0);
     }

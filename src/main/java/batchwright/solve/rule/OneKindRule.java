@@ -19,8 +19,10 @@ public record OneKindRule() implements Rule {
             return; // it hardly ever raises a bound, and makes the search longer
         }
         Map<Food, List<Pack>> sold = new LinkedHashMap<>();
-        draft.menu().packs().forEach(pack -> sold.putIfAbsent(
-                pack.food(), draft.request().kitchen().packsOf(pack.food())));
+        draft.menu()
+                .packs()
+                .forEach(pack ->
+                        sold.putIfAbsent(pack.food(), draft.request().kitchen().packsOf(pack.food())));
         sold.forEach((food, packs) -> {
             if (packs.stream().map(Pack::isLoose).distinct().count() > 1) {
                 add(draft, food, packs);

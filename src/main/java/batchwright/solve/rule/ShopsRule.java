@@ -8,9 +8,10 @@ import batchwright.solve.mip.Expression;
 public record ShopsRule() implements Rule {
     @Override
     public void addTo(Draft draft) {
-        draft.shops().forEach((name, shop) -> draft.menu().packs().stream()
-                .filter(pack -> pack.shop().equals(name))
-                .forEach(pack -> only(draft, pack, shop)));
+        draft.shops()
+                .forEach((name, shop) -> draft.menu().packs().stream()
+                        .filter(pack -> pack.shop().equals(name))
+                        .forEach(pack -> only(draft, pack, shop)));
     }
 
     private static void only(Draft draft, Pack pack, Column shop) {

@@ -44,9 +44,7 @@ public record SwapRule() implements Rule {
                     draft.grams(seat, dish, part),
                     most,
                     changing,
-                    changing.stream()
-                            .map(v -> draft.gramsAs(seat, v, part))
-                            .toList());
+                    changing.stream().map(v -> draft.gramsAs(seat, v, part)).toList());
         }
     }
 
@@ -65,7 +63,10 @@ public record SwapRule() implements Rule {
             String name = row + "." + (k + 1);
             together.plus(amount, 1);
             draft.model()
-                    .atMost("swap_most." + name, new Expression().plus(amount, 1).plus(is, -most), 0);
+                    .atMost(
+                            "swap_most." + name,
+                            new Expression().plus(amount, 1).plus(is, -most),
+                            0);
             draft.model()
                     .atLeast(
                             "swap_all." + name,

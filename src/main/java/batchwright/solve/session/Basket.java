@@ -138,8 +138,8 @@ final class Basket {
         BigDecimal missingBesides = used.besides(food).subtract(here.lastingGrams(food));
         BigDecimal needed = missing.max(missingBesides).subtract(LEAST_GRAMS);
         Map<Pack, Integer> packs = new LinkedHashMap<>();
-        Deque<Pack> next = planned.getOrDefault(
-                food, new ArrayDeque<>(PackCover.of(sold(here.kitchen(), food), needed)));
+        Deque<Pack> next =
+                planned.getOrDefault(food, new ArrayDeque<>(PackCover.of(sold(here.kitchen(), food), needed)));
         while (needed.signum() > 0) {
             Pack pack = next.poll();
             if (pack == null) {

@@ -92,8 +92,7 @@ final class EachAlone {
         return request.withBudget(Optional.empty())
                 .withCooking(request.cooking().once())
                 .withDays(alike.days)
-                .withKitchen(
-                        kitchen.withPacks(packs).with(Shops.FREE).on(kitchen.cookingDay(), pantry));
+                .withKitchen(kitchen.withPacks(packs).with(Shops.FREE).on(kitchen.cookingDay(), pantry));
     }
 
     private static BigDecimal centsAGram(Pack pack) {

@@ -46,10 +46,12 @@ final class HelpingAs {
         }
         SwapRule.follow(draft, row, Expression.of(helping.stepsColumn(part)), most, changing, each);
         for (int day = 1; day <= draft.request().days(); day++) {
-            double mostOnDay = most * part.stepGrams() * helping.servedColumns(day).size();
+            double mostOnDay =
+                    most * part.stepGrams() * helping.servedColumns(day).size();
             List<Expression> today = columns("swapped_on." + row + ".day" + day, mostOnDay, changing);
             for (int k = 0; k < changing.size(); k++) {
-                Objects.requireNonNull(onDays.get(new Key(changing.get(k), part.name()))).put(day, today.get(k));
+                Objects.requireNonNull(onDays.get(new Key(changing.get(k), part.name())))
+                        .put(day, today.get(k));
             }
             SwapRule.follow(draft, row + ".day" + day, helping.grams(part, day), mostOnDay, changing, today);
         }
@@ -57,8 +59,8 @@ final class HelpingAs {
 
     private List<Expression> columns(String name, double most, List<Variant> variants) {
         return variants.stream()
-                .map(variant -> Expression.of(draft.model()
-                        .column(name + "." + (variants.indexOf(variant) + 1), 0, most, false, 0)))
+                .map(variant -> Expression.of(
+                        draft.model().column(name + "." + (variants.indexOf(variant) + 1), 0, most, false, 0)))
                 .toList();
     }
 
@@ -79,7 +81,8 @@ final class HelpingAs {
     /** How much more each container has of it. */
     Expression moreInEach(ToDoubleFunction<Part> inGram) {
         var sum = new Expression();
-        inEach.forEach((key, steps) -> sum.plus(steps, more(key, inGram) * part(key).stepGrams()));
+        inEach.forEach(
+                (key, steps) -> sum.plus(steps, more(key, inGram) * part(key).stepGrams()));
         return sum;
     }
 

@@ -26,7 +26,10 @@ record Meaning(String says, String unit) {
         column("keep", "the optional part is in the containers", YES_OR_NO);
         column("part", "how much of the part that container brings on that day", "scale steps or pieces");
         column("swap", "the dish is cooked as that variant: foods in it are swapped", YES_OR_NO);
-        column("swapped", "how much of the part is in each container, if the dish is that variant", "scale steps or pieces");
+        column(
+                "swapped",
+                "how much of the part is in each container, if the dish is that variant",
+                "scale steps or pieces");
         column("swapped_on", "how much of the part that day brings, if the dish is that variant", "g");
         column("snack", "snack of that day", "household measures");
         column("snack_kind", "the snack is among that day's", YES_OR_NO);
@@ -99,7 +102,8 @@ record Meaning(String says, String unit) {
                 .flatMap(seat -> seat.target().limits().stream())
                 .filter(limit -> word(limit).equals(firstWord(name)))
                 .findFirst()
-                .map(limit -> new Meaning(limit.name() + limit.scope().each(), limit.measured().unit()))
+                .map(limit -> new Meaning(
+                        limit.name() + limit.scope().each(), limit.measured().unit()))
                 .orElseGet(() -> of(ROWS, name));
     }
 

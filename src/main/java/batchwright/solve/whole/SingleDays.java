@@ -25,8 +25,8 @@ import java.util.function.Function;
  */
 final class SingleDays {
     /** Rules whose rows over all days are sums of the rows of single containers and days, here and in {@link Helping}. */
-    static final Set<Rule> KEEPS =
-            Set.of(new ContainerLimitsRule(), new ContainersADayRule(), new MealsRule(), new PartRangeRule(), new SwapRule());
+    static final Set<Rule> KEEPS = Set.of(
+            new ContainerLimitsRule(), new ContainersADayRule(), new MealsRule(), new PartRangeRule(), new SwapRule());
 
     private final WholeDraft draft;
 
@@ -45,9 +45,8 @@ final class SingleDays {
                 notForNothing(helping);
                 seat.target().limits().stream()
                         .filter(Limit::isOnContainers)
-                        .filter(limit ->
-                                !ContainerLimitsRule.alwaysKept(
-                                        draft.menu(), helping.who().dish(), limit))
+                        .filter(limit -> !ContainerLimitsRule.alwaysKept(
+                                draft.menu(), helping.who().dish(), limit))
                         .forEach(limit -> eachContainer(helping, limit));
             }
             orderOfDays(seat);
@@ -97,7 +96,8 @@ final class SingleDays {
                 add(
                         limit,
                         helping.who().name() + ".day" + day + "." + (k + 1),
-                        nutrient -> sum(dish, part -> helping.partColumns(part, today).get(place), nutrient),
+                        nutrient -> sum(
+                                dish, part -> helping.partColumns(part, today).get(place), nutrient),
                         places.get(k));
             }
         }

@@ -22,7 +22,6 @@ import java.time.temporal.Temporal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.data.ParserException;
@@ -155,27 +154,31 @@ class PlanCalendarTest {
     @Test
     void every_frozen_container_is_thawed_in_time() throws Exception {
         List<String> expected = new ArrayList<>();
-        answer.plan().orElseThrow().first().eaters().forEach(eater -> eater.days()
-                .forEach(day -> day.servings().stream()
-                        .filter(s -> s.from() == Serving.Storage.FREEZER)
-                        .forEach(s -> {
-                            double ml = answer.plan()
-                                    .orElseThrow()
-                                    .first()
-                                    .fill(s.dish(), eater.seat().eater())
-                                    .perContainer()
-                                    .get(Nutrient.VOLUME)
-                                    .doubleValue();
-                            int evenings = ml >= 750 ? 2 : 1;
-                            expected.add(COOKED.plusDays(day.day() - 1L - evenings) + "T20:00 " + s.count() + " x "
-                                    + s.dish().name());
-                        })));
+        answer.plan()
+                .orElseThrow()
+                .first()
+                .eaters()
+                .forEach(eater -> eater.days()
+                        .forEach(day -> day.servings().stream()
+                                .filter(s -> s.from() == Serving.Storage.FREEZER)
+                                .forEach(s -> {
+                                    double ml = answer.plan()
+                                            .orElseThrow()
+                                            .first()
+                                            .fill(s.dish(), eater.seat().eater())
+                                            .perContainer()
+                                            .get(Nutrient.VOLUME)
+                                            .doubleValue();
+                                    int evenings = ml >= 750 ? 2 : 1;
+                                    expected.add(COOKED.plusDays(day.day() - 1L - evenings) + "T20:00 " + s.count()
+                                            + " x " + s.dish().name());
+                                })));
         List<String> found = events(PlanCalendar.of(plan, UNKNOWN), "Thaw ").stream()
                 .flatMap(e -> description(e)
                         .lines()
                         .filter(line -> line.contains(" x "))
-                        .map(line -> start(e) + " " + line.replaceAll("[\\u2066-\\u2069]", "")
-                                .replaceFirst(" for .*", "")))
+                        .map(line -> start(e) + " "
+                                + line.replaceAll("[\\u2066-\\u2069]", "").replaceFirst(" for .*", "")))
                 .toList();
 
         assertThat(expected).isNotEmpty();

@@ -44,7 +44,14 @@ final class Firefox implements AutoCloseable {
         this.folder = folder;
         Path profile = Files.createDirectory(folder.resolve("firefox"));
         var builder = new ProcessBuilder(
-                BROWSER.toString(), "--headless", "--no-remote", "--profile", profile.toString(), "--remote-debugging-port", "0", "about:blank");
+                BROWSER.toString(),
+                "--headless",
+                "--no-remote",
+                "--profile",
+                profile.toString(),
+                "--remote-debugging-port",
+                "0",
+                "about:blank");
         builder.environment().put("HOME", folder.toString());
         process = builder.redirectErrorStream(true).start();
         socket = HttpClient.newHttpClient()

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import batchwright.answer.PlanAnswer;
-import batchwright.plan.Batch;
 import batchwright.report.labels.LabelRounding;
 import batchwright.report.labels.LabelSheet;
 import batchwright.report.labels.LabelStyle;

@@ -115,7 +115,7 @@ public final class Reports {
                                 days,
                                 budget,
                                 new CookingWanted(DishesWanted.only(dishes), DishNumber.atMost(3)),
-                List.of(),
+                                List.of(),
                                 Duration.ofSeconds(60),
                                 InsightWanted.NONE),
                         Watch.NONE,
@@ -129,7 +129,12 @@ public final class Reports {
                 List.of("parent-holding"),
                 2,
                 Optional.empty(),
-                new CookingWanted(DishesWanted.only(List.of("lentil_ragu", "pepper_eggs")), DishNumber.atMost(3), 2, false, shopOnce),
+                new CookingWanted(
+                        DishesWanted.only(List.of("lentil_ragu", "pepper_eggs")),
+                        DishNumber.atMost(3),
+                        2,
+                        false,
+                        shopOnce),
                 List.of(),
                 Duration.ofSeconds(60),
                 InsightWanted.NONE);

@@ -93,8 +93,7 @@ class CrossSolverTest {
         List<String> differences = new ArrayList<>();
         for (long seed = 90_000; seed < 90_000 + SHOPPED; seed++) {
             PlanRequest request = RandomShop.of(seed, SwapVariants.of(RandomProblems.of(seed), seed));
-            PlanRequest trips =
-                    request.withKitchen(request.kitchen().with(new Shops(new Money(120), Map.of())));
+            PlanRequest trips = request.withKitchen(request.kitchen().with(new Shops(new Money(120), Map.of())));
             differences.addAll(differences("seed " + seed, Outcome.of(new BatchPlanner().plan(trips)), trips));
         }
 

@@ -83,11 +83,12 @@ final class PlanInModel {
                 values.put("swapped." + row + "." + number, steps);
                 for (EaterDays eater : session.eaters()) {
                     if (eater.seat().eater().equals(fill.eater().orElseThrow())) {
-                        eater.days().forEach(day -> day.servings().stream()
-                                .filter(serving -> serving.dish().equals(written))
-                                .forEach(serving -> values.put(
-                                        "swapped_on." + row + ".day" + day.day() + "." + number,
-                                        steps * part.stepGrams() * serving.count())));
+                        eater.days()
+                                .forEach(day -> day.servings().stream()
+                                        .filter(serving -> serving.dish().equals(written))
+                                        .forEach(serving -> values.put(
+                                                "swapped_on." + row + ".day" + day.day() + "." + number,
+                                                steps * part.stepGrams() * serving.count())));
                     }
                 }
             }

@@ -50,8 +50,7 @@ class WholeModelTest {
     @MethodSource("seeds")
     void a_random_plan_with_trips_that_cost_keeps_every_row(long seed) {
         PlanRequest request = RandomShop.of(seed, RandomProblems.of(seed));
-        keepsEveryRow(
-                request.withKitchen(request.kitchen().with(new Shops(new Money(120), Map.of()))));
+        keepsEveryRow(request.withKitchen(request.kitchen().with(new Shops(new Money(120), Map.of()))));
     }
 
     /** All but the order of days: of all orders the model has one only, and ours need not be that one. */

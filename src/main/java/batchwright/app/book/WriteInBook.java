@@ -1,0 +1,197 @@
+package batchwright.app.book;
+
+import batchwright.answer.BookAnswer;
+import batchwright.answer.PotAnswer;
+import batchwright.app.Refused;
+import batchwright.app.Workspace;
+import batchwright.book.Book;
+import batchwright.book.Entry;
+import batchwright.book.Event;
+import batchwright.book.EventWords;
+import batchwright.files.book.BookDoubts;
+import batchwright.files.book.BookReader;
+import batchwright.files.disk.FolderFiles;
+import batchwright.files.value.Problems;
+import batchwright.food.Kitchen;
+import batchwright.text.Problem;
+import batchwright.text.SourceFile;
+import batchwright.write.AppendedFile;
+import batchwright.write.CannotWrite;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Writes what happened into the book. While it looks at what is there and adds to it no other program can add anything. What
+ * contradicts the book, or can hardly be, is refused unless the user is sure.
+ */
+public final class WriteInBook {
+    private static final String TYPED = "(typed)";
+
+    private final Workspace workspace;
+    private final Kitchen kitchen;
+    private final boolean sure;
+    private final List<String> written = new ArrayList<>();
+
+    /** @param sure whether doubts are no obstacle */
+    public WriteInBook(Workspace workspace, Kitchen kitchen, boolean sure) {
+        this.workspace = workspace;
+        this.kitchen = kitchen;
+        this.sure = sure;
+    }
+
+    /**
+     * Adds what the user says happened on a day: a line as it stands in the book, or "as planned" in place of what a kept plan knows.
+     *
+     * @throws Refused when it is not understood or cannot be
+     */
+    public BookAnswer add(String words, LocalDate day) {
+        return add(words, day, Map.of());
+    }
+
+    /** The same, when containers were filled from a pot as it came out. */
+    public BookAnswer add(String words, LocalDate day, PotAnswer pot) {
+        Map<String, Event.Holds> holds = new HashMap<>();
+        pot.fills()
+                .forEach(fill -> holds.put(
+                        fill.eater(),
+                        new Event.Holds(
+                                Optional.of(fill.kcal().now()),
+                                Optional.of(fill.proteinG().now()))));
+        return add(words, day, holds);
+    }
+
+    /** @param holds what one of each eater's containers holds, where it is not what was planned */
+    private BookAnswer add(String words, LocalDate day, Map<String, Event.Holds> holds) {
+        var planned = new AsPlanned(workspace, kitchen, day, holds);
+        return append((book, file) -> {
+            List<Event> shortly = planned.events(words, book);
+            List<Event> events = shortly.isEmpty() ? List.of(event(planned.inGrams(words), day)) : shortly;
+            List<String> lines = events.stream()
+                    .map(event ->
+                            EventWords.line(day, new Completed(kitchen, workspace.keptPlans(), book, day).of(event)))
+                    .toList();
+            check(book, file, lines);
+            return lines;
+        });
+    }
+
+    /**
+     * Undoes a line by another.
+     *
+     * @param number of the line; empty for the last one that stands
+     */
+    public BookAnswer undo(OptionalInt number) {
+        return append((book, file) -> {
+            Optional<Entry> wanted = book.entries().stream()
+                    .filter(entry -> number.isEmpty() || entry.line() == number.getAsInt())
+                    .max(Comparator.comparingInt(Entry::line));
+            Entry entry = wanted.orElseThrow(() -> number.isEmpty()
+                    ? Refused.because("there is nothing to undo", "The book has no line that stands.")
+                    : Refused.because(
+                            "line %s of the book is none that stands".formatted(number.getAsInt()),
+                            "Name the number of a line that tells what happened and was not undone."));
+            return List.of(EventWords.undo(workspace.cookingDay(), entry));
+        });
+    }
+
+    @FunctionalInterface
+    private interface Addition {
+        List<String> to(Book book, SourceFile file);
+    }
+
+    private BookAnswer append(Addition addition) {
+        FolderFiles folder = workspace
+                .source()
+                .folder()
+                .map(FolderFiles::new)
+                .orElseThrow(() -> Refused.because(
+                        "there is no kitchen of your own here, so there is no book",
+                        "Begin with the starter files in a folder, and name that folder."));
+        String shown = folder.shown(BookReader.PATH);
+        try {
+            new AppendedFile(folder.path(BookReader.PATH), BookReader.HEAD, BookReader.TORN).append(text -> {
+                var file = SourceFile.of(shown, text);
+                written.addAll(addition.to(read(file), file));
+                return written;
+            });
+        } catch (CannotWrite cannot) {
+            throw Refused.because(cannot.wrong(), cannot.cure());
+        }
+        return new BookAnswer(shown, written);
+    }
+
+    private static Book read(SourceFile file) {
+        var problems = new Problems();
+        Book book = BookReader.read(Optional.of(file), problems);
+        refuseErrors(problems);
+        return book;
+    }
+
+    private static void refuseErrors(Problems problems) {
+        if (problems.errors() > 0) {
+            throw Refused.by(problems.list().stream().filter(Problem::isError).toList());
+        }
+    }
+
+    private static Event event(String words, LocalDate day) {
+        return read(new SourceFile(TYPED, List.of(day + " " + words)))
+                .last()
+                .orElseThrow(() -> Refused.because(
+                        "\"" + words + "\" says nothing", "Say what happened, as the lines of the book do."))
+                .event();
+    }
+
+    /** Whatever was not in doubt before the new lines. */
+    private void check(Book book, SourceFile file, List<String> lines) {
+        Optional<BookDoubts> doubts =
+                sure ? Optional.empty() : workspace.source().doubts(kitchen);
+        if (doubts.isEmpty()) {
+            return;
+        }
+        Book typed = read(new SourceFile(TYPED, lines));
+        Set<String> before = new HashSet<>();
+        doubts.get().of(book).forEach(problem -> before.add(key(problem)));
+        var after = new Book(
+                Stream.concat(book.entries().stream(), typed.entries().stream()).toList());
+        List<Problem> more = doubts.get().of(after).stream()
+                .filter(problem -> !before.contains(key(problem)))
+                .toList();
+        if (!more.isEmpty()) {
+            throw Refused.because(
+                    more.stream().map(WriteInBook::says).distinct().collect(Collectors.joining("; ")),
+                    Stream.concat(
+                                    more.stream().map(Problem::expected).distinct(),
+                                    Stream.of("Nothing was written. If it is right, say that you are sure"))
+                            .map(WriteInBook::sentence)
+                            .collect(Collectors.joining(" ")));
+        }
+    }
+
+    private static String says(Problem problem) {
+        String nearest =
+                problem.nearest().map(name -> " (nearest: " + name + ")").orElse("");
+        String line = problem.at().file().path().equals(TYPED)
+                ? ""
+                : " (line " + problem.at().line() + " of the book)";
+        return problem.wrong() + nearest + line;
+    }
+
+    private static String sentence(String text) {
+        String end = text.endsWith("?") || text.endsWith(".") ? "" : ".";
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1) + end;
+    }
+
+    private static String key(Problem problem) {
+        return problem.at().file().path() + problem.at().line() + problem.wrong();
+    }
+}

@@ -1,0 +1,133 @@
+package batchwright.book;
+
+import batchwright.book.Event.AteFood;
+import batchwright.book.Event.Bought;
+import batchwright.book.Event.Cooked;
+import batchwright.book.Event.Counted;
+import batchwright.book.Event.FoodGone;
+import batchwright.book.Event.Weight;
+import batchwright.food.CoreTemperature;
+import batchwright.food.Food;
+import batchwright.food.Lot;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What is at home, by what was there before the book began and what it says since. Of a food the earliest date that is still good is
+ * used first. A stock-take counts for more than all before it.
+ */
+public final class FoodStock {
+    /** Raw meat, fish and egg bought without a date: published home advice is 1-2 days for most of them (FoodKeeper data). */
+    private static final int RAW_DAYS = 2;
+    /** Other perishable foods bought without a date. Our choice. */
+    private static final int PERISHABLE_DAYS = 5;
+    /** Scales and yields are not better than this: less is not missed [g]. */
+    private static final BigDecimal UNNOTICED = BigDecimal.valueOf(5);
+
+    private final Map<String, Food> foods;
+    private final Map<Food, List<Lot>> lots = new LinkedHashMap<>();
+    private final List<Shortfall> shortfalls = new ArrayList<>();
+
+    private FoodStock(Map<String, Food> foods) {
+        this.foods = foods;
+    }
+
+    /**
+     * @param before what was at home before the book began
+     * @param foods by short name; lines about others change nothing
+     */
+    public static FoodStock of(Book book, Map<Food, List<Lot>> before, Map<String, Food> foods) {
+        var stock = new FoodStock(foods);
+        before.forEach((food, lots) -> stock.lots.put(food, new ArrayList<>(lots)));
+        book.entries().forEach(stock::take);
+        stock.lots.values().removeIf(List::isEmpty);
+        return stock;
+    }
+
+    /** Grams as purchased. */
+    public Map<Food, List<Lot>> lots() {
+        return lots;
+    }
+
+    /** Lines by which more was used than was there. */
+    public List<Shortfall> shortfalls() {
+        return List.copyOf(shortfalls);
+    }
+
+    private void take(Entry entry) {
+        if (entry.event() instanceof Bought bought) {
+            food(bought.food()).ifPresent(food -> add(food, bought, entry.day()));
+        } else if (entry.event() instanceof Cooked cooked) {
+            cooked.foods().forEach(weight -> useEdible(entry, weight));
+        } else if (entry.event() instanceof AteFood ate) {
+            useEdible(entry, ate.food());
+        } else if (entry.event() instanceof FoodGone gone) {
+            food(gone.food().food())
+                    .ifPresent(food -> use(entry, food, gone.food().grams()));
+        } else if (entry.event() instanceof Counted counted) {
+            food(counted.food().food()).ifPresent(food -> count(food, counted));
+        }
+    }
+
+    private Optional<Food> food(String id) {
+        return Optional.ofNullable(foods.get(id));
+    }
+
+    private List<Lot> of(Food food) {
+        return lots.computeIfAbsent(food, f -> new ArrayList<>());
+    }
+
+    private void add(Food food, Bought bought, LocalDate day) {
+        Optional<LocalDate> useBy = bought.useBy().or(() -> days(food).map(day::plusDays));
+        of(food).add(new Lot(bought.grams().multiply(BigDecimal.valueOf(bought.count())), useBy));
+    }
+
+    private static Optional<Integer> days(Food food) {
+        if (!food.perishable()) {
+            return Optional.empty();
+        }
+        return Optional.of(CoreTemperature.of(food).isPresent() ? RAW_DAYS : PERISHABLE_DAYS);
+    }
+
+    private void count(Food food, Counted counted) {
+        of(food).clear();
+        if (counted.food().grams().signum() > 0) {
+            of(food).add(new Lot(counted.food().grams(), counted.useBy()));
+        }
+    }
+
+    private void useEdible(Entry entry, Weight weight) {
+        food(weight.food())
+                .ifPresent(food -> use(entry, food, weight.grams().divide(food.edibleShare(), MathContext.DECIMAL64)));
+    }
+
+    private void use(Entry entry, Food food, BigDecimal grams) {
+        List<Lot> inOrder = of(food).stream()
+                .sorted(Comparator.comparing((Lot lot) -> !lot.keepsUntil(entry.day()))
+                        .thenComparing(lot -> lot.useBy().orElse(LocalDate.MAX)))
+                .toList();
+        of(food).clear();
+        BigDecimal missing = grams;
+        for (Lot lot : inOrder) {
+            BigDecimal taken = missing.min(lot.grams());
+            missing = missing.subtract(taken);
+            if (lot.grams().compareTo(taken) > 0) {
+                of(food).add(new Lot(lot.grams().subtract(taken), lot.useBy()));
+            }
+        }
+        if (missing.compareTo(UNNOTICED) > 0) {
+            shortfalls.add(new Shortfall(
+                    entry,
+                    "%s g of %s more than there was"
+                            .formatted(missing.setScale(0, RoundingMode.HALF_UP).toPlainString(), food.id())));
+        }
+    }
+}

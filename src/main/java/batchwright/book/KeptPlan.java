@@ -1,0 +1,100 @@
+package batchwright.book;
+
+import batchwright.book.Event.Holds;
+import batchwright.book.Event.Weight;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A plan as it was kept: what was to be cooked, eaten and bought, by short names. Days are counted from 1, the first cooking day.
+ *
+ * @param number of the plans kept for one cooking day the one with the highest number counts; from 1
+ */
+public record KeptPlan(
+        LocalDate cookingDay,
+        int number,
+        int days,
+        List<EatersDay> eatersDays,
+        List<KeptBatch> batches,
+        List<KeptPurchase> shopping) {
+    public KeptPlan {
+        eatersDays = List.copyOf(eatersDays);
+        batches = List.copyOf(batches);
+        shopping = List.copyOf(shopping);
+    }
+
+    /** @param kcal of all that is planned */
+    public record EatersDay(
+            int day, String eater, List<PlannedBox> boxes, List<PlannedSnack> snacks, BigDecimal kcal) {}
+
+    /** Containers of a dish on a day. */
+    public record PlannedBox(String dish, int count, boolean frozen) {}
+
+    /** @param always whether the eater eats it every day anyway */
+    public record PlannedSnack(String food, String measure, int count, BigDecimal grams, boolean always) {}
+
+    /**
+     * @param day on which it is cooked
+     * @param ingredients raw edible grams
+     */
+    public record KeptBatch(int day, String dish, List<Weight> ingredients, List<KeptFill> fills) {}
+
+    /**
+     * @param eater empty when for nobody in particular
+     * @param each what a container holds
+     * @param millilitres the room that one takes
+     */
+    public record KeptFill(
+            Optional<String> eater, int containers, List<KeptPart> parts, Holds each, BigDecimal millilitres) {}
+
+    /** How much of a part goes into one container. */
+    public record KeptPart(String part, int rawGrams, int cookedGrams) {}
+
+    /**
+     * @param day of the cooking session for which it is bought
+     * @param grams of one pack, as purchased
+     * @param costMinor of all of them, in minor units
+     */
+    public record KeptPurchase(int day, String food, int packs, BigDecimal grams, long costMinor) {}
+
+    /** The day of the cooking session that a day is cooked for in. */
+    public int sessionOf(int day) {
+        return batches.stream()
+                .mapToInt(KeptBatch::day)
+                .filter(first -> first <= day)
+                .max()
+                .orElse(1);
+    }
+
+    /** The containers of a dish that an eater has on a day. */
+    public Optional<KeptFill> fill(String dish, String eater, int day) {
+        return batches.stream()
+                .filter(batch -> batch.dish().equals(dish) && batch.day() == sessionOf(day))
+                .flatMap(batch -> batch.fills().stream())
+                .filter(fill -> fill.eater().filter(eater::equals).isPresent())
+                .findFirst();
+    }
+
+    public LocalDate date(int day) {
+        return cookingDay.plusDays(day - 1L);
+    }
+
+    /** Which day of the plan a date is; outside of 1 to {@link #days} it is none. */
+    public int dayOf(LocalDate date) {
+        return (int) (date.toEpochDay() - cookingDay.toEpochDay()) + 1;
+    }
+
+    public boolean covers(LocalDate date) {
+        return dayOf(date) >= 1 && dayOf(date) <= days;
+    }
+
+    public List<EatersDay> on(LocalDate date) {
+        return eatersDays.stream().filter(d -> d.day() == dayOf(date)).toList();
+    }
+
+    public Optional<EatersDay> on(LocalDate date, String eater) {
+        return on(date).stream().filter(d -> d.eater().equals(eater)).findFirst();
+    }
+}

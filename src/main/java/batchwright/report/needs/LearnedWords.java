@@ -1,0 +1,86 @@
+package batchwright.report.needs;
+
+import batchwright.needs.learning.TargetAdvice;
+import batchwright.needs.weighing.Evidence;
+import batchwright.needs.weighing.Expenditure;
+import batchwright.needs.weighing.KcalBand;
+import batchwright.report.print.Dates;
+import batchwright.report.print.Show;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The sentences about what weighings say; the same in a terminal and on a page. */
+public final class LearnedWords {
+    private LearnedWords() {}
+
+    /** From what it is known. */
+    public static String evidence(Expenditure seen) {
+        Evidence evidence = seen.evidence();
+        return Show.count(evidence.days(), "day", "days") + ", "
+                + Show.count(evidence.weighings(), "weighing", "weighings") + " used, food of "
+                + Show.count(evidence.loggedDays(), "day", "days") + " recorded completely.";
+    }
+
+    /** The two figures and the equation. */
+    public static List<String> figures(Expenditure seen) {
+        String equation = "By the equation " + band(seen.prior().band());
+        if (!seen.evidence().isEnough()) {
+            return List.of(equation + " would hold your weight. Weighings say more after " + Evidence.LEAST_DAYS
+                    + " days with "
+                    + Evidence.LEAST_WEIGHINGS + " weighings and " + Evidence.LEAST_LOGGED_DAYS
+                    + " days of complete records.");
+        }
+        return List.of(
+                "You burn " + band(seen.now()) + " at what you eat now.",
+                Show.capital(band(seen.holds())) + " would hold your weight of " + Show.oneDecimal(seen.weightKg())
+                        + " kg. " + equation + ".",
+                seen.isMeasured()
+                        ? "Both are measured figures, in the kcal of your own record; 8 of 10 such bands hold the truth."
+                        : "Both still lean on the equation; more weeks narrow them. 8 of 10 such bands hold the truth.");
+    }
+
+    /** "about 2500 kcal a day (2350 to 2650)" */
+    static String band(KcalBand band) {
+        return "about " + KcalBand.rounded(band.likely()) + " kcal a day (" + KcalBand.rounded(band.least()) + " to "
+                + KcalBand.rounded(band.most()) + ")";
+    }
+
+    /** What becomes of the target. */
+    public static List<String> advice(TargetAdvice advice) {
+        if (advice instanceof TargetAdvice.Offer offer) {
+            String again = offer.secondCut()
+                    ? "It would be the second step down in a row: look first whether everything you eat is in the record."
+                    : "";
+            return Stream.of(
+                            "A step is offered: " + offer.toKcal() + " kcal a day in place of " + offer.fromKcal()
+                                    + ", if you want. Nothing changes until you adopt it.",
+                            again)
+                    .filter(says -> !says.isEmpty())
+                    .toList();
+        }
+        if (advice instanceof TargetAdvice.Wait wait) {
+            return List.of("The target stays. " + wait.says()
+                    + wait.until()
+                            .map(day -> " Look again on " + Dates.shortly(day) + ".")
+                            .orElse(""));
+        }
+        return List.of();
+    }
+
+    /** Weight over the weeks, in a sentence. */
+    public static String weight(Expenditure seen) {
+        double percent = seen.recent().percentAWeek();
+        double kg = percent / 100 * seen.weightKg();
+        String change = Math.abs(percent) <= seen.recent().sdPercentAWeek()
+                ? "no change that can be told from noise"
+                : (kg < 0 ? "falling" : "rising") + " by about " + Show.twoDecimals(Math.abs(kg)) + " kg a week";
+        return "Weight without the noise of weighing: " + Show.oneDecimal(seen.weightKg()) + " kg; lately " + change
+                + ".";
+    }
+
+    /** Energy over the weeks, in a sentence. */
+    public static String holding(Expenditure seen) {
+        return "What holds your weight, as it was known each day: from "
+                + band(seen.prior().band()) + " by the equation to " + band(seen.holds()) + ".";
+    }
+}

@@ -1,0 +1,67 @@
+package batchwright.report.plan;
+
+import batchwright.answer.EatenFirst;
+import batchwright.answer.EatenFirst.OneDay;
+import batchwright.book.BoxesLeft;
+import batchwright.book.Event.Place;
+import batchwright.report.print.Commands;
+import batchwright.report.print.Dates;
+import batchwright.report.print.Page;
+import batchwright.report.print.Show;
+import java.math.BigDecimal;
+import java.util.stream.Collectors;
+
+/** Containers of before, in front of the plan that begins after them. */
+public final class EatenFirstText {
+    /** Less than this is no gap [kcal]. */
+    private static final BigDecimal NO_GAP = BigDecimal.valueOf(50);
+
+    private EatenFirstText() {}
+
+    /** Empty when there are none; else it ends with an empty line. */
+    public static String of(EatenFirst first, Commands commands, int width) {
+        if (first.isNone()) {
+            return "";
+        }
+        var page = new Page(width);
+        if (first.days() > 0) {
+            page.paragraph("EAT FIRST: what is left makes "
+                    + Show.count(first.days(), "whole day", "whole days") + "; the plan is for what comes after, from "
+                    + Dates.shortly(first.next()) + " on");
+            first.eatersDays().forEach(day -> page.paragraph("  ", "    ", says(day, commands)));
+        }
+        if (!first.over().isEmpty()) {
+            page.paragraph("Left besides, and in no plan, as it makes no whole day for everybody: "
+                    + first.over().stream().map(EatenFirstText::over).collect(Collectors.joining(", "))
+                    + ". Eat it in place of a container of the same size, or give it away.");
+        }
+        return page.gap().toString();
+    }
+
+    private static String says(OneDay day, Commands commands) {
+        String boxes = day.boxes().stream().map(EatenFirstText::box).collect(Collectors.joining(" + "));
+        String gap = day.shortKcal().compareTo(NO_GAP) < 0
+                ? ""
+                : "; %s kcal short: %s"
+                        .formatted(
+                                Show.whole(day.shortKcal()),
+                                commands.line("snack %s%s --for %s"
+                                        .formatted(
+                                                Show.whole(day.shortKcal()),
+                                                day.shortProteinG().signum() > 0
+                                                        ? " --protein " + Show.whole(day.shortProteinG())
+                                                        : "",
+                                                day.eater())));
+        return "%s  %s: %s; %s kcal%s"
+                .formatted(Dates.shortly(day.day()), day.eater(), boxes, Show.whole(day.kcal()), gap);
+    }
+
+    private static String box(BoxesLeft.Lot lot) {
+        return lot.count() + " x " + lot.boxes().dish() + (lot.place() == Place.FREEZER ? " (frozen)" : "");
+    }
+
+    private static String over(BoxesLeft.Lot lot) {
+        return "%s x %s for %s until %s"
+                .formatted(lot.count(), lot.boxes().dish(), lot.boxes().eater(), Dates.shortly(lot.until()));
+    }
+}

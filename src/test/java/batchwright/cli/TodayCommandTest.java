@@ -1,0 +1,136 @@
+package batchwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** today: by a plan that was kept, in a few lines. */
+class TodayCommandTest {
+    private static final String PLAN = """
+            { "schema": "batchwright.plan/1", "cooking_day": "2026-11-25", "days": 2,
+              "eaters": [ { "eater": "lifter-gaining", "days": [
+                { "day": 1, "containers": [ { "dish": "lentil_ragu", "count": 2, "from": "fridge" } ],
+                  "snacks": [ { "food": "banana", "measure": "medium", "count": 1, "grams": 118 } ],
+                  "always": [], "totals": { "energy_kcal": 1500.4 } },
+                { "day": 2, "containers": [ { "dish": "lentil_ragu", "count": 2, "from": "freezer" } ],
+                  "snacks": [], "always": [], "totals": { "energy_kcal": 1400 } } ] } ],
+              "batches": [ { "dish": "lentil_ragu",
+                "ingredients": [ { "food": "white_rice", "grams": 300 } ],
+                "fills": [ { "eater": "lifter-gaining", "containers": 4, "parts": [],
+                  "per_container": { "energy_kcal": 700, "protein_g": 40 } } ] } ],
+              "shopping": [ { "food": "white_rice", "pack_g": 907, "packs": 1, "cost_minor": 219 } ] }
+            """;
+
+    @TempDir
+    Path here;
+
+    @BeforeEach
+    void kitchen() throws IOException {
+        Folders.starter(here);
+        keep("2026-11-25", PLAN);
+    }
+
+    private void keep(String name, String plan) throws IOException {
+        Files.createDirectories(here.resolve("profiles/plans"));
+        Files.writeString(here.resolve("profiles/plans/" + name + ".json"), plan);
+    }
+
+    private String today(String... more) {
+        String[] args = new String[more.length + 1];
+        args[0] = "today";
+        System.arraycopy(more, 0, args, 1, more.length);
+        Cli.Result result = Cli.in(here).run(args);
+        assertThat(result.code()).isZero();
+        assertThat(result.out().lines()).allMatch(line -> line.length() <= 80);
+        return result.out();
+    }
+
+    private void book(String words) {
+        assertThat(Cli.in(here).run(("book " + words).split(" ")).code()).isZero();
+    }
+
+    @Test
+    void what_to_eat_cook_freeze_and_thaw() {
+        assertThat(today().lines()).hasSizeLessThanOrEqualTo(10);
+        assertThat(today())
+                .contains("day 1 of 2 of the plan of Wed 25 Nov")
+                .contains("Eat: lifter-gaining: 2 x lentil_ragu + 1 medium banana (118 g); 1500 kcal.")
+                .contains("Cook: lentil_ragu.", "Freeze: 2 x lentil_ragu.", "Thaw tonight: 2 x lentil_ragu.")
+                .contains("Tomorrow: lifter-gaining: 2 x lentil_ragu (frozen); 1400 kcal.");
+    }
+
+    @Test
+    void what_is_done_is_no_longer_due() {
+        book("bought list");
+        book("cooked as planned");
+        book("filled as planned");
+        book("ate lifter-gaining 1 lentil_ragu");
+
+        assertThat(today())
+                .contains("Eaten so far: 700 kcal")
+                .doesNotContain("Cook:", "Freeze:")
+                .contains("Thaw tonight:");
+    }
+
+    @Test
+    void containers_past_their_day_are_thrown_away() {
+        book("filled 1 chickpea_tagine for lifter-gaining in fridge until 2026-11-24 --on 2026-11-21 --sure");
+
+        assertThat(today()).contains("Throw away, past its day: 1 x chickpea_tagine.");
+    }
+
+    @Test
+    void without_a_plan_what_is_left_is_eaten_first() {
+        book("filled 1 chickpea_tagine for desk-cutting in fridge until 2026-11-30");
+
+        assertThat(today("--date", "2026-11-29"))
+                .contains("no plan was kept for this day")
+                .contains("Eat first: desk-cutting: 1 x chickpea_tagine in the fridge until Mon 30 Nov.");
+    }
+
+    @Test
+    void a_dish_that_was_renamed_since_is_told_of() throws IOException {
+        Path dishes = here.resolve("foods/dishes");
+        Files.writeString(
+                dishes.resolve("lentil_ragout.yaml"),
+                Files.readString(dishes.resolve("lentil_ragu.yaml"))
+                        .replace("dish: lentil_ragu", "dish: lentil_ragout"));
+        Files.delete(dishes.resolve("lentil_ragu.yaml"));
+
+        assertThat(today().replaceAll("\\s+", " "))
+                .contains("There is no dish called lentil_ragu any more: was it renamed to lentil_ragout?");
+        assertThat(Cli.in(here).run("book", "filled", "as", "planned").err())
+                .contains("there is no dish called \"lentil_ragu\" any more");
+    }
+
+    @Test
+    void of_two_plans_for_a_day_the_last_one_holds() throws IOException {
+        keep("2026-11-25-2", PLAN.replace("1500.4", "1777"));
+
+        assertThat(today()).contains("1777 kcal");
+    }
+
+    @Test
+    void a_file_that_is_no_plan_is_named() throws IOException {
+        keep("2026-11-26", "{}");
+
+        Cli.Result result = Cli.in(here).run("today");
+
+        assertThat(result.code()).isEqualTo(2);
+        assertThat(result.err()).contains("2026-11-26.json is no plan");
+    }
+
+    @Test
+    void json_for_scripts() throws IOException {
+        var today = Shape.parse(today("--json"));
+
+        assertThat(today.get("schema").asText()).isEqualTo("batchwright.today/1");
+        assertThat(today.get("plan").get("day").asInt()).isEqualTo(1);
+        assertThat(today.get("due")).hasSize(3);
+    }
+}
