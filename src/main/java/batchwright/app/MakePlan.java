@@ -67,10 +67,9 @@ public final class MakePlan {
 
             @Override
             public PlanAnswer noPlan(PlanResult.NoPlan none) {
-                Clashes clashes =
-                        none.clashes().isEmpty() || request.budget().isPresent()
-                                ? clashes(request, none, watch, deadline)
-                                : Clashes.of(none.clashes());
+                Clashes clashes = none.clashes().isEmpty() || request.budget().isPresent()
+                        ? clashes(request, none, watch, deadline)
+                        : Clashes.of(none.clashes());
                 return new PlanAnswer(
                         asked,
                         Status.NO_PLAN,

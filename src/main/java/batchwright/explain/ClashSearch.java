@@ -71,8 +71,7 @@ final class ClashSearch {
             Clash clash = cause.clash(Cure.atAnyCost(cause.softRule(), request, oracle.shareOf(2)));
             sets.add(new ClashSet(List.of(clash), names(List.of(cause.at().seat()))));
         }
-        List<SoftRule> rules =
-                causes.stream().map(PlainCauses.Cause::softRule).toList();
+        List<SoftRule> rules = causes.stream().map(PlainCauses.Cause::softRule).toList();
         boolean cured = sets.stream().flatMap(set -> set.rules().stream()).anyMatch(Clash::isCured);
         if (cured || !rules.stream().allMatch(SoftRule::canBeChanged)) {
             return new Clashes(sets, List.of());
@@ -153,8 +152,8 @@ final class ClashSearch {
 
     /** With the budget raised besides, if it has to be. */
     private List<Clash> withinBudget(List<Cure> cures) {
-        List<Clash> clashes = new ArrayList<>(
-                cures.stream().map(cure -> cure.clash(true)).toList());
+        List<Clash> clashes =
+                new ArrayList<>(cures.stream().map(cure -> cure.clash(true)).toList());
         PlanRequest changed = request;
         for (Cure cure : cures) {
             changed = cure.applied(changed);

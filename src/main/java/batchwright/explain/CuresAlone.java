@@ -60,8 +60,7 @@ final class CuresAlone {
     /** Containers a day always hold; but where a few more or less make a plan possible, that too is a rule of the set. */
     List<SoftRule> otherContainers(int mostMoreOrLess) {
         return EaterInRequest.all(request).stream()
-                .map(at -> SoftWishes.containersADay(
-                        at, Offered.to(at, request).size(), mostMoreOrLess))
+                .map(at -> SoftWishes.containersADay(at, Offered.to(at, request).size(), mostMoreOrLess))
                 .toList();
     }
 

@@ -80,8 +80,7 @@ final class CuresTogether {
     /** Other figures first: each is all or nothing. */
     private Optional<List<Cure>> cured(List<SoftRule> some) {
         List<SoftRule> droppable = some.stream().filter(SoftRule::droppable).toList();
-        List<SoftRule> figures =
-                some.stream().filter(rule -> !rule.droppable()).toList();
+        List<SoftRule> figures = some.stream().filter(rule -> !rule.droppable()).toList();
         return withFigures(request, figures, List.of(), droppable);
     }
 

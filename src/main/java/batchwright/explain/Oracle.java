@@ -94,10 +94,7 @@ final class Oracle {
      * @param time most time for all questions together, from now
      */
     Oracle(Planner planner, WorkLimits limits, LongSupplier nanos, Duration time) {
-        this(
-                planner,
-                new Account(limits.oneQuestion(), nanos, nanos.getAsLong() + time.toNanos()),
-                limits.all());
+        this(planner, new Account(limits.oneQuestion(), nanos, nanos.getAsLong() + time.toNanos()), limits.all());
     }
 
     private Oracle(Planner planner, Account account, long end) {

@@ -158,7 +158,8 @@ final class PlainCauses {
         return holds ? Optional.of(cause.get()) : Optional.empty();
     }
 
-    private static Cause cause(EaterInRequest at, String rule, String says, List<Loosening> oneAfterAnother, Remedy otherwise) {
+    private static Cause cause(
+            EaterInRequest at, String rule, String says, List<Loosening> oneAfterAnother, Remedy otherwise) {
         var softRule = SoftRule.ofOtherFigures(
                 rule, says, oneAfterAnother.stream().map(List::of).toList());
         return new Cause(at, softRule, otherwise);

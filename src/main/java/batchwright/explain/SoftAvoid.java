@@ -81,11 +81,7 @@ final class SoftAvoid {
         List<Loosening> without = withoutParts();
         List<List<Loosening>> loosenings = new ArrayList<>(List.of(without, pairs(without)));
         loosenings.addAll(tiers(one, careful("all of these diets"), now.withDiets(Set.of())));
-        return rule(
-                names,
-                none,
-                loosenings,
-                Optional.of(new Remedy.OfferAnotherDish()));
+        return rule(names, none, loosenings, Optional.of(new Remedy.OfferAnotherDish()));
     }
 
     /** A dish without the parts that this eater must not have, cooked so for everybody: nothing less is avoided. */
@@ -110,7 +106,8 @@ final class SoftAvoid {
     private static Loosening without(Dish dish, List<Part> parts, Dish rest) {
         return Loosening.once(
                 request -> {
-                    Map<String, Dish> dishes = new LinkedHashMap<>(request.kitchen().dishes());
+                    Map<String, Dish> dishes =
+                            new LinkedHashMap<>(request.kitchen().dishes());
                     dishes.put(dish.id(), rest);
                     return request.withKitchen(request.kitchen().withDishes(dishes));
                 },

@@ -24,9 +24,7 @@ public final class LeftOutForAll {
         var leftOut = new LeftOutForAll(dish, part);
         boolean alone = part.optional()
                 && dish.steps().stream().anyMatch(leftOut::isOwn)
-                && dish.steps().stream()
-                        .filter(step -> !leftOut.isOwn(step))
-                        .noneMatch(leftOut::handlesIt);
+                && dish.steps().stream().filter(step -> !leftOut.isOwn(step)).noneMatch(leftOut::handlesIt);
         return alone ? Optional.of(leftOut.dish()) : Optional.empty();
     }
 

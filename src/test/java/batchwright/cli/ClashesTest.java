@@ -133,7 +133,8 @@ class ClashesTest {
         Cli.Result result = plan();
 
         assertThat(result.code()).isEqualTo(3);
-        assertThat(result.flat()).contains("Avoid: ", "never reach Lifter, gaining, who may eat", "without its cheddar");
+        assertThat(result.flat())
+                .contains("Avoid: ", "never reach Lifter, gaining, who may eat", "without its cheddar");
         assertThat(result.flat()).doesNotContain("milk again", "allergens again");
         fits(result);
     }

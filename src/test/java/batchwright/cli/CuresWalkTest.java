@@ -47,7 +47,8 @@ class CuresWalkTest {
     }
 
     private static Edit target(String file, String lines) {
-        return new Edit(file, "\ncontainers_a_day", "\ntarget:\n  " + lines.replace("; ", "\n  ") + "\n\ncontainers_a_day");
+        return new Edit(
+                file, "\ncontainers_a_day", "\ntarget:\n  " + lines.replace("; ", "\n  ") + "\n\ncontainers_a_day");
     }
 
     private static Edit lifter(String old, String other) {
@@ -58,84 +59,87 @@ class CuresWalkTest {
         String alone = "plan lifter-gaining --days 3";
         String both = "plan lifter-gaining parent-holding --days 3";
         return Stream.of(
-                new Asked(
-                        "what is always eaten is not sold",
-                        "plan parent-holding --days 3",
-                        List.of(new Edit(PARENT, "1 cup low_fat_milk", "1 cup low_fat_milk\n  - 1 cup orange_juice")),
-                        List.of("neither at home nor sold"),
-                        0),
-                new Asked(
-                        "a part that holds what is avoided",
-                        alone,
-                        List.of(lifter("avoid: []", "avoid: [wheat, oats]")),
-                        List.of("without its flatbread"),
-                        1),
-                new Asked(
-                        "minutes and dishes",
-                        alone + " --dishes 1 --most-minutes 30",
-                        List.of(),
-                        List.of("Dish count: at most 1 dish", "Hands-on minutes"),
-                        1),
-                new Asked(
-                        "one day and a floor",
-                        "plan lifter-gaining --days 1",
-                        List.of(target(LIFTER, "protein: 3.5 g per kg; fruit_and_vegetables: 1500 g")),
-                        List.of("a batch fills at least 2"),
-                        1),
-                new Asked(
-                        "two floors out of reach",
-                        alone,
-                        List.of(target(LIFTER, "protein: 3.5 g per kg; fruit_and_vegetables: 1500 g")),
-                        List.of("Protein floor: each day", "makes a plan possible: -", "; and "),
-                        1),
-                new Asked(
-                        "protein and few containers",
-                        alone,
-                        List.of(target(LIFTER, "protein: 3.5 g per kg"), lifter("containers_a_day: 3 ", "containers_a_day: 1 ")),
-                        List.of("Containers a day"),
-                        1),
-                new Asked(
-                        "avoided food and budget",
-                        alone + " --budget 9",
-                        List.of(lifter("avoid: []", "avoid: [onion]")),
-                        List.of("Avoid: onion never reaches"),
-                        1),
-                new Asked(
-                        "one of two eaters",
-                        both,
-                        List.of(target(PARENT, "fruit_and_vegetables: 1500 g")),
-                        List.of("for Parent, holding"),
-                        1),
-                new Asked(
-                        "each of two eaters",
-                        both,
-                        List.of(
-                                target(PARENT, "fruit_and_vegetables: 1500 g"),
-                                target(LIFTER, "fruit_and_vegetables: 1500 g")),
-                        List.of("for Parent, holding:", "for Lifter, gaining:", "makes a plan possible: -"),
-                        1),
-                new Asked(
-                        "avoided dishes and a floor",
-                        alone,
-                        List.of(
-                                lifter("avoid: []", "avoid: [split_pea_dal, peanut_stew]"),
-                                target(LIFTER, "fruit_and_vegetables: 1500 g")),
-                        List.of("Fruit and vegetables: each day"),
-                        1),
-                new Asked(
-                        "no snacks and a narrow band",
-                        alone,
-                        List.of(
-                                lifter("measures_a_day: 3", "measures_a_day: 0"),
-                                target(LIFTER, "container_weight: 400 g; container_volume: 400 ml")),
-                        List.of("Container weight"),
-                        1),
-                new Asked(
-                        "budget and minutes",
-                        alone + " --budget 9 --most-minutes 20",
-                        List.of(),
-                        List.of("Hands-on minutes"),
-                        1))
+                        new Asked(
+                                "what is always eaten is not sold",
+                                "plan parent-holding --days 3",
+                                List.of(new Edit(
+                                        PARENT, "1 cup low_fat_milk", "1 cup low_fat_milk\n  - 1 cup orange_juice")),
+                                List.of("neither at home nor sold"),
+                                0),
+                        new Asked(
+                                "a part that holds what is avoided",
+                                alone,
+                                List.of(lifter("avoid: []", "avoid: [wheat, oats]")),
+                                List.of("without its flatbread"),
+                                1),
+                        new Asked(
+                                "minutes and dishes",
+                                alone + " --dishes 1 --most-minutes 30",
+                                List.of(),
+                                List.of("Dish count: at most 1 dish", "Hands-on minutes"),
+                                1),
+                        new Asked(
+                                "one day and a floor",
+                                "plan lifter-gaining --days 1",
+                                List.of(target(LIFTER, "protein: 3.5 g per kg; fruit_and_vegetables: 1500 g")),
+                                List.of("a batch fills at least 2"),
+                                1),
+                        new Asked(
+                                "two floors out of reach",
+                                alone,
+                                List.of(target(LIFTER, "protein: 3.5 g per kg; fruit_and_vegetables: 1500 g")),
+                                List.of("Protein floor: each day", "makes a plan possible: -", "; and "),
+                                1),
+                        new Asked(
+                                "protein and few containers",
+                                alone,
+                                List.of(
+                                        target(LIFTER, "protein: 3.5 g per kg"),
+                                        lifter("containers_a_day: 3 ", "containers_a_day: 1 ")),
+                                List.of("Containers a day"),
+                                1),
+                        new Asked(
+                                "avoided food and budget",
+                                alone + " --budget 9",
+                                List.of(lifter("avoid: []", "avoid: [onion]")),
+                                List.of("Avoid: onion never reaches"),
+                                1),
+                        new Asked(
+                                "one of two eaters",
+                                both,
+                                List.of(target(PARENT, "fruit_and_vegetables: 1500 g")),
+                                List.of("for Parent, holding"),
+                                1),
+                        new Asked(
+                                "each of two eaters",
+                                both,
+                                List.of(
+                                        target(PARENT, "fruit_and_vegetables: 1500 g"),
+                                        target(LIFTER, "fruit_and_vegetables: 1500 g")),
+                                List.of("for Parent, holding:", "for Lifter, gaining:", "makes a plan possible: -"),
+                                1),
+                        new Asked(
+                                "avoided dishes and a floor",
+                                alone,
+                                List.of(
+                                        lifter("avoid: []", "avoid: [split_pea_dal, peanut_stew]"),
+                                        target(LIFTER, "fruit_and_vegetables: 1500 g")),
+                                List.of("Fruit and vegetables: each day"),
+                                1),
+                        new Asked(
+                                "no snacks and a narrow band",
+                                alone,
+                                List.of(
+                                        lifter("measures_a_day: 3", "measures_a_day: 0"),
+                                        target(LIFTER, "container_weight: 400 g; container_volume: 400 ml")),
+                                List.of("Container weight"),
+                                1),
+                        new Asked(
+                                "budget and minutes",
+                                alone + " --budget 9 --most-minutes 20",
+                                List.of(),
+                                List.of("Hands-on minutes"),
+                                1))
                 .limit(REQUESTS);
     }
 
@@ -151,8 +155,10 @@ class CuresWalkTest {
         assertThat(text.code()).isEqualTo(3);
         assertThat(text.out().lines()).allMatch(line -> line.length() <= COLUMNS);
         assertThat(text.flat()).contains(asked.says());
-        assertThat(json.get("clashes")).allSatisfy(clash -> assertThat(text.flat())
-                .contains(clash.get("says").textValue(), clash.get("cure").textValue()));
+        assertThat(json.get("clashes"))
+                .allSatisfy(clash -> assertThat(text.flat())
+                        .contains(
+                                clash.get("says").textValue(), clash.get("cure").textValue()));
         assertThat(tries).hasSizeGreaterThanOrEqualTo(asked.least());
         assertThat(text.out().split("Try: ", -1)).hasSize(tries.size() + 1);
         for (String tried : tries) {

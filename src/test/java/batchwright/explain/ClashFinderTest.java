@@ -12,6 +12,7 @@ import static batchwright.explain.LittleKitchen.seat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import batchwright.explain.Oracle.WorkLimits;
 import batchwright.food.Allergen;
 import batchwright.food.Kitchen;
 import batchwright.food.Lot;
@@ -22,7 +23,6 @@ import batchwright.limit.Range;
 import batchwright.limit.TestTarget;
 import batchwright.person.Avoided;
 import batchwright.person.Wishes;
-import batchwright.explain.Oracle.WorkLimits;
 import batchwright.plan.Clash;
 import batchwright.plan.ClashSet;
 import batchwright.plan.Clashes;
@@ -30,15 +30,14 @@ import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
 import batchwright.plan.Planner;
 import batchwright.plan.Proof;
-import batchwright.plan.Watch;
 import batchwright.plan.Remedy;
+import batchwright.plan.Watch;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.report.print.RemedyText;
 import batchwright.solve.BatchPlanner;
 import java.math.BigDecimal;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -58,7 +57,9 @@ class ClashFinderTest {
     }
 
     private static List<Clash> clashes(PlanRequest request, Proof proof) {
-        return new ClashFinder(new BatchPlanner(), MINUTES).clashes(request, proof).all();
+        return new ClashFinder(new BatchPlanner(), MINUTES)
+                .clashes(request, proof)
+                .all();
     }
 
     /** Also asks the planner that each set is smallest, and each cure too. */
@@ -188,9 +189,7 @@ class ClashFinderTest {
     void container_protein_against_energy() {
         assertThat(checked(request(EASY.containerProtein(38))))
                 .extracting(Clash::rule, Clash::cure)
-                .containsExactly(
-                        tuple("energy band", "widen it to 640 to 760 kcal"),
-                        tuple("container protein", ""));
+                .containsExactly(tuple("energy band", "widen it to 640 to 760 kcal"), tuple("container protein", ""));
     }
 
     /** Three containers take two dishes; two containers take one. */
@@ -636,7 +635,9 @@ class ClashFinderTest {
     void a_planner_that_does_not_answer_is_not_waited_for() {
         long start = System.nanoTime();
 
-        List<Clash> clashes = new ClashFinder(new Deaf(), EIGHT_SECONDS).clashes(request(EASY.protein(74)), Proof.NONE).all();
+        List<Clash> clashes = new ClashFinder(new Deaf(), EIGHT_SECONDS)
+                .clashes(request(EASY.protein(74)), Proof.NONE)
+                .all();
 
         assertThat(Duration.ofNanos(System.nanoTime() - start)).isLessThan(Duration.ofSeconds(10));
         assertThat(clashes).extracting(Clash::needed).containsOnly(false);
@@ -659,7 +660,9 @@ class ClashFinderTest {
             }
         };
 
-        assertThat(new ClashFinder(unsure, EIGHT_SECONDS).clashes(request(EASY.protein(74)), Proof.NONE).all())
+        assertThat(new ClashFinder(unsure, EIGHT_SECONDS)
+                        .clashes(request(EASY.protein(74)), Proof.NONE)
+                        .all())
                 .extracting(Clash::cure)
                 .contains("lower it to 70 g; a smaller change may do, but none was found");
     }

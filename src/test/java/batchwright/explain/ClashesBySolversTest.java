@@ -2,8 +2,8 @@ package batchwright.explain;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import batchwright.plan.Clash;
 import batchwright.explain.Oracle.WorkLimits;
+import batchwright.plan.Clash;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
 import batchwright.plan.Proof;
@@ -39,6 +39,7 @@ class ClashesBySolversTest {
     private static final Duration TIME = Duration.ofMinutes(10);
     /** So much that every question is answered. */
     private static final WorkLimits ENOUGH = new WorkLimits(20_000_000_000L, 100_000_000_000L);
+
     private static final ClashFinder FINDER = new ClashFinder(new BatchPlanner(), System::nanoTime, TIME, ENOUGH);
 
     private static PlanRequest unlimited(long seed) {
@@ -99,9 +100,7 @@ class ClashesBySolversTest {
                             plain.get().softRule().says())
                     .isFalse();
             Cure cure = Cure.atAnyCost(
-                    plain.get().softRule(),
-                    request,
-                    new Oracle(new BatchPlanner(), ENOUGH, System::nanoTime, TIME));
+                    plain.get().softRule(), request, new Oracle(new BatchPlanner(), ENOUGH, System::nanoTime, TIME));
             leastThatSolves(cure, request, outside);
             return;
         }

@@ -97,7 +97,9 @@ class LimitFromOutsideTest {
 
     @Test
     void each_is_named_in_a_clash_and_nobody_can_change_it() {
-        assertThat(new ClashFinder(new BatchPlanner(), EIGHT_SECONDS).clashes(TOO_LITTLE, Proof.NONE).all())
+        assertThat(new ClashFinder(new BatchPlanner(), EIGHT_SECONDS)
+                        .clashes(TOO_LITTLE, Proof.NONE)
+                        .all())
                 .extracting(Clash::rule, Clash::says, Clash::isCured)
                 .containsExactlyInAnyOrder(
                         tuple("sodium ceiling", "each day of Ann holds at most 690 mg of sodium", false),

@@ -146,8 +146,9 @@ class RandomClashesTest {
     private static void irreducibleSet(PlanRequest request, List<SoftRule> found) {
         SoftRules softRules = SoftRules.of(request);
         List<String> says = found.stream().map(SoftRule::says).toList();
-        List<SoftRule> set =
-                softRules.all().stream().filter(rule -> says.contains(rule.says())).toList();
+        List<SoftRule> set = softRules.all().stream()
+                .filter(rule -> says.contains(rule.says()))
+                .toList();
         assertThat(set).hasSameSizeAs(found);
         assertThat(impossible(softRules.holding(request, set))).isTrue();
         for (SoftRule softRule : set) {

@@ -69,9 +69,7 @@ public record NoPlanPage(
     }
 
     private static List<String> after(NoPlanWords words, boolean clashes) {
-        return Stream.concat(
-                        clashes ? words.below().stream() : Stream.<String>empty(),
-                        words.stuck().stream())
+        return Stream.concat(clashes ? words.below().stream() : Stream.<String>empty(), words.stuck().stream())
                 .toList();
     }
 }

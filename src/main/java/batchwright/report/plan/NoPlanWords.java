@@ -122,7 +122,11 @@ public final class NoPlanWords {
                 .map(Clash::says)
                 .collect(Collectors.joining("; "));
         if (!perhaps.isEmpty()) {
-            lines.add(new Line("", "Perhaps also, not known" + inTime() + ": " + perhaps + ".", Optional.empty(), Optional.empty()));
+            lines.add(new Line(
+                    "",
+                    "Perhaps also, not known" + inTime() + ": " + perhaps + ".",
+                    Optional.empty(),
+                    Optional.empty()));
         }
         return lines;
     }
@@ -131,7 +135,8 @@ public final class NoPlanWords {
         if (!clash.cure().isEmpty()) {
             return Optional.of("Cure: " + clash.cure() + ".");
         }
-        boolean alone = clashes.sets().size() == 1 && !noneCures(set) && clash.remedy().isEmpty();
+        boolean alone =
+                clashes.sets().size() == 1 && !noneCures(set) && clash.remedy().isEmpty();
         return alone ? Optional.of("Changing this rule alone is not enough.") : Optional.empty();
     }
 
