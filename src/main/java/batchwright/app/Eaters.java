@@ -1,9 +1,11 @@
 package batchwright.app;
 
+import batchwright.app.book.WeighingsInBook;
 import batchwright.files.disk.FolderFiles;
 import batchwright.files.disk.Found;
 import batchwright.files.profile.EaterReader;
 import batchwright.food.Kitchen;
+import batchwright.needs.learning.TargetStep;
 import batchwright.person.Eater;
 import batchwright.text.NearestName;
 import java.util.LinkedHashMap;
@@ -34,7 +36,15 @@ final class Eaters {
         return List.copyOf(byId.values());
     }
 
+    /** With the activity that weighings came to, where a step was adopted. */
     Eater one(String name) {
+        Eater eater = asWritten(name);
+        List<TargetStep> steps = new WeighingsInBook(workspace).adopted(eater.id());
+        return steps.isEmpty() ? eater : steps.get(steps.size() - 1).in(eater);
+    }
+
+    /** As the profile says. */
+    Eater asWritten(String name) {
         var onDisk = new FolderFiles(workspace.here());
         Found<Boolean> folder = looksLikePath(name) ? onDisk.isFolder(name) : new Found.Absent<>();
         return folder.match(

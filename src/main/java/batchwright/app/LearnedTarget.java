@@ -7,7 +7,6 @@ import batchwright.needs.learning.TargetAdvice;
 import batchwright.needs.learning.TargetStep;
 import batchwright.needs.weighing.WeighedDay;
 import batchwright.person.Eater;
-import batchwright.quantity.Energy;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -40,8 +39,7 @@ public final class LearnedTarget {
         List<TargetStep> steps = records.adopted(eater.id());
         return steps.isEmpty() || byEquation.stopsPlanning()
                 ? byEquation
-                : NeedsCalculator.needsOf(
-                        eater, new Energy(steps.get(steps.size() - 1).holdsKcal()));
+                : NeedsCalculator.needsOf(steps.get(steps.size() - 1).in(eater));
     }
 
     /** Empty when nothing was weighed, or when needs refuse a target. */

@@ -8,6 +8,7 @@ import batchwright.app.Refused;
 import batchwright.needs.Needs;
 import batchwright.needs.Outlook;
 import batchwright.needs.goal.GoalFinding;
+import batchwright.needs.learning.Learned;
 import batchwright.report.needs.ActivitiesJson;
 import batchwright.report.needs.ActivitiesText;
 import batchwright.report.needs.NeedsJson;
@@ -32,7 +33,7 @@ import picocli.CommandLine.ParentCommand;
         name = "needs",
         header = "How much should I eat: energy and protein a day, with every source.",
         customSynopsis = {
-            "needs EATER [--weeks N] [--stages] [OPTIONS]",
+            "needs EATER [--weeks N] [--stages] [--adopt] [OPTIONS]",
             "needs [ANSWERS] [--save NAME] [OPTIONS]   without an eater it asks",
             "needs --activities [OPTIONS]"
         },
@@ -73,6 +74,11 @@ final class NeedsCommand implements Callable<Integer> {
                     "List what a profile may say of activity: levels, multipliers, and the activities of a diary.")
     private boolean activities;
 
+    @Option(
+            names = "--adopt",
+            description = "Take the step that your weighings offer: writes one line into the book; then the needs with it.")
+    private boolean adopt;
+
     @Mixin
     private AnswerOptions options = new AnswerOptions();
 
@@ -98,7 +104,12 @@ final class NeedsCommand implements Callable<Integer> {
                     "an eater is named, and answers are given too",
                     "Change the profile of " + eaters.get(0) + ", or leave it out and give all answers.");
         }
-        return answer(NeedsOfEater.answer(program.workspace(), eaters.get(0)));
+        if (adopt) {
+            NeedsOfEater.adopt(program.workspace(), eaters.get(0));
+        }
+        return answer(
+                NeedsOfEater.answer(program.workspace(), eaters.get(0)),
+                NeedsOfEater.learned(program.workspace(), eaters.get(0)));
     }
 
     private int ofAnswers() {
@@ -190,9 +201,13 @@ final class NeedsCommand implements Callable<Integer> {
     }
 
     private int answer(Needs needs) {
+        return answer(needs, Optional.empty());
+    }
+
+    private int answer(Needs needs, Optional<Learned> learned) {
         var outlook = new Outlook(ahead(), stepWeeks(needs));
         return program.answer(
-                program.json ? NeedsJson.of(needs, outlook) : NeedsText.of(needs, outlook),
+                program.json ? NeedsJson.of(needs, outlook, learned) : NeedsText.of(needs, outlook, learned),
                 needs.stopsPlanning() ? ExitCode.NO_PLAN : ExitCode.DONE);
     }
 

@@ -44,9 +44,15 @@ public final class NeedsCalculator {
      * @param holds energy a day that holds the weight
      */
     public static Needs needsOf(Eater asWritten, Energy holds) {
+        return needsOf(holding(asWritten, holds));
+    }
+
+    /** The eater with the activity that makes this energy hold the weight. */
+    public static Eater holding(Eater asWritten, Energy holds) {
         Body body = BodyFatFinding.of(asWritten.body()).body();
-        double resting = RestingEnergyEquations.estimates(body).get(0).perDay().kcal();
-        return needsOf(asWritten.withActivity(new PalFromWeighings(holds.kcal() / resting)));
+        double resting =
+                RestingEnergyEquations.estimates(body).get(0).perDay().kcal();
+        return asWritten.withActivity(new PalFromWeighings(holds.kcal() / resting));
     }
 
     public static Needs needsOf(Eater asWritten) {

@@ -47,13 +47,13 @@ class TripsBruteForceTest {
         request.kitchen()
                 .packs()
                 .forEach((food, sold) -> packs.put(
-                        food, sold.stream().flatMap(pack -> at(pack, random)).toList()));
+                        food, sold.stream().flatMap(pack -> sold(pack, random)).toList()));
         var trip = new Money(1 + random.nextInt(300));
         return request.withKitchen(request.kitchen().withPacks(packs).with(new Shops(trip, Map.of())));
     }
 
     /** A pack in one shop, and perhaps the same at another price in the other. */
-    private static Stream<Pack> at(Pack pack, Random random) {
+    private static Stream<Pack> sold(Pack pack, Random random) {
         Pack near = at(pack, "near", pack.price());
         Pack far = at(pack, "far", new Money(1 + pack.price().minor() * (60 + random.nextInt(60)) / 100));
         return switch (random.nextInt(4)) {
@@ -70,13 +70,13 @@ class TripsBruteForceTest {
     private static OptionalLong leastCost(PlanRequest request) {
         long trip = request.kitchen().shops().trip().minor();
         return SHOPS.stream()
-                .flatMapToLong(shops -> at(request, shops).map(cost -> cost + trip * shops.size()).stream()
+                .flatMapToLong(shops -> costAt(request, shops).map(cost -> cost + trip * shops.size()).stream()
                         .mapToLong(Long::longValue))
                 .filter(cost -> request.budget().map(b -> cost <= b.minor()).orElse(true))
                 .min();
     }
 
-    private static Optional<Long> at(PlanRequest request, Set<String> shops) {
+    private static Optional<Long> costAt(PlanRequest request, Set<String> shops) {
         Kitchen kitchen = request.kitchen().onlyAt(shops::contains).with(Shops.FREE);
         OptionalLong cost =
                 BruteForce.leastCost(request.withBudget(Optional.empty()).withKitchen(kitchen));

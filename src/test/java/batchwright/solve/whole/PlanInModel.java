@@ -21,6 +21,7 @@ import batchwright.solve.rule.Menu;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** A plan as values of the columns of the whole model, by the names in its table. */
 final class PlanInModel {
@@ -62,15 +63,16 @@ final class PlanInModel {
     }
 
     private void swaps(Session session, Batch batch) {
-        Dish written = session.kitchen().dishes().get(batch.dish().id());
+        Dish written =
+                Objects.requireNonNull(session.kitchen().dishes().get(batch.dish().id()));
         List<Variant> variants = new Menu(session.request()).variants(written);
-        Variant cooked = variants.stream()
+        variants.stream()
                 .filter(variant -> variant.swaps().equals(batch.dish().swaps()))
                 .findFirst()
-                .orElse(null);
-        if (cooked == null) {
-            return;
-        }
+                .ifPresent(cooked -> swaps(session, batch, written, variants, cooked));
+    }
+
+    private void swaps(Session session, Batch batch, Dish written, List<Variant> variants, Variant cooked) {
         values.put("swap." + written.id() + "." + (variants.indexOf(cooked) + 1), 1.0);
         for (Part part : written.parts()) {
             List<Variant> changing =
