@@ -3,6 +3,7 @@ package batchwright.answer;
 import batchwright.audit.AuditReport;
 import batchwright.explain.Insight;
 import batchwright.food.Nutrient;
+import batchwright.plan.Clashes;
 import batchwright.plan.DishAnswer;
 import batchwright.plan.DishRequest;
 import batchwright.plan.Reach;
@@ -27,7 +28,7 @@ public record FilledDish(DishRequest request, DishAnswer answer, Optional<AuditR
                 status,
                 answer.proof(),
                 answer.plan().map(plan -> new AuditedPlan(plan, audit.orElseThrow())),
-                List.of(),
+                Clashes.NONE,
                 Optional.empty(),
                 Insight.NONE);
     }

@@ -5,7 +5,7 @@ import batchwright.explain.Insight;
 import batchwright.food.Kitchen;
 import batchwright.needs.Needs;
 import batchwright.needs.intakes.Intake;
-import batchwright.plan.Clash;
+import batchwright.plan.Clashes;
 import batchwright.plan.Plan;
 import batchwright.plan.Proof;
 import batchwright.plan.SecondOpinion;
@@ -20,7 +20,7 @@ import java.util.stream.IntStream;
  *
  * @param proof how the search ended; of no meaning when a caution stopped it
  * @param found the plan, if there is one
- * @param clashes rules that cannot all hold, when there is no plan
+ * @param clashes rules that cannot all hold, when there is no plan, and what would make one possible
  * @param stuck the days of the cooking session for which nothing was found, if that is why there is no plan
  * @param insight what was asked for beside the plan
  */
@@ -29,7 +29,7 @@ public record PlanAnswer(
         Status status,
         Proof proof,
         Optional<AuditedPlan> found,
-        List<Clash> clashes,
+        Clashes clashes,
         Optional<Stretch> stuck,
         Insight insight) {
     /** How the search ended. */
@@ -50,10 +50,6 @@ public record PlanAnswer(
         public String id() {
             return id;
         }
-    }
-
-    public PlanAnswer {
-        clashes = List.copyOf(clashes);
     }
 
     public PlanAnswer with(Insight other) {
@@ -106,7 +102,7 @@ public record PlanAnswer(
                 proven.provenCheapest() ? Status.PLANNED : Status.NOT_PROVEN,
                 proven,
                 Optional.of(mine),
-                List.of(),
+                Clashes.NONE,
                 Optional.empty(),
                 Insight.NONE);
     }

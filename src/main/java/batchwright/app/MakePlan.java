@@ -12,7 +12,7 @@ import batchwright.explain.Insight;
 import batchwright.food.Kitchen;
 import batchwright.needs.Needs;
 import batchwright.needs.NeedsCalculator;
-import batchwright.plan.Clash;
+import batchwright.plan.Clashes;
 import batchwright.plan.Cooking;
 import batchwright.plan.LargestBox;
 import batchwright.plan.Plan;
@@ -68,10 +68,9 @@ public final class MakePlan {
 
             @Override
             public PlanAnswer noPlan(PlanResult.NoPlan none) {
-                List<Clash> clashes =
-                        none.clashes().isEmpty() || request.budget().isPresent()
-                                ? clashes(request, none, watch, deadline)
-                                : none.clashes();
+                Clashes clashes = none.clashes().isEmpty() || request.budget().isPresent()
+                        ? clashes(request, none, watch, deadline)
+                        : Clashes.of(none.clashes());
                 return new PlanAnswer(
                         asked,
                         Status.NO_PLAN,
@@ -97,7 +96,7 @@ public final class MakePlan {
                                 Status.NOT_PROVEN,
                                 proof,
                                 Optional.empty(),
-                                List.of(),
+                                Clashes.NONE,
                                 gaveUp.stuck().map(MakePlan::stretch),
                                 Insight.NONE));
             }
@@ -164,13 +163,13 @@ public final class MakePlan {
      * Of several sessions, why there is none for the one that has none, or else why all could not be cooked in one. None when somebody
      * stops the search for them: what is half known would be said wrongly.
      */
-    private List<Clash> clashes(PlanRequest request, PlanResult.NoPlan none, Watch watch, Deadline deadline) {
+    private Clashes clashes(PlanRequest request, PlanResult.NoPlan none, Watch watch, Deadline deadline) {
         var finder = new ClashFinder(new UntilStopped(planner, watch), deadline.left());
-        List<Clash> clashes = none.stuck()
+        Clashes clashes = none.stuck()
                 .map(stuck -> finder.clashes(stuck.request(), stuck.proof()))
                 .orElseGet(() ->
                         finder.clashes(request.withCooking(request.cooking().once()), none.proof()));
-        return watch.stop() ? List.of() : clashes;
+        return watch.stop() ? Clashes.NONE : clashes;
     }
 
     private static Stretch stretch(PlanResult.Stuck stuck) {
@@ -187,12 +186,12 @@ public final class MakePlan {
                 status,
                 proof,
                 Optional.of(new AuditedPlan(plan, audit)),
-                List.of(),
+                Clashes.NONE,
                 Optional.empty(),
                 Insight.NONE);
     }
 
     private static PlanAnswer answer(Asked asked, Status status, Proof proof) {
-        return new PlanAnswer(asked, status, proof, Optional.empty(), List.of(), Optional.empty(), Insight.NONE);
+        return new PlanAnswer(asked, status, proof, Optional.empty(), Clashes.NONE, Optional.empty(), Insight.NONE);
     }
 }

@@ -1,9 +1,10 @@
 package batchwright.explain;
 
+import batchwright.explain.Oracle.WorkLimits;
 import batchwright.plan.Clash;
+import batchwright.plan.Clashes;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Planner;
-import batchwright.plan.Planner.Possible;
 import batchwright.plan.Proof;
 import batchwright.plan.Remedy;
 import batchwright.quantity.Currency;
@@ -13,94 +14,65 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
-import java.util.stream.Stream;
 
 /**
- * Why there is no plan: a smallest set of rules that cannot all hold, and for each of them the smallest change of it alone that
- * makes a plan possible. Where there is a plan, but too dear, the budget is one of the rules. Where there is none at any cost, a
- * change still has to make a plan possible within the budget; if none does, it says how much larger the budget must be besides.
+ * Why there is no plan: smallest sets of rules that cannot all hold, and for each rule the smallest change of it alone that makes a
+ * plan possible, or else changes of several. Where there is a plan, but too dear, the budget is one of the rules. Where there is none
+ * at any cost, a change still has to make a plan possible within the budget; if none does, it says how much larger the budget must
+ * be besides.
  */
 public final class ClashFinder {
-    private static final Duration ALL = Duration.ofSeconds(8);
+    /** Some seconds on a machine that does nothing else. */
+    private static final WorkLimits USUAL = new WorkLimits(600_000_000L, 5_000_000_000L);
 
     /** With less time nothing would be found out. */
     private static final Duration LEAST = Duration.ofSeconds(1);
 
-    private static final Duration ONE_QUESTION = Duration.ofSeconds(2);
-    private static final int HALF = 2;
-
     private final Planner planner;
     private final LongSupplier nanos;
-    private final Duration all;
-    private final Duration oneQuestion;
+    private final Duration time;
+    private final WorkLimits limits;
 
-    /** Takes at most 8 s and no more than what is left, but at least a second. */
+    /** Does work for some seconds; takes no more time than what is left, but at least a second. */
     public ClashFinder(Planner planner, Duration left) {
-        this(planner, System::nanoTime, within(left), ONE_QUESTION);
-    }
-
-    private static Duration within(Duration left) {
-        Duration enough = left.compareTo(LEAST) < 0 ? LEAST : left;
-        return enough.compareTo(ALL) < 0 ? enough : ALL;
+        this(planner, System::nanoTime, left.compareTo(LEAST) < 0 ? LEAST : left, USUAL);
     }
 
     /**
      * @param nanos a clock [ns]
-     * @param all most time for everything
-     * @param oneQuestion most time for one question to the planner
+     * @param time most time for everything
      */
-    ClashFinder(Planner planner, LongSupplier nanos, Duration all, Duration oneQuestion) {
+    ClashFinder(Planner planner, LongSupplier nanos, Duration time, WorkLimits limits) {
         this.planner = new TimeLimitedPlanner(planner);
         this.nanos = nanos;
-        this.all = all;
-        this.oneQuestion = oneQuestion;
+        this.time = time;
+        this.limits = limits;
     }
 
     /**
-     * The clashes of a request without a plan; at least one. Besides a budget that is too small only rules are named that are
-     * proven to clash with it.
+     * Why a request has no plan; at least one set. Besides a budget that is too small only rules are named that are proven to clash
+     * with it.
      *
      * @param proof how the planner's search ended
      */
-    public List<Clash> clashes(PlanRequest request, Proof proof) {
-        Oracle oracle = oracle();
+    public Clashes clashes(PlanRequest request, Proof proof) {
         Optional<Clash> tooDear = request.budget()
                 .filter(budget -> proof.cost().compareTo(budget) > 0)
                 .map(budget -> tooDear(budget, proof, request.kitchen().currency()));
-        if (tooDear.isPresent()) {
-            List<Clash> clashes = new ArrayList<>(tooDear.stream().toList());
-            Search.withinBudget(request, oracle).clashes().stream()
-                    .filter(Clash::needed)
-                    .forEach(clashes::add);
-            return clashes;
+        if (tooDear.isEmpty()) {
+            Oracle oracle = oracle();
+            return new ClashSearch(request, oracle).clashes().withTimeEnded(oracle.timeEnded());
         }
-        Optional<PlainCauses.Cause> plain = new PlainCauses(request).first();
-        if (plain.isPresent()) {
-            return List.of(plain.get().clash(Cure.atAnyCost(plain.get().softRule(), request, oracle)));
-        }
-        Optional<Clash> tooLong = tooLong(request, oracle);
-        if (tooLong.isPresent()) {
-            return List.of(tooLong.get());
-        }
-        List<Clash> clashes = Search.atAnyCost(request, oracle).clashes();
-        return clashes.isEmpty() ? List.of(NO_RULE) : clashes;
+        List<Clash> clashes = new ArrayList<>(List.of(tooDear.get()));
+        Oracle oracle = oracle();
+        var withinBudget = new WithinBudget(request, oracle);
+        withinBudget.cures().stream()
+                .filter(cure ->
+                        withinBudget.isNeeded(cure.softRule()) || cure.found().isPresent())
+                .map(cure -> cure.clash(true))
+                .forEach(clashes::add);
+        return Clashes.of(clashes).withTimeEnded(oracle.timeEnded());
     }
-
-    /** A plan that only takes more time is named alone: how much more is what a cook wants to know. */
-    private static Optional<Clash> tooLong(PlanRequest request, Oracle oracle) {
-        return Stream.of(SoftCooking.handsOnMinutes(request), SoftCooking.doneWithin(request))
-                .flatMap(Optional::stream)
-                .filter(rule -> oracle.ask(rule.dropped().apply(request)) == Possible.YES)
-                .findFirst()
-                .map(rule -> Cure.atAnyCost(rule, request, oracle).clash(true));
-    }
-
-    private static final Clash NO_RULE = new Clash(
-            "part range",
-            "whatever the targets, the dishes make no plan with their parts within their ranges and with the foods that"
-                    + " are at home or sold",
-            "",
-            Optional.of(new Remedy.ChangeDishesOrPacks()));
 
     /** There is a plan, but not within the budget. */
     private static Clash tooDear(Money budget, Proof proof, Currency currency) {
@@ -120,95 +92,40 @@ public final class ClashFinder {
                 Optional.of(new Remedy.RaiseBudget(Optional.of(proof.cost()), currency)));
     }
 
-    /** For a request without a plan at any cost: one for each rule of the set. Empty when no rule that can be loosened is to blame. */
+    /** For a request without a plan at any cost: one for each rule of the first set. Empty when no rule that can be loosened is to blame. */
     List<Cure> cures(PlanRequest request) {
-        return Search.atAnyCost(request, oracle()).cures();
+        return new ClashSearch(request, oracle()).cures();
     }
 
     /** For a request with plans, all too dear: one for each rule of the set besides the budget. */
     List<Cure> curesWithinBudget(PlanRequest request) {
-        return Search.withinBudget(request, oracle()).cures();
+        return new WithinBudget(request, oracle()).cures();
     }
 
     private Oracle oracle() {
-        return new Oracle(planner, nanos, oneQuestion, all);
+        return new Oracle(planner, limits, nanos, time);
     }
 
-    /** How a rule of the set is cured. */
-    private interface Cured {
-        Cure of(SoftRule softRule, PlanRequest request, Oracle oracle);
-    }
-
-    /** For one request. */
-    private static final class Search {
+    /** Which rules clash with the budget. */
+    private static final class WithinBudget {
         private final PlanRequest request;
-        private final Cured cured;
         private final Oracle oracle;
+        private final SoftRules softRules;
         private final Conflict conflict;
 
-        private Search(PlanRequest request, PlanRequest clashing, Cured cured, Oracle oracle) {
+        WithinBudget(PlanRequest request, Oracle oracle) {
             this.request = request;
-            this.cured = cured;
             this.oracle = oracle;
-            this.conflict = new Conflict(clashing, SoftRules.of(request), oracle.shareOf(HALF));
+            this.softRules = SoftRules.of(request);
+            this.conflict = new Conflict(request, softRules, oracle.shareOf(2));
         }
 
-        /** Which rules clash whatever a plan may cost. */
-        static Search atAnyCost(PlanRequest request, Oracle oracle) {
-            return new Search(request, request.withBudget(Optional.empty()), Cure::atAnyCost, oracle);
+        boolean isNeeded(SoftRule rule) {
+            return conflict.isNeeded(rule);
         }
 
-        /** Which rules clash with the budget. */
-        static Search withinBudget(PlanRequest request, Oracle oracle) {
-            return new Search(request, request, Cure::of, oracle);
-        }
-
-        List<Clash> clashes() {
-            return cures().stream()
-                    .map(cure -> cure.clash(
-                            conflict.isNeeded(cure.softRule()) || cure.found().isPresent()))
-                    .toList();
-        }
-
-        /** Those that are loosened last come last, and are left as they are when another cure is known. */
         List<Cure> cures() {
-            List<SoftRule> softRules = conflict.smallest();
-            List<SoftRule> last =
-                    softRules.stream().filter(SoftRule::isLoosenedLast).toList();
-            List<Cure> cures = new ArrayList<>(cured(
-                    softRules.stream().filter(rule -> !rule.isLoosenedLast()).toList()));
-            cures.addAll(otherContainers(1));
-            if (noneHelps(cures)) {
-                cures.addAll(otherContainers(SoftWishes.MOST_CONTAINERS));
-            }
-            cures.addAll(
-                    noneHelps(cures)
-                            ? cured(last)
-                            : last.stream().map(Cure::none).toList());
-            return cures;
-        }
-
-        private static boolean noneHelps(List<Cure> cures) {
-            return cures.stream().allMatch(cure -> cure.found().isEmpty());
-        }
-
-        /** Each learns what is left of the time when its turn comes. */
-        private List<Cure> cured(List<SoftRule> softRules) {
-            List<Cure> cures = new ArrayList<>();
-            for (int i = 0; i < softRules.size(); i++) {
-                cures.add(cured.of(softRules.get(i), request, oracle.shareOf(softRules.size() - i + 1)));
-            }
-            return cures;
-        }
-
-        /** Containers a day always hold; but where a few more or less make a plan possible, that too is a rule of the set. */
-        private List<Cure> otherContainers(int mostMoreOrLess) {
-            return EaterInRequest.all(request).stream()
-                    .map(at -> SoftWishes.containersADay(
-                            at, Offered.to(at, request).size(), mostMoreOrLess))
-                    .map(softRule -> cured.of(softRule, request, oracle))
-                    .filter(cure -> cure.found().isPresent())
-                    .toList();
+            return new CuresAlone(request, oracle, Cure::of).of(conflict.smallest(softRules.all()));
         }
     }
 }

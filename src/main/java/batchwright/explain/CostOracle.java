@@ -56,7 +56,11 @@ final class CostOracle {
         }
         long patience = Math.max(LEAST_NANOS, left() / Math.max(1, shares));
         PlanRequest asked = request.withBudget(Optional.empty()).withPatience(Duration.ofNanos(patience));
-        PlanResult result = planner.plan(asked);
+        return answer(asked, planner.plan(asked));
+    }
+
+    /** What the result for a request without a budget tells. */
+    static Answer answer(PlanRequest asked, PlanResult result) {
         return result.match(new PlanResult.Cases<>() {
             @Override
             public Answer planned(PlanResult.Planned planned) {

@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param certain whether it is known that nothing less does
  */
 record Cure(SoftRule softRule, Optional<Loosened> found, Optional<Raised> raised, boolean certain) {
-    private static final String NOT_FOUND = "not found in time";
+    private static final String NOT_FOUND = "not found";
 
     /** A loosening by so many units. */
     record Loosened(Loosening loosening, int units) {
@@ -32,7 +32,15 @@ record Cure(SoftRule softRule, Optional<Loosened> found, Optional<Raised> raised
 
     /** Within the budget of the request, if it has one. Of several loosenings that help, the one with the fewest units; the first of these. */
     static Cure of(SoftRule softRule, PlanRequest request, Oracle oracle) {
+        if (!softRule.canBeChanged()) {
+            return new Cure(softRule, Optional.empty(), Optional.empty(), true);
+        }
         boolean certain = true;
+        if (softRule.droppable()
+                && softRule.ways().size() > 1
+                && oracle.shareOf(2).ask(softRule.dropped().apply(request)) == Possible.NO) {
+            return new Cure(softRule, Optional.empty(), Optional.empty(), true);
+        }
         for (List<Loosening> tier : softRule.loosenings()) {
             Optional<Loosened> best = Optional.empty();
             for (Loosening loosening : tier) {
@@ -51,8 +59,11 @@ record Cure(SoftRule softRule, Optional<Loosened> found, Optional<Raised> raised
 
     /** For a request without a plan at any cost: within its budget if a change of the rule alone does that, else with a larger one. */
     static Cure atAnyCost(SoftRule softRule, PlanRequest request, Oracle oracle) {
+        if (request.budget().isEmpty()) {
+            return of(softRule, request, oracle);
+        }
         Cure any = of(softRule, request.withBudget(Optional.empty()), oracle.shareOf(2));
-        if (request.budget().isEmpty() || any.found().isEmpty()) {
+        if (any.found().isEmpty()) {
             return any;
         }
         Loosened loosened = any.found().get();
@@ -87,13 +98,15 @@ record Cure(SoftRule softRule, Optional<Loosened> found, Optional<Raised> raised
         String cure = raised.map(r -> r.cure(change)).orElse(change);
         Remedy remedy = loosened.loosening().remedy().apply(loosened.units());
         return softRule.clash(
-                certain ? cure : cure + "; a smaller change may do, but none was found in time",
+                certain ? cure : cure + "; a smaller change may do, but none was found",
                 Optional.of(raised.map(r -> r.besides(remedy)).orElse(remedy)),
                 needed);
     }
 
-    /** Doubles the step until a plan is possible, then halves the last step. */
+    /** Larger and larger steps until a plan is possible, then halves the last step. */
     private static final class ExponentialSearch {
+        private static final int GROWTH = 8;
+
         private final Loosening loosening;
         private final PlanRequest request;
         private final Oracle oracle;
@@ -111,19 +124,19 @@ record Cure(SoftRule softRule, Optional<Loosened> found, Optional<Raised> raised
             return certain;
         }
 
+        /** The most comes first: where that is not enough nothing is, and where it is there is a cure in any case. */
         Optional<Loosened> least() {
-            int tooLittle = 0;
-            int enough = 0;
-            for (int step = 1; enough == 0 && tooLittle < most; step *= 2) {
-                int units = Math.min(most, tooLittle + step);
-                if (possible(units)) {
-                    enough = units;
-                } else {
-                    tooLittle = units;
-                }
-            }
-            if (enough == 0) {
+            if (most == 0 || !possible(most)) {
                 return Optional.empty();
+            }
+            int tooLittle = 0;
+            int enough = most;
+            for (int step = GROWTH; tooLittle + step < enough; step *= GROWTH) {
+                if (possible(tooLittle + step)) {
+                    enough = tooLittle + step;
+                } else {
+                    tooLittle += step;
+                }
             }
             while (enough - tooLittle > 1) {
                 int middle = tooLittle + (enough - tooLittle) / 2;

@@ -20,6 +20,14 @@ record Loosening(int reach, ByUnits loosen, IntFunction<String> cure, IntFunctio
         PlanRequest by(PlanRequest request, int units);
     }
 
+    /** Both to the end, all or nothing. */
+    Loosening and(Loosening other) {
+        return once(
+                request -> other.loosen.by(loosen.by(request, reach), other.reach),
+                cure.apply(reach) + ", and " + other.cure.apply(other.reach),
+                new Remedy.Together(remedy.apply(reach), other.remedy.apply(other.reach)));
+    }
+
     /** All or nothing. */
     static Loosening once(UnaryOperator<PlanRequest> loosen, String cure, Remedy remedy) {
         return new Loosening(

@@ -30,20 +30,34 @@ final class PlainCauses {
     /**
      * A rule that cannot hold, whatever else is changed.
      *
+     * @param at whose rule it is
      * @param softRule its loosenings are other figures to try; dropping it is no way out
-     * @param otherwise what to try when none of them helps
+     * @param otherwise what may help when none of them does
      */
-    record Cause(SoftRule softRule, Remedy otherwise) {
+    record Cause(EaterInRequest at, SoftRule softRule, Remedy otherwise) {
         Clash clash(Cure cure) {
             return cure.found().isPresent() ? cure.clash(true) : softRule.clash("", Optional.of(otherwise), true);
         }
     }
 
+    /** Of the first eater who has one. */
     Optional<Cause> first() {
+        return all().stream().findFirst();
+    }
+
+    /** One of each eater who has one: his first. */
+    List<Cause> all() {
+        return EaterInRequest.all(request).stream()
+                .flatMap(at -> first(at).stream())
+                .toList();
+    }
+
+    private Optional<Cause> first(EaterInRequest at) {
         List<Function<EaterInRequest, Optional<Cause>>> causes =
                 List.of(this::nothingToCook, this::alwaysMissing, this::nothingToBuy, this::tooFewDishes, this::oneDay);
-        return EaterInRequest.all(request).stream()
-                .flatMap(at -> causes.stream().map(cause -> cause.apply(at)).flatMap(Optional::stream))
+        return causes.stream()
+                .map(cause -> cause.apply(at))
+                .flatMap(Optional::stream)
                 .findFirst();
     }
 
@@ -51,6 +65,7 @@ final class PlainCauses {
         return when(
                 request.kitchen().dishes().isEmpty(),
                 () -> cause(
+                        at,
                         RULE,
                         at.name() + " gets exactly " + containers(at) + " a day, and there is no dish to fill them",
                         List.of(),
@@ -66,6 +81,7 @@ final class PlainCauses {
                 .map(food -> {
                     boolean spoils = request.kitchen().pantryGrams(food).signum() > 0;
                     return cause(
+                            at,
                             spoils ? "use by" : "stock",
                             at.name() + " always eats " + food.name() + ", which is "
                                     + (spoils
@@ -89,6 +105,7 @@ final class PlainCauses {
                                 .noneMatch(dish ->
                                         Offered.missing(dish, request.kitchen()).isEmpty()),
                 () -> cause(
+                        at,
                         "stock",
                         "every dish that " + at.name() + " may eat needs a food that is neither at home nor sold: "
                                 + Phrases.some(missing.stream().map(Food::name).toList()),
@@ -104,6 +121,7 @@ final class PlainCauses {
         return when(
                 offered < needed && !avoided,
                 () -> cause(
+                        at,
                         RULE,
                         at.name() + " gets exactly " + containers(at) + " a day, of one dish at most " + A_DAY
                                 + ": that takes " + Phrases.count(needed, "dish", "dishes") + ", and " + offered
@@ -122,6 +140,7 @@ final class PlainCauses {
         return when(
                 request.seats().size() == 1 && request.days() == 1 && now % A_DAY == 1,
                 () -> cause(
+                        at,
                         RULE,
                         "on a single day " + at.name() + " gets " + containers(at) + ", of one dish at most " + A_DAY
                                 + "; that leaves a dish with 1 container, and a batch fills at least "
@@ -139,13 +158,11 @@ final class PlainCauses {
         return holds ? Optional.of(cause.get()) : Optional.empty();
     }
 
-    private static Cause cause(String rule, String says, List<Loosening> oneAfterAnother, Remedy otherwise) {
-        var softRule = new SoftRule(
-                rule,
-                says,
-                request -> request,
-                oneAfterAnother.stream().map(List::of).toList());
-        return new Cause(softRule, otherwise);
+    private static Cause cause(
+            EaterInRequest at, String rule, String says, List<Loosening> oneAfterAnother, Remedy otherwise) {
+        var softRule = SoftRule.ofOtherFigures(
+                rule, says, oneAfterAnother.stream().map(List::of).toList());
+        return new Cause(at, softRule, otherwise);
     }
 
     private static String containers(EaterInRequest at) {

@@ -1,8 +1,11 @@
 package batchwright.explain;
 
+import batchwright.plan.Clash;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Remedy;
 import batchwright.quantity.Currency;
+import batchwright.quantity.Money;
+import java.util.Optional;
 
 /**
  * A larger budget that a change needs besides, because no plan within the budget becomes possible by it.
@@ -23,7 +26,17 @@ record Raised(KnownCost cost, Currency currency) {
     /** @param change what is to be done besides */
     String cure(String change) {
         return change + "; besides, raise the budget"
-                + cost.most().map(to -> " to " + currency.text(to)).orElse(", to how much was not found in time");
+                + cost.most().map(to -> " to " + currency.text(to)).orElse(", to how much was not found");
+    }
+
+    /** The budget as one of the rules that change. */
+    Clash clash(Money budget) {
+        return new Clash(
+                "budget",
+                "the checkout cost stays within " + currency.text(budget),
+                "raise the budget"
+                        + cost.most().map(to -> " to " + currency.text(to)).orElse(", to how much was not found"),
+                Optional.of(new Remedy.RaiseBudget(cost.most(), currency)));
     }
 
     Remedy besides(Remedy change) {

@@ -4,6 +4,8 @@ import batchwright.food.Allergen;
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
+import batchwright.food.LeftOutForAll;
+import batchwright.food.Part;
 import batchwright.food.origin.Diet;
 import batchwright.person.Avoided;
 import batchwright.person.Wishes;
@@ -11,15 +13,21 @@ import batchwright.plan.PlanRequest;
 import batchwright.plan.Remedy;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * Soft rules for what an eater avoids: foods and dishes may be allowed again, diets only when nothing else helps, allergens never.
+ * Soft rules for what an eater avoids: foods and dishes may be allowed again, diets only when nothing else helps, allergens never;
+ * but a dish may be cooked without the part that holds them.
  */
 final class SoftAvoid {
+    /** So many pairs of dishes are looked at as these have. */
+    private static final int FEW = 5;
+
     private final EaterInRequest at;
     private final Avoided now;
     private final Kitchen kitchen;
@@ -70,11 +78,54 @@ final class SoftAvoid {
                         now.allergens().stream().sorted().map(Allergen::label))
                 .toList();
         Avoided none = now.with(now.foods(), Set.of(), now.dishes()).withDiets(Set.of());
-        return rule(
-                names,
-                none,
-                tiers(one, careful("all of these diets"), now.withDiets(Set.of())),
-                Optional.of(new Remedy.OfferAnotherDish()));
+        List<Loosening> without = withoutParts();
+        List<List<Loosening>> loosenings = new ArrayList<>(List.of(without, pairs(without)));
+        loosenings.addAll(tiers(one, careful("all of these diets"), now.withDiets(Set.of())));
+        return rule(names, none, loosenings, Optional.of(new Remedy.OfferAnotherDish()));
+    }
+
+    /** A dish without the parts that this eater must not have, cooked so for everybody: nothing less is avoided. */
+    private List<Loosening> withoutParts() {
+        List<Loosening> ways = new ArrayList<>();
+        for (Dish dish : kitchen.dishes().values()) {
+            List<Part> barred = dish.parts().stream()
+                    .filter(Part::optional)
+                    .filter(part -> !now.allows(part))
+                    .toList();
+            Optional<Dish> without = Optional.of(dish);
+            for (Part part : barred) {
+                without = without.flatMap(rest -> LeftOutForAll.of(rest, part));
+            }
+            if (!now.allows(dish)) {
+                without.filter(now::allows).ifPresent(rest -> ways.add(without(dish, barred, rest)));
+            }
+        }
+        return ways;
+    }
+
+    private static Loosening without(Dish dish, List<Part> parts, Dish rest) {
+        return Loosening.once(
+                request -> {
+                    Map<String, Dish> dishes =
+                            new LinkedHashMap<>(request.kitchen().dishes());
+                    dishes.put(dish.id(), rest);
+                    return request.withKitchen(request.kitchen().withDishes(dishes));
+                },
+                "cook " + dish.name() + " without its "
+                        + Phrases.some(parts.stream().map(Part::name).toList()),
+                new Remedy.LeaveOut(dish, parts));
+    }
+
+    /** Any two of a few. */
+    private static List<Loosening> pairs(List<Loosening> ways) {
+        List<Loosening> few = ways.subList(0, Math.min(FEW, ways.size()));
+        List<Loosening> pairs = new ArrayList<>();
+        for (int i = 0; i < few.size(); i++) {
+            for (Loosening second : few.subList(i + 1, few.size())) {
+                pairs.add(few.get(i).and(second));
+            }
+        }
+        return pairs;
     }
 
     private List<List<Loosening>> tiers(List<Loosening> one, String all, Avoided none) {

@@ -8,8 +8,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
-/** A soft rule for each limit: loosened by whole units, at the end it has, at both as evenly as a profile says it, or at either. */
+/** A soft rule for each limit: loosened by whole units, at the end it has, or at both as evenly as a profile says it. One that no profile changes cannot be loosened. */
 final class SoftLimits {
     /** More of any unit than a day holds, yet small enough to reckon with. */
     private static final int NO_LIMIT = 50_000;
@@ -38,35 +39,40 @@ final class SoftLimits {
                 limit.name(),
                 limit.scope().holds(at.name()) + " " + limit.says(),
                 request -> at.with(request, limit, Range.ANY),
-                loosenings());
+                loosenings(),
+                limit.setting().isPresent() ? Optional.empty() : Optional.of(new Remedy.ChangeWhatIsCooked()));
     }
 
     private List<List<Loosening>> loosenings() {
+        return limit.setting().map(this::loosenings).orElse(List.of());
+    }
+
+    private List<List<Loosening>> loosenings(Setting setting) {
         Range range = limit.range();
         int below = range.least() - limit.widest().least();
         int above = most(limit.widest()) - most(range);
         if (range.most().isEmpty()) {
-            return List.of(List.of(looser("lower it to ", below, 1, 0)));
+            return List.of(List.of(looser(setting, "lower it to ", below, 1, 0)));
         } else if (!range.hasLeast()) {
-            return List.of(List.of(looser("raise it to ", above, 0, 1)));
-        } else if (limit.setting().filter(Setting::movesBothEnds).isPresent()) {
-            return List.of(List.of(looser("widen it to ", Math.min(below, above), 1, 1)));
+            return List.of(List.of(looser(setting, "raise it to ", above, 0, 1)));
+        } else if (setting.movesBothEnds()) {
+            return List.of(List.of(looser(setting, "widen it to ", Math.min(below, above), 1, 1)));
         }
         return List.of(
-                List.of(looser("widen it to ", below, 1, 0), looser("widen it to ", above, 0, 1)),
-                List.of(looser("widen it to ", above, 1, 1)));
+                List.of(looser(setting, "widen it to ", below, 1, 0), looser(setting, "widen it to ", above, 0, 1)),
+                List.of(looser(setting, "widen it to ", above, 1, 1)));
     }
 
     private static int most(Range range) {
         return range.most().orElse(NO_LIMIT);
     }
 
-    private Loosening looser(String verb, int reach, int below, int above) {
+    private Loosening looser(Setting setting, String verb, int reach, int below, int above) {
         return new Loosening(
                 Math.max(0, reach),
                 (request, units) -> at.with(request, limit, looser(units, below, above)),
                 units -> verb + figure(looser(units, below, above)),
-                units -> remedy(looser(units, below, above)));
+                units -> new Remedy.ChangeTarget(at.eater(), setting, looser(units, below, above)));
     }
 
     private Range looser(int units, int below, int above) {
@@ -79,11 +85,5 @@ final class SoftLimits {
         String one =
                 Integer.toString(range.hasLeast() ? range.least() : range.most().orElse(0));
         return (limit.range().hasLeast() && range.most().isPresent() ? both : one) + " " + limit.unit();
-    }
-
-    private Remedy remedy(Range range) {
-        return limit.setting()
-                .<Remedy>map(setting -> new Remedy.ChangeTarget(at.eater(), setting, range))
-                .orElse(new Remedy.ChangeWhatIsCooked());
     }
 }

@@ -21,8 +21,7 @@ final class SoftWishes {
     private SoftWishes() {}
 
     /**
-     * So many containers more or less, fewest first. Another count is no looser rule, so "dropped" drops nothing: this soft rule is
-     * only for its loosenings.
+     * So many containers more or less, fewest first. Another count is no looser rule.
      */
     static SoftRule containersADay(EaterInRequest at, int dishes, int mostMoreOrLess) {
         int now = at.wishes().containersADay();
@@ -33,13 +32,12 @@ final class SoftWishes {
                     .map(other -> containers(at, other))
                     .toList());
         }
-        return new SoftRule(
+        return SoftRule.ofOtherFigures(
                 "containers a day",
                 at.name() + " gets exactly " + Phrases.count(now, "container", "containers")
                         + " a day, of one dish at most "
                         + at.wishes().meals().sameDishADay() + "; " + Phrases.count(dishes, "dish", "dishes")
                         + " can be served",
-                request -> request,
                 loosenings);
     }
 

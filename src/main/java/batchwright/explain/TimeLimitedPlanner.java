@@ -4,6 +4,7 @@ import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
 import batchwright.plan.Planner;
 import batchwright.plan.Proof;
+import batchwright.plan.Watch;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -28,13 +29,23 @@ final class TimeLimitedPlanner implements Planner {
 
     @Override
     public PlanResult plan(PlanRequest request) {
-        return inTime(request, () -> planner.plan(request))
+        return plan(request, Watch.NONE);
+    }
+
+    @Override
+    public PlanResult plan(PlanRequest request, Watch watch) {
+        return inTime(request, () -> planner.plan(request, watch))
                 .orElseGet(() -> new PlanResult.GaveUp(Optional.empty(), Proof.NONE));
     }
 
     @Override
     public Possible possible(PlanRequest request) {
-        return inTime(request, () -> planner.possible(request)).orElse(Possible.UNKNOWN);
+        return possible(request, Watch.NONE);
+    }
+
+    @Override
+    public Possible possible(PlanRequest request, Watch watch) {
+        return inTime(request, () -> planner.possible(request, watch)).orElse(Possible.UNKNOWN);
     }
 
     private <T> Optional<T> inTime(PlanRequest request, Callable<T> question) {

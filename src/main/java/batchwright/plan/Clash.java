@@ -10,7 +10,8 @@ import java.util.Optional;
  * @param rule the rule's name, as in the audit
  * @param says the rule in the words of the user's files, with its figure
  * @param cure the smallest change of this rule alone that makes a plan possible; empty when it alone cannot
- * @param remedy what to try; empty when nothing is known
+ * @param remedy of a cure, which was tried and leads to a plan; without a cure, what may help but was not tried; empty when nothing is
+ *     known
  * @param needed whether it is proven that the others alone can all hold; else the set may be larger than need be
  */
 public record Clash(String rule, String says, String cure, Optional<Remedy> remedy, boolean needed) {

@@ -2,11 +2,13 @@ package batchwright.plan;
 
 import batchwright.food.Dish;
 import batchwright.food.Food;
+import batchwright.food.Part;
 import batchwright.limit.Range;
 import batchwright.limit.Setting;
 import batchwright.person.Eater;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -67,6 +69,9 @@ public sealed interface Remedy {
 
     /** @param id of the food, dish, allergen or diet that is no longer avoided; empty for all of them */
     record AvoidLess(Eater eater, Optional<String> id) implements Remedy {}
+
+    /** Parts of a dish that are cooked for nobody, with their steps. */
+    record LeaveOut(Dish dish, List<Part> parts) implements Remedy {}
 
     /** @param dish empty for every dish that may be frozen */
     record Freeze(Optional<Dish> dish) implements Remedy {}

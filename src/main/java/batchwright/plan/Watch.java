@@ -31,6 +31,11 @@ public interface Watch {
         public boolean stop() {
             return watch.stop();
         }
+
+        @Override
+        public boolean stop(long work) {
+            return watch.stop(work);
+        }
     }
 
     /** The currency of all costs it is told; told first. */
@@ -47,4 +52,13 @@ public interface Watch {
 
     /** Whether to stop now and answer with the best so far; asked very often. */
     boolean stop();
+
+    /**
+     * The same, told of the work so far, which is the same on every machine.
+     *
+     * @param work of this search: about how many numbers it looked at; some hundred millions take a second
+     */
+    default boolean stop(long work) {
+        return stop();
+    }
 }

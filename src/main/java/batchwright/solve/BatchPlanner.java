@@ -141,7 +141,7 @@ public final class BatchPlanner implements Planner {
 
     private Effort effort(PlanRequest request, Watch watch) {
         LongPredicate enough = patience.apply(request);
-        return new Effort(new Meter(work -> enough.test(work) || watch.stop()), watch);
+        return new Effort(new Meter(work -> enough.test(work) || watch.stop(work)), watch);
     }
 
     private static LongPredicate byTheClock(PlanRequest request) {

@@ -36,6 +36,8 @@ final class CheapestPlan {
     private final Aim aim;
     private final Effort effort;
     private final DishSets sets;
+    /** Whether the last search over sets came to one; without any, that there is no plan is already proven. */
+    private boolean someSetSeen;
 
     private CheapestPlan(PlanRequest request, Aim aim, Effort effort) {
         this.request = request;
@@ -106,9 +108,13 @@ final class CheapestPlan {
 
     private SearchResult<DaysSolution> forOne(Optional<Found<DaysSolution>> toBeat) {
         Effort little = effort.limited(HEURISTIC_SETS);
-        var good = overSets(request, Depth.EVERY_DAY_ALIKE, little, toBeat).found();
+        var alike = overSets(request, Depth.EVERY_DAY_ALIKE, little, toBeat);
+        if (alike.state() == SearchResult.State.DONE && !someSetSeen && toBeat.isEmpty()) {
+            return alike;
+        }
+        var good = alike.found();
         int most = Math.min(request.mostDishes(), request.kitchen().dishes().size());
-        if (most > request.variety().leastDishes() && !effort.requested()) {
+        if (aim == Aim.LEAST_COST && most > request.variety().leastDishes() && !effort.requested()) {
             good = overSets(
                             request.withMostDishes(most - 1),
                             Depth.THOROUGH,
@@ -128,6 +134,7 @@ final class CheapestPlan {
         choice.setOpenBound(search::leastOpenBound);
         var result = search.search();
         effort.count(result);
+        someSetSeen = choice.wasAsked();
         return result;
     }
 }

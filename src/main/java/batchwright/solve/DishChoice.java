@@ -24,6 +24,7 @@ final class DishChoice implements Completion<DaysSolution> {
     private final Effort effort;
     private DoubleSupplier leastOpenBound = () -> 0;
     private long relaxations;
+    private boolean asked;
 
     /**
      * @param draft the totals, with only "is it cooked" to be decided
@@ -44,6 +45,7 @@ final class DishChoice implements Completion<DaysSolution> {
 
     @Override
     public Verdict<DaysSolution> complete(Point point, double cutoff) {
+        asked = true;
         List<Subproblem> subproblems = new ArrayList<>(othersThan(point));
         if (depth == Depth.EVERY_DAY_ALIKE) {
             return new Verdict<>(heuristic(point, cutoff), subproblems);
@@ -57,6 +59,11 @@ final class DishChoice implements Completion<DaysSolution> {
             subproblems.add(only(point, result.bound()));
         }
         return new Verdict<>(result.found(), subproblems);
+    }
+
+    /** Whether any set of dishes was looked at. */
+    boolean wasAsked() {
+        return asked;
     }
 
     @Override

@@ -65,7 +65,8 @@ final class Improvement {
         for (Seat seat : request.seats()) {
             better |= found(layout(), Set.of(seat), steps);
         }
-        return better | found(layout(), Set.copyOf(request.seats()), ALL_AT_ONCE * steps);
+        boolean allAtOnce = found(layout(), Set.copyOf(request.seats()), ALL_AT_ONCE * steps);
+        return better || allAtOnce;
     }
 
     /** One container of one eater becomes one of another dish, on the first day of some like days. */

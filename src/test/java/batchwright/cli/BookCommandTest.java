@@ -245,7 +245,8 @@ class BookCommandTest {
         Cli.Result plan = Cli.in(here).run("plan", EATER, "--days", "2", "--seconds", "1");
 
         assertThat(plan.flat())
-                .contains("no whole day for everybody: 1 x lentil_ragu for lifter-gaining until Wed 25 Nov. Eat it by then")
+                .contains(
+                        "no whole day for everybody: 1 x lentil_ragu for lifter-gaining until Wed 25 Nov. Eat it by then")
                 .contains("Past its last day, to be thrown away: 2 x lentil_ragu for lifter-gaining until Tue 24 Nov.")
                 .doesNotContain("EAT FIRST");
     }

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -41,9 +42,11 @@ final class Folders {
         Files.writeString(file, content.replace(old, other));
     }
 
-    static void keepDishes(Path folder, String dish) throws IOException {
+    static void keepDishes(Path folder, String... kept) throws IOException {
+        List<String> files = Stream.of(kept).map(dish -> dish + ".yaml").toList();
         try (Stream<Path> dishes = Files.list(folder.resolve("foods/dishes"))) {
-            for (Path other : dishes.filter(d -> !d.endsWith(dish + ".yaml")).toList()) {
+            for (Path other : dishes.filter(d -> !files.contains(d.getFileName().toString()))
+                    .toList()) {
                 Files.delete(other);
             }
         }

@@ -2,6 +2,7 @@ package batchwright.explain;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import batchwright.explain.Oracle.WorkLimits;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Planner.Possible;
 import batchwright.solve.BatchPlanner;
@@ -10,16 +11,15 @@ import java.util.List;
 
 /** Asks the planner whether a set of clashing rules is what it claims to be. */
 final class Checked {
-    /** So much time that no answer depends on the machine. */
-    private static final Duration ALL = Duration.ofMinutes(2);
-
-    private static final Duration ONE_QUESTION = Duration.ofSeconds(20);
+    private static final Duration TIME = Duration.ofMinutes(10);
+    /** So much that every question is answered. */
+    private static final WorkLimits ENOUGH = new WorkLimits(20_000_000_000L, 100_000_000_000L);
 
     private Checked() {}
 
     /** The set cannot hold, every smaller one can; each cure works, and one unit less of it does not. */
     static List<Cure> cures(PlanRequest request) {
-        List<Cure> cures = new ClashFinder(new BatchPlanner(), System::nanoTime, ALL, ONE_QUESTION).cures(request);
+        List<Cure> cures = new ClashFinder(new BatchPlanner(), System::nanoTime, TIME, ENOUGH).cures(request);
         assertThat(cures).allMatch(Cure::certain);
         // Containers a day always hold in the filter: whether they belong to the set is seen from their cure alone.
         List<SoftRule> set = cures.stream()

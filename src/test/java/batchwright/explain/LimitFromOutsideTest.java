@@ -19,6 +19,7 @@ import batchwright.needs.Needs;
 import batchwright.needs.NeedsCalculator;
 import batchwright.needs.target.Targets;
 import batchwright.plan.Clash;
+import batchwright.plan.Clashes;
 import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Proof;
@@ -95,15 +96,17 @@ class LimitFromOutsideTest {
     }
 
     @Test
-    void each_is_named_in_a_clash_with_what_cures_it() {
-        assertThat(new ClashFinder(new BatchPlanner(), EIGHT_SECONDS).clashes(TOO_LITTLE, Proof.NONE))
-                .extracting(Clash::rule, Clash::says, Clash::cure)
+    void each_is_named_in_a_clash_and_nobody_can_change_it() {
+        assertThat(new ClashFinder(new BatchPlanner(), EIGHT_SECONDS)
+                        .clashes(TOO_LITTLE, Proof.NONE)
+                        .all())
+                .extracting(Clash::rule, Clash::says, Clash::isCured)
                 .containsExactlyInAnyOrder(
-                        tuple("sodium ceiling", "each day of Ann holds at most 690 mg of sodium", "raise it to 700 mg"),
+                        tuple("sodium ceiling", "each day of Ann holds at most 690 mg of sodium", false),
                         tuple(
                                 "carbohydrate on average",
                                 "an average day of Ann holds at least 84 g of carbohydrate",
-                                "lower it to 82 g"));
+                                false));
     }
 
     @Test
@@ -146,7 +149,7 @@ class LimitFromOutsideTest {
                 PlanAnswer.Status.PLANNED,
                 plan.proof(),
                 Optional.of(new AuditedPlan(plan, Audit.of(ASKED, plan))),
-                List.of(),
+                Clashes.NONE,
                 Optional.empty(),
                 Insight.NONE);
     }

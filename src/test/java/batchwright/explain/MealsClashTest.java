@@ -38,7 +38,9 @@ import org.junit.jupiter.api.Test;
 /** Boxes, meals and snack pairs in a clash, with what cures them; worked out on paper. */
 class MealsClashTest {
     private static List<Clash> clashes(PlanRequest asked) {
-        return new ClashFinder(new BatchPlanner(), Duration.ofSeconds(20)).clashes(asked, Proof.NONE);
+        return new ClashFinder(new BatchPlanner(), Duration.ofSeconds(20))
+                .clashes(asked, Proof.NONE)
+                .all();
     }
 
     private static PlanRequest meals(Dish dish, Meals meals) {

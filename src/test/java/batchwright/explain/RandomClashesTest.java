@@ -3,6 +3,10 @@ package batchwright.explain;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.audit.Audit;
+import batchwright.explain.Oracle.WorkLimits;
+import batchwright.food.Nutrient;
+import batchwright.limit.Range;
+import batchwright.limit.Scope;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
 import batchwright.solve.BatchPlanner;
@@ -25,15 +29,20 @@ class RandomClashesTest {
     /** -Dbatchwright.clashes=200 looks at more. */
     private static final long REQUESTS = Long.getLong("batchwright.clashes", 20);
 
-    /** So much time that no answer depends on the machine. */
-    private static final Duration ALL = Duration.ofMinutes(2);
+    private static final Duration TIME = Duration.ofMinutes(10);
+    /** So much that every question is answered. */
+    private static final WorkLimits ENOUGH = new WorkLimits(20_000_000_000L, 100_000_000_000L);
 
-    private static final Duration ONE_QUESTION = Duration.ofSeconds(20);
+    private static final int MORE_THAN_ANY_DISH = 900;
 
     static LongStream seedsWithoutPlan() {
         return LongStream.iterate(0, seed -> seed + 1)
                 .filter(seed -> impossible(request(seed)))
                 .limit(REQUESTS);
+    }
+
+    static LongStream someSeedsWithoutPlan() {
+        return seedsWithoutPlan().limit(Math.max(1, REQUESTS / 3));
     }
 
     private static PlanRequest request(long seed) {
@@ -55,7 +64,7 @@ class RandomClashesTest {
     void the_set_and_its_cures_are_smallest(long seed) {
         PlanRequest request = request(seed);
 
-        List<Cure> cures = new ClashFinder(new BatchPlanner(), System::nanoTime, ALL, ONE_QUESTION).cures(request);
+        List<Cure> cures = new ClashFinder(new BatchPlanner(), System::nanoTime, TIME, ENOUGH).cures(request);
 
         assertThat(cures).extracting(c -> c.softRule().says()).doesNotHaveDuplicates();
         assertThat(cures).allMatch(Cure::certain);
@@ -90,5 +99,64 @@ class RandomClashesTest {
                     .as("%s by one unit less", cure.softRule().rule())
                     .isTrue();
         });
+    }
+
+    /**
+     * More fibre and fat than any dish could hold, beside what has no plan anyway. Of each set one rule has to change, so that no
+     * set shares a rule with another, and what is said to cure them together does.
+     */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("someSeedsWithoutPlan")
+    void sets_are_disjoint_and_smallest_and_cured_together(long seed) {
+        PlanRequest request = withOneMoreCause(request(seed));
+        var search = new ClashSearch(request, new Oracle(new BatchPlanner(), ENOUGH, System::nanoTime, TIME));
+
+        List<List<SoftRule>> sets = search.sets();
+
+        assertThat(sets.stream().flatMap(List::stream).map(SoftRule::says)).doesNotHaveDuplicates();
+        sets.forEach(set -> irreducibleSet(request, set));
+        for (List<Cure> together : sets.size() > 1 ? search.curesTogether(sets) : List.<List<Cure>>of()) {
+            PlanRequest changed = request;
+            for (Cure cure : together) {
+                changed = cure.applied(changed);
+            }
+            assertThat(possible(changed)).as("all of %s", together).isTrue();
+            for (Cure cure : together) {
+                PlanRequest less = request;
+                for (Cure other : together) {
+                    less = other == cure ? oneUnitLess(cure, less) : other.applied(less);
+                }
+                assertThat(impossible(less)).as("less of %s", cure).isTrue();
+            }
+        }
+    }
+
+    private static PlanRequest oneUnitLess(Cure cure, PlanRequest request) {
+        Cure.Loosened found = cure.found().orElseThrow();
+        return found.loosening().loosen().by(request, found.units() - 1);
+    }
+
+    private static PlanRequest withOneMoreCause(PlanRequest request) {
+        EaterInRequest first = EaterInRequest.all(request).get(0);
+        return first.withTarget(
+                request, target -> target.with(Scope.DAY, Nutrient.FIBRE, Range.atLeast(MORE_THAN_ANY_DISH)));
+    }
+
+    /** The rules are known by what they say: each list has its own. */
+    private static void irreducibleSet(PlanRequest request, List<SoftRule> found) {
+        SoftRules softRules = SoftRules.of(request);
+        List<String> says = found.stream().map(SoftRule::says).toList();
+        List<SoftRule> set = softRules.all().stream()
+                .filter(rule -> says.contains(rule.says()))
+                .toList();
+        assertThat(set).hasSameSizeAs(found);
+        assertThat(impossible(softRules.holding(request, set))).isTrue();
+        for (SoftRule softRule : set) {
+            List<SoftRule> others = new ArrayList<>(set);
+            others.remove(softRule);
+            assertThat(possible(softRules.holding(request, others)))
+                    .as("without %s", softRule.rule())
+                    .isTrue();
+        }
     }
 }

@@ -2,12 +2,9 @@ package batchwright.report.html;
 
 import batchwright.answer.Notice;
 import batchwright.answer.PlanAnswer;
-import batchwright.plan.Clash;
 import batchwright.report.html.part.Document;
 import batchwright.report.plan.NoPlanWords;
-import batchwright.report.print.RemedyText;
 import batchwright.report.print.Show;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -25,14 +22,11 @@ public record NoPlanPage(
         String says,
         Optional<CautionsSection> cautions,
         List<String> before,
-        List<ClashLine> clashes,
+        List<NoPlanWords.Section> clashes,
         List<String> after) {
     private static final String MORE_TIME =
             "Try more time with --seconds, fewer days, or profiles that name the few snacks an eater likes (snacks: only).";
     private static final String LOOSEN = "Try a larger --budget or more --dishes, or loosen a wish in the profile.";
-
-    /** @param rule empty, as {@code tryThis} is, where only what is said is known */
-    public record ClashLine(String rule, String says, String tryThis) {}
 
     static NoPlanPage of(PlanAnswer answer, ReportStyle style) {
         var words = new NoPlanWords(answer);
@@ -47,12 +41,8 @@ public record NoPlanPage(
                                 Notice.of(answer), answer.needs().size()))
                         : Optional.empty(),
                 stopped ? List.of() : before(answer, words, clashes),
-                !stopped && clashes ? clashes(words) : List.of(),
-                stopped
-                        ? List.of()
-                        : Stream.of(clashes ? words.doubt() : Optional.<String>empty(), words.stuck())
-                                .flatMap(Optional::stream)
-                                .toList());
+                !stopped && clashes ? words.sections() : List.of(),
+                stopped ? List.of() : after(words, clashes));
     }
 
     private static boolean isProven(PlanAnswer answer) {
@@ -75,19 +65,11 @@ public record NoPlanPage(
             return Stream.concat(words.overBudget().stream(), Stream.of(MORE_TIME))
                     .toList();
         }
-        return List.of(clashes ? words.heading() : LOOSEN);
+        return clashes ? List.of() : List.of(LOOSEN);
     }
 
-    private static List<ClashLine> clashes(NoPlanWords words) {
-        List<ClashLine> lines = new ArrayList<>();
-        for (Clash clash : words.clashes()) {
-            String cure = words.cure(clash).map(c -> " " + c).orElse("");
-            lines.add(new ClashLine(
-                    Show.capital(clash.rule()),
-                    clash.says() + "." + cure,
-                    clash.remedy().map(RemedyText::of).orElse("")));
-        }
-        words.perhaps().ifPresent(perhaps -> lines.add(new ClashLine("", perhaps, "")));
-        return lines;
+    private static List<String> after(NoPlanWords words, boolean clashes) {
+        return Stream.concat(clashes ? words.below().stream() : Stream.<String>empty(), words.stuck().stream())
+                .toList();
     }
 }

@@ -4,7 +4,6 @@ import batchwright.answer.Notice;
 import batchwright.answer.PlanAnswer;
 import batchwright.audit.AuditReport;
 import batchwright.needs.Needs;
-import batchwright.plan.Clash;
 import batchwright.plan.Plan;
 import batchwright.plan.Proof;
 import batchwright.plan.SecondOpinion;
@@ -16,7 +15,6 @@ import batchwright.report.needs.IntakesJson;
 import batchwright.report.needs.NeedsJson;
 import batchwright.report.needs.TargetJson;
 import batchwright.report.print.Json;
-import batchwright.report.print.RemedyText;
 import batchwright.report.why.FrontierJson;
 import batchwright.report.why.WhyJson;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -97,8 +95,7 @@ public final class PlanJson {
         LeftOut.byNeed(answer.kitchen()).forEach((need, dishes) -> dishes.forEach(leftOut.putArray(need)::add));
         pantry();
         answer.audit().ifPresentOrElse(this::audit, () -> root.putNull("audit"));
-        ArrayNode clashes = root.putArray("clashes");
-        answer.clashes().forEach(clash -> clash(clashes.addObject(), clash));
+        ClashesJson.put(root, answer.clashes());
         answer.insight().why().ifPresent(why -> WhyJson.put(root.putObject("why"), why));
         answer.insight().frontier().ifPresent(f -> FrontierJson.put(root.putObject("frontier"), f));
         answer.insight().secondOpinion().ifPresent(o -> secondOpinion(root.putObject("second_opinion"), o));
@@ -184,14 +181,6 @@ public final class PlanJson {
         ArrayNode checks = node.putArray("checks");
         audit.checks()
                 .forEach(check -> checks.addObject().put("rule", check.rule()).put("passed", check.passed()));
-    }
-
-    private static void clash(ObjectNode node, Clash clash) {
-        node.put("rule", clash.rule())
-                .put("says", clash.says())
-                .put("cure", clash.cure())
-                .put("try", clash.remedy().map(RemedyText::of).orElse(""))
-                .put("needed", clash.needed());
     }
 
     private static void notice(ObjectNode node, Notice notice) {

@@ -3,7 +3,6 @@ package batchwright.report.plan;
 import batchwright.answer.Notice;
 import batchwright.answer.PlanAnswer;
 import batchwright.needs.Needs;
-import batchwright.plan.Clash;
 import batchwright.plan.Plan;
 import batchwright.plan.Proof;
 import batchwright.plan.Session;
@@ -16,7 +15,6 @@ import batchwright.report.cooking.ScheduleText;
 import batchwright.report.notice.NoticesText;
 import batchwright.report.print.Commands;
 import batchwright.report.print.Page;
-import batchwright.report.print.RemedyText;
 import batchwright.report.print.Show;
 import batchwright.report.shopping.BuyText;
 import batchwright.report.shopping.OneTripText;
@@ -213,15 +211,16 @@ public final class PlanText {
             page.paragraph("Try a larger --budget or more --dishes, or loosen a wish in the profile.");
             return;
         }
-        page.gap().paragraph(words.heading());
-        words.clashes().forEach(clash -> clash(words, clash));
-        words.perhaps().ifPresent(page::item);
-        words.doubt().ifPresent(page::paragraph);
+        for (NoPlanWords.Section section : words.sections()) {
+            page.gap().paragraph(section.heading());
+            section.lines().forEach(this::line);
+        }
+        words.below().forEach(page::paragraph);
     }
 
-    private void clash(NoPlanWords words, Clash clash) {
-        page.item(Show.capital(clash.rule()) + ": " + clash.says() + ".");
-        words.cure(clash).ifPresent(cure -> page.paragraph("    ", "    ", cure));
-        clash.remedy().ifPresent(remedy -> page.paragraph("    ", "    ", "Try: " + RemedyText.of(remedy)));
+    private void line(NoPlanWords.Line line) {
+        page.item((line.rule().isEmpty() ? "" : line.rule() + ": ") + line.says());
+        line.cure().ifPresent(cure -> page.paragraph("    ", "    ", cure));
+        line.remedy().ifPresent(remedy -> page.paragraph("    ", "    ", remedy.text()));
     }
 }

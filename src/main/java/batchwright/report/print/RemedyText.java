@@ -1,11 +1,13 @@
 package batchwright.report.print;
 
 import batchwright.food.Food;
+import batchwright.food.Part;
 import batchwright.person.Eater;
 import batchwright.plan.Remedy;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 
 /** A remedy as an option of the command line or a line of a file. */
 public final class RemedyText {
@@ -44,6 +46,9 @@ public final class RemedyText {
             return freeze.dish()
                     .map(dish -> "freezes: yes in foods/dishes/" + dish.id() + ".yaml, if it is")
                     .orElse("freezes: yes in foods/dishes, where it is");
+        } else if (remedy instanceof Remedy.LeaveOut out) {
+            return "take the part " + names(out) + " and its steps out of foods/dishes/"
+                    + out.dish().id() + ".yaml";
         } else if (remedy instanceof Remedy.SellPacks sell) {
             return packs(sell.food()) + " in foods/shop.csv";
         } else if (remedy instanceof Remedy.OfferAnotherDish) {
@@ -56,6 +61,10 @@ public final class RemedyText {
             return "other dishes or wider ranges of their parts in foods/dishes, or more packs in foods/shop.csv";
         }
         return inProfile(remedy);
+    }
+
+    private static String names(Remedy.LeaveOut out) {
+        return out.parts().stream().map(Part::name).collect(Collectors.joining(", and the part "));
     }
 
     private static String packs(Optional<Food> food) {
