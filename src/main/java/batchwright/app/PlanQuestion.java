@@ -1,5 +1,7 @@
 package batchwright.app;
 
+import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,5 +31,18 @@ public record PlanQuestion(
     /** The same for fewer days, in no more cooking sessions than days. */
     public PlanQuestion withDays(int other) {
         return new PlanQuestion(eaters, other, budget, cooking.forDays(other), shops, howLong, insight);
+    }
+
+    /**
+     * How long to search for a plan.
+     *
+     * @param patience at most
+     * @param within and only until the plan is proven to cost at most so many per cent more than any other
+     */
+    public record HowLong(Duration patience, Optional<BigDecimal> within) {
+        /** To the proof, if there is time. */
+        public HowLong(Duration patience) {
+            this(patience, Optional.empty());
+        }
     }
 }

@@ -3,7 +3,6 @@ package batchwright.cli;
 import batchwright.answer.EatenFirst;
 import batchwright.answer.PlanAnswer;
 import batchwright.app.DishesWanted;
-import batchwright.app.HowLong;
 import batchwright.app.PlanQuestion;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
@@ -292,7 +291,7 @@ final class PlanCommand implements Callable<Integer> {
                         new Given("--dishes", dishes).dishes(MOST_DISHES),
                         howLong),
                 names(shops),
-                new HowLong(
+                new PlanQuestion.HowLong(
                         Duration.ofSeconds(new Given("--seconds", seconds).whole(1, MOST_SECONDS, "seconds")),
                         Optional.ofNullable(within).map(PlanCommand::perCent)),
                 insight.wanted());

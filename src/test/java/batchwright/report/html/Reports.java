@@ -4,7 +4,6 @@ import batchwright.answer.PlanAnswer;
 import batchwright.app.CookingWanted;
 import batchwright.app.DishNumber;
 import batchwright.app.DishesWanted;
-import batchwright.app.HowLong;
 import batchwright.app.InsightWanted;
 import batchwright.app.MakePlan;
 import batchwright.app.PlanQuestion;
@@ -117,7 +116,7 @@ public final class Reports {
                                 budget,
                                 new CookingWanted(DishesWanted.only(dishes), DishNumber.atMost(3)),
                                 List.of(),
-                                new HowLong(Duration.ofSeconds(60)),
+                                new PlanQuestion.HowLong(Duration.ofSeconds(60)),
                                 InsightWanted.NONE),
                         Watch.NONE,
                         request -> {});
@@ -137,7 +136,7 @@ public final class Reports {
                         false,
                         shopOnce),
                 List.of(),
-                new HowLong(Duration.ofSeconds(60)),
+                new PlanQuestion.HowLong(Duration.ofSeconds(60)),
                 InsightWanted.NONE);
         return new MakePlan()
                 .answer(
