@@ -102,6 +102,7 @@ class ArchitectureTest {
                         "book",
                         "plan",
                         "solve",
+                        "schedule",
                         "audit",
                         "explain",
                         "answer",

@@ -14,7 +14,7 @@ import java.util.List;
 /** The containers that are there, by what the book says of filling and eating. Those that must go first are taken first. */
 public final class BoxesLeft {
     private final List<Lot> lots = new ArrayList<>();
-    private final List<Shortfall> shortfalls = new ArrayList<>();
+    private final List<Overdrawn> shortfalls = new ArrayList<>();
 
     /**
      * Containers that are alike.
@@ -55,7 +55,7 @@ public final class BoxesLeft {
     }
 
     /** Lines by which more were eaten than were there. */
-    public List<Shortfall> shortfalls() {
+    public List<Overdrawn> shortfalls() {
         return List.copyOf(shortfalls);
     }
 
@@ -84,7 +84,7 @@ public final class BoxesLeft {
             }
         }
         if (missing > 0) {
-            shortfalls.add(new Shortfall(entry, says(wanted, wanted.count() - missing)));
+            shortfalls.add(new Overdrawn(entry, says(wanted, wanted.count() - missing)));
         }
     }
 

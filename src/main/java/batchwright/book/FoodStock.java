@@ -34,7 +34,7 @@ public final class FoodStock {
 
     private final Map<String, Food> foods;
     private final Map<Food, List<Lot>> lots = new LinkedHashMap<>();
-    private final List<Shortfall> shortfalls = new ArrayList<>();
+    private final List<Overdrawn> shortfalls = new ArrayList<>();
 
     private FoodStock(Map<String, Food> foods) {
         this.foods = foods;
@@ -58,7 +58,7 @@ public final class FoodStock {
     }
 
     /** Lines by which more was used than was there. */
-    public List<Shortfall> shortfalls() {
+    public List<Overdrawn> shortfalls() {
         return List.copyOf(shortfalls);
     }
 
@@ -124,7 +124,7 @@ public final class FoodStock {
             }
         }
         if (missing.compareTo(UNNOTICED) > 0) {
-            shortfalls.add(new Shortfall(
+            shortfalls.add(new Overdrawn(
                     entry,
                     "%s g of %s more than there was"
                             .formatted(missing.setScale(0, RoundingMode.HALF_UP).toPlainString(), food.id())));

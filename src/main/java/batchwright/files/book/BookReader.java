@@ -122,7 +122,7 @@ public final class BookReader {
                     "if it is whole, delete \"%s\"; else put a # before it".formatted(TORN));
             return;
         }
-        var phrase = new Phrase(file, number, names, problems);
+        var phrase = new LineWords(file, number, names, problems);
         try {
             LocalDate day = day(phrase);
             if (phrase.has(UNDO)) {
@@ -136,7 +136,7 @@ public final class BookReader {
     }
 
     /** Most lines are of the day of the line before. */
-    private LocalDate day(Phrase phrase) throws WrongLine {
+    private LocalDate day(LineWords phrase) throws WrongLine {
         if (lastDay == null || !phrase.has(lastDayWritten)) {
             lastDay = phrase.date();
             lastDayWritten = lastDay.toString();
@@ -144,7 +144,7 @@ public final class BookReader {
         return lastDay;
     }
 
-    private void undo(Phrase phrase) throws WrongLine {
+    private void undo(LineWords phrase) throws WrongLine {
         LocalDate day = phrase.date();
         Event event = grammar.read(phrase);
         for (; placed < entries.size(); placed++) {

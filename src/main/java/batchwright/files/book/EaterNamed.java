@@ -18,7 +18,7 @@ public final class EaterNamed {
 
     /** Foods and dishes may have the same name; they do not count. In a note every word does. */
     public boolean in(String line) {
-        int note = Phrase.noteIn(line);
+        int note = LineWords.noteIn(line);
         List<String> words = words(line.substring(0, note));
         for (int i = 1; i < words.size(); i++) {
             String before = words.get(i - 1);

@@ -38,7 +38,7 @@ final class EventGrammar {
 
     @FunctionalInterface
     private interface Form {
-        Event read(Phrase phrase) throws WrongLine;
+        Event read(LineWords phrase) throws WrongLine;
     }
 
     EventGrammar(Problems problems) {
@@ -56,7 +56,7 @@ final class EventGrammar {
         MARKS.forEach((word, mark) -> forms.put(word, phrase -> new Event.Marked(phrase.eater(), mark)));
     }
 
-    Event read(Phrase phrase) throws WrongLine {
+    Event read(LineWords phrase) throws WrongLine {
         Written verb = phrase.word("what happened: " + String.join(", ", forms.keySet()));
         Form form = forms.get(verb.text());
         if (form == null) {
@@ -72,14 +72,15 @@ final class EventGrammar {
         return event;
     }
 
-    private static Event weighed(Phrase phrase) throws WrongLine {
+    private static Event weighed(LineWords phrase) throws WrongLine {
         String eater = phrase.eater();
         if (phrase.isUnitAhead("lb") || phrase.isUnitAhead("lbs")) {
             BigDecimal lb = phrase.decimal(LB);
             phrase.word("lb");
             return new Event.Weighed(
                     eater,
-                    Phrase.plain(lb.multiply(BigDecimal.valueOf(Mass.KG_PER_LB)).round(new MathContext(6))));
+                    LineWords.plain(
+                            lb.multiply(BigDecimal.valueOf(Mass.KG_PER_LB)).round(new MathContext(6))));
         }
         if (!phrase.isUnitAhead("kg")) {
             Written number = phrase.word("a weight with its unit, such as 74.2 kg or 163.5 lb");
@@ -92,7 +93,7 @@ final class EventGrammar {
     }
 
     /** bought [COUNT x] WEIGHT FOOD [for PRICE] [until DAY] */
-    private static Event bought(Phrase phrase) throws WrongLine {
+    private static Event bought(LineWords phrase) throws WrongLine {
         boolean single = phrase.isWeightAhead();
         int count = single ? 1 : phrase.count(PACKS);
         if (!single) {
@@ -105,7 +106,7 @@ final class EventGrammar {
     }
 
     /** cooked DISH [from WEIGHT FOOD, WEIGHT FOOD] */
-    private static Event cooked(Phrase phrase) throws WrongLine {
+    private static Event cooked(LineWords phrase) throws WrongLine {
         String dish = phrase.dish();
         List<Weight> foods = new ArrayList<>();
         if (phrase.has("from")) {
@@ -117,7 +118,7 @@ final class EventGrammar {
     }
 
     /** filled COUNT DISH for EATER in fridge|freezer until DAY[, ENERGY kcal[, PROTEIN g protein]] */
-    private static Event filled(Phrase phrase) throws WrongLine {
+    private static Event filled(LineWords phrase) throws WrongLine {
         int count = phrase.count(COUNT);
         String dish = phrase.dish();
         phrase.need("for", "for and the eater: 4 lentil_ragu for lifter-gaining");
@@ -136,7 +137,7 @@ final class EventGrammar {
                 holds(phrase));
     }
 
-    private static Holds holds(Phrase phrase) throws WrongLine {
+    private static Holds holds(LineWords phrase) throws WrongLine {
         if (!phrase.has(",")) {
             return Holds.UNKNOWN;
         }
@@ -151,7 +152,7 @@ final class EventGrammar {
     }
 
     /** ate EATER [COUNT] DISH [of EATER] | WEIGHT FOOD | out | nothing else | not logged */
-    private static Event ate(Phrase phrase) throws WrongLine {
+    private static Event ate(LineWords phrase) throws WrongLine {
         String eater = phrase.eater();
         if (phrase.has("nothing")) {
             phrase.need("else", "nothing else");
@@ -176,7 +177,7 @@ final class EventGrammar {
     }
 
     /** gave|threw away COUNT DISH of EATER | WEIGHT FOOD */
-    private static Event gone(boolean thrown, Phrase phrase) throws WrongLine {
+    private static Event gone(boolean thrown, LineWords phrase) throws WrongLine {
         phrase.need("away", "away");
         if (phrase.isWeightAhead()) {
             return new Event.FoodGone(thrown, weight(phrase));
@@ -187,30 +188,30 @@ final class EventGrammar {
         return new Event.BoxesGone(thrown, new Boxes(count, dish, phrase.eater()));
     }
 
-    private static Event counted(Phrase phrase) throws WrongLine {
+    private static Event counted(LineWords phrase) throws WrongLine {
         Weight food = weight(phrase);
         return new Event.Counted(food, until(phrase));
     }
 
     /** creatine EATER [stopped] */
-    private static Event creatine(Phrase phrase) throws WrongLine {
+    private static Event creatine(LineWords phrase) throws WrongLine {
         return new Event.Marked(phrase.eater(), phrase.has("stopped") ? Mark.CREATINE_STOPPED : Mark.CREATINE);
     }
 
-    private static Weight weight(Phrase phrase) throws WrongLine {
+    private static Weight weight(LineWords phrase) throws WrongLine {
         BigDecimal grams = phrase.grams();
         return new Weight(phrase.food(), grams);
     }
 
-    private static Optional<LocalDate> until(Phrase phrase) throws WrongLine {
+    private static Optional<LocalDate> until(LineWords phrase) throws WrongLine {
         return phrase.has("until") ? Optional.of(phrase.date()) : Optional.empty();
     }
 
-    private static Optional<BigDecimal> kcalBehind(Phrase phrase) throws WrongLine {
+    private static Optional<BigDecimal> kcalBehind(LineWords phrase) throws WrongLine {
         return phrase.has(",") ? Optional.of(kcal(phrase, KCAL)) : Optional.empty();
     }
 
-    private static BigDecimal kcal(Phrase phrase, NumberRange range) throws WrongLine {
+    private static BigDecimal kcal(LineWords phrase, NumberRange range) throws WrongLine {
         BigDecimal kcal = phrase.decimal(range);
         phrase.need("kcal", "kcal behind the energy");
         return kcal;

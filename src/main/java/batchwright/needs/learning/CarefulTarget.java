@@ -7,8 +7,8 @@ import batchwright.needs.learning.TargetAdvice.Offer;
 import batchwright.needs.learning.TargetAdvice.Stop;
 import batchwright.needs.learning.TargetAdvice.Wait;
 import batchwright.needs.learning.TargetAdvice.WaitReason;
-import batchwright.needs.weighing.Evidence;
 import batchwright.needs.weighing.Expenditure;
+import batchwright.needs.weighing.RecordSize;
 import batchwright.person.Eater;
 import batchwright.quantity.Energy;
 import batchwright.quantity.Mass;
@@ -81,12 +81,12 @@ public final class CarefulTarget {
     }
 
     private Optional<Wait> tooSoon(LocalDate today) {
-        Evidence evidence = seen.evidence();
+        RecordSize evidence = seen.evidence();
         if (!evidence.isEnough()) {
             return wait(
                     WaitReason.TOO_EARLY,
-                    "A target changes after " + Evidence.LEAST_DAYS + " days with " + Evidence.LEAST_WEIGHINGS
-                            + " weighings and " + Evidence.LEAST_LOGGED_DAYS + " days of complete records; so far "
+                    "A target changes after " + RecordSize.LEAST_DAYS + " days with " + RecordSize.LEAST_WEIGHINGS
+                            + " weighings and " + RecordSize.LEAST_LOGGED_DAYS + " days of complete records; so far "
                             + evidence.days() + ", " + evidence.weighings() + " and " + evidence.loggedDays() + ".");
         }
         Optional<LocalDate> next = steps.isEmpty()

@@ -5,9 +5,9 @@ import batchwright.needs.caution.Caution;
 import batchwright.needs.evidence.Citation;
 import batchwright.needs.evidence.Numerals;
 import batchwright.needs.safety.SafetyFigure;
-import batchwright.needs.weighing.Evidence;
 import batchwright.needs.weighing.Expenditure;
 import batchwright.needs.weighing.RecentWeeks;
+import batchwright.needs.weighing.RecordSize;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -71,8 +71,8 @@ final class WeightSigns {
         RecentWeeks recent = seen.recent();
         boolean gains = needs.goal().filter(goal -> goal.change().gains()).isPresent();
         double usual = SafetyFigure.GAIN_PERCENT_A_WEEK_USUAL.value();
-        boolean known = seen.evidence().days() >= Evidence.LEAST_DAYS
-                && seen.evidence().weighings() >= Evidence.LEAST_WEIGHINGS;
+        boolean known = seen.evidence().days() >= RecordSize.LEAST_DAYS
+                && seen.evidence().weighings() >= RecordSize.LEAST_WEIGHINGS;
         if (gains && known && recent.percentAWeek() - LIKELY * recent.sdPercentAWeek() > usual) {
             told.add(Caution.warn(
                     "gains_faster_than_usual",

@@ -18,9 +18,9 @@ public record Expenditure(
         Prior prior,
         KcalBand now,
         KcalBand holds,
-        Evidence evidence,
+        RecordSize evidence,
         List<TrendDay> trend,
-        List<LeftOut> leftOut,
+        List<UnusedWeighing> leftOut,
         RecentWeeks recent) {
     /** Only then it is called measured: two reference measurements of one person differ as much (128 kcal, CALERIE). */
     private static final double MEASURED_SD_KCAL = 125;

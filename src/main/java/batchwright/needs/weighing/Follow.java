@@ -37,8 +37,8 @@ final class Follow {
         return RecentWeeks.of(days, trend, course.moves());
     }
 
-    private Evidence evidence(List<Moment> moments) {
-        return new Evidence(
+    private RecordSize evidence(List<Moment> moments) {
+        return new RecordSize(
                 days.size(),
                 (int) moments.stream()
                         .filter(moment -> moment.reading().isPresent())

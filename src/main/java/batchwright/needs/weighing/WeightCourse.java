@@ -37,7 +37,7 @@ final class WeightCourse {
     private final UsualIntake usual;
     private final PeriodWater period;
     private final List<Moment> moments = new ArrayList<>();
-    private final List<LeftOut> leftOut = new ArrayList<>();
+    private final List<UnusedWeighing> leftOut = new ArrayList<>();
     private final List<LocalDate> moves = new ArrayList<>();
     /** How many weighings in a row were left out as too far off, and on which side. */
     private int inARow;
@@ -66,7 +66,7 @@ final class WeightCourse {
         return List.copyOf(moments);
     }
 
-    List<LeftOut> leftOut() {
+    List<UnusedWeighing> leftOut() {
         return List.copyOf(leftOut);
     }
 
@@ -95,7 +95,7 @@ final class WeightCourse {
             return Moment.of(before, Optional.empty(), next);
         }
         if (day.hidesWeight()) {
-            leave(day, day.marks().contains(DayMark.ILL) ? LeftOut.Why.ILL : LeftOut.Why.TRAVEL);
+            leave(day, day.marks().contains(DayMark.ILL) ? UnusedWeighing.Why.ILL : UnusedWeighing.Why.TRAVEL);
             return Moment.of(before, Optional.empty(), next);
         }
         Reading seen = model.seen(day.weightKg().getAsDouble() - period.kg(day.date()), period.sdKg(day.date()));
@@ -108,7 +108,7 @@ final class WeightCourse {
         inARow = side == Math.signum(surprise.value()) ? inARow + 1 : 1;
         side = Math.signum(surprise.value());
         if (inARow < (mistyped ? MISTYPED_IN_A_ROW : ODD_IN_A_ROW)) {
-            leave(day, mistyped ? LeftOut.Why.MISTYPED : LeftOut.Why.ODD);
+            leave(day, mistyped ? UnusedWeighing.Why.MISTYPED : UnusedWeighing.Why.ODD);
             return Moment.of(before, Optional.empty(), next);
         }
         inARow = 0;
@@ -117,7 +117,7 @@ final class WeightCourse {
         return Moment.of(WeightModel.moved(before, movedKg), Optional.of(seen), next);
     }
 
-    private void leave(WeighedDay day, LeftOut.Why why) {
-        leftOut.add(new LeftOut(day.date(), day.weightKg().orElseThrow(), why));
+    private void leave(WeighedDay day, UnusedWeighing.Why why) {
+        leftOut.add(new UnusedWeighing(day.date(), day.weightKg().orElseThrow(), why));
     }
 }

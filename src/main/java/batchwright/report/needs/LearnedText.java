@@ -5,8 +5,8 @@ import batchwright.needs.learning.Learned;
 import batchwright.needs.learning.TargetAdvice;
 import batchwright.needs.weighing.Expenditure;
 import batchwright.needs.weighing.KcalBand;
-import batchwright.needs.weighing.LeftOut;
 import batchwright.needs.weighing.TrendDay;
+import batchwright.needs.weighing.UnusedWeighing;
 import batchwright.report.print.CourseChart;
 import batchwright.report.print.CourseChart.Point;
 import batchwright.report.print.Dates;
@@ -133,7 +133,7 @@ public final class LearnedText {
                         : "");
     }
 
-    private void leftOut(List<LeftOut> leftOut) {
+    private void leftOut(List<UnusedWeighing> leftOut) {
         leftOut.stream()
                 .skip(Math.max(0, leftOut.size() - MOST_LEFT_OUT))
                 .forEach(left -> page.item("Left out: " + Show.oneDecimal(left.weightKg()) + " kg on "

@@ -1,9 +1,9 @@
 package batchwright.report.needs;
 
 import batchwright.needs.learning.TargetAdvice;
-import batchwright.needs.weighing.Evidence;
 import batchwright.needs.weighing.Expenditure;
 import batchwright.needs.weighing.KcalBand;
+import batchwright.needs.weighing.RecordSize;
 import batchwright.report.print.Dates;
 import batchwright.report.print.Show;
 import java.util.List;
@@ -15,7 +15,7 @@ public final class LearnedWords {
 
     /** From what it is known. */
     public static String evidence(Expenditure seen) {
-        Evidence evidence = seen.evidence();
+        RecordSize evidence = seen.evidence();
         return Show.count(evidence.days(), "day", "days") + ", "
                 + Show.count(evidence.weighings(), "weighing", "weighings") + " used, food of "
                 + Show.count(evidence.loggedDays(), "day", "days") + " recorded completely.";
@@ -25,9 +25,9 @@ public final class LearnedWords {
     public static List<String> figures(Expenditure seen) {
         String equation = "By the equation " + band(seen.prior().band());
         if (!seen.evidence().isEnough()) {
-            return List.of(equation + " would hold your weight. Weighings say more after " + Evidence.LEAST_DAYS
+            return List.of(equation + " would hold your weight. Weighings say more after " + RecordSize.LEAST_DAYS
                     + " days with "
-                    + Evidence.LEAST_WEIGHINGS + " weighings and " + Evidence.LEAST_LOGGED_DAYS
+                    + RecordSize.LEAST_WEIGHINGS + " weighings and " + RecordSize.LEAST_LOGGED_DAYS
                     + " days of complete records.");
         }
         return List.of(

@@ -107,10 +107,10 @@ class ExpenditureTest {
         weighed(35, 7.9);
 
         assertThat(found().leftOut())
-                .extracting(LeftOut::date, LeftOut::why)
+                .extracting(UnusedWeighing::date, UnusedWeighing::why)
                 .containsExactly(
-                        org.assertj.core.groups.Tuple.tuple(FIRST.plusDays(35), LeftOut.Why.MISTYPED),
-                        org.assertj.core.groups.Tuple.tuple(FIRST.plusDays(40), LeftOut.Why.ODD));
+                        org.assertj.core.groups.Tuple.tuple(FIRST.plusDays(35), UnusedWeighing.Why.MISTYPED),
+                        org.assertj.core.groups.Tuple.tuple(FIRST.plusDays(40), UnusedWeighing.Why.ODD));
         assertThat(found().recent().moved()).isEmpty();
         assertThat(found().weightKg()).isCloseTo(80, within(0.5));
     }
@@ -135,8 +135,8 @@ class ExpenditureTest {
         weighed(30, 81.4, DayMark.TRAVEL);
 
         assertThat(found().leftOut())
-                .extracting(LeftOut::why)
-                .containsExactly(LeftOut.Why.ILL, LeftOut.Why.ILL, LeftOut.Why.TRAVEL);
+                .extracting(UnusedWeighing::why)
+                .containsExactly(UnusedWeighing.Why.ILL, UnusedWeighing.Why.ILL, UnusedWeighing.Why.TRAVEL);
         assertThat(found().holds().likely()).isCloseTo(well.holds().likely(), within(60.0));
     }
 

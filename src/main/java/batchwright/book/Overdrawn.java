@@ -6,4 +6,4 @@ package batchwright.book;
  * @param entry which
  * @param says what is missing, one sentence without a full stop
  */
-public record Shortfall(Entry entry, String says) {}
+public record Overdrawn(Entry entry, String says) {}

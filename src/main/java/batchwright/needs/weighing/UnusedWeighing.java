@@ -3,7 +3,7 @@ package batchwright.needs.weighing;
 import java.time.LocalDate;
 
 /** A weighing that is not used. */
-public record LeftOut(LocalDate date, double weightKg, Why why) {
+public record UnusedWeighing(LocalDate date, double weightKg, Why why) {
     /** Why not. */
     public enum Why {
         /** Further off than a body changes in that time. */

@@ -19,7 +19,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The words of a line, read one after another. A comma is a word; what stands behind a # is a note, and no word. */
-final class Phrase {
+final class LineWords {
     /** A number that has its unit close behind. */
     private static final Pattern CLOSE = Pattern.compile("([0-9.,]*[0-9])([a-zA-Z]+)");
 
@@ -32,7 +32,7 @@ final class Phrase {
     private int next;
 
     /** @param names short names that were found to be right; more are added */
-    Phrase(SourceFile file, int number, Set<String> names, Problems problems) {
+    LineWords(SourceFile file, int number, Set<String> names, Problems problems) {
         this.names = names;
         this.problems = problems;
         String line = file.line(number);

@@ -7,7 +7,7 @@ package batchwright.needs.weighing;
  * @param weighings that were used
  * @param loggedDays whose food is recorded completely
  */
-public record Evidence(int days, int weighings, int loggedDays) {
+public record RecordSize(int days, int weighings, int loggedDays) {
     /** Before that, only what was known without weighing is shown; our choice. */
     public static final int LEAST_DAYS = 14;
 
