@@ -1,7 +1,7 @@
 package batchwright.answer;
 
 import batchwright.audit.AuditReport;
-import batchwright.explain.Insight;
+import batchwright.explain.cost.Insight;
 import batchwright.food.Nutrient;
 import batchwright.plan.Clashes;
 import batchwright.plan.DishAnswer;

@@ -1,7 +1,7 @@
 package batchwright.answer;
 
 import batchwright.audit.AuditReport;
-import batchwright.explain.Insight;
+import batchwright.explain.cost.Insight;
 import batchwright.food.Kitchen;
 import batchwright.needs.Needs;
 import batchwright.needs.intakes.Intake;

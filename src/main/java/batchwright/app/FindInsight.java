@@ -1,10 +1,10 @@
 package batchwright.app;
 
-import batchwright.explain.Frontier;
-import batchwright.explain.FrontierFinder;
-import batchwright.explain.Insight;
-import batchwright.explain.Why;
-import batchwright.explain.WhyFinder;
+import batchwright.explain.cost.Frontier;
+import batchwright.explain.cost.FrontierFinder;
+import batchwright.explain.cost.Insight;
+import batchwright.explain.cost.Why;
+import batchwright.explain.cost.WhyFinder;
 import batchwright.needs.Needs;
 import batchwright.needs.NeedsCalculator;
 import batchwright.needs.target.Targets;

@@ -8,7 +8,7 @@ import batchwright.answer.Stretch;
 import batchwright.audit.Audit;
 import batchwright.audit.AuditReport;
 import batchwright.explain.ClashFinder;
-import batchwright.explain.Insight;
+import batchwright.explain.cost.Insight;
 import batchwright.food.Kitchen;
 import batchwright.needs.Needs;
 import batchwright.needs.NeedsCalculator;

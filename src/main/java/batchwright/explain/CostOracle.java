@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.function.LongSupplier;
 
 /** Asks what changed requests cost, until a moment after which nothing more becomes known. Budgets are ignored. */
-final class CostOracle {
+public final class CostOracle {
     /** Asking for less than this is not worth it. */
     private static final long LEAST_NANOS = 20_000_000;
 
@@ -22,7 +22,7 @@ final class CostOracle {
     private final long end;
 
     /** @param plan the plan that was found, if any */
-    record Answer(KnownCost cost, Optional<Plan> plan) {
+    public record Answer(KnownCost cost, Optional<Plan> plan) {
         private static final Answer NOTHING = new Answer(KnownCost.NOTHING, Optional.empty());
     }
 
@@ -30,14 +30,14 @@ final class CostOracle {
      * @param nanos a clock [ns]
      * @param all for all questions together, from now
      */
-    CostOracle(Planner planner, LongSupplier nanos, Duration all) {
+    public CostOracle(Planner planner, LongSupplier nanos, Duration all) {
         this.planner = planner;
         this.nanos = nanos;
         this.end = nanos.getAsLong() + all.toNanos();
     }
 
     /** The same for a part of the time that is left. */
-    CostOracle forPerCent(int percent) {
+    public CostOracle forPerCent(int percent) {
         return new CostOracle(planner, nanos, Duration.ofNanos(left() * percent / PER_CENT));
     }
 
@@ -50,7 +50,7 @@ final class CostOracle {
     }
 
     /** @param shares how many questions are still to share the time that is left, this one counted */
-    Answer ask(PlanRequest request, int shares) {
+    public Answer ask(PlanRequest request, int shares) {
         if (isOver()) {
             return Answer.NOTHING;
         }

@@ -16,8 +16,8 @@ import java.util.function.UnaryOperator;
  *
  * @param place counted from 0
  */
-record EaterInRequest(int place, Seat seat) {
-    static List<EaterInRequest> all(PlanRequest request) {
+public record EaterInRequest(int place, Seat seat) {
+    public static List<EaterInRequest> all(PlanRequest request) {
         List<EaterInRequest> all = new ArrayList<>();
         for (Seat seat : request.seats()) {
             all.add(new EaterInRequest(all.size(), seat));
@@ -25,19 +25,19 @@ record EaterInRequest(int place, Seat seat) {
         return all;
     }
 
-    Eater eater() {
+    public Eater eater() {
         return seat.eater();
     }
 
-    String name() {
+    public String name() {
         return eater().name();
     }
 
-    DayTarget target() {
+    public DayTarget target() {
         return seat.target();
     }
 
-    Wishes wishes() {
+    public Wishes wishes() {
         return eater().wishes();
     }
 
@@ -47,15 +47,15 @@ record EaterInRequest(int place, Seat seat) {
     }
 
     /** With another range of one of this eater's limits. */
-    PlanRequest with(PlanRequest request, Limit limit, Range range) {
+    public PlanRequest with(PlanRequest request, Limit limit, Range range) {
         return withTarget(request, target -> target.with(limit, range));
     }
 
-    PlanRequest withTarget(PlanRequest request, UnaryOperator<DayTarget> change) {
+    public PlanRequest withTarget(PlanRequest request, UnaryOperator<DayTarget> change) {
         return with(request, s -> new Seat(s.eater(), change.apply(s.target())));
     }
 
-    PlanRequest withWishes(PlanRequest request, UnaryOperator<Wishes> change) {
+    public PlanRequest withWishes(PlanRequest request, UnaryOperator<Wishes> change) {
         return with(
                 request,
                 s -> new Seat(s.eater().withWishes(change.apply(s.eater().wishes())), s.target()));

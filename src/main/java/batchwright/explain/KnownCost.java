@@ -12,15 +12,15 @@ import java.util.Optional;
  * @param noPlan whether it is proven that no plan keeps every rule; {@code least} then has no meaning
  */
 public record KnownCost(Money least, Optional<Money> most, boolean noPlan) {
-    static final KnownCost NOTHING = new KnownCost(Money.ZERO, Optional.empty(), false);
-    static final KnownCost NO_PLAN = new KnownCost(Money.ZERO, Optional.empty(), true);
+    public static final KnownCost NOTHING = new KnownCost(Money.ZERO, Optional.empty(), false);
+    public static final KnownCost NO_PLAN = new KnownCost(Money.ZERO, Optional.empty(), true);
 
-    static KnownCost exactly(Money cost) {
+    public static KnownCost exactly(Money cost) {
         return new KnownCost(cost, Optional.of(cost), false);
     }
 
     /** Of a plan that was found. */
-    static KnownCost of(Proof proof) {
+    public static KnownCost of(Proof proof) {
         return new KnownCost(proof.lowerBound(), Optional.empty(), false).notAbove(proof.cost());
     }
 
@@ -30,24 +30,24 @@ public record KnownCost(Money least, Optional<Money> most, boolean noPlan) {
     }
 
     /** When a plan of this cost is known too. */
-    KnownCost notAbove(Money cost) {
+    public KnownCost notAbove(Money cost) {
         Money lower = most.filter(known -> known.compareTo(cost) < 0).orElse(cost);
         return new KnownCost(least.compareTo(lower) > 0 ? lower : least, Optional.of(lower), false);
     }
 
     /** When it is proven that no plan costs less than this. */
-    KnownCost notBelow(Money cost) {
+    public KnownCost notBelow(Money cost) {
         Money bound = most.filter(known -> known.compareTo(cost) < 0).orElse(cost);
         return noPlan || least.compareTo(bound) >= 0 ? this : new KnownCost(bound, most, false);
     }
 
     /** Whether it is proven that a plan costs no more than this. */
-    boolean isWithin(Money budget) {
+    public boolean isWithin(Money budget) {
         return most.filter(cost -> cost.compareTo(budget) <= 0).isPresent();
     }
 
     /** Whether it is proven that no plan costs so little. */
-    boolean isAbove(Money budget) {
+    public boolean isAbove(Money budget) {
         return noPlan || least.compareTo(budget) > 0;
     }
 }

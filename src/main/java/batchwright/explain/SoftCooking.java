@@ -16,9 +16,9 @@ import java.util.Set;
 import java.util.function.Predicate;
 
 /** Soft rules for cooking, which all eaters share. */
-final class SoftCooking {
+public final class SoftCooking {
     /** The most that can be asked for. */
-    static final int MOST_DISHES = 10;
+    public static final int MOST_DISHES = 10;
 
     /** Minutes. */
     private static final int A_DAY = 24 * 60;
@@ -49,7 +49,7 @@ final class SoftCooking {
     }
 
     /** Empty when one dish will do. */
-    static Optional<SoftRule> leastDishes(PlanRequest request) {
+    public static Optional<SoftRule> leastDishes(PlanRequest request) {
         int now = request.variety().leastDishes();
         if (now <= 1) {
             return Optional.empty();
@@ -68,7 +68,7 @@ final class SoftCooking {
     }
 
     /** Empty when no more of them than may be cooked again are offered. */
-    static Optional<SoftRule> lastTime(PlanRequest request) {
+    public static Optional<SoftRule> lastTime(PlanRequest request) {
         List<String> again = request.kitchen().dishes().values().stream()
                 .filter(request.variety().lastTime()::contains)
                 .map(Dish::name)
@@ -162,7 +162,7 @@ final class SoftCooking {
     }
 
     /** Empty when every dish keeps for all days. Fewer days; else a dish frozen that is not; else all of them. */
-    static Optional<SoftRule> keeping(PlanRequest request) {
+    public static Optional<SoftRule> keeping(PlanRequest request) {
         List<Dish> spoil = request.kitchen().dishes().values().stream()
                 .filter(d -> !d.keepsUntil(request.days()))
                 .toList();

@@ -18,14 +18,14 @@ import java.util.function.UnaryOperator;
  * @param instead what may help instead of loosening it, of a rule that is loosened only when no change of another rule helps
  * @param droppable whether it can be dropped at all; else its loosenings are other figures, each all or nothing
  */
-record SoftRule(
+public record SoftRule(
         String rule,
         String says,
         UnaryOperator<PlanRequest> dropped,
         List<List<Loosening>> loosenings,
         Optional<Remedy> instead,
         boolean droppable) {
-    SoftRule {
+    public SoftRule {
         loosenings = List.copyOf(loosenings);
     }
 

@@ -11,11 +11,11 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /** Soft rules for how an eater likes to be fed. */
-final class SoftWishes {
+public final class SoftWishes {
     /** The most that a profile may ask for. */
-    static final int MOST_MEASURES = 12;
+    public static final int MOST_MEASURES = 12;
 
-    static final int MOST_KINDS = 6;
+    public static final int MOST_KINDS = 6;
     static final int MOST_CONTAINERS = 6;
 
     private SoftWishes() {}

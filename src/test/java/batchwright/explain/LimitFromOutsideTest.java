@@ -1,5 +1,8 @@
 package batchwright.explain;
 
+import batchwright.explain.cost.Insight;
+import batchwright.explain.cost.RuleCost;
+import batchwright.explain.cost.WhyFinder;
 import static batchwright.explain.LittleKitchen.EASY;
 import static batchwright.explain.LittleKitchen.request;
 import static org.assertj.core.api.Assertions.assertThat;

@@ -1,6 +1,6 @@
 package batchwright.report.why;
 
-import batchwright.explain.Frontier;
+import batchwright.explain.cost.Frontier;
 import batchwright.plan.TradeOff;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;

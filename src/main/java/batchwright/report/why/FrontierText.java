@@ -1,10 +1,10 @@
 package batchwright.report.why;
 
 import batchwright.answer.PlanAnswer;
-import batchwright.explain.Frontier;
-import batchwright.explain.Frontier.Point;
+import batchwright.explain.cost.Frontier;
+import batchwright.explain.cost.Frontier.Point;
 import batchwright.explain.KnownCost;
-import batchwright.explain.ProteinReach;
+import batchwright.explain.cost.ProteinReach;
 import batchwright.food.Nutrient;
 import batchwright.plan.TradeOff;
 import batchwright.quantity.Currency;

@@ -1,7 +1,7 @@
 package batchwright.report.why;
 
 import batchwright.answer.CostChange;
-import batchwright.explain.ItemCost;
+import batchwright.explain.cost.ItemCost;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.report.print.Page;

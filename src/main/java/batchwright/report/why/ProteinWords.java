@@ -1,7 +1,7 @@
 package batchwright.report.why;
 
 import batchwright.answer.PlanAnswer;
-import batchwright.explain.ProteinReach;
+import batchwright.explain.cost.ProteinReach;
 import batchwright.food.Nutrient;
 import batchwright.report.print.Show;
 import java.util.Optional;

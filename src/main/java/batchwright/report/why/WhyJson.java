@@ -1,12 +1,12 @@
 package batchwright.report.why;
 
 import batchwright.answer.CostChange;
-import batchwright.explain.ItemCost;
+import batchwright.explain.cost.ItemCost;
 import batchwright.explain.KnownCost;
-import batchwright.explain.NearMiss;
-import batchwright.explain.ProteinReach;
-import batchwright.explain.RuleCost;
-import batchwright.explain.Why;
+import batchwright.explain.cost.NearMiss;
+import batchwright.explain.cost.ProteinReach;
+import batchwright.explain.cost.RuleCost;
+import batchwright.explain.cost.Why;
 import batchwright.report.print.Json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;

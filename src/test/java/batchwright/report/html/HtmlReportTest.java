@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.answer.PlanAnswer;
 import batchwright.app.WriteStarterFiles;
-import batchwright.explain.Insight;
+import batchwright.explain.cost.Insight;
 import batchwright.food.Equipment;
 import batchwright.food.Nutrient;
 import batchwright.plan.Batch;

@@ -1,5 +1,6 @@
-package batchwright.explain;
+package batchwright.explain.cost;
 
+import batchwright.explain.KnownCost;
 import batchwright.quantity.Money;
 import java.util.List;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package batchwright.explain;
+package batchwright.explain.cost;
 
 import batchwright.food.Food;
 import batchwright.food.Pack;
@@ -20,7 +20,7 @@ import java.util.function.Function;
  *
  * @param asSold the pack as the shop sells it, by the pack with another price
  */
-record Repriced(PlanRequest request, Map<Pack, Pack> asSold) {
+public record Repriced(PlanRequest request, Map<Pack, Pack> asSold) {
     /** @param price the other price of a pack; empty when it keeps its own */
     static Repriced of(PlanRequest request, Function<Pack, Optional<Money>> price) {
         Map<Pack, Pack> asSold = new HashMap<>();

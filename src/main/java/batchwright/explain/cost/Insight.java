@@ -1,4 +1,4 @@
-package batchwright.explain;
+package batchwright.explain.cost;
 
 import batchwright.plan.SecondOpinion;
 import java.util.Optional;

@@ -1,6 +1,9 @@
-package batchwright.explain;
+package batchwright.explain.cost;
 
-import batchwright.explain.Frontier.Point;
+import batchwright.explain.CostOracle;
+import batchwright.explain.KnownCost;
+import batchwright.explain.EaterInRequest;
+import batchwright.explain.cost.Frontier.Point;
 import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Planner;

@@ -1,5 +1,8 @@
-package batchwright.explain;
+package batchwright.explain.cost;
 
+import batchwright.explain.CostOracle;
+import batchwright.explain.KnownCost;
+import batchwright.explain.EaterInRequest;
 import batchwright.food.Nutrient;
 import batchwright.limit.Range;
 import batchwright.limit.Scope;
@@ -19,7 +22,7 @@ import java.util.TreeMap;
  * The least cost at each protein floor, as far as it was asked for. Every eater's floor is moved by the same grams. More protein
  * never costs less, so that an answer at one floor tells something of all others.
  */
-final class ProteinStairs {
+public final class ProteinStairs {
     /** Nobody is asked to eat more than this [g per kg]: the upper end of any range that ProteinFloor quotes (Helms et al. 2014). */
     private static final double MOST_PROTEIN_G_PER_KG = 3.1;
 

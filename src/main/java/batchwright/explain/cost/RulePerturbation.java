@@ -1,4 +1,4 @@
-package batchwright.explain;
+package batchwright.explain.cost;
 
 import java.util.Optional;
 
@@ -11,5 +11,5 @@ import java.util.Optional;
  * @param looser empty when it cannot be loosened so
  * @param tighter empty when it cannot be tightened so
  */
-record RulePerturbation(
+public record RulePerturbation(
         String rule, Optional<String> eater, String now, Optional<Change> looser, Optional<Change> tighter) {}

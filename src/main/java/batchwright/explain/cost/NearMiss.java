@@ -1,4 +1,4 @@
-package batchwright.explain;
+package batchwright.explain.cost;
 
 import batchwright.food.Pack;
 import batchwright.quantity.Money;

@@ -1,5 +1,8 @@
-package batchwright.explain;
+package batchwright.explain.cost;
 
+import batchwright.explain.SoftWishes;
+import batchwright.explain.EaterInRequest;
+import batchwright.explain.SoftCooking;
 import batchwright.person.Wishes;
 import batchwright.plan.PlanRequest;
 import java.util.ArrayList;
@@ -13,7 +16,7 @@ import java.util.function.UnaryOperator;
  * Every rule whose cost is worth asking for: limits, changed as {@link LimitPerturbations} says, and what counts something, changed by
  * one. Allergens are left out: nobody should save on them.
  */
-final class RulePerturbations {
+public final class RulePerturbations {
     private final PlanRequest request;
 
     private RulePerturbations(PlanRequest request) {

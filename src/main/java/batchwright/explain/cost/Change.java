@@ -1,4 +1,4 @@
-package batchwright.explain;
+package batchwright.explain.cost;
 
 import batchwright.plan.PlanRequest;
 import java.util.function.UnaryOperator;

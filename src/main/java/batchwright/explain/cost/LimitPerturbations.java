@@ -1,5 +1,6 @@
-package batchwright.explain;
+package batchwright.explain.cost;
 
+import batchwright.explain.EaterInRequest;
 import batchwright.limit.Limit;
 import batchwright.limit.Range;
 import batchwright.limit.Setting;

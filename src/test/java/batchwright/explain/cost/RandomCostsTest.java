@@ -1,5 +1,8 @@
-package batchwright.explain;
+package batchwright.explain.cost;
 
+import batchwright.explain.CostOracle;
+import batchwright.explain.EaterInRequest;
+import batchwright.explain.KnownCost;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.food.Nutrient;

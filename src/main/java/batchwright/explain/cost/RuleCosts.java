@@ -1,7 +1,9 @@
-package batchwright.explain;
+package batchwright.explain.cost;
 
+import batchwright.explain.CostOracle;
+import batchwright.explain.KnownCost;
 import batchwright.audit.Audit;
-import batchwright.explain.RuleCost.Moved;
+import batchwright.explain.cost.RuleCost.Moved;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;

@@ -1,5 +1,6 @@
-package batchwright.explain;
+package batchwright.explain.cost;
 
+import batchwright.explain.CostOracle;
 import batchwright.food.Food;
 import batchwright.food.Pack;
 import batchwright.plan.Plan;

@@ -1,5 +1,7 @@
-package batchwright.explain;
+package batchwright.explain.cost;
 
+import batchwright.explain.CostOracle;
+import batchwright.explain.KnownCost;
 import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Planner;
