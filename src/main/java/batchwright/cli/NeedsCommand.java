@@ -76,7 +76,8 @@ final class NeedsCommand implements Callable<Integer> {
 
     @Option(
             names = "--adopt",
-            description = "Take the step that your weighings offer: writes one line into the book; then the needs with it.")
+            description =
+                    "Take the step that your weighings offer: writes one line into the book; then the needs with it.")
     private boolean adopt;
 
     @Mixin

@@ -50,8 +50,7 @@ public final class NeedsCalculator {
     /** The eater with the activity that makes this energy hold the weight. */
     public static Eater holding(Eater asWritten, Energy holds) {
         Body body = BodyFatFinding.of(asWritten.body()).body();
-        double resting =
-                RestingEnergyEquations.estimates(body).get(0).perDay().kcal();
+        double resting = RestingEnergyEquations.estimates(body).get(0).perDay().kcal();
         return asWritten.withActivity(new PalFromWeighings(holds.kcal() / resting));
     }
 

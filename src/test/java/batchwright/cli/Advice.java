@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 final class Advice {
     private static final Pattern OPTION = Pattern.compile("(--[a-z-]+) (\\S+)");
     private static final Pattern SECTION = Pattern.compile("(.+) under (target|snacks), in (\\S+)");
+    private static final Pattern LEAVE = Pattern.compile("leave out only under snacks, in (\\S+)");
     private static final Pattern AVOID = Pattern.compile("avoid without (\\S+), in (\\S+)");
     private static final Pattern PART = Pattern.compile("take the part (.+) and its steps out of (\\S+)");
     private static final Pattern LINE = Pattern.compile("([a-z_]+): (.+?),? in (\\S+)");
@@ -37,7 +38,10 @@ final class Advice {
         Matcher avoid = AVOID.matcher(one);
         Matcher part = PART.matcher(one);
         Matcher line = LINE.matcher(one);
-        if (option.matches()) {
+        Matcher leave = LEAVE.matcher(one);
+        if (leave.matches()) {
+            edit(folder.resolve(leave.group(1)), "(?m)^  only:.*$", "");
+        } else if (option.matches()) {
             options.addAll(List.of(option.group(1), option.group(2)));
         } else if (section.matches()) {
             for (String entry : section.group(1).split(" and ")) {

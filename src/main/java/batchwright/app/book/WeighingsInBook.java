@@ -27,8 +27,7 @@ public final class WeighingsInBook implements LearnedTarget.Records {
 
     @Override
     public List<TargetStep> adopted(String eater) {
-        return book()
-                .all(Event.Adopted.class)
+        return book().all(Event.Adopted.class)
                 .filter(line -> line.event().eater().equals(eater))
                 .map(line -> new TargetStep(line.day(), line.event().kcal().doubleValue()))
                 .toList();
