@@ -12,21 +12,24 @@ import java.util.List;
  * @param days how many
  * @param eatersDays what each eater has on them
  * @param over containers that make no whole day
+ * @param past containers that were past their last day before the first of these
  */
-public record EatenFirst(LocalDate day, int days, List<OneDay> eatersDays, List<BoxesLeft.Lot> over) {
+public record EatenFirst(
+        LocalDate day, int days, List<OneDay> eatersDays, List<BoxesLeft.Lot> over, List<BoxesLeft.Lot> past) {
     public EatenFirst {
         eatersDays = List.copyOf(eatersDays);
         over = List.copyOf(over);
+        past = List.copyOf(past);
     }
 
     /** Nothing is left. */
     public static EatenFirst none(LocalDate day) {
-        return new EatenFirst(day, 0, List.of(), List.of());
+        return new EatenFirst(day, 0, List.of(), List.of(), List.of());
     }
 
     /** Whether there is nothing to say of it. */
     public boolean isNone() {
-        return days == 0 && over.isEmpty();
+        return days == 0 && over.isEmpty() && past.isEmpty();
     }
 
     /** The day on which cooking starts. */

@@ -99,7 +99,7 @@ record DoneInTime(Planner planner) implements Planner {
 
     private static Proof atLeast(Money bound, Proof proof) {
         return bound.compareTo(proof.lowerBound()) > 0
-                ? new Proof(proof.cost(), bound, proof.nodes(), proof.took(), proof.interrupted())
+                ? new Proof(proof.cost(), bound, proof.nodes(), proof.took(), proof.interrupted(), proof.closeEnough())
                 : proof;
     }
 

@@ -49,7 +49,7 @@ public final class MakePlan {
      * @throws FailedAudit when the planner's plan is wrong
      */
     public PlanAnswer answer(Workspace workspace, PlanQuestion question, Watch watch, Consumer<PlanRequest> before) {
-        Deadline deadline = Deadline.in(question.patience());
+        Deadline deadline = Deadline.in(question.howLong().patience());
         Kitchen all = kitchen(workspace, question);
         Asked asked = asked(all, needs(workspace, all, question.eaters()), question);
         if (stopped(asked.needs())) {
@@ -57,8 +57,9 @@ public final class MakePlan {
         }
         PlanRequest request = request(asked, question);
         before.accept(request);
-        watch.paidIn(all.currency());
-        PlanResult result = planner.plan(request.withPatience(deadline.left()), watch);
+        var untilClose = new UntilClose(watch, question.howLong().within());
+        untilClose.paidIn(all.currency());
+        PlanResult result = planner.plan(request.withPatience(deadline.left()), untilClose);
         PlanAnswer answer = result.match(new PlanResult.Cases<>() {
             @Override
             public PlanAnswer planned(PlanResult.Planned planned) {
@@ -82,9 +83,14 @@ public final class MakePlan {
 
             @Override
             public PlanAnswer gaveUp(PlanResult.GaveUp gaveUp) {
-                Proof proof = gaveUp.proof().stoppedBySomebody(watch.stop());
+                Proof ended = gaveUp.proof();
+                Proof proof = ended.stoppedBySomebody(watch.stop())
+                        .closeEnough(untilClose.isClose(ended.cost(), ended.lowerBound()));
                 return gaveUp.best()
                         .map(plan -> found(asked, Status.NOT_PROVEN, proof, request, plan))
+                        .or(() -> gaveUp.overBudget()
+                                .map(plan -> found(
+                                        asked, Status.NOT_PROVEN, proof, request.withBudget(Optional.empty()), plan)))
                         .orElseGet(() -> new PlanAnswer(
                                 asked,
                                 Status.NOT_PROVEN,
@@ -96,7 +102,13 @@ public final class MakePlan {
             }
         });
         return answer.with(new FindInsight(planner, watch, request, asked.needs())
-                .find(question.insight(), answer.plan(), answer.proof()));
+                .find(question.insight(), answer.plan().filter(plan -> isAffordable(request, plan)), answer.proof()));
+    }
+
+    private static boolean isAffordable(PlanRequest request, Plan plan) {
+        return request.budget()
+                .filter(budget -> plan.cost().compareTo(budget) > 0)
+                .isEmpty();
     }
 
     /** @throws Refused when a file has an error, or there is no such shop */
@@ -143,7 +155,7 @@ public final class MakePlan {
                 new Cooking(question.cooking().sessions(), question.cooking().vary())
                         .withVariety(Variety.ANY.withLeastDishes(
                                 question.cooking().number().least())),
-                question.patience());
+                question.howLong().patience());
         return new AskFor(question.cooking().dishes(), asked.kitchen()).in(request);
     }
 

@@ -1,5 +1,6 @@
 package batchwright.app;
 
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +12,7 @@ import java.util.Optional;
  * @param days 1 to 28
  * @param budget most to spend
  * @param shops that are gone to, by their names; none for all of them
- * @param patience how long to search
+ * @param howLong to search
  * @param insight what to find out beside
  */
 public record PlanQuestion(
@@ -20,7 +21,7 @@ public record PlanQuestion(
         Optional<TypedSum> budget,
         CookingWanted cooking,
         List<String> shops,
-        Duration patience,
+        HowLong howLong,
         InsightWanted insight) {
     public PlanQuestion {
         eaters = List.copyOf(eaters);
@@ -29,6 +30,19 @@ public record PlanQuestion(
 
     /** The same for fewer days, in no more cooking sessions than days. */
     public PlanQuestion withDays(int other) {
-        return new PlanQuestion(eaters, other, budget, cooking.forDays(other), shops, patience, insight);
+        return new PlanQuestion(eaters, other, budget, cooking.forDays(other), shops, howLong, insight);
+    }
+
+    /**
+     * How long to search for a plan.
+     *
+     * @param patience at most
+     * @param within and only until the plan is proven to cost at most so many per cent more than any other
+     */
+    public record HowLong(Duration patience, Optional<BigDecimal> within) {
+        /** To the proof, if there is time. */
+        public HowLong(Duration patience) {
+            this(patience, Optional.empty());
+        }
     }
 }

@@ -17,6 +17,7 @@ import batchwright.report.plan.EatenFirstJson;
 import batchwright.report.plan.EatenFirstText;
 import batchwright.report.plan.PlanJson;
 import batchwright.report.plan.PlanText;
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -138,6 +139,14 @@ final class PlanCommand implements Callable<Integer> {
             defaultValue = "30",
             description = "How long to search, 1 to 3600; default ${DEFAULT-VALUE}.")
     private String seconds = "";
+
+    @Option(
+            names = "--within",
+            paramLabel = "P%",
+            description =
+                    "End the search when no plan can be cheaper by more than so many per cent, such as 2%; default: search to"
+                            + " the proof.")
+    private @Nullable String within;
 
     @Option(
             names = "--nutrients",
@@ -282,8 +291,14 @@ final class PlanCommand implements Callable<Integer> {
                         new Given("--dishes", dishes).dishes(MOST_DISHES),
                         howLong),
                 names(shops),
-                Duration.ofSeconds(new Given("--seconds", seconds).whole(1, MOST_SECONDS, "seconds")),
+                new PlanQuestion.HowLong(
+                        Duration.ofSeconds(new Given("--seconds", seconds).whole(1, MOST_SECONDS, "seconds")),
+                        Optional.ofNullable(within).map(PlanCommand::perCent)),
                 insight.wanted());
+    }
+
+    private static BigDecimal perCent(String text) {
+        return new Given("--within", text.replaceFirst("\\s*%$", "")).oneDecimal(100, "per cent");
     }
 
     private static List<String> names(List<String> typed) {

@@ -93,14 +93,28 @@ public sealed interface PlanResult {
         }
     }
 
-    /** Patience ended: the plans found, if any, with how far the best may be from the cheapest. */
-    record GaveUp(List<Plan> plans, Proof proof, Optional<Stuck> stuck) implements PlanResult {
+    /**
+     * Patience ended: the plans found, if any, with how far the best may be from the cheapest.
+     *
+     * @param overBudget where no plan within the budget was found, the cheapest that keeps every other rule
+     */
+    record GaveUp(List<Plan> plans, Proof proof, Optional<Stuck> stuck, Optional<Plan> overBudget)
+            implements PlanResult {
         public GaveUp {
             plans = List.copyOf(plans);
         }
 
+        public GaveUp(List<Plan> plans, Proof proof, Optional<Stuck> stuck) {
+            this(plans, proof, stuck, Optional.empty());
+        }
+
         public GaveUp(List<Plan> plans, Proof proof) {
             this(plans, proof, Optional.empty());
+        }
+
+        /** Nothing was found but a plan dearer than the budget, made for the same request without one. */
+        public static GaveUp overBudget(Plan plan, Proof proof) {
+            return new GaveUp(List.of(), proof, Optional.empty(), Optional.of(plan));
         }
 
         public GaveUp(Optional<Plan> best, Proof proof) {

@@ -86,7 +86,8 @@ public final class BatchPlanner implements Planner {
                                             request.kitchen().currency()))
                                     : List.of(),
                             proof)
-                    : new PlanResult.GaveUp(Optional.empty(), proof);
+                    : PlanResult.GaveUp.overBudget(
+                            Plan.of(best.orElseThrow().withRequest(unlimited).withProof(proof)), proof);
         }
         List<Plan> answers = sessions.stream()
                 .filter(s ->
@@ -155,7 +156,8 @@ public final class BatchPlanner implements Planner {
     private static Proof proof(
             Optional<Session> best, SearchResult<?> result, boolean proven, Effort effort, Duration took) {
         Money cost = best.map(Session::cost).orElse(Money.ZERO);
-        double proved = effort.ledger().bound(result.bound());
+        // A search that is ended in the middle of a node forgets what it knew of this node.
+        double proved = Math.max(effort.provenSoFar(), effort.ledger().bound(result.bound()));
         long bound = Double.isFinite(proved) ? Math.max(0, Math.round(proved)) : 0;
         return new Proof(cost, proven && best.isPresent() ? cost : new Money(bound), effort.nodes(), took);
     }

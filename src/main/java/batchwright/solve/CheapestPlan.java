@@ -2,10 +2,14 @@ package batchwright.solve;
 
 import batchwright.plan.PlanRequest;
 import batchwright.solve.mip.BranchAndBound;
+import batchwright.solve.mip.Completion;
 import batchwright.solve.mip.Completion.Found;
 import batchwright.solve.mip.OutOfTime;
 import batchwright.solve.mip.SearchResult;
+import batchwright.solve.mip.StepBudget;
 import batchwright.solve.rule.Menu;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -15,6 +19,12 @@ import java.util.Optional;
 final class CheapestPlan {
     /** Nodes of the heuristic over sets of dishes: plans with every day alike. */
     private static final long HEURISTIC_SETS = 5;
+
+    /** Nodes of the search over sets of dishes of several eaters in which only plans with every day alike are looked for. */
+    private static final long ALIKE_SETS = 60;
+
+    /** Plans with every day alike that are improved. */
+    private static final int MOST_IMPROVED = 3;
 
     /** Most work on each of the requests with fewer dishes: some seconds. */
     private static final long WORK_ON_FEWER = 1_500_000_000;
@@ -53,6 +63,50 @@ final class CheapestPlan {
     }
 
     private SearchResult<DaysSolution> search(Optional<Found<DaysSolution>> toBeat) {
+        return request.seats().size() > 1 ? forSeveral(toBeat) : forOne(toBeat);
+    }
+
+    private SearchResult<DaysSolution> forSeveral(Optional<Found<DaysSolution>> toBeat) {
+        StepBudget budget = new StepBudget(ALIKE_SETS);
+        Effort spend = effort.within(budget);
+        TotalsDraft draft = aim.complete(TotalsDraft.choosingDishes(request, new Menu(request), spend));
+        var choice = new DishChoice(draft, sets, Depth.THOROUGH, spend);
+        var alikeFirst = new AlikeFirst(choice, plan -> improved(plan, Improvement.THOROUGH));
+        var search = searchOver(draft, alikeFirst, spend, toBeat);
+        choice.setOpenBound(search::leastOpenBound);
+        SearchResult<DaysSolution> result = search.search();
+        if (result.state() == SearchResult.State.STOPPED) {
+            effort.proven(result.bound());
+            improved(alikeFirst.cheapest(MOST_IMPROVED)).ifPresent(search::offer);
+            alikeFirst.beginThorough();
+            search.askPostponedAnew();
+            budget.refill(Long.MAX_VALUE);
+            result = search.search();
+        }
+        effort.count(result);
+        return result;
+    }
+
+    private Optional<Found<DaysSolution>> improved(List<Found<DaysSolution>> plans) {
+        return plans.stream()
+                .map(plan -> improved(plan, Improvement.QUICK))
+                .min(Comparator.comparingDouble(Found::cost))
+                .map(plan -> improved(plan, Improvement.THOROUGH));
+    }
+
+    private Found<DaysSolution> improved(Found<DaysSolution> plan, long steps) {
+        return Improvement.of(request, aim, effort, plan, steps);
+    }
+
+    private static BranchAndBound<DaysSolution> searchOver(
+            TotalsDraft draft, Completion<DaysSolution> choice, Effort spend, Optional<Found<DaysSolution>> toBeat) {
+        double cutoff = toBeat.map(Found::cost).orElse(Double.POSITIVE_INFINITY);
+        var search = new BranchAndBound<>(draft.model(), choice, cutoff, spend);
+        toBeat.map(Found::solution).ifPresent(search::setIncumbent);
+        return search;
+    }
+
+    private SearchResult<DaysSolution> forOne(Optional<Found<DaysSolution>> toBeat) {
         Effort little = effort.limited(HEURISTIC_SETS);
         var alike = overSets(request, Depth.EVERY_DAY_ALIKE, little, toBeat);
         if (alike.state() == SearchResult.State.DONE && !someSetSeen && toBeat.isEmpty()) {
@@ -76,10 +130,8 @@ final class CheapestPlan {
             PlanRequest asked, Depth depth, Effort spend, Optional<Found<DaysSolution>> toBeat) {
         TotalsDraft draft = aim.complete(TotalsDraft.choosingDishes(asked, new Menu(asked), spend));
         var choice = new DishChoice(draft, sets, depth, spend);
-        double cutoff = toBeat.map(Found::cost).orElse(Double.POSITIVE_INFINITY);
-        var search = new BranchAndBound<>(draft.model(), choice, cutoff, spend);
+        var search = searchOver(draft, choice, spend, toBeat);
         choice.setOpenBound(search::leastOpenBound);
-        toBeat.map(Found::solution).ifPresent(search::setIncumbent);
         var result = search.search();
         effort.count(result);
         someSetSeen = choice.wasAsked();

@@ -143,7 +143,7 @@ final class DaysDraft extends AbstractDraft {
         return (int) Math.rint(x[snackColumn(seat, measure, group).index()]) * daysOfOne(group);
     }
 
-    private Column snackColumn(Seat seat, Measure measure, LikeDays group) {
+    Column snackColumn(Seat seat, Measure measure, LikeDays group) {
         return Lookup.get(snacks, new SnackKey(seat, measure, group));
     }
 

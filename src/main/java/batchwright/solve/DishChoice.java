@@ -46,7 +46,7 @@ final class DishChoice implements Completion<DaysSolution> {
     @Override
     public Verdict<DaysSolution> complete(Point point, double cutoff) {
         asked = true;
-        List<Subproblem> subproblems = new ArrayList<>(Subproblems.allBut(choices, point));
+        List<Subproblem> subproblems = new ArrayList<>(othersThan(point));
         if (depth == Depth.EVERY_DAY_ALIKE) {
             return new Verdict<>(heuristic(point, cutoff), subproblems);
         }
@@ -56,7 +56,7 @@ final class DishChoice implements Completion<DaysSolution> {
         relaxations += effort.nodes() - before;
         if (result.state() == SearchResult.State.STOPPED) {
             // Other dishes first: they may give a plan against which these need no further look.
-            subproblems.add(Subproblems.only(choices, point.values()).bounded(result.bound()));
+            subproblems.add(only(point, result.bound()));
         }
         return new Verdict<>(result.found(), subproblems);
     }
@@ -73,8 +73,22 @@ final class DishChoice implements Completion<DaysSolution> {
 
     @Override
     public long postponedUntil(double[] lower, double[] upper) {
-        boolean decided = choices.stream().allMatch(c -> lower[c.index()] == upper[c.index()]);
-        return decided ? sets.search(cooked(lower)).resumeAt() : 0;
+        return isDecided(lower, upper) ? sets.search(cooked(lower)).resumeAt() : 0;
+    }
+
+    /** Whether these bounds leave one set only. */
+    boolean isDecided(double[] lower, double[] upper) {
+        return choices.stream().allMatch(c -> lower[c.index()] == upper[c.index()]);
+    }
+
+    /** Every set but that of a point. */
+    List<Subproblem> othersThan(Point point) {
+        return Subproblems.allBut(choices, point);
+    }
+
+    /** The set of a point, of which so much is known. */
+    Subproblem only(Point point, double bound) {
+        return Subproblems.only(choices, point.values()).bounded(bound);
     }
 
     @Override
@@ -82,7 +96,8 @@ final class DishChoice implements Completion<DaysSolution> {
         return relaxations;
     }
 
-    private Set<Dish> cooked(double[] values) {
+    /** The set that these values cook. */
+    Set<Dish> cooked(double[] values) {
         Set<Dish> cooked = new LinkedHashSet<>();
         for (Dish dish : draft.menu().dishes()) {
             if (values[draft.cookedColumn(dish).index()] > 0.5) {

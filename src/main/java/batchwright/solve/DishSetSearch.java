@@ -15,14 +15,20 @@ final class DishSetSearch {
     private final Function<Stop, TotalsDraft> totals;
     private final Aim aim;
     private final Effort effort;
+    private final boolean totalsFirst;
+    private Optional<SetBound> totalsAlone = Optional.empty();
     private Optional<BranchAndBound<DaysSolution>> search = Optional.empty();
     private final StepBudget budget = new StepBudget(0);
     private final TimeSlices slices = new TimeSlices(budget, FIRST_STEPS);
     private long counted;
 
-    /** @param totals the model, asked for when the search begins */
-    DishSetSearch(Function<Stop, TotalsDraft> totals, Aim aim, Effort whole) {
+    /**
+     * @param totals the model, asked for when the search begins
+     * @param totalsFirst whether to see what totals alone prove before any day is looked at
+     */
+    DishSetSearch(Function<Stop, TotalsDraft> totals, boolean totalsFirst, Aim aim, Effort whole) {
         this.totals = totals;
+        this.totalsFirst = totalsFirst;
         this.aim = aim;
         this.effort = whole.within(budget);
     }
@@ -45,18 +51,34 @@ final class DishSetSearch {
     SearchResult<DaysSolution> runSlice(double cutoff, long relaxations) {
         long before = effort.nodes();
         slices.begin();
-        BranchAndBound<DaysSolution> mine = search.orElseGet(this::begin);
-        search = Optional.of(mine);
-        mine.lowerCutoff(cutoff);
-        var result = mine.search();
-        effort.count(result.nodes() - counted);
-        counted = result.nodes();
-        result.found().ifPresent(found -> effort.found(found));
+        SearchResult<DaysSolution> result = totalsHaveEnded() ? days(cutoff) : totals(cutoff);
         if (result.state() == SearchResult.State.STOPPED) {
             slices.end(relaxations, effort.nodes() - before);
         } else {
             slices.finish();
         }
+        return result;
+    }
+
+    private boolean totalsHaveEnded() {
+        return !totalsFirst || totalsAlone.filter(SetBound::hasEnded).isPresent();
+    }
+
+    private SearchResult<DaysSolution> totals(double cutoff) {
+        SetBound mine = totalsAlone.orElseGet(() -> new SetBound(totals.apply(effort), effort));
+        totalsAlone = Optional.of(mine);
+        mine.raise(cutoff);
+        return mine.bound() >= cutoff ? SearchResult.nothingBelow(cutoff) : SearchResult.stoppedAt(mine.bound());
+    }
+
+    private SearchResult<DaysSolution> days(double cutoff) {
+        BranchAndBound<DaysSolution> mine = search.orElseGet(this::begin);
+        search = Optional.of(mine);
+        mine.lowerCutoff(cutoff);
+        SearchResult<DaysSolution> result = mine.search();
+        effort.count(result.nodes() - counted);
+        counted = result.nodes();
+        result.found().ifPresent(found -> effort.found(found));
         return result;
     }
 

@@ -31,7 +31,12 @@ final class DishSets {
 
     DishSetSearch search(Set<Dish> dishes) {
         return begun.computeIfAbsent(
-                dishes, set -> new DishSetSearch(stop -> totals(whole.only(request, set), stop), aim, effort));
+                dishes,
+                set -> new DishSetSearch(
+                        stop -> totals(whole.only(request, set), stop),
+                        request.seats().size() > 1,
+                        aim,
+                        effort));
     }
 
     private TotalsDraft totals(Menu menu, Stop stop) {

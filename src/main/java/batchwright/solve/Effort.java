@@ -104,6 +104,11 @@ final class Effort implements Stop {
         progress.bound(ledger.bound(bound));
     }
 
+    /** The greatest bound of the whole that was told so far [cents]. */
+    double provenSoFar() {
+        return progress.greatestBound();
+    }
+
     /** Takes account of what a search has spent. */
     void count(SearchResult<?> search) {
         count(search.nodes());

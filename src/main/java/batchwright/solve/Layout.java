@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
@@ -62,6 +63,14 @@ record Layout(Map<Seat, Map<Dish, Integer>> containers, Map<Seat, List<LikeDays>
                                 : Stream.of(g))
                         .toList());
         return new Layout(containers, finer);
+    }
+
+    /** The containers of each day of an eater, the cooking day first. */
+    List<Map<Dish, Integer>> days(Seat seat) {
+        Map<Integer, Map<Dish, Integer>> byNumber = new TreeMap<>();
+        groups.getOrDefault(seat, List.of())
+                .forEach(group -> group.days().forEach(day -> byNumber.put(day, group.servings())));
+        return List.copyOf(byNumber.values());
     }
 
     static List<LikeDays> grouped(List<Map<Dish, Integer>> days) {

@@ -31,6 +31,11 @@ final class SearchProgress {
         return incumbents;
     }
 
+    /** The greatest bound that was told [cents]. */
+    double greatestBound() {
+        return greatestBound;
+    }
+
     void found(Found<DaysSolution> plan) {
         if (incumbents.take(plan)) {
             watch.found(new Money(Math.round(plan.cost())));

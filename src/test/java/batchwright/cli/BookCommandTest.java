@@ -235,4 +235,19 @@ class BookCommandTest {
                 .doesNotContain(EATER);
         assertThat(here.resolve("profiles/lifter-gaining.yaml")).doesNotExist();
     }
+
+    /** What is past its last day is never offered for eating: not as a day, not in place of another container. */
+    @Test
+    void a_plan_throws_away_what_is_past_its_last_day() {
+        book("filled 2 lentil_ragu for lifter-gaining in fridge until 2026-11-24, 700 kcal");
+        book("filled 1 lentil_ragu for lifter-gaining in fridge until 2026-11-25, 700 kcal");
+
+        Cli.Result plan = Cli.in(here).run("plan", EATER, "--days", "2", "--seconds", "1");
+
+        assertThat(plan.flat())
+                .contains(
+                        "no whole day for everybody: 1 x lentil_ragu for lifter-gaining until Wed 25 Nov. Eat it by then")
+                .contains("Past its last day, to be thrown away: 2 x lentil_ragu for lifter-gaining until Tue 24 Nov.")
+                .doesNotContain("EAT FIRST");
+    }
 }

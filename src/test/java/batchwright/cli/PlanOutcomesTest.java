@@ -23,6 +23,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -147,6 +148,63 @@ class PlanOutcomesTest {
         assertThat(json.get("cost_minor").isNull()).isTrue();
         assertThat(json.get("batches")).isEmpty();
         assertThat(json.get("audit").isNull()).isTrue();
+    }
+
+    @Test
+    void out_of_time_with_too_dear_a_plan_shows_it_as_such() {
+        var cheapest = new AtomicReference<PlanResult>();
+        run(
+                result -> {
+                    cheapest.set(result);
+                    return result;
+                },
+                PLAN);
+        Plan plan = planOf(cheapest.get());
+        var proof = new Proof(plan.cost(), new Money(4), 7, Duration.ofMillis(1234));
+        UnaryOperator<PlanResult> late =
+                none -> PlanResult.GaveUp.overBudget(Plan.of(plan.first().withProof(proof)), proof);
+        String[] within5Cents = Stream.concat(Arrays.stream(PLAN), Stream.of("--budget", "0.05"))
+                .toArray(String[]::new);
+        String[] asJson = Stream.concat(Arrays.stream(PLAN_JSON), Stream.of("--budget", "0.05"))
+                .toArray(String[]::new);
+
+        Cli.Result text = run(late, within5Cents);
+        JsonNode json = Shape.parse(run(late, asJson).out());
+
+        assertThat(text.err()).isEmpty();
+        assertThat(text.code()).isEqualTo(4);
+        assertThat(text.flat())
+                .contains("more than the budget of 0.05, not proven cheapest", "over the budget of 0.05");
+        assertThat(text.flat()).contains("no plan costs less than 0.04 USD");
+        assertThat(json.get("status").textValue()).isEqualTo("not_proven");
+        assertThat(json.get("cost_minor").longValue())
+                .isGreaterThan(json.get("budget_minor").longValue());
+        assertThat(json.at("/audit/passed").booleanValue()).isTrue();
+    }
+
+    @Test
+    void close_enough_is_not_called_out_of_time() {
+        UnaryOperator<PlanResult> close = result -> {
+            Plan plan = planOf(result);
+            var proof = new Proof(plan.cost(), new Money(plan.cost().minor() - 1), 7, Duration.ofMillis(1234));
+            return new PlanResult.GaveUp(Optional.of(Plan.of(plan.first().withProof(proof))), proof);
+        };
+        String[] within2 =
+                Stream.concat(Arrays.stream(PLAN), Stream.of("--within", "2%")).toArray(String[]::new);
+        String[] asJson = Stream.concat(Arrays.stream(PLAN_JSON), Stream.of("--within", "2 %"))
+                .toArray(String[]::new);
+
+        Cli.Result text = run(close, within2);
+
+        assertThat(text.code()).isEqualTo(4);
+        assertThat(text.flat())
+                .contains("As close to the cheapest as was asked for")
+                .doesNotContain("Time ended");
+        assertThat(Shape.parse(run(close, asJson).out())
+                        .at("/proof/close_enough")
+                        .booleanValue())
+                .isTrue();
+        assertThat(run(close, PLAN).flat()).contains("Time ended");
     }
 
     @Test

@@ -57,8 +57,14 @@ class WeighingsStoryTest {
         LocalDate today = FIRST.plusDays(DAYS);
         JsonNode before = needs(today);
         assertThat(before.has("weighings")).isFalse();
-        double kg = Shape.parse(run(today, "needs", EATER, "--weeks", "1", "--json").out())
-                .get("projection").get("path").get(0).get("likely").get("weight_kg").asDouble();
+        double kg = Shape.parse(
+                        run(today, "needs", EATER, "--weeks", "1", "--json").out())
+                .get("projection")
+                .get("path")
+                .get(0)
+                .get("likely")
+                .get("weight_kg")
+                .asDouble();
         assertThat(run(FIRST, "book", "weighed", EATER, kg + "kg").code()).isZero();
         Files.writeString(
                 here.resolve("profiles/book.txt"),
@@ -67,7 +73,8 @@ class WeighingsStoryTest {
 
         JsonNode offered = needs(today);
         assertThat(aim(offered)).isEqualTo(aim(before));
-        assertThat(offered.get("weighings").get("advice").get("status").asText()).isEqualTo("offer");
+        assertThat(offered.get("weighings").get("advice").get("status").asText())
+                .isEqualTo("offer");
         String text = run(today, "needs", EATER).out();
         assertThat(text).contains("What your weighings say", "A step is offered");
 

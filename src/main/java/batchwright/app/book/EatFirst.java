@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Which containers are eaten before anything new is cooked: as many whole days as everybody at the table has containers for, those that
@@ -77,10 +78,11 @@ public final class EatFirst {
                 number++;
             }
         }
-        List<BoxesLeft.Lot> over = needs.stream()
+        Map<Boolean, List<BoxesLeft.Lot>> isPast = needs.stream()
                 .flatMap(each -> left.getOrDefault(each.eater().id(), List.of()).stream())
-                .toList();
-        return new EatenFirst(day, number, days, over);
+                .collect(Collectors.partitioningBy(lot -> lot.until().isBefore(day)));
+        return new EatenFirst(
+                day, number, days, isPast.getOrDefault(false, List.of()), isPast.getOrDefault(true, List.of()));
     }
 
     /** As many containers as the eater has in a day; empty when there are not enough that are still good, or not for the right meals. */

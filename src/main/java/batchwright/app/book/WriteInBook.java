@@ -73,14 +73,14 @@ public final class WriteInBook {
     /** @param holds what one of each eater's containers holds, where it is not what was planned */
     private BookAnswer add(String words, LocalDate day, Map<String, Event.Holds> holds) {
         var planned = new AsPlanned(workspace, kitchen, day, holds);
-        return append((book, file) -> {
+        return append(book -> {
             List<Event> shortly = planned.events(words, book);
             List<Event> events = shortly.isEmpty() ? List.of(event(planned.inGrams(words), day)) : shortly;
             List<String> lines = events.stream()
                     .map(event ->
                             EventWords.line(day, new Completed(kitchen, workspace.keptPlans(), book, day).of(event)))
                     .toList();
-            check(book, file, lines);
+            check(book, lines);
             return lines;
         });
     }
@@ -91,7 +91,7 @@ public final class WriteInBook {
      * @param number of the line; empty for the last one that stands
      */
     public BookAnswer undo(OptionalInt number) {
-        return append((book, file) -> {
+        return append(book -> {
             Optional<Entry> wanted = book.entries().stream()
                     .filter(entry -> number.isEmpty() || entry.line() == number.getAsInt())
                     .max(Comparator.comparingInt(Entry::line));
@@ -106,7 +106,7 @@ public final class WriteInBook {
 
     @FunctionalInterface
     private interface Addition {
-        List<String> to(Book book, SourceFile file);
+        List<String> to(Book book);
     }
 
     private BookAnswer append(Addition addition) {
@@ -121,7 +121,7 @@ public final class WriteInBook {
         try {
             new AppendedFile(folder.path(BookReader.PATH), BookReader.HEAD, BookReader.TORN).append(text -> {
                 var file = SourceFile.of(shown, text);
-                written.addAll(addition.to(read(file), file));
+                written.addAll(addition.to(read(file)));
                 return written;
             });
         } catch (CannotWrite cannot) {
@@ -152,7 +152,7 @@ public final class WriteInBook {
     }
 
     /** Whatever was not in doubt before the new lines. */
-    private void check(Book book, SourceFile file, List<String> lines) {
+    private void check(Book book, List<String> lines) {
         Optional<BookDoubts> doubts =
                 sure ? Optional.empty() : workspace.source().doubts(kitchen);
         if (doubts.isEmpty()) {

@@ -26,8 +26,10 @@ public final class BookReader {
     /** Where plans are kept, each by its cooking day. */
     public static final String PLANS = "profiles/plans";
     /** The first lines of a book. */
-    public static final String HEAD = "# batchwright book 1\n"
-            + "# What happened in this kitchen. Lines are only added; a wrong one is undone by another.\n";
+    public static final String HEAD = """
+            # batchwright book 1
+            # What happened in this kitchen. Lines are only added; a wrong one is undone by another.
+            """;
     /** Stands behind a line that was cut off while it was written. */
     public static final String TORN = "# torn";
 

@@ -22,8 +22,8 @@ import org.apache.commons.math3.linear.RealVector;
  * <p>W and M are the model of {@link batchwright.needs.dynamics.HallChow2011}, so that M moves with weight and a changed intake is not
  * taken for a changed person; EI is the recorded intake, s what the record may be wrong by [kcal]. EI0 is what held the weight before.
  *
- * <p>Departures from plain state-space models of weight: none of the sizes below was fitted; each is a choice, with the reason
- * beside it.
+ * <p>The sizes below are choices, each with its reason beside it; within what the reasons leave open some were moved until the
+ * bands held for simulated people what they promise.
  */
 final class WeightModel {
     static final int WEIGHT = 0;

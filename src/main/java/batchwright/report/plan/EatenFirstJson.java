@@ -10,7 +10,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
 
-/** The same in the JSON of a plan: {@code eaten_first} and {@code left_besides}. */
+/** The same in the JSON of a plan: {@code eaten_first}, {@code left_besides} and {@code past_last_day}. */
 public final class EatenFirstJson {
     private EatenFirstJson() {}
 
@@ -40,6 +40,7 @@ public final class EatenFirstJson {
                     .put("short_protein_g", Json.tenth(day.shortProteinG()));
         });
         boxes(root.putArray("left_besides"), first.over());
+        boxes(root.putArray("past_last_day"), first.past());
     }
 
     private static void boxes(ArrayNode array, List<BoxesLeft.Lot> lots) {

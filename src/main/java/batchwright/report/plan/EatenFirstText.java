@@ -9,6 +9,7 @@ import batchwright.report.print.Dates;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.stream.Collectors;
 
 /** Containers of before, in front of the plan that begins after them. */
@@ -32,8 +33,11 @@ public final class EatenFirstText {
         }
         if (!first.over().isEmpty()) {
             page.paragraph("Left besides, and in no plan, as it makes no whole day for everybody: "
-                    + first.over().stream().map(EatenFirstText::over).collect(Collectors.joining(", "))
-                    + ". Eat it in place of a container of the same size, or give it away.");
+                    + until(first.over())
+                    + ". Eat it by then in place of a container of the same size, or give it away.");
+        }
+        if (!first.past().isEmpty()) {
+            page.paragraph("Past its last day, to be thrown away: " + until(first.past()) + ".");
         }
         return page.gap().toString();
     }
@@ -60,7 +64,11 @@ public final class EatenFirstText {
         return lot.count() + " x " + lot.boxes().dish() + (lot.place() == Place.FREEZER ? " (frozen)" : "");
     }
 
-    private static String over(BoxesLeft.Lot lot) {
+    private static String until(List<BoxesLeft.Lot> lots) {
+        return lots.stream().map(EatenFirstText::until).collect(Collectors.joining(", "));
+    }
+
+    private static String until(BoxesLeft.Lot lot) {
         return "%s x %s for %s until %s"
                 .formatted(lot.count(), lot.boxes().dish(), lot.boxes().eater(), Dates.shortly(lot.until()));
     }

@@ -118,6 +118,7 @@ public final class PlanJson {
                 "lower_bound_minor",
                 answer.status() == PlanAnswer.Status.NO_PLAN ? Optional.empty() : Optional.of(proof.lowerBound()));
         node.put("interrupted", proof.interrupted());
+        node.put("close_enough", proof.closeEnough());
         node.put("nodes", proof.nodes());
         node.put("seconds", BigDecimal.valueOf(proof.took().toMillis()).divide(MILLIS, 2, RoundingMode.HALF_UP));
     }

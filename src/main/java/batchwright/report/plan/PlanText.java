@@ -66,7 +66,7 @@ public final class PlanText {
 
     private void plan(Plan plan) {
         page.paragraph(forWhom() + cookedOn(plan) + ": " + Show.money(plan.cost(), currency())
-                + Show.budget(answer.budget(), currency()) + ", " + proven() + ".");
+                + Show.budget(answer.budget(), plan.cost(), currency()) + ", " + proven() + ".");
         if (plan.isCookedOnce()) {
             cookAndEat(answer);
             intakes();

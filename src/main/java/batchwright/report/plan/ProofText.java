@@ -40,6 +40,10 @@ final class ProofText {
     }
 
     private String notProven() {
+        if (answer.proof().closeEnough()) {
+            return "As close to the cheapest as was asked for: no plan costs less than " + bound() + ", this one "
+                    + percentAbove() + " % more; " + searched() + ".";
+        }
         if (answer.kitchen().equipment().limits().doneWithinMinutes().isPresent()) {
             return "Not proven: no plan costs less than " + bound() + ", this one " + percentAbove() + " % more; "
                     + searched()

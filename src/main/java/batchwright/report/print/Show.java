@@ -114,9 +114,19 @@ public final class Show {
         return budget.map(most -> " (budget " + currency.text(most) + ")").orElse("");
     }
 
-    /** Such as "2.70 under the budget of 60.00"; empty when there is none. */
+    /** The same; or such as ", more than the budget of 60.00". */
+    public static String budget(Optional<Money> budget, Money cost, Currency currency) {
+        return budget.filter(most -> cost.compareTo(most) > 0)
+                .map(most -> ", more than the budget of " + currency.text(most))
+                .orElseGet(() -> budget(budget, currency));
+    }
+
+    /** Such as "2.70 under the budget of 60.00", or over it; empty when there is none. */
     public static Optional<String> underBudget(Optional<Money> budget, Money cost, Currency currency) {
-        return budget.map(most -> currency.text(most.minus(cost)) + " under the budget of " + currency.text(most));
+        return budget.map(most -> (cost.compareTo(most) > 0
+                        ? currency.text(cost.minus(most)) + " over"
+                        : currency.text(most.minus(cost)) + " under")
+                + " the budget of " + currency.text(most));
     }
 
     public static String count(int count, String one, String many) {

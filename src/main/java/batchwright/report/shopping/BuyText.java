@@ -122,8 +122,11 @@ public final class BuyText {
         page.gap();
         Money cost = session.cost();
         String against = answer.budget()
-                .map(budget -> ", " + Show.money(budget.minus(cost), currency()) + " under the budget of "
-                        + currency().text(budget))
+                .map(budget -> ", "
+                        + (cost.compareTo(budget) > 0
+                                ? Show.money(cost.minus(budget), currency()) + " over"
+                                : Show.money(budget.minus(cost), currency()) + " under")
+                        + " the budget of " + currency().text(budget))
                 .orElse("");
         page.paragraph("  ", "    ", "Total " + Show.money(cost, currency()) + against + "; " + each(cost) + ".");
         TripsText.of(List.of(session)).ifPresent(says -> page.paragraph("  ", "    ", says));

@@ -67,6 +67,16 @@ public final class BranchAndBound<S> {
         incumbent.lowerCutoff(to);
     }
 
+    /** A solution from elsewhere, of use if it is cheaper than what was found. */
+    public void offer(Completion.Found<S> solution) {
+        incumbent.offer(solution);
+    }
+
+    /** What made nodes wait has changed: the completion is asked anew until when each is postponed. */
+    public void askPostponedAnew() {
+        queue.askPostponedAnew();
+    }
+
     /** The solution that the cutoff stands for: the answer if nothing cheaper exists. */
     public void setIncumbent(S solution) {
         incumbent.set(solution);

@@ -74,6 +74,12 @@ final class NodeQueue {
         }
     }
 
+    /** What made nodes wait has changed: all are asked anew. */
+    void askPostponedAnew() {
+        postponed.forEach(waiting -> ready.add(waiting.node));
+        postponed.clear();
+    }
+
     /** Whether a node may be looked at now; else it is postponed, or dropped when all that it holds was seen. */
     boolean isReady(Node node) {
         return isReady(node, clock.getAsLong());

@@ -17,6 +17,16 @@ public record SearchResult<S>(State state, Optional<S> best, double cost, double
                 State.STOPPED, Optional.empty(), Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, nodes);
     }
 
+    /** Of a search that found nothing, and will go on. */
+    public static <S> SearchResult<S> stoppedAt(double bound) {
+        return new SearchResult<>(State.STOPPED, Optional.empty(), Double.POSITIVE_INFINITY, bound, 0);
+    }
+
+    /** Of a search that has proven that nothing costs less than the cutoff. */
+    public static <S> SearchResult<S> nothingBelow(double cutoff) {
+        return new SearchResult<>(State.DONE, Optional.empty(), Double.POSITIVE_INFINITY, cutoff, 0);
+    }
+
     /** The best with its cost. */
     public Optional<Completion.Found<S>> found() {
         return best.map(solution -> new Completion.Found<>(cost, solution));

@@ -67,7 +67,7 @@ final class SharedPatience {
 
     /** Of the whole: all that was spent so far. */
     Proof proof(Money cost, Money bound) {
-        return new Proof(cost, bound, nodes, spent(), false);
+        return new Proof(cost, bound, nodes, spent());
     }
 
     private Duration spent() {

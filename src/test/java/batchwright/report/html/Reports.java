@@ -116,7 +116,7 @@ public final class Reports {
                                 budget,
                                 new CookingWanted(DishesWanted.only(dishes), DishNumber.atMost(3)),
                                 List.of(),
-                                Duration.ofSeconds(60),
+                                new PlanQuestion.HowLong(Duration.ofSeconds(60)),
                                 InsightWanted.NONE),
                         Watch.NONE,
                         request -> {});
@@ -136,7 +136,7 @@ public final class Reports {
                         false,
                         shopOnce),
                 List.of(),
-                Duration.ofSeconds(60),
+                new PlanQuestion.HowLong(Duration.ofSeconds(60)),
                 InsightWanted.NONE);
         return new MakePlan()
                 .answer(

@@ -63,8 +63,8 @@ final class PlanInModel {
     }
 
     private void swaps(Session session, Batch batch) {
-        Dish written =
-                Objects.requireNonNull(session.kitchen().dishes().get(batch.dish().id()));
+        Dish written = Objects.requireNonNull(
+                session.kitchen().dishes().get(batch.dish().id()));
         List<Variant> variants = new Menu(session.request()).variants(written);
         variants.stream()
                 .filter(variant -> variant.swaps().equals(batch.dish().swaps()))
