@@ -26,7 +26,7 @@ final class Advice {
 
     /** @return options to add */
     List<String> follow(String tried) throws IOException {
-        for (String one : tried.split("; (besides|and) ")) {
+        for (String one : tried.split("; (besides|and) ", -1)) {
             followOne(one);
         }
         return options;
@@ -44,7 +44,7 @@ final class Advice {
         } else if (option.matches()) {
             options.addAll(List.of(option.group(1), option.group(2)));
         } else if (section.matches()) {
-            for (String entry : section.group(1).split(" and ")) {
+            for (String entry : section.group(1).split(" and ", -1)) {
                 set(folder.resolve(section.group(3)), section.group(2), entry);
             }
         } else if (avoid.matches()) {
@@ -74,7 +74,7 @@ final class Advice {
     /** Entries of lists that begin with "- part: NAME", and those that end with "part: NAME". */
     private static void takeOut(Path file, String part) throws IOException {
         StringBuilder kept = new StringBuilder();
-        for (String entry : Files.readString(file).split("(?m)(?=^  - |^[a-z])")) {
+        for (String entry : Files.readString(file).split("(?m)(?=^  - |^[a-z])", -1)) {
             boolean own = entry.startsWith("  - part: " + part + "\n")
                     || (entry.startsWith("  - do:") && entry.contains("\n    part: " + part + "\n"));
             kept.append(own ? "" : entry);
