@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 final class Advice {
     private static final Pattern OPTION = Pattern.compile("(--[a-z-]+) (\\S+)");
     private static final Pattern SECTION = Pattern.compile("(.+) under (target|snacks), in (\\S+)");
+    private static final Pattern LEAVE = Pattern.compile("leave out only under snacks, in (\\S+)");
     private static final Pattern AVOID = Pattern.compile("avoid without (\\S+), in (\\S+)");
     private static final Pattern PART = Pattern.compile("take the part (.+) and its steps out of (\\S+)");
     private static final Pattern LINE = Pattern.compile("([a-z_]+): (.+?),? in (\\S+)");
@@ -25,7 +26,7 @@ final class Advice {
 
     /** @return options to add */
     List<String> follow(String tried) throws IOException {
-        for (String one : tried.split("; (besides|and) ")) {
+        for (String one : tried.split("; (besides|and) ", -1)) {
             followOne(one);
         }
         return options;
@@ -37,10 +38,13 @@ final class Advice {
         Matcher avoid = AVOID.matcher(one);
         Matcher part = PART.matcher(one);
         Matcher line = LINE.matcher(one);
-        if (option.matches()) {
+        Matcher leave = LEAVE.matcher(one);
+        if (leave.matches()) {
+            edit(folder.resolve(leave.group(1)), "(?m)^  only:.*$", "");
+        } else if (option.matches()) {
             options.addAll(List.of(option.group(1), option.group(2)));
         } else if (section.matches()) {
-            for (String entry : section.group(1).split(" and ")) {
+            for (String entry : section.group(1).split(" and ", -1)) {
                 set(folder.resolve(section.group(3)), section.group(2), entry);
             }
         } else if (avoid.matches()) {
@@ -70,7 +74,7 @@ final class Advice {
     /** Entries of lists that begin with "- part: NAME", and those that end with "part: NAME". */
     private static void takeOut(Path file, String part) throws IOException {
         StringBuilder kept = new StringBuilder();
-        for (String entry : Files.readString(file).split("(?m)(?=^  - |^[a-z])")) {
+        for (String entry : Files.readString(file).split("(?m)(?=^  - |^[a-z])", -1)) {
             boolean own = entry.startsWith("  - part: " + part + "\n")
                     || (entry.startsWith("  - do:") && entry.contains("\n    part: " + part + "\n"));
             kept.append(own ? "" : entry);

@@ -124,7 +124,7 @@ class RandomClashesTest {
             for (Cure cure : together) {
                 PlanRequest less = request;
                 for (Cure other : together) {
-                    less = other == cure ? oneUnitLess(cure, less) : other.applied(less);
+                    less = other.equals(cure) ? oneUnitLess(cure, less) : other.applied(less);
                 }
                 assertThat(impossible(less)).as("less of %s", cure).isTrue();
             }
