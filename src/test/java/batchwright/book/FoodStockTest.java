@@ -87,8 +87,10 @@ class FoodStockTest {
     void raw_meat_without_a_date_keeps_two_days_and_rice_for_ever() {
         var stock = of(NOTHING, "2026-11-28 bought 500 g chicken_thigh", "2026-11-28 bought 500 g white_rice");
 
-        assertThat(stock.lots().get(food("chicken_thigh")).get(0).useBy()).contains(LocalDate.of(2026, 11, 30));
-        assertThat(stock.lots().get(food("white_rice")).get(0).useBy()).isEmpty();
+        assertThat(stock.lots().get(food("chicken_thigh")))
+                .extracting(Lot::useBy)
+                .containsExactly(Optional.of(LocalDate.of(2026, 11, 30)));
+        assertThat(stock.lots().get(food("white_rice"))).extracting(Lot::useBy).containsExactly(Optional.empty());
     }
 
     @Test

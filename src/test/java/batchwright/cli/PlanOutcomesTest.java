@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.UnaryOperator;
@@ -159,7 +160,7 @@ class PlanOutcomesTest {
                     return result;
                 },
                 PLAN);
-        Plan plan = planOf(cheapest.get());
+        Plan plan = planOf(Objects.requireNonNull(cheapest.get()));
         var proof = new Proof(plan.cost(), new Money(4), 7, Duration.ofMillis(1234));
         UnaryOperator<PlanResult> late =
                 none -> PlanResult.GaveUp.overBudget(Plan.of(plan.first().withProof(proof)), proof);

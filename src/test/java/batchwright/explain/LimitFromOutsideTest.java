@@ -1,8 +1,5 @@
 package batchwright.explain;
 
-import batchwright.explain.cost.Insight;
-import batchwright.explain.cost.RuleCost;
-import batchwright.explain.cost.WhyFinder;
 import static batchwright.explain.LittleKitchen.EASY;
 import static batchwright.explain.LittleKitchen.request;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -13,6 +10,9 @@ import batchwright.answer.AuditedPlan;
 import batchwright.answer.PlanAnswer;
 import batchwright.audit.Audit;
 import batchwright.audit.AuditReport;
+import batchwright.explain.cost.Insight;
+import batchwright.explain.cost.RuleCost;
+import batchwright.explain.cost.WhyFinder;
 import batchwright.food.Nutrient;
 import batchwright.limit.Limit;
 import batchwright.limit.Range;

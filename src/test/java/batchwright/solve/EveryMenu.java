@@ -10,6 +10,7 @@ import batchwright.plan.Seat;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -186,22 +187,22 @@ final class EveryMenu {
 
     /** Tries every way to have what is neither breakfast, lunch nor dinner at lunch or dinner. */
     private boolean hasItsMeals(int[] containers) {
-        int[] of = new int[Dish.Kind.values().length];
+        Map<Dish.Kind, Integer> of = new EnumMap<>(Dish.Kind.class);
         for (int d = 0; d < containers.length; d++) {
-            of[dishes.get(d).kind().ordinal()] += containers[d];
+            of.merge(dishes.get(d).kind(), containers[d], Integer::sum);
         }
         var meals = wishes.meals();
         int all = wishes.containersADay();
         int half = all - all / 2;
         int lunch = Math.max(half, all - meals.dinners().most().orElse(all));
         int dinner = Math.max(half, all - meals.lunches().most().orElse(all));
+        int mains = of.getOrDefault(Dish.Kind.MAIN, 0);
         boolean dealt = false;
-        for (int k = 0; k <= of[Dish.Kind.MAIN.ordinal()]; k++) {
-            dealt |= isRight(of[Dish.Kind.LUNCH.ordinal()] + k, meals.lunches(), lunch)
-                    && isRight(
-                            of[Dish.Kind.DINNER.ordinal()] + of[Dish.Kind.MAIN.ordinal()] - k, meals.dinners(), dinner);
+        for (int k = 0; k <= mains; k++) {
+            dealt |= isRight(of.getOrDefault(Dish.Kind.LUNCH, 0) + k, meals.lunches(), lunch)
+                    && isRight(of.getOrDefault(Dish.Kind.DINNER, 0) + mains - k, meals.dinners(), dinner);
         }
-        return dealt && isRight(of[Dish.Kind.BREAKFAST.ordinal()], meals.breakfasts(), 1);
+        return dealt && isRight(of.getOrDefault(Dish.Kind.BREAKFAST, 0), meals.breakfasts(), 1);
     }
 
     private static boolean isRight(int count, TimesADay asked, int usualMost) {

@@ -68,7 +68,7 @@ public final class MealVariants {
         return new Dish(
                 d.id(),
                 d.name(),
-                chance(2) ? Dish.Kind.values()[random.nextInt(Dish.Kind.values().length)] : Dish.Kind.MAIN,
+                chance(2) ? List.of(Dish.Kind.values()).get(random.nextInt(Dish.Kind.values().length)) : Dish.Kind.MAIN,
                 d.fridgeDays(),
                 d.freezes(),
                 d.reheat(),

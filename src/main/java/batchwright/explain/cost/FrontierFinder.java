@@ -1,8 +1,8 @@
 package batchwright.explain.cost;
 
 import batchwright.explain.CostOracle;
-import batchwright.explain.KnownCost;
 import batchwright.explain.EaterInRequest;
+import batchwright.explain.KnownCost;
 import batchwright.explain.cost.Frontier.Point;
 import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;

@@ -1,8 +1,8 @@
 package batchwright.explain.cost;
 
 import batchwright.explain.CostOracle;
-import batchwright.explain.KnownCost;
 import batchwright.explain.EaterInRequest;
+import batchwright.explain.KnownCost;
 import batchwright.food.Nutrient;
 import batchwright.limit.Range;
 import batchwright.limit.Scope;

@@ -1,8 +1,8 @@
 package batchwright.explain.cost;
 
+import batchwright.audit.Audit;
 import batchwright.explain.CostOracle;
 import batchwright.explain.KnownCost;
-import batchwright.audit.Audit;
 import batchwright.explain.cost.RuleCost.Moved;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;

@@ -1,8 +1,8 @@
 package batchwright.explain.cost;
 
-import batchwright.explain.SoftWishes;
 import batchwright.explain.EaterInRequest;
 import batchwright.explain.SoftCooking;
+import batchwright.explain.SoftWishes;
 import batchwright.person.Wishes;
 import batchwright.plan.PlanRequest;
 import java.util.ArrayList;

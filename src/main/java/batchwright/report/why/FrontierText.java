@@ -1,9 +1,9 @@
 package batchwright.report.why;
 
 import batchwright.answer.PlanAnswer;
+import batchwright.explain.KnownCost;
 import batchwright.explain.cost.Frontier;
 import batchwright.explain.cost.Frontier.Point;
-import batchwright.explain.KnownCost;
 import batchwright.explain.cost.ProteinReach;
 import batchwright.food.Nutrient;
 import batchwright.plan.TradeOff;

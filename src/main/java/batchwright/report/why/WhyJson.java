@@ -1,8 +1,8 @@
 package batchwright.report.why;
 
 import batchwright.answer.CostChange;
-import batchwright.explain.cost.ItemCost;
 import batchwright.explain.KnownCost;
+import batchwright.explain.cost.ItemCost;
 import batchwright.explain.cost.NearMiss;
 import batchwright.explain.cost.ProteinReach;
 import batchwright.explain.cost.RuleCost;

@@ -1,10 +1,10 @@
 package batchwright.explain.cost;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import batchwright.explain.CostOracle;
 import batchwright.explain.EaterInRequest;
 import batchwright.explain.KnownCost;
-import static org.assertj.core.api.Assertions.assertThat;
-
 import batchwright.food.Nutrient;
 import batchwright.food.Pack;
 import batchwright.limit.Range;

@@ -6,8 +6,6 @@ import batchwright.answer.PlanAnswer;
 import batchwright.app.WriteStarterFiles;
 import batchwright.food.Equipment;
 import batchwright.food.Nutrient;
-import batchwright.plan.Day;
-import batchwright.plan.EaterDays;
 import batchwright.plan.Serving;
 import batchwright.report.html.Reports;
 import batchwright.schedule.Schedule;
@@ -22,7 +20,6 @@ import java.time.temporal.Temporal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.data.ParserException;
 import net.fortuna.ical4j.model.Calendar;
@@ -183,10 +180,6 @@ class PlanCalendarTest {
 
         assertThat(expected).isNotEmpty();
         assertThat(found).containsExactlyInAnyOrderElementsOf(expected);
-    }
-
-    private static Stream<Day> days() {
-        return answer.plan().orElseThrow().eaters().stream().flatMap((EaterDays e) -> e.days().stream());
     }
 
     @Test

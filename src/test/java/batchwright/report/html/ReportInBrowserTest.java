@@ -30,7 +30,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What a browser makes of the report: on a phone, for a reader who cannot see, on paper. */
 class ReportInBrowserTest {
     private static final int PHONE = 320;
-    private static final double MM = 0.5;
 
     private static PlanAnswer answer;
     private static PlanAnswer odd;
