@@ -75,15 +75,10 @@ final class KitchenInFiles implements KitchenSource {
     @Override
     public Optional<BookDoubts> doubts(Kitchen kitchen) {
         return KitchenReader.readBeforeBook(files, kitchen.cookingDay()).value().map(before -> {
-            Map<String, Double> kilograms = new HashMap<>();
             List<String> ids = eaters().match(List::of, all -> all, problem -> List.of());
-            ids.forEach(id -> kilograms.put(
-                    id,
-                    eater(id, Optional.of(kitchen))
-                            .value()
-                            .map(eater -> eater.body().weight().kg())
-                            .orElse(Double.NaN)));
-            return new BookDoubts(before.withDishes(kitchen.dishes()), kilograms);
+            Map<String, Eater> readable = new HashMap<>();
+            ids.forEach(id -> eater(id, Optional.of(kitchen)).value().ifPresent(eater -> readable.put(id, eater)));
+            return new BookDoubts(before.withDishes(kitchen.dishes()), ids, readable);
         });
     }
 

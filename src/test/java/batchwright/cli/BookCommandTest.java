@@ -239,7 +239,7 @@ class BookCommandTest {
     /** What is past its last day is never offered for eating: not as a day, not in place of another container. */
     @Test
     void a_plan_throws_away_what_is_past_its_last_day() {
-        book("filled 2 lentil_ragu for lifter-gaining in fridge until 2026-11-24, 700 kcal");
+        book("filled 2 lentil_ragu for lifter-gaining in fridge until 2026-11-24, 700 kcal", "--on 2026-11-23");
         book("filled 1 lentil_ragu for lifter-gaining in fridge until 2026-11-25, 700 kcal");
 
         Cli.Result plan = Cli.in(here).run("plan", EATER, "--days", "2", "--seconds", "1");
@@ -249,5 +249,54 @@ class BookCommandTest {
                         "no whole day for everybody: 1 x lentil_ragu for lifter-gaining until Wed 25 Nov. Eat it by then")
                 .contains("Past its last day, to be thrown away: 2 x lentil_ragu for lifter-gaining until Tue 24 Nov.")
                 .doesNotContain("EAT FIRST");
+    }
+
+    /** parent-holding avoids peanut. */
+    @Test
+    void what_an_eater_avoids_is_in_doubt_wherever_it_reaches_them() throws IOException {
+        Folders.keepDishes(Folders.starter(here), "peanut_stew");
+        String filled = "filled 2 peanut_stew for %s in fridge until 2026-11-27";
+        book(filled.formatted("desk-cutting"));
+        String avoided = "parent-holding avoids peanut";
+
+        refused(filled.formatted("parent-holding"), avoided, "To write it all the same: --sure");
+        refused("ate parent-holding 1 peanut_stew of desk-cutting", avoided);
+        book("bought 500 g peanut_butter");
+        refused("ate parent-holding 20 g peanut_butter", avoided);
+        assertThat(book("ate desk-cutting 1 peanut_stew").code()).isZero();
+        assertThat(book(filled.formatted("parent-holding"), "--sure").code()).isZero();
+
+        assertThat(Cli.in(here).run("check").err()).contains("book.txt:6:1: warning: " + avoided);
+    }
+
+    @Test
+    void containers_of_a_dish_that_the_eater_avoids_are_never_eaten_first() throws IOException {
+        Folders.keepDishes(Folders.starter(here), "peanut_stew", "lentil_ragu");
+        book("filled 2 peanut_stew for parent-holding in fridge until 2026-11-27, 700 kcal", "--sure");
+        book("filled 2 peanut_stew for desk-cutting in fridge until 2026-11-27, 700 kcal");
+
+        assertThat(eatenFirst("parent-holding")).doesNotContain("x peanut_stew for parent-holding", "EAT FIRST");
+        assertThat(eatenFirst("desk-cutting")).contains("EAT FIRST");
+    }
+
+    private String eatenFirst(String eater) {
+        return Cli.in(here).run("plan", eater, "--days", "1", "--seconds", "1").flat();
+    }
+
+    /** lentil_ragu keeps 4 days in the fridge, the day it is filled being day 1. */
+    @Test
+    void a_last_day_that_cannot_be_is_in_doubt() throws IOException {
+        String filled = "filled 1 lentil_ragu for lifter-gaining in %s until %s";
+        refused(filled.formatted("fridge", "2026-11-29"), "more than the 4 days that lentil_ragu keeps");
+        refused(filled.formatted("fridge", "2027-11-28"), "Until 2026-11-28 at the latest");
+        refused(filled.formatted("fridge", "2026-11-24"), "is before the day of the line");
+        refused(filled.formatted("freezer", "2025-12-01"), "is before the day of the line");
+        refused(filled.formatted("freezer", "2027-11-26"), "more than the 365 days");
+        refused("bought 500 g white_rice until 2025-12-01", "is before the day of the line");
+
+        assertThat(book(filled.formatted("fridge", "2026-11-28")).code()).isZero();
+        assertThat(book(filled.formatted("freezer", "2027-11-25")).code()).isZero();
+        assertThat(book("bought 500 g white_rice until 2026-11-25").code()).isZero();
+        assertThat(Cli.in(here).run("check").err()).doesNotContain("until 20");
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -78,6 +79,31 @@ class TodayCommandTest {
     }
 
     @Test
+    void what_was_planned_is_written_once() {
+        for (String words : List.of("bought list", "cooked as planned", "filled as planned")) {
+            book(words);
+            Cli.Result again = Cli.in(here).run(("book " + words).split(" "));
+            assertThat(again.code()).as(words).isEqualTo(2);
+            assertThat(again.err()).contains("was written before, line", "--sure");
+            book(words + " --sure");
+            book("undo");
+            book("undo");
+            book(words);
+        }
+    }
+
+    /** parent-holding avoids peanut. */
+    @Test
+    void what_an_eater_avoids_is_not_offered() {
+        book("filled 1 peanut_stew for parent-holding in fridge until 2026-11-27 --sure");
+        book("filled 1 chickpea_tagine for parent-holding in fridge until 2026-11-27");
+
+        assertThat(today().replaceAll("\\s+", " "))
+                .contains("Eat first: parent-holding: 1 x chickpea_tagine in the fridge until Fri 27 Nov.")
+                .contains("1 x peanut_stew for parent-holding: avoided by this eater, so not for eating.");
+    }
+
+    @Test
     void containers_past_their_day_are_thrown_away() {
         book("filled 1 chickpea_tagine for lifter-gaining in fridge until 2026-11-24 --on 2026-11-21 --sure");
 
@@ -86,11 +112,11 @@ class TodayCommandTest {
 
     @Test
     void without_a_plan_what_is_left_is_eaten_first() {
-        book("filled 1 chickpea_tagine for desk-cutting in fridge until 2026-11-30");
+        book("filled 1 chickpea_tagine for desk-cutting in freezer until 2026-11-30");
 
         assertThat(today("--date", "2026-11-29"))
                 .contains("no plan was kept for this day")
-                .contains("Eat first: desk-cutting: 1 x chickpea_tagine in the fridge until Mon 30 Nov.");
+                .contains("Eat first: desk-cutting: 1 x chickpea_tagine in the freezer until Mon 30 Nov.");
     }
 
     @Test

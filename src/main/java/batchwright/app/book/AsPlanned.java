@@ -3,6 +3,7 @@ package batchwright.app.book;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
 import batchwright.book.Book;
+import batchwright.book.Entry;
 import batchwright.book.Event;
 import batchwright.book.Event.Boxes;
 import batchwright.book.Event.Place;
@@ -70,6 +71,11 @@ final class AsPlanned {
             return bought();
         }
         return List.of();
+    }
+
+    /** Where the book has it already; what was eaten is refused in any case. */
+    Optional<Entry> before(List<Event> events, Book book) {
+        return workspace.keptPlans().on(day).flatMap(plan -> WrittenBefore.of(plan, day, events, book));
     }
 
     private KeptPlan plan() {

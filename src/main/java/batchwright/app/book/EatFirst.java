@@ -52,9 +52,15 @@ public final class EatFirst {
                 .map(name -> NeedsOfEater.answer(workspace, name))
                 .toList();
         var first = new EatFirst(workspace, needs);
-        needs.forEach(each -> first.left.put(
-                each.eater().id(), new ArrayList<>(boxes.of(each.eater().id()))));
+        needs.forEach(each -> first.left.put(each.eater().id(), first.offered(each, boxes)));
         return first.days(most);
+    }
+
+    /** Without dishes that the eater avoids; what is past its day stays, to be thrown away. */
+    private List<BoxesLeft.Lot> offered(Needs each, BoxesLeft boxes) {
+        return boxes.of(each.eater().id()).stream()
+                .filter(lot -> lot.until().isBefore(day) || Offered.to(each.eater(), lot, kitchen))
+                .collect(Collectors.toCollection(ArrayList::new));
     }
 
     private EatenFirst days(int most) {

@@ -31,6 +31,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** What to eat, thaw, use up, freeze and cook on a day, by the kept plan and the book. */
 public final class TodayInKitchen {
@@ -39,6 +40,7 @@ public final class TodayInKitchen {
     /** That a container takes to thaw. */
     private static final int MOST_EVENINGS = 2;
 
+    private final Workspace workspace;
     private final LocalDate day;
     private final Kitchen kitchen;
     private final Book book;
@@ -46,6 +48,7 @@ public final class TodayInKitchen {
     private final List<BoxesLeft.Lot> boxes;
 
     private TodayInKitchen(Workspace workspace) {
+        this.workspace = workspace;
         this.day = workspace.cookingDay();
         this.kitchen = workspace.kitchen();
         this.book = workspace.book();
@@ -64,7 +67,7 @@ public final class TodayInKitchen {
                 day,
                 plan.map(p -> new PlanOfDay(p.cookingDay(), p.dayOf(day), p.days())),
                 eaters(),
-                boxes,
+                boxes.stream().filter(this::isOffered).toList(),
                 useUp(),
                 due(plan),
                 notes());
@@ -78,6 +81,22 @@ public final class TodayInKitchen {
         return ids.stream()
                 .map(id -> new ForEater(id, planned(id, day), planned(id, day.plusDays(1)), eaten(id), isClosed(id)))
                 .toList();
+    }
+
+    /** Not to an eater who avoids the dish; what is past its day stays, to be thrown away. */
+    private boolean isOffered(BoxesLeft.Lot lot) {
+        return lot.until().isBefore(day)
+                || workspace
+                        .source()
+                        .eater(lot.boxes().eater(), Optional.of(kitchen))
+                        .value()
+                        .map(eater -> Offered.to(eater, lot, kitchen))
+                        .orElse(true);
+    }
+
+    private static String notOffered(BoxesLeft.Lot lot) {
+        return "%s x %s for %s: avoided by this eater, so not for eating. Give it to somebody else."
+                .formatted(lot.count(), lot.boxes().dish(), lot.boxes().eater());
     }
 
     private Optional<EatersDay> planned(String eater, LocalDate date) {
@@ -182,7 +201,7 @@ public final class TodayInKitchen {
         }
     }
 
-    /** A plan keeps the names it was made with. */
+    /** Containers that are not offered; and names: a plan keeps those it was made with. */
     private List<String> notes() {
         Set<String> dishes = new LinkedHashSet<>();
         for (LocalDate date : List.of(day, day.plusDays(1))) {
@@ -192,7 +211,9 @@ public final class TodayInKitchen {
                             .forEach(box -> dishes.add(box.dish())));
         }
         boxes.forEach(lot -> dishes.add(lot.boxes().dish()));
-        return dishes.stream()
+        Stream<String> avoided =
+                boxes.stream().filter(lot -> !isOffered(lot)).map(TodayInKitchen::notOffered);
+        Stream<String> gone = dishes.stream()
                 .filter(dish -> !kitchen.dishes().containsKey(dish))
                 .map(dish ->
                         "There is no dish called %s any more%s. Its containers keep that name in the plan and the book."
@@ -201,7 +222,7 @@ public final class TodayInKitchen {
                                         NearestName.of(dish, kitchen.dishes().keySet())
                                                 .map(near -> ": was it renamed to " + near + "?")
                                                 .orElse(": it was renamed or taken away")))
-                .map(note -> note.replace("?.", "?"))
-                .toList();
+                .map(note -> note.replace("?.", "?"));
+        return Stream.concat(avoided, gone).toList();
     }
 }

@@ -75,6 +75,9 @@ public final class WriteInBook {
         var planned = new AsPlanned(workspace, kitchen, day, holds);
         return append(book -> {
             List<Event> shortly = planned.events(words, book);
+            if (!sure) {
+                planned.before(shortly, book).ifPresent(WriteInBook::refuseTwice);
+            }
             List<Event> events = shortly.isEmpty() ? List.of(event(planned.inGrams(words), day)) : shortly;
             List<String> lines = events.stream()
                     .map(event ->
@@ -141,6 +144,12 @@ public final class WriteInBook {
         if (problems.errors() > 0) {
             throw Refused.by(problems.list().stream().filter(Problem::isError).toList());
         }
+    }
+
+    private static void refuseTwice(Entry entry) {
+        throw Refused.because(
+                "\"%s\" was written before, line %s".formatted(EventWords.of(entry.event()), entry.line()),
+                "Nothing was written. If it happened again, say that you are sure.");
     }
 
     private static Event event(String words, LocalDate day) {

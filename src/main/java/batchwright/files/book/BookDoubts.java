@@ -8,6 +8,7 @@ import batchwright.book.Event.Boxes;
 import batchwright.book.Event.Weight;
 import batchwright.book.FoodStock;
 import batchwright.food.Kitchen;
+import batchwright.person.Eater;
 import batchwright.text.NearestName;
 import batchwright.text.Problem;
 import java.time.LocalDate;
@@ -21,14 +22,17 @@ import java.util.Set;
 /** What contradicts itself in a book, or can hardly be: each a warning at its line. */
 public final class BookDoubts {
     private final Kitchen before;
-    private final Map<String, Double> eaters;
+    private final Collection<String> ids;
+    private final Map<String, Eater> eaters;
 
     /**
      * @param before the kitchen on the day of today, with what was at home before the book began
-     * @param eaters the weights that their profiles say [kg]; NaN where one cannot be read
+     * @param ids of all eaters
+     * @param eaters by id, those whose profile can be read
      */
-    public BookDoubts(Kitchen before, Map<String, Double> eaters) {
+    public BookDoubts(Kitchen before, Collection<String> ids, Map<String, Eater> eaters) {
         this.before = before;
+        this.ids = List.copyOf(ids);
         this.eaters = Map.copyOf(eaters);
     }
 
@@ -47,6 +51,8 @@ public final class BookDoubts {
             known.look(entry, doubts);
         }
         doubts.addAll(WeightDoubts.of(book, eaters));
+        doubts.addAll(AvoidDoubts.of(book, before, eaters));
+        doubts.addAll(KeepingDoubts.of(book, before));
         BoxesLeft.of(book)
                 .shortfalls()
                 .forEach(s -> doubts.add(Problem.warning(
@@ -118,7 +124,7 @@ public final class BookDoubts {
         }
 
         private void eater(String id, Entry entry, List<Problem> doubts) {
-            name(id, "eater", eaters.keySet(), entry, doubts);
+            name(id, "eater", ids, entry, doubts);
         }
 
         private void name(String id, String kind, Collection<String> valid, Entry entry, List<Problem> doubts) {

@@ -2,6 +2,7 @@ package batchwright.files.book;
 
 import batchwright.book.Book;
 import batchwright.book.Event.Weighed;
+import batchwright.person.Eater;
 import batchwright.quantity.Mass;
 import batchwright.text.Problem;
 import java.time.LocalDate;
@@ -25,16 +26,16 @@ final class WeightDoubts {
     private static final double ALIKE = 0.06;
     private static final double LB_PER_KG = 1 / Mass.KG_PER_LB;
 
-    private final Map<String, Double> profiles;
+    private final Map<String, Eater> profiles;
     private final Map<String, Book.Of<Weighed>> last = new HashMap<>();
     private final List<Problem> doubts = new ArrayList<>();
 
-    private WeightDoubts(Map<String, Double> profiles) {
+    private WeightDoubts(Map<String, Eater> profiles) {
         this.profiles = profiles;
     }
 
-    /** @param profiles what each eater's profile says [kg] */
-    static List<Problem> of(Book book, Map<String, Double> profiles) {
+    /** @param profiles by the eater's id */
+    static List<Problem> of(Book book, Map<String, Eater> profiles) {
         var doubts = new WeightDoubts(profiles);
         book.all(Weighed.class).forEach(doubts::look);
         return doubts.doubts;
@@ -44,14 +45,15 @@ final class WeightDoubts {
         String eater = now.event().eater();
         double kg = now.event().kg().doubleValue();
         Optional<Book.Of<Weighed>> before = Optional.ofNullable(last.put(eater, now));
+        Optional<Double> said = Optional.ofNullable(profiles.get(eater))
+                .map(profile -> profile.body().weight().kg());
         Optional<String> wrong = before.isPresent()
                 ? since(before.get(), now)
-                : Optional.ofNullable(profiles.get(eater))
-                        .filter(profile -> Math.abs(kg - profile) > profile * FROM_PROFILE)
+                : said.filter(profile -> Math.abs(kg - profile) > profile * FROM_PROFILE)
                         .map(profile -> "%s kg, and the profile says %s kg"
                                 .formatted(now.event().kg(), one(profile)));
         double reference =
-                before.map(b -> b.event().kg().doubleValue()).orElse(profiles.getOrDefault(eater, Double.NaN));
+                before.map(b -> b.event().kg().doubleValue()).orElse(said.orElse(Double.NaN));
         wrong.ifPresentOrElse(
                 w -> doubt(now, w, slip(kg / reference)),
                 () -> before.filter(b -> b.day().equals(now.day()))

@@ -1,0 +1,17 @@
+package batchwright.app.book;
+
+import batchwright.book.BoxesLeft;
+import batchwright.food.Dish;
+import batchwright.food.Kitchen;
+import batchwright.person.Eater;
+
+/** Whether a container may be offered to an eater. */
+final class Offered {
+    private Offered() {}
+
+    /** A dish that is not known any more is not judged. */
+    static boolean to(Eater eater, BoxesLeft.Lot lot, Kitchen kitchen) {
+        Dish dish = kitchen.dishes().get(lot.boxes().dish());
+        return dish == null || eater.wishes().avoided().allows(dish);
+    }
+}
