@@ -18,8 +18,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Works out the salt of a session's batches, the one place that does. What the foods leave of the salt of a day (WHO) is shared out among
- * an eater's containers that take salt, by weight.
+ * Works out the salt of a session's batches, the one place that does. All that takes salt is salted alike, and no more than leaves each
+ * eater within the salt of a day (WHO), with what the foods bring.
  */
 public final class SaltOfBatches {
     private static final BigDecimal SALT_G_PER_SODIUM_MG = new BigDecimal("0.0025"); // Regulation (EU) 1169/2011
@@ -58,8 +58,15 @@ public final class SaltOfBatches {
     }
 
     private int grams(Batch batch) {
-        BigDecimal byDay =
-                session.eaters().stream().map(eater -> share(batch, eater)).reduce(BigDecimal.ZERO, BigDecimal::add);
+        SaltedParts salted = SaltedParts.of(batch.dish());
+        BigDecimal all = salted.grams(batch.fills());
+        BigDecimal byDay = session.eaters().stream()
+                .filter(eater -> salted(batch, eater.seat().eater()).signum() > 0)
+                .map(eater -> leftInAll(eater)
+                        .multiply(all)
+                        .divide(salted(eater.seat().eater()), MathContext.DECIMAL64))
+                .min(BigDecimal::compareTo)
+                .orElse(BigDecimal.ZERO);
         BigDecimal byWeight = MOST_G_PER_KG
                 .multiply(CookedWeight.of(batch))
                 .divide(G_PER_KG, MathContext.DECIMAL64)
@@ -70,18 +77,21 @@ public final class SaltOfBatches {
                 .intValueExact();
     }
 
-    /** Of what is left for the eater in all days. */
-    private BigDecimal share(Batch batch, EaterDays eater) {
-        BigDecimal all = session.batches().stream()
-                .filter(other -> takesSalt(other.dish()))
-                .map(other -> cooked(other, eater.seat().eater()))
+    /** What an eater has of the parts that take salt, in all batches [g]. */
+    private BigDecimal salted(Eater eater) {
+        return session.batches().stream()
+                .filter(batch -> takesSalt(batch.dish()))
+                .map(batch -> salted(batch, eater))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
-        return all.signum() == 0
-                ? BigDecimal.ZERO
-                : leftADay(eater)
-                        .multiply(BigDecimal.valueOf(eater.days().size()))
-                        .multiply(cooked(batch, eater.seat().eater()))
-                        .divide(all, MathContext.DECIMAL64);
+    }
+
+    private static BigDecimal salted(Batch batch, Eater eater) {
+        return SaltedParts.of(batch.dish())
+                .grams(batch.fills().stream().filter(fill -> fill.isFor(eater)).toList());
+    }
+
+    private BigDecimal leftInAll(EaterDays eater) {
+        return leftADay(eater).multiply(BigDecimal.valueOf(eater.days().size()));
     }
 
     private BigDecimal leftADay(EaterDays eater) {
@@ -95,13 +105,6 @@ public final class SaltOfBatches {
     private static BigDecimal held(Batch batch) {
         return batch.fills().stream()
                 .map(fill -> salt(fill.perContainer()).multiply(BigDecimal.valueOf(fill.containers())))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
-    }
-
-    private static BigDecimal cooked(Batch batch, Eater eater) {
-        return batch.fills().stream()
-                .filter(fill -> fill.isFor(eater))
-                .map(CookedWeight::of)
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 

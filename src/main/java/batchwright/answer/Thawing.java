@@ -19,7 +19,7 @@ public final class Thawing {
     private Thawing() {}
 
     /**
-     * How many evenings before it is eaten, 1 or 2; never before the cooking day.
+     * How many evenings before it is eaten, 1 or 2; a container is frozen for one night at least, so that its days in the fridge do not add up.
      *
      * @param day on which it is eaten, the cooking day being 1
      */
@@ -29,7 +29,7 @@ public final class Thawing {
 
     /** The same by the room that a container takes. */
     public static int evenings(BigDecimal millilitres, int day) {
-        return Math.max(1, Math.min(isSlow(millilitres) ? 2 : 1, day - 1));
+        return Math.max(1, Math.min(isSlow(millilitres) ? 2 : 1, day - 2));
     }
 
     /** Whether some container of the dish takes two evenings. */

@@ -1,6 +1,7 @@
 package batchwright.app;
 
 import batchwright.app.book.WeighingsInBook;
+import batchwright.book.Event;
 import batchwright.needs.Needs;
 import batchwright.needs.NeedsCalculator;
 import batchwright.needs.learning.Learned;
@@ -19,7 +20,9 @@ public final class NeedsOfEater {
 
     /** What the eater's own weighings say; empty when nothing was weighed, or needs refuse a target. */
     public static Optional<Learned> learned(Workspace workspace, String eater) {
-        return target(workspace).answer(written(workspace, eater));
+        return workspace.book().all(Event.Weighed.class).findAny().isEmpty()
+                ? Optional.empty()
+                : target(workspace).answer(written(workspace, eater));
     }
 
     /**

@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** The containers that are there, by what the book says of filling and eating. Those that must go first are taken first. */
+/** The containers that are there, by what the book says of filling and eating. Those that must go first are taken first, those past their last day last. */
 public final class BoxesLeft {
     private final List<Lot> lots = new ArrayList<>();
     private final List<Overdrawn> shortfalls = new ArrayList<>();
@@ -72,7 +72,8 @@ public final class BoxesLeft {
     private void remove(Entry entry, Boxes wanted) {
         List<Lot> there = lots.stream()
                 .filter(lot -> lot.isOf(wanted))
-                .sorted(Comparator.comparing(Lot::until))
+                .sorted(Comparator.comparing((Lot lot) -> lot.until().isBefore(entry.day()))
+                        .thenComparing(Lot::until))
                 .toList();
         int missing = wanted.count();
         for (Lot lot : there) {

@@ -73,7 +73,7 @@ public final class FoodStock {
             food(gone.food().food())
                     .ifPresent(food -> use(entry, food, gone.food().grams()));
         } else if (entry.event() instanceof Counted counted) {
-            food(counted.food().food()).ifPresent(food -> count(food, counted));
+            food(counted.food().food()).ifPresent(food -> count(food, counted, entry.day()));
         }
     }
 
@@ -97,11 +97,34 @@ public final class FoodStock {
         return Optional.of(CoreTemperature.of(food).isPresent() ? RAW_DAYS : PERISHABLE_DAYS);
     }
 
-    private void count(Food food, Counted counted) {
+    /** A stock-take makes nothing younger: without a date, what is counted has those of what was there, the earliest that is still good first. */
+    private void count(Food food, Counted counted, LocalDate day) {
+        List<Lot> before = inOrder(food, day);
         of(food).clear();
-        if (counted.food().grams().signum() > 0) {
-            of(food).add(new Lot(counted.food().grams(), counted.useBy()));
+        BigDecimal rest = counted.food().grams();
+        if (counted.useBy().isEmpty()) {
+            for (Lot lot : before) {
+                BigDecimal still = rest.min(lot.grams());
+                rest = rest.subtract(still);
+                addLot(food, still, lot.useBy());
+            }
         }
+        Optional<LocalDate> asBefore = before.stream().findFirst().flatMap(Lot::useBy);
+        addLot(food, rest, counted.useBy().or(() -> asBefore).or(() -> days(food).map(day::plusDays)));
+    }
+
+    private void addLot(Food food, BigDecimal grams, Optional<LocalDate> useBy) {
+        if (grams.signum() > 0) {
+            of(food).add(new Lot(grams, useBy));
+        }
+    }
+
+    /** In the order in which they are used. */
+    private List<Lot> inOrder(Food food, LocalDate day) {
+        return of(food).stream()
+                .sorted(Comparator.comparing((Lot lot) -> !lot.keepsUntil(day))
+                        .thenComparing(lot -> lot.useBy().orElse(LocalDate.MAX)))
+                .toList();
     }
 
     private void useEdible(Entry entry, Weight weight) {
@@ -110,18 +133,13 @@ public final class FoodStock {
     }
 
     private void use(Entry entry, Food food, BigDecimal grams) {
-        List<Lot> inOrder = of(food).stream()
-                .sorted(Comparator.comparing((Lot lot) -> !lot.keepsUntil(entry.day()))
-                        .thenComparing(lot -> lot.useBy().orElse(LocalDate.MAX)))
-                .toList();
+        List<Lot> inOrder = inOrder(food, entry.day());
         of(food).clear();
         BigDecimal missing = grams;
         for (Lot lot : inOrder) {
             BigDecimal taken = missing.min(lot.grams());
             missing = missing.subtract(taken);
-            if (lot.grams().compareTo(taken) > 0) {
-                of(food).add(new Lot(lot.grams().subtract(taken), lot.useBy()));
-            }
+            addLot(food, lot.grams().subtract(taken), lot.useBy());
         }
         if (missing.compareTo(UNNOTICED) > 0) {
             shortfalls.add(new Overdrawn(

@@ -5,6 +5,7 @@ import batchwright.app.ProfileAnswers;
 import batchwright.app.ProfileDraft;
 import batchwright.app.ProfileQuestion;
 import batchwright.app.Refused;
+import batchwright.app.Workspace;
 import batchwright.needs.Needs;
 import batchwright.needs.Outlook;
 import batchwright.needs.goal.GoalFinding;
@@ -105,12 +106,13 @@ final class NeedsCommand implements Callable<Integer> {
                     "an eater is named, and answers are given too",
                     "Change the profile of " + eaters.get(0) + ", or leave it out and give all answers.");
         }
+        Workspace workspace = program.workspace();
         if (adopt) {
-            NeedsOfEater.adopt(program.workspace(), eaters.get(0));
+            NeedsOfEater.adopt(workspace.quietly(), eaters.get(0));
         }
         return answer(
-                NeedsOfEater.answer(program.workspace(), eaters.get(0)),
-                NeedsOfEater.learned(program.workspace(), eaters.get(0)));
+                NeedsOfEater.answer(workspace, eaters.get(0)),
+                NeedsOfEater.learned(workspace.quietly(), eaters.get(0)));
     }
 
     private int ofAnswers() {

@@ -144,7 +144,7 @@ final class PlanCommand implements Callable<Integer> {
             names = "--within",
             paramLabel = "P%",
             description =
-                    "End the search when no plan can be cheaper by more than so many per cent, such as 2%; default: search to"
+                    "End the search when no plan can be cheaper by more than so many per cent, such as 2%%; default: search to"
                             + " the proof.")
     private @Nullable String within;
 
@@ -193,11 +193,12 @@ final class PlanCommand implements Callable<Integer> {
             throw Refused.because(eaters.size() + " eaters are named", "Name at most " + MOST_EATERS + ".");
         }
         PlanQuestion asked = question();
-        EatenFirst first = stock.first(workspace().quietly(), asked.eaters(), asked.days());
+        Workspace today = workspace();
+        EatenFirst first = stock.first(today.quietly(), asked.eaters(), asked.days());
         if (first.days() == asked.days()) {
             return nothingToCook(first);
         }
-        Workspace workspace = workspace().on(first.next());
+        Workspace workspace = today.on(first.next());
         PlanQuestion question = asked.withDays(asked.days() - first.days());
         if (question.cooking().sessions() > 1) {
             if (!with.isEmpty()) {

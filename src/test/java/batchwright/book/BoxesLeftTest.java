@@ -48,4 +48,12 @@ class BoxesLeftTest {
         assertThat(of(FILLED, "2026-11-30 ate anna 5 ragu").shortfalls().get(0).says())
                 .isEqualTo("there are only 3 of ragu for anna left");
     }
+
+    @Test
+    void what_is_past_its_last_day_is_not_what_was_eaten() {
+        var left = of(FROZEN, FILLED, "2026-12-04 ate anna 2 ragu");
+
+        assertThat(left.lots()).hasSize(1);
+        assertThat(left.lots().get(0).place()).isEqualTo(Event.Place.FRIDGE);
+    }
 }

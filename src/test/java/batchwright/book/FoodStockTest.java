@@ -102,4 +102,19 @@ class FoodStockTest {
         assertThat(stock.shortfalls().get(0).entry().line()).isEqualTo(2);
         assertThat(stock.shortfalls().get(0).says()).isEqualTo("340 g of white_rice more than there was");
     }
+
+    /** Thigh bought on the 28th keeps to the 30th, whatever is counted; without a line before, it counts as bought that day. */
+    @Test
+    void a_stock_take_makes_nothing_younger() {
+        var bought = of(NOTHING, "2026-11-28 bought 500 g chicken_thigh", "2026-11-30 counted 600 g chicken_thigh");
+        var counted = of(NOTHING, "2026-11-20 counted 900 g chicken_thigh");
+
+        assertThat(bought.lots().get(food("chicken_thigh")))
+                .extracting(Lot::useBy)
+                .containsOnly(Optional.of(LocalDate.of(2026, 11, 30)));
+        assertThat(grams(bought, "chicken_thigh")).isEqualByComparingTo("600");
+        assertThat(counted.lots().get(food("chicken_thigh")))
+                .extracting(Lot::useBy)
+                .containsExactly(Optional.of(LocalDate.of(2026, 11, 22)));
+    }
 }

@@ -73,7 +73,7 @@ class ShoppingWalksTest {
         assertThat(bought(answer)).contains("lentils").doesNotContain("olive_oil", "honey", "canola_oil", "sugar");
         assertThat(text)
                 .contains("Not as written: canola oil in place of olive oil.")
-                .contains("white sugar in place of honey.")
+                .contains("white sugar in place of honey")
                 .doesNotContain(" g olive oil", " g honey");
         assertThat(answer.at("/batches/0/swaps/0/food").asText()).isEqualTo("olive_oil");
         assertThat(answer.at("/batches/0/swaps/0/by").asText()).isEqualTo("canola_oil");

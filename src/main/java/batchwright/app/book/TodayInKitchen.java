@@ -123,12 +123,14 @@ public final class TodayInKitchen {
                         && all.eater().equals(eater));
     }
 
+    /** What spoils in some days, and what is past its date already. */
     private List<SpoilsSoon> useUp() {
         List<SpoilsSoon> soon = new ArrayList<>();
         kitchen.pantry().forEach((food, lots) -> {
             for (Lot lot : lots) {
                 lot.useBy()
-                        .filter(last -> !last.isBefore(day) && !last.isAfter(day.plusDays(SOON_DAYS)))
+                        .filter(last -> !last.isAfter(day.plusDays(SOON_DAYS))
+                                && lot.grams().compareTo(BigDecimal.ONE) >= 0)
                         .ifPresent(last -> soon.add(new SpoilsSoon(new Weight(food.id(), lot.grams()), last)));
             }
         });

@@ -3,6 +3,7 @@ package batchwright.report.book;
 import batchwright.answer.Today;
 import batchwright.answer.Today.Due;
 import batchwright.answer.Today.ForEater;
+import batchwright.answer.Today.SpoilsSoon;
 import batchwright.book.BoxesLeft;
 import batchwright.book.Event.Place;
 import batchwright.book.KeptPlan.EatersDay;
@@ -15,6 +16,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** A day in a few lines: what to eat, then what to do, then tomorrow. */
@@ -41,15 +43,8 @@ public final class TodayText {
         due(Due.Kind.FREEZE, "Freeze");
         due(Due.Kind.THAW, "Thaw tonight");
         due(Due.Kind.PAST, "Throw away, past its day");
-        item(
-                "Use up",
-                today.useUp().stream()
-                        .map(spoils -> "%s g %s by %s"
-                                .formatted(
-                                        Show.whole(spoils.food().grams()),
-                                        spoils.food().food(),
-                                        Dates.shortly(spoils.useBy())))
-                        .collect(Collectors.joining(", ")));
+        spoils("Past its date, in no plan, not to be trusted", spoils -> spoils.useBy().isBefore(today.day()), "since");
+        spoils("Use up", spoils -> !spoils.useBy().isBefore(today.day()), "by");
         today.eaters()
                 .forEach(eater -> item(
                         "Tomorrow",
@@ -58,6 +53,20 @@ public final class TodayText {
                                 .orElse("")));
         today.notes().forEach(page::item);
         return page.toString();
+    }
+
+    private void spoils(String what, Predicate<SpoilsSoon> which, String when) {
+        item(
+                what,
+                today.useUp().stream()
+                        .filter(which)
+                        .map(spoils -> "%s g %s %s %s"
+                                .formatted(
+                                        Show.whole(spoils.food().grams()),
+                                        spoils.food().food(),
+                                        when,
+                                        Dates.shortly(spoils.useBy())))
+                        .collect(Collectors.joining(", ")));
     }
 
     private String head() {

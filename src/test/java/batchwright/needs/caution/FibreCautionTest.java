@@ -43,7 +43,7 @@ class FibreCautionTest {
 
         assertThat(caution.stopsPlanning()).isFalse();
         assertThat(caution.code()).isEqualTo("fibre_high");
-        assertThat(caution.text()).contains("111 g fibre; 46 g are asked for", "drink enough", "a doctor");
+        assertThat(caution.text()).contains("111 g of fibre; 46 g are asked for", "drink enough", "a doctor");
         assertThat(caution.source().text()).contains("common practice");
     }
 }
