@@ -114,9 +114,16 @@ public final class FoodStock {
     }
 
     private void addLot(Food food, BigDecimal grams, Optional<LocalDate> useBy) {
-        if (grams.signum() > 0) {
-            of(food).add(new Lot(grams, useBy));
+        if (grams.signum() <= 0) {
+            return;
         }
+        List<Lot> lots = of(food);
+        BigDecimal alike = lots.stream()
+                .filter(lot -> lot.useBy().equals(useBy))
+                .map(Lot::grams)
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        lots.removeIf(lot -> lot.useBy().equals(useBy));
+        lots.add(new Lot(alike.add(grams), useBy));
     }
 
     /** In the order in which they are used. */

@@ -61,7 +61,7 @@ class LoadedClassesTest {
                 System.getProperty("java.class.path"),
                 "batchwright.cli.Main"));
         command.addAll(List.of(
-                "plan", "parent-holding", "--days", "2", "--cook", "lentil_ragu,turkey_chili", "--seconds", "6"));
+                "plan", "parent-holding", "--days", "2", "--cook", "lentil_ragu,turkey_chili", "--seconds", "40"));
         command.addAll(List.of(more));
         Process process = new ProcessBuilder(command)
                 .directory(here.toFile())

@@ -241,7 +241,7 @@ class PlanCommandTest {
         String[] legumes = {"plan", "lifter-gaining", "--days", "2", "--cook", "split_pea_dal,lentil_ragu"};
 
         assertThat(Cli.in(here).run(legumes).flat())
-                .containsPattern("An average day holds 1\\d\\d g fibre; 38 g are asked for");
+                .containsPattern("An average day holds 1\\d\\d g of fibre; 38 g are asked for");
         assertThat(plan("--cook", "greek_chicken_bowl,walnut_chicken,ginger_pork_rice", "--json")
                         .out())
                 .doesNotContain("fibre_high");
