@@ -40,10 +40,13 @@ final class SaltedParts {
             if (handled instanceof Handled.OfPart part) {
                 names.add(part.part());
             } else if (handled instanceof Handled.OfFood food) {
-                food.part().ifPresentOrElse(names::add, () -> dish.parts().stream()
-                        .filter(part -> part.shares().containsKey(food.food()))
-                        .map(Part::name)
-                        .forEach(names::add));
+                food.part()
+                        .ifPresentOrElse(
+                                names::add,
+                                () -> dish.parts().stream()
+                                        .filter(part -> part.shares().containsKey(food.food()))
+                                        .map(Part::name)
+                                        .forEach(names::add));
             }
         }
         return names;

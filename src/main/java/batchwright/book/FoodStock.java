@@ -110,7 +110,10 @@ public final class FoodStock {
             }
         }
         Optional<LocalDate> asBefore = before.stream().findFirst().flatMap(Lot::useBy);
-        addLot(food, rest, counted.useBy().or(() -> asBefore).or(() -> days(food).map(day::plusDays)));
+        addLot(
+                food,
+                rest,
+                counted.useBy().or(() -> asBefore).or(() -> days(food).map(day::plusDays)));
     }
 
     private void addLot(Food food, BigDecimal grams, Optional<LocalDate> useBy) {

@@ -277,9 +277,7 @@ class BookCommandTest {
 
         Cli.Result plan = Cli.in(here).run("plan", "parent-holding", "--days", "1", "--seconds", "1");
 
-        assertThat(plan.flat())
-                .contains("EAT FIRST", "2 x lentil_ragu")
-                .doesNotContain("x peanut_stew");
+        assertThat(plan.flat()).contains("EAT FIRST", "2 x lentil_ragu").doesNotContain("x peanut_stew");
     }
 
     /** lentil_ragu keeps 4 days in the fridge, the day it is filled being day 1. */

@@ -48,7 +48,7 @@ class BrokenFilesTest {
         profiles/pantry.csv          | rolled_oats,450   | rolled_otas,450   | rolled_oats
         profiles/pantry.csv          | rolled_oats,450   | rolled_oats,lots  | lots
         foods/dishes/lentil_ragu.yaml | lentils: 75 g    | lentlis: 75 g     | lentils
-        foods/dishes/lentil_ragu.yaml | kind: main       | kind: lunch       | main
+        foods/dishes/lentil_ragu.yaml | kind: main       | kind: supper      | main
         """)
     void a_slip_in_a_file_is_shown_in_its_line(String file, String old, String other, String says) throws IOException {
         Folders.replace(here.resolve(file), old, other);
@@ -101,7 +101,7 @@ class BrokenFilesTest {
     @Test
     void errors_of_several_files_come_in_one_run() throws IOException {
         Folders.replace(here.resolve("profiles/pantry.csv"), "rolled_oats,450", "rolled_otas,450");
-        Folders.replace(here.resolve("foods/dishes/lentil_ragu.yaml"), "kind: main", "kind: lunch");
+        Folders.replace(here.resolve("foods/dishes/lentil_ragu.yaml"), "kind: main", "kind: supper");
         Folders.replace(here.resolve("profiles/desk-cutting.yaml"), "sex: ", "sexx: ");
 
         assertRefused("pantry.csv:", List.of("check"), "lentil_ragu.yaml:", "desk-cutting.yaml:");

@@ -211,8 +211,7 @@ public final class TodayInKitchen {
                             .forEach(box -> dishes.add(box.dish())));
         }
         boxes.forEach(lot -> dishes.add(lot.boxes().dish()));
-        Stream<String> avoided =
-                boxes.stream().filter(lot -> !isOffered(lot)).map(TodayInKitchen::notOffered);
+        Stream<String> avoided = boxes.stream().filter(lot -> !isOffered(lot)).map(TodayInKitchen::notOffered);
         Stream<String> gone = dishes.stream()
                 .filter(dish -> !kitchen.dishes().containsKey(dish))
                 .map(dish ->

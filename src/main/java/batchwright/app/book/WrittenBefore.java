@@ -22,8 +22,10 @@ final class WrittenBefore {
      */
     static Optional<Entry> of(KeptPlan plan, LocalDate day, List<Event> events, Book book) {
         int session = plan.sessionOf(plan.dayOf(day));
-        Set<String> planned =
-                events.stream().map(WrittenBefore::what).flatMap(Optional::stream).collect(Collectors.toSet());
+        Set<String> planned = events.stream()
+                .map(WrittenBefore::what)
+                .flatMap(Optional::stream)
+                .collect(Collectors.toSet());
         return book.entries().stream()
                 .filter(entry -> plan.covers(entry.day()) && plan.sessionOf(plan.dayOf(entry.day())) == session)
                 .filter(entry -> what(entry.event()).filter(planned::contains).isPresent())
@@ -36,7 +38,8 @@ final class WrittenBefore {
         } else if (event instanceof Event.Cooked cooked) {
             return Optional.of("cooked " + cooked.dish());
         } else if (event instanceof Event.Filled filled) {
-            return Optional.of("filled %s for %s".formatted(filled.boxes().dish(), filled.boxes().eater()));
+            return Optional.of("filled %s for %s"
+                    .formatted(filled.boxes().dish(), filled.boxes().eater()));
         }
         return Optional.empty();
     }

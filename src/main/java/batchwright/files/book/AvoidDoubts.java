@@ -48,16 +48,20 @@ final class AvoidDoubts {
 
     private void dish(String eater, Boxes boxes, Entry entry) {
         Dish dish = kitchen.dishes().get(boxes.dish());
-        avoided(eater)
-                .filter(avoided -> dish != null && !avoided.allows(dish))
-                .ifPresent(avoided -> doubt(eater, boxes.dish(), both(avoided, dish.allergens()), entry));
+        if (dish != null) {
+            avoided(eater)
+                    .filter(avoided -> !avoided.allows(dish))
+                    .ifPresent(avoided -> doubt(eater, boxes.dish(), both(avoided, dish.allergens()), entry));
+        }
     }
 
     private void food(String eater, String id, Entry entry) {
         Food food = kitchen.foods().get(id);
-        avoided(eater)
-                .filter(avoided -> food != null && !avoided.allows(food))
-                .ifPresent(avoided -> doubt(eater, id, both(avoided, food.allergens()), entry));
+        if (food != null) {
+            avoided(eater)
+                    .filter(avoided -> !avoided.allows(food))
+                    .ifPresent(avoided -> doubt(eater, id, both(avoided, food.allergens()), entry));
+        }
     }
 
     private Optional<Avoided> avoided(String eater) {

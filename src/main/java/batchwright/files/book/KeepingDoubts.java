@@ -29,8 +29,7 @@ final class KeepingDoubts {
         var doubts = new KeepingDoubts(kitchen);
         book.all(Filled.class).forEach(filled -> doubts.look(filled.entry(), filled.event()));
         book.all(Bought.class)
-                .forEach(bought ->
-                        bought.event().useBy().ifPresent(until -> doubts.notBefore(bought.entry(), until)));
+                .forEach(bought -> bought.event().useBy().ifPresent(until -> doubts.notBefore(bought.entry(), until)));
         return doubts.doubts;
     }
 
@@ -41,8 +40,7 @@ final class KeepingDoubts {
         } else {
             Optional.ofNullable(kitchen.dishes().get(filled.boxes().dish()))
                     .map(Dish::fridgeDays)
-                    .ifPresent(days ->
-                            notAfter(entry, filled, days, entry.day().plusDays(days - 1L)));
+                    .ifPresent(days -> notAfter(entry, filled, days, entry.day().plusDays(days - 1L)));
         }
     }
 

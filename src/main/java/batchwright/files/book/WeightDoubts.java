@@ -52,8 +52,7 @@ final class WeightDoubts {
                 : said.filter(profile -> Math.abs(kg - profile) > profile * FROM_PROFILE)
                         .map(profile -> "%s kg, and the profile says %s kg"
                                 .formatted(now.event().kg(), one(profile)));
-        double reference =
-                before.map(b -> b.event().kg().doubleValue()).orElse(said.orElse(Double.NaN));
+        double reference = before.map(b -> b.event().kg().doubleValue()).orElse(said.orElse(Double.NaN));
         wrong.ifPresentOrElse(
                 w -> doubt(now, w, slip(kg / reference)),
                 () -> before.filter(b -> b.day().equals(now.day()))

@@ -43,7 +43,10 @@ public final class TodayText {
         due(Due.Kind.FREEZE, "Freeze");
         due(Due.Kind.THAW, "Thaw tonight");
         due(Due.Kind.PAST, "Throw away, past its day");
-        spoils("Past its date, in no plan, not to be trusted", spoils -> spoils.useBy().isBefore(today.day()), "since");
+        spoils(
+                "Past its date, in no plan, not to be trusted",
+                spoils -> spoils.useBy().isBefore(today.day()),
+                "since");
         spoils("Use up", spoils -> !spoils.useBy().isBefore(today.day()), "by");
         today.eaters()
                 .forEach(eater -> item(
