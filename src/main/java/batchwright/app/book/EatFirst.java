@@ -59,7 +59,7 @@ public final class EatFirst {
     /** Without dishes that the eater avoids; what is past its day stays, to be thrown away. */
     private List<BoxesLeft.Lot> offered(Needs each, BoxesLeft boxes) {
         return boxes.of(each.eater().id()).stream()
-                .filter(lot -> lot.until().isBefore(day) || Offered.to(each.eater(), lot, kitchen))
+                .filter(lot -> lot.until().isBefore(day) || MayEat.to(each.eater(), lot, kitchen))
                 .collect(Collectors.toCollection(ArrayList::new));
     }
 

@@ -90,7 +90,7 @@ public final class TodayInKitchen {
                         .source()
                         .eater(lot.boxes().eater(), Optional.of(kitchen))
                         .value()
-                        .map(eater -> Offered.to(eater, lot, kitchen))
+                        .map(eater -> MayEat.to(eater, lot, kitchen))
                         .orElse(true);
     }
 

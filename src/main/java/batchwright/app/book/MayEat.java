@@ -6,8 +6,8 @@ import batchwright.food.Kitchen;
 import batchwright.person.Eater;
 
 /** Whether a container may be offered to an eater. */
-final class Offered {
-    private Offered() {}
+final class MayEat {
+    private MayEat() {}
 
     /** A dish that is not known any more is not judged. */
     static boolean to(Eater eater, BoxesLeft.Lot lot, Kitchen kitchen) {
