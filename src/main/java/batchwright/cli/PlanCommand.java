@@ -45,6 +45,7 @@ final class PlanCommand implements Callable<Integer> {
     private static final int MOST_DISHES = 10;
     private static final int MOST_SECONDS = 3600;
     private static final int MOST_MINUTES = 24 * 60;
+    private static final int MOST_RESERVE = 50;
     private static final int MOST_EATERS = 6;
 
     /** Set by the command line's parser before {@link #call()}. */
@@ -147,6 +148,14 @@ final class PlanCommand implements Callable<Integer> {
                     "End the search when no plan can be cheaper by more than so many per cent, such as 2%%; default: search to"
                             + " the proof.")
     private @Nullable String within;
+
+    @Option(
+            names = "--reserve",
+            paramLabel = "P%",
+            description =
+                    "Room to spare: have so many per cent more at hand of what is weighed into dishes, such as 5%%, for a"
+                            + " thick peel or a spill; default what foods/kitchen.yaml says, or none.")
+    private @Nullable String reserve;
 
     @Option(
             names = "--nutrients",
@@ -272,7 +281,8 @@ final class PlanCommand implements Callable<Integer> {
 
     private Workspace workspace() {
         return program.workspace()
-                .withMinutes(minutes("--most-minutes", mostMinutes), minutes("--done-within", doneWithin));
+                .withMinutes(minutes("--most-minutes", mostMinutes), minutes("--done-within", doneWithin))
+                .withReserve(Optional.ofNullable(reserve).map(PlanCommand::share));
     }
 
     private static OptionalInt minutes(String option, @Nullable String given) {
@@ -299,7 +309,15 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private static BigDecimal perCent(String text) {
-        return new Given("--within", text.replaceFirst("\\s*%$", "")).oneDecimal(100, "per cent");
+        return perCent("--within", text, 100);
+    }
+
+    private static BigDecimal share(String text) {
+        return perCent("--reserve", text, MOST_RESERVE).movePointLeft(2);
+    }
+
+    private static BigDecimal perCent(String option, String text, int most) {
+        return new Given(option, text.replaceFirst("\\s*%$", "")).oneDecimal(most, "per cent");
     }
 
     private static List<String> names(List<String> typed) {
