@@ -166,7 +166,7 @@ final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--force",
             description =
-                    "Let --report, --label-pdf, --shopping, --calendar and --model replace files that this program did not make.")
+                    "Let --report, --label-pdf, --shopping, --calendar, --model and --proof replace files that this program did not make.")
     private boolean force;
 
     @Mixin
@@ -177,6 +177,9 @@ final class PlanCommand implements Callable<Integer> {
 
     @Mixin
     private ModelOption model = new ModelOption();
+
+    @Mixin
+    private ProofOption proof = new ProofOption();
 
     @Mixin
     private InsightOptions insight = new InsightOptions();
@@ -221,6 +224,7 @@ final class PlanCommand implements Callable<Integer> {
                         "Leave one of the two out; --vary cooks no dish in two sessions in a row.");
             }
             model.refuseSessions();
+            proof.refuseSessions();
             insight.refuseSessions();
         }
         KitchenClock clock = export.clock();
@@ -232,6 +236,7 @@ final class PlanCommand implements Callable<Integer> {
         int width = look.width(program);
         try (var interruption = new Interruption(() -> program.complain("\nStopped at once: no plan is shown.\n"))) {
             model.check(files);
+            proof.check(files);
             stock.check(workspace);
             PlanAnswer answer = answer(workspace, question, interruption);
             ExitCode exit = exit(answer, interruption.asked(), insight.isWanted());
@@ -243,6 +248,7 @@ final class PlanCommand implements Callable<Integer> {
             stock.write(answer, a -> PlanJson.of(a, clock))
                     .ifPresent(file -> program.complain("Kept as " + file + "\n"));
             model.write(files);
+            proof.write(files, workspace, question, answer, interruption::asked);
             write(() -> HtmlReport.of(answer, new ReportStyle(style, clock)), WholePlan.of(answer), style, files);
             return files.exit(exit).code();
         }
