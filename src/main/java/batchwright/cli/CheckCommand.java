@@ -21,7 +21,7 @@ import picocli.CommandLine.ParentCommand;
         customSynopsis = "check [OPTIONS]",
         footer = {
             "  java -jar target/batchwright.jar check",
-            "  java -jar target/batchwright.jar check --proof plan.proof"
+            "  java -jar target/batchwright.jar check --json"
         })
 final class CheckCommand implements Callable<Integer> {
     /** Set by the command line's parser before {@link #call()}. */
