@@ -161,6 +161,17 @@ public final class MakePlan {
                 .find(question.insight(), answer.plan().filter(plan -> isAffordable(request, plan)), answer.proof()));
     }
 
+    /**
+     * What a planner is asked; empty when a caution stops planning.
+     *
+     * @throws Refused when there is no such eater, dish or shop, or a file has an error
+     */
+    public static Optional<PlanRequest> request(Workspace workspace, PlanQuestion question) {
+        Kitchen all = kitchen(workspace, question);
+        Asked asked = asked(all, needs(workspace, all, question.eaters()), question);
+        return stopped(asked.needs()) ? Optional.empty() : Optional.of(request(asked, question));
+    }
+
     private static boolean isAffordable(PlanRequest request, Plan plan) {
         return request.budget()
                 .filter(budget -> plan.cost().compareTo(budget) > 0)
