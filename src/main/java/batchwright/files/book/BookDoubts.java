@@ -53,10 +53,15 @@ public final class BookDoubts {
         doubts.addAll(WeightDoubts.of(book, eaters));
         doubts.addAll(AvoidDoubts.of(book, before, eaters));
         doubts.addAll(KeepingDoubts.of(book, before));
-        BoxesLeft.of(book)
-                .shortfalls()
+        BoxesLeft boxes = BoxesLeft.of(book);
+        boxes.shortfalls()
                 .forEach(s -> doubts.add(Problem.warning(
                         s.entry().at(), s.says(), "was it eaten before, or is a line about filling missing?")));
+        boxes.notToFreeze()
+                .forEach(s -> doubts.add(Problem.warning(
+                        s.entry().at(),
+                        s.says(),
+                        "never freeze it: eat it within its day or throw it away; what was cooked again is filled anew")));
         FoodStock.of(book, before.pantry(), before.foods())
                 .shortfalls()
                 .forEach(s -> doubts.add(Problem.warning(
@@ -105,6 +110,8 @@ public final class BookDoubts {
                 filled.add(fill.boxes().dish());
             } else if (event instanceof Event.BoxesGone gone) {
                 boxes(gone.boxes(), entry, doubts);
+            } else if (event instanceof Event.Moved moved) {
+                boxes(moved.boxes(), entry, doubts);
             } else if (event instanceof Event.FoodGone gone) {
                 food(gone.food(), entry, doubts);
             } else if (event instanceof Event.Counted counted) {
