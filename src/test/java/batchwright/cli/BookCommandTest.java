@@ -73,6 +73,8 @@ class BookCommandTest {
         refused("weighed lifter-gaining 74 kg --on 2027-11-25", "is a day to come");
         refused("undo", "there is nothing to undo");
         refused("undo 7", "line 7 of the book is none that stands");
+        refused("cooked lentil_ragu", "nothing says what went into lentil_ragu", "from 300 g FOOD");
+        refused("creatine lifter-gaining stopped", "no line says that lifter-gaining takes creatine");
         refused("snored lifter-gaining", "is nothing that the book knows");
         refused("filled lentil_ragu --pot 1.9kg", "the weight of the full pot");
         refused("filled lentil_ragu --pot-with-lid 1kg --pot 1.9kg", "weighs no more than the empty one");

@@ -72,7 +72,7 @@ final class AsPlanned {
         } else if (THAWED.matcher(one).matches()) {
             return thawed(book);
         } else if (LIST.matcher(one).matches()) {
-            return bought();
+            return bought(book);
         }
         return List.of();
     }
@@ -234,11 +234,29 @@ final class AsPlanned {
         return number.setScale(0, RoundingMode.HALF_UP);
     }
 
-    private List<Event> bought() {
-        KeptPlan plan = plan();
+    /** The list of the session that cooks on the day or did before; when that was bought already, or there is none, of the one that cooks next. */
+    private List<Event> bought(Book book) {
+        KeptPlans plans = workspace.keptPlans();
+        Optional<List<Event>> known = Optional.empty();
+        for (int ahead = 0; ahead <= WrittenBefore.DAYS_AHEAD; ahead++) {
+            LocalDate date = day.plusDays(ahead);
+            Optional<KeptPlan> plan = plans.on(date)
+                    .filter(p -> date.equals(day) || date.equals(p.date(p.sessionOf(p.dayOf(date)))));
+            if (plan.isPresent()) {
+                List<Event> list = list(plan.get(), plan.get().sessionOf(plan.get().dayOf(date)));
+                if (WrittenBefore.of(plan.get(), date, list, book).isEmpty()) {
+                    return list;
+                }
+                known = known.or(() -> Optional.of(list));
+            }
+        }
+        return known.orElseThrow(() -> noPlan(""));
+    }
+
+    private List<Event> list(KeptPlan plan, int session) {
         List<Event> events = new ArrayList<>();
         for (KeptPurchase line : plan.shopping()) {
-            if (plan.sessionOf(plan.dayOf(day)) == line.day()) {
+            if (session == line.day()) {
                 events.add(new Event.Bought(
                         line.packs(),
                         line.grams().stripTrailingZeros().scale() < 0

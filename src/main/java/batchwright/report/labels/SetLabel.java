@@ -39,7 +39,7 @@ public record SetLabel(LabelLook look, List<LabelLine> lines) {
         List<SetLabel> labels = new ArrayList<>();
         for (List<LabelWords> alike : boxes.values()) {
             LabelLook look = fit.look(alike);
-            alike.forEach(words -> labels.add(new SetLabel(look, fit.lines(words, look))));
+            fit.lines(alike, look).forEach(lines -> labels.add(new SetLabel(look, lines)));
         }
         return labels;
     }
