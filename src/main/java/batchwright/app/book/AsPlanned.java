@@ -32,6 +32,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** What a kept plan foresaw for a day, as events; and household measures as grams. */
 final class AsPlanned {
@@ -79,7 +80,15 @@ final class AsPlanned {
 
     /** Where the book has it already; what was eaten is refused in any case. */
     Optional<Entry> before(List<Event> events, Book book) {
-        return workspace.keptPlans().on(day).flatMap(plan -> WrittenBefore.of(plan, day, events, book));
+        boolean bought = events.stream().anyMatch(Event.Bought.class::isInstance);
+        return IntStream.rangeClosed(0, bought ? WrittenBefore.DAYS_AHEAD : 0)
+                .mapToObj(day::plusDays)
+                .flatMap(date -> workspace
+                        .keptPlans()
+                        .on(date)
+                        .flatMap(plan -> WrittenBefore.of(plan, date, events, book))
+                        .stream())
+                .findFirst();
     }
 
     private KeptPlan plan() {

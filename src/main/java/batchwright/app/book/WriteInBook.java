@@ -81,6 +81,9 @@ public final class WriteInBook {
                 planned.before(shortly, book).ifPresent(WriteInBook::refuseTwice);
             }
             List<Event> events = shortly.isEmpty() ? List.of(event(planned.inGrams(words), day)) : shortly;
+            if (!sure && events.get(0) instanceof Event.Adopted adopted) {
+                AdoptedByHand.check(workspace.quietly(), adopted);
+            }
             List<String> lines = events.stream()
                     .map(event ->
                             EventWords.line(day, new Completed(kitchen, workspace.keptPlans(), book, day).of(event)))
