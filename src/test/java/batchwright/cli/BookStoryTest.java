@@ -87,6 +87,7 @@ class BookStoryTest {
         run("2026-11-30", "book weighed parent-holding 150.6lb");
 
         says("## Tuesday: what is there, and the next plan");
+        assertThat(run("2026-12-01", "today").out()).contains("In no plan: parent-holding: 1 x chickpea_tagine");
         run("2026-12-01", "book counted 300 g couscous");
         Cli.Result home = run("2026-12-01", "book", 22);
         says("The next plan eats first what is left, and takes what is at home:");
