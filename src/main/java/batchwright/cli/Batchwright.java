@@ -113,7 +113,7 @@ public final class Batchwright implements Runnable {
     }
 
     /** The files that a command writes beside its answer. */
-    FilesBeside filesBeside(boolean replacesAny) {
+    public FilesBeside filesBeside(boolean replacesAny) {
         return new FilesBeside(
                 new OutputFiles(folder(Objects.requireNonNullElse(data, "")), replacesAny),
                 this::folder,
