@@ -167,6 +167,11 @@ public record Workspace(
         return new Workspace(source, here, cookingDay, note -> {}, mostMinutes, doneWithin, reserve);
     }
 
+    /** The same kitchen from another place. */
+    public Workspace from(KitchenSource other) {
+        return new Workspace(other, here, cookingDay, notes, mostMinutes, doneWithin);
+    }
+
     /** The same on another day. */
     public Workspace on(LocalDate day) {
         return new Workspace(source, here, day, notes, mostMinutes, doneWithin, reserve);
