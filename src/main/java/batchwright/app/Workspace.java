@@ -169,7 +169,7 @@ public record Workspace(
 
     /** The same kitchen from another place. */
     public Workspace from(KitchenSource other) {
-        return new Workspace(other, here, cookingDay, notes, mostMinutes, doneWithin);
+        return new Workspace(other, here, cookingDay, notes, mostMinutes, doneWithin, reserve);
     }
 
     /** The same on another day. */
