@@ -117,8 +117,8 @@ public record Workspace(
     /** @throws Refused when a file has an error */
     public Kitchen kitchen() {
         Kitchen read = value(source.kitchen(cookingDay));
-        Kitchen kitchen = reserve.map(share -> read.with(read.shops().withReserve(share)))
-                .orElse(read);
+        Kitchen kitchen =
+                reserve.map(share -> read.with(read.shops().withReserve(share))).orElse(read);
         Equipment equipment = kitchen.equipment();
         if (mostMinutes.isPresent()) {
             equipment = equipment.withHandsOnMinutes(mostMinutes);
@@ -165,6 +165,11 @@ public record Workspace(
     /** The same, telling no warnings: for what is read a second time. */
     public Workspace quietly() {
         return new Workspace(source, here, cookingDay, note -> {}, mostMinutes, doneWithin, reserve);
+    }
+
+    /** The same kitchen from another place. */
+    public Workspace from(KitchenSource other) {
+        return new Workspace(other, here, cookingDay, notes, mostMinutes, doneWithin, reserve);
     }
 
     /** The same on another day. */

@@ -63,7 +63,9 @@ class ProofWrittenTest {
         assertThat(with.err()).contains("Wrote plan.proof: no plan costs less than");
         assertThat(here.resolve("plan.proof")).hasContent(right);
         assertThat(check().code()).isZero();
-        assertThat(check().out()).startsWith("The proof holds: no plan costs less than").contains("parent-holding, 2 days");
+        assertThat(check().out())
+                .startsWith("The proof holds: no plan costs less than")
+                .contains("parent-holding, 2 days");
         assertThat(check("--json").out()).contains("\"status\" : \"holds\"", "\"wrong\" : null");
     }
 

@@ -117,8 +117,7 @@ final class EveryContainer {
                     i.amount().multiply(PARTS).multiply(BigDecimal.valueOf(raw)).divide(whole);
             BigDecimal room =
                     part.pieces() ? BigDecimal.ZERO : request.kitchen().shops().reserve();
-            used[foods.indexOf(i.food())] +=
-                    parts.add(parts.multiply(room)).longValueExact();
+            used[foods.indexOf(i.food())] += parts.add(parts.multiply(room)).longValueExact();
             holds[0] += of(i.food(), Nutrient.ENERGY, parts);
             holds[1] += of(i.food(), Nutrient.PROTEIN, parts);
             holds[2] += of(i.food(), Nutrient.FAT, parts);

@@ -55,9 +55,10 @@ class ProofBruteForceTest {
     private static void staysBelowAPlan(PlanRequest request) {
         long proven = proven(request);
         new BatchPlanner()
-                .plan(request.withBudget(Optional.empty())).best()
-                        .ifPresent(plan ->
-                                assertThat(proven).isLessThanOrEqualTo(plan.cost().minor()));
+                .plan(request.withBudget(Optional.empty()))
+                .best()
+                .ifPresent(plan ->
+                        assertThat(proven).isLessThanOrEqualTo(plan.cost().minor()));
     }
 
     @ParameterizedTest(name = "seed {0}")
@@ -71,8 +72,8 @@ class ProofBruteForceTest {
     @MethodSource("seeds")
     void no_more_with_loose_goods_dates_and_room_to_spare(long seed) {
         PlanRequest shop = RandomShop.of(seed, RandomProblems.of(seed));
-        PlanRequest request = shop.withKitchen(
-                shop.kitchen().with(shop.kitchen().shops().withReserve(BigDecimal.valueOf(seed % 2))));
+        PlanRequest request =
+                shop.withKitchen(shop.kitchen().with(shop.kitchen().shops().withReserve(BigDecimal.valueOf(seed % 2))));
         staysBelow(request, least(request));
     }
 

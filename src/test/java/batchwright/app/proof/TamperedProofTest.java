@@ -83,7 +83,8 @@ class TamperedProofTest {
 
     @Test
     void a_bound_of_a_cent_less_holds() {
-        assertThat(wrong(REQUEST, new PlanProof(PROOF.boundMinor() - 1, PROOF.parts()))).isEmpty();
+        assertThat(wrong(REQUEST, new PlanProof(PROOF.boundMinor() - 1, PROOF.parts())))
+                .isEmpty();
     }
 
     /** Each part is needed, or another holds its sets. */
@@ -106,9 +107,8 @@ class TamperedProofTest {
     /** Of several requests: where whole packs alone prove enough, multipliers do not matter. */
     @Test
     void multipliers_that_prove_too_little_are_refused() {
-        List<PlanRequest> requests = LongStream.range(230_000, 230_012)
-                .mapToObj(RandomProblems::of)
-                .toList();
+        List<PlanRequest> requests =
+                LongStream.range(230_000, 230_012).mapToObj(RandomProblems::of).toList();
 
         assertThat(refused(requests, m -> m.multiply(new BigDecimal("0.9")))).isPositive();
         assertThat(refused(requests, m -> m.multiply(new BigDecimal("1.1")))).isPositive();
@@ -120,12 +120,10 @@ class TamperedProofTest {
         return requests.stream()
                 .filter(request -> {
                     PlanProof proof = proof(request);
-                    return wrong(
-                                    request,
-                                    leaves(proof, all -> {
-                                        all.replaceAll((row, m) -> change.apply(m));
-                                        return all;
-                                    }))
+                    return wrong(request, leaves(proof, all -> {
+                                all.replaceAll((row, m) -> change.apply(m));
+                                return all;
+                            }))
                             .isPresent();
                 })
                 .count();
@@ -183,7 +181,8 @@ class TamperedProofTest {
                 .map(part -> new Part(part.with(), part.among(), new Split(grams, 1, part.tree(), part.tree())))
                 .toList());
 
-        assertThat(wrong(REQUEST, split)).hasValueSatisfying(why -> assertThat(why).contains("not counted"));
+        assertThat(wrong(REQUEST, split))
+                .hasValueSatisfying(why -> assertThat(why).contains("not counted"));
     }
 
     @Test
