@@ -4,6 +4,6 @@ package batchwright.page;
 final class Welcome implements Situation {
     @Override
     public void open(Routes routes) {
-        routes.get("/", visit -> visit.go("/fridge"));
+        routes.get("/", visit -> visit.go(visit.files().isOwn() ? "/fridge" : "/start"));
     }
 }

@@ -4,6 +4,7 @@ import batchwright.app.MakePlan;
 import batchwright.page.desk.DeskSituation;
 import batchwright.page.fridge.FridgeSituation;
 import batchwright.page.guard.Visitors;
+import batchwright.page.start.StartSituation;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -20,6 +21,6 @@ public final class WholePage {
         var visitors = new Visitors(files.clock());
         var desk = new DeskSituation(plans);
         return PageServer.start(
-                files, visitors, List.of(new Welcome(), new FridgeSituation(), desk), port, fault);
+                files, visitors, List.of(new Welcome(), new FridgeSituation(), desk, new StartSituation(desk)), port, fault);
     }
 }

@@ -3,7 +3,8 @@ package batchwright.report.web;
 /** A situation that has pages of its own, in the order in which the page leads through them. */
 public enum Place {
     FRIDGE("Fridge", "/fridge"),
-    DESK("Desk", "/desk");
+    DESK("Desk", "/desk"),
+    START("Eaters", "/start");
 
     private final String label;
     private final String path;
