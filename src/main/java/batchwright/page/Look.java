@@ -21,6 +21,9 @@ final class Look {
         put("report.css", CSS, "/batchwright/report/html/report.css");
         put("page.css", CSS, "/batchwright/page/page.css");
         put("page.js", SCRIPT, "/batchwright/page/page.js");
+        put("kitchen.css", CSS, "/batchwright/page/kitchen.css");
+        put("shop.js", SCRIPT, "/batchwright/page/shop.js");
+        put("stove.js", SCRIPT, "/batchwright/page/stove.js");
         put("desk.js", SCRIPT, "/batchwright/page/desk.js");
     }
 

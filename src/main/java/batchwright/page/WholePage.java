@@ -4,7 +4,9 @@ import batchwright.app.MakePlan;
 import batchwright.page.desk.DeskSituation;
 import batchwright.page.fridge.FridgeSituation;
 import batchwright.page.guard.Visitors;
+import batchwright.page.shop.ShopSituation;
 import batchwright.page.start.StartSituation;
+import batchwright.page.stove.StoveSituation;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -21,6 +23,12 @@ public final class WholePage {
         var visitors = new Visitors(files.clock());
         var desk = new DeskSituation(plans);
         return PageServer.start(
-                files, visitors, List.of(new Welcome(), new FridgeSituation(), desk, new StartSituation(desk)), port, fault);
+                files, visitors, List.of(
+                        new Welcome(),
+                        new FridgeSituation(),
+                        new ShopSituation(plans),
+                        new StoveSituation(),
+                        desk,
+                        new StartSituation(desk)), port, fault);
     }
 }

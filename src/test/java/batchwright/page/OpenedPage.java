@@ -106,6 +106,17 @@ final class OpenedPage implements AutoCloseable {
         }
     }
 
+    /** Something that is no text. */
+    byte[] bytes(String path) {
+        try {
+            return client.send(request(path).build(), BodyHandlers.ofByteArray()).body();
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
     /** The token of a page that has a form. */
     String token() {
         if (token.isEmpty()) {

@@ -17,7 +17,6 @@ import batchwright.food.Nutrients;
 import batchwright.food.Part;
 import batchwright.plan.pot.Claim;
 import batchwright.plan.pot.PotShares;
-import batchwright.text.NearestName;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -73,12 +72,7 @@ public final class SharePot {
                                                 .map(KeptBatch::dish)
                                                 .distinct()
                                                 .toList()) + "."));
-        Dish known = Optional.ofNullable(kitchen.dishes().get(dish))
-                .orElseThrow(() -> Refused.because(
-                        "there is no dish called \"%s\" any more".formatted(dish),
-                        NearestName.of(dish, kitchen.dishes().keySet())
-                                .map(near -> "It may have been renamed to " + near + ": give it its name back.")
-                                .orElse("Give it its name back.")));
+        Dish known = DishAsKept.of(kitchen, batch);
         return share(batch, known, part(known, part), cooked);
     }
 
@@ -129,7 +123,7 @@ public final class SharePot {
         return new PotAnswer(dish.id(), part.name(), rawGrams, cooked, part.yieldFactor(), answers, over);
     }
 
-    /** A plan may swap foods of a dish; what the part then holds is not written in the plan. */
+    /** Somebody may have changed the recipe since. */
     private static void refuseSwapped(KeptBatch batch, Dish dish, Part part) {
         List<String> planned =
                 batch.ingredients().stream().map(Event.Weight::food).toList();

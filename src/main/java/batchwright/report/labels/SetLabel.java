@@ -15,12 +15,14 @@ public record SetLabel(LabelLook look, List<LabelLine> lines) {
 
     private record Alike(Dish dish, int eater) {}
 
-    /**
-     * A label for each container of a session; those of a dish and eater look alike.
-     */
+    /** A label for each container of a session; those of a dish and eater look alike. */
     public static List<SetLabel> of(Session session, LabelStyle style, Typeface face) {
+        return of(LabelledSession.of("", session), style, face);
+    }
+
+    public static List<SetLabel> of(LabelledSession session, LabelStyle style, Typeface face) {
         Map<Alike, List<LabelWords>> boxes = new LinkedHashMap<>();
-        ContainerLabel.of(session)
+        session.labels()
                 .forEach(label -> boxes.computeIfAbsent(
                                 new Alike(label.dish(), label.eaterNumber()), alike -> new ArrayList<>())
                         .add(new LabelWords(

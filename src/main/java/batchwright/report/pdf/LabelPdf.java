@@ -3,10 +3,12 @@ package batchwright.report.pdf;
 import batchwright.report.export.WholePlan;
 import batchwright.report.labels.FilledSheet;
 import batchwright.report.labels.LabelStyle;
+import batchwright.report.labels.LabelledSession;
 import batchwright.report.labels.SetLabel;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -32,10 +34,19 @@ public record LabelPdf(byte[] content, int sheets, Set<String> lacking) {
     }
 
     public static LabelPdf of(WholePlan plan, LabelStyle style) {
+        return of(
+                plan.plan().sessions().stream()
+                        .map(session -> LabelledSession.of(plan.forWhom(), session))
+                        .toList(),
+                style);
+    }
+
+    /** @param sessions at least one */
+    public static LabelPdf of(List<LabelledSession> sessions, LabelStyle style) {
         try (var pdf = new PDDocument()) {
-            describe(pdf, plan);
+            describe(pdf, sessions.get(0));
             var face = new LiberationSans(pdf);
-            List<SetLabel> labels = plan.plan().sessions().stream()
+            List<SetLabel> labels = sessions.stream()
                     .flatMap(session -> SetLabel.of(session, style, face).stream())
                     .toList();
             List<FilledSheet> sheets = FilledSheet.of(labels, style);
@@ -51,24 +62,24 @@ public record LabelPdf(byte[] content, int sheets, Set<String> lacking) {
         }
     }
 
-    private static void describe(PDDocument pdf, WholePlan plan) {
+    private static void describe(PDDocument pdf, LabelledSession first) {
         pdf.setDocumentId(ID);
-        pdf.getDocumentInformation().setTitle("Labels, " + plan.forWhom());
+        pdf.getDocumentInformation().setTitle("Labels, " + first.title());
         pdf.getDocumentInformation().setProducer(MAKER);
         PDDocumentCatalog catalog = pdf.getDocumentCatalog();
         catalog.setLanguage("en");
         var seen = new PDViewerPreferences(new COSDictionary());
         seen.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
         catalog.setViewerPreferences(seen);
-        mark(catalog.getCOSObject(), plan);
+        mark(catalog.getCOSObject(), first.cookingDay());
     }
 
     /** Marks the file as ours. It stands in the catalog, which is written first (ISO 32000-1, 14.5: page-piece dictionary). */
-    private static void mark(COSDictionary catalog, WholePlan plan) {
+    private static void mark(COSDictionary catalog, LocalDate cookingDay) {
         var data = new COSDictionary();
         data.setString(
                 COSName.LAST_MODIFIED,
-                "D:" + plan.whole().kitchen().cookingDay().toString().replace("-", ""));
+                "D:" + cookingDay.toString().replace("-", ""));
         data.setName(COSName.getPDFName("Private"), "Labels");
         var pieces = new COSDictionary();
         pieces.setItem(COSName.getPDFName(MAKER), data);

@@ -3,6 +3,8 @@ package batchwright.report.web;
 /** A situation that has pages of its own, in the order in which the page leads through them. */
 public enum Place {
     FRIDGE("Fridge", "/fridge"),
+    SHOP("Shop", "/shop"),
+    STOVE("Stove", "/stove"),
     DESK("Desk", "/desk"),
     START("Eaters", "/start");
 

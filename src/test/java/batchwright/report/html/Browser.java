@@ -105,6 +105,14 @@ public final class Browser implements AutoCloseable {
         return Objects.requireNonNull(driver.executeAsyncScript(script));
     }
 
+    /** Whether the connection is lost. */
+    public void offline(boolean lost) {
+        driver.executeCdpCommand("Network.enable", Map.of());
+        driver.executeCdpCommand(
+                "Network.emulateNetworkConditions",
+                Map.of("offline", lost, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
+    }
+
     /** What the browser complained of since it was asked before. */
     public List<String> complaints() {
         return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
