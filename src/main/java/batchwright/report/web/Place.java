@@ -4,7 +4,8 @@ package batchwright.report.web;
 public enum Place {
     FRIDGE("Fridge", "/fridge"),
     DESK("Desk", "/desk"),
-    START("Eaters", "/start");
+    START("Eaters", "/start"),
+    PHONE("Phone", "/phone");
 
     private final String label;
     private final String path;
