@@ -21,6 +21,7 @@ final class Look {
         put("report.css", CSS, "/batchwright/report/html/report.css");
         put("page.css", CSS, "/batchwright/page/page.css");
         put("page.js", SCRIPT, "/batchwright/page/page.js");
+        put("icon.svg", "image/svg+xml", "/batchwright/page/icon.svg");
         put("desk.js", SCRIPT, "/batchwright/page/desk.js");
     }
 
