@@ -24,6 +24,7 @@ final class Look {
         put("kitchen.css", CSS, "/batchwright/page/kitchen.css");
         put("shop.js", SCRIPT, "/batchwright/page/shop.js");
         put("stove.js", SCRIPT, "/batchwright/page/stove.js");
+        put("icon.svg", "image/svg+xml", "/batchwright/page/icon.svg");
         put("desk.js", SCRIPT, "/batchwright/page/desk.js");
     }
 

@@ -2,13 +2,14 @@ package batchwright.page;
 
 import batchwright.app.Workspace;
 import batchwright.app.WriteStarterFiles;
+import batchwright.app.memory.RememberedKitchen;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Optional;
 
 /**
- * Which files the page works with: those of the command line. They are opened anew for each request, as somebody may change them
+ * Which files the page works with: those of the command line. They are looked at anew for each request, as somebody may change them
  * meanwhile. Who has none yet gets a folder of the starter files beside the program's own.
  */
 public final class PageFiles {
@@ -19,6 +20,7 @@ public final class PageFiles {
     private final Path here;
     private final Clock clock;
     private final Optional<LocalDate> day;
+    private final RememberedKitchen.Memory memory = new RememberedKitchen.Memory();
 
     /**
      * @param named the folder of the command line
@@ -52,7 +54,9 @@ public final class PageFiles {
     }
 
     private Workspace open(Optional<Path> folder) {
-        return Workspace.open(folder, here, today(), note -> {});
+        var opened = Workspace.open(folder, here, today(), note -> {});
+        return new Workspace(
+                new RememberedKitchen(opened.source(), memory), opened.here(), opened.cookingDay(), opened.notes());
     }
 
     /** Whether there is a kitchen of the user's own, which can be written into. */

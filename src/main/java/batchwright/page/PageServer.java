@@ -9,10 +9,12 @@ import batchwright.page.guard.RateLimit;
 import batchwright.page.guard.Visitors;
 import batchwright.report.html.part.Templates;
 import batchwright.report.web.Closed;
+import batchwright.report.web.PairPage;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import io.javalin.http.HttpStatus;
 import io.javalin.util.JavalinBindException;
 import java.util.List;
 import java.util.Objects;
@@ -36,7 +38,7 @@ public final class PageServer implements AutoCloseable {
 
     private final PageFiles files;
     private final Visitors visitors;
-    private final Hosts hosts = new Hosts();
+    private final Hosts hosts;
     private final Gate gate;
     private final Look look = new Look();
     private final List<Situation> situations;
@@ -44,9 +46,11 @@ public final class PageServer implements AutoCloseable {
     private final Javalin app;
 
     /** @param fault takes what went wrong inside; a page says only that something did */
-    private PageServer(PageFiles files, Visitors visitors, List<Situation> situations, Consumer<Throwable> fault) {
+    private PageServer(
+            PageFiles files, Visitors visitors, Hosts hosts, List<Situation> situations, Consumer<Throwable> fault) {
         this.files = files;
         this.visitors = visitors;
+        this.hosts = hosts;
         this.situations = situations;
         this.fault = fault;
         this.gate = new Gate(hosts, visitors, new RateLimit(AT_ONCE, A_SECOND, System::nanoTime));
@@ -58,8 +62,13 @@ public final class PageServer implements AutoCloseable {
      * @throws Refused when the port is taken
      */
     public static PageServer start(
-            PageFiles files, Visitors visitors, List<Situation> situations, int port, Consumer<Throwable> fault) {
-        var server = new PageServer(files, visitors, situations, fault);
+            PageFiles files,
+            Visitors visitors,
+            Hosts hosts,
+            List<Situation> situations,
+            int port,
+            Consumer<Throwable> fault) {
+        var server = new PageServer(files, visitors, hosts, situations, fault);
         try {
             server.app.start(LOOPBACK, port);
         } catch (JavalinBindException taken) {
@@ -81,10 +90,6 @@ public final class PageServer implements AutoCloseable {
         return app.port();
     }
 
-    public Hosts hosts() {
-        return hosts;
-    }
-
     /** The server below, for a second door to it. */
     public Server jetty() {
         return app.jettyServer().server();
@@ -104,6 +109,8 @@ public final class PageServer implements AutoCloseable {
         config.jetty.modifyServer(server -> server.setErrorHandler(PageServer::bare));
         config.routes.before(gate::pass);
         config.routes.get(Gate.ENTER, request -> enter(request));
+        config.routes.get(Gate.PAIR, PageServer::askToPair);
+        config.routes.post(Gate.PAIR, request -> pair(request));
         config.routes.get(Gate.LOOK + "{name}", this::look);
         var routes = new Routes(config.routes, files);
         situations.forEach(situation -> situation.open(routes));
@@ -118,7 +125,17 @@ public final class PageServer implements AutoCloseable {
 
     private void enter(Context request) {
         gate.enter(request, Objects.requireNonNullElse(request.queryParam("key"), ""));
-        request.redirect("/", io.javalin.http.HttpStatus.SEE_OTHER);
+        request.redirect("/", HttpStatus.SEE_OTHER);
+    }
+
+    private static void askToPair(Context request) {
+        String key = Objects.requireNonNullElse(request.queryParam("key"), "");
+        request.contentType("text/html; charset=utf-8").result(Templates.render("web/pair", new PairPage(key)));
+    }
+
+    private void pair(Context request) {
+        gate.pair(request, Objects.requireNonNullElse(request.formParam("key"), ""));
+        request.redirect("/", HttpStatus.SEE_OTHER);
     }
 
     private void look(Context request) {

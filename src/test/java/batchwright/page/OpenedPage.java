@@ -2,10 +2,14 @@ package batchwright.page;
 
 import batchwright.app.MakePlan;
 import batchwright.app.WriteStarterFiles;
+import batchwright.page.guard.Hosts;
+import batchwright.page.phone.NetworkDoor;
 import java.io.IOException;
 import java.net.CookieManager;
+import java.net.InetAddress;
 import java.net.URI;
 import java.net.URLEncoder;
+import java.net.UnknownHostException;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
@@ -30,18 +34,26 @@ final class OpenedPage implements AutoCloseable {
 
     private static final Pattern TOKEN = Pattern.compile("name=\"token\" value=\"([^\"]+)\"");
 
+    /** Stands for the network of the house: another address of this computer, which nobody outside reaches. */
+    static final InetAddress OTHER = other();
+
     final PageServer server;
     final Path folder;
     final List<Throwable> faults = new CopyOnWriteArrayList<>();
+    final List<String> terminal = new CopyOnWriteArrayList<>();
     private HttpClient client = fresh();
     private String token = "";
 
     OpenedPage(Path folder) {
         this.folder = folder;
+        var hosts = new Hosts();
         this.server = WholePage.open(
                 new PageFiles(Optional.of(folder), folder, Clock.systemUTC(), Optional.of(DAY)),
                 new MakePlan(),
                 0,
+                new NetworkDoor(hosts, () -> List.of(OTHER)),
+                hosts,
+                terminal::add,
                 faults::add);
     }
 
@@ -60,6 +72,14 @@ final class OpenedPage implements AutoCloseable {
             }
         }
         return folder;
+    }
+
+    private static InetAddress other() {
+        try {
+            return InetAddress.getByAddress(new byte[] {127, 0, 0, 2});
+        } catch (UnknownHostException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     private static HttpClient fresh() {

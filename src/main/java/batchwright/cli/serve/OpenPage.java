@@ -12,7 +12,7 @@ final class OpenPage {
     /** Serves until the program is ended. */
     static void untilEnded(int port, Batchwright program) throws InterruptedException {
         var files = new PageFiles(program.namedFolder(), program.here(), program.clock(), program.namedDay());
-        try (PageServer server = WholePage.open(files, program.plans(), port, fault -> tell(fault, program))) {
+        try (PageServer server = WholePage.open(files, program.plans(), port, program::tell, fault -> tell(fault, program))) {
             program.tell("Open this address in a browser on this computer:\n" + server.address()
                     + "\nCtrl-C ends the page; nothing is lost.\n");
             Thread.currentThread().join();

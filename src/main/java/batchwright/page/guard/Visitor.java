@@ -8,13 +8,20 @@ import java.util.concurrent.atomic.AtomicReference;
 public final class Visitor {
     private final Secret cookie = Secret.random();
     private final Secret token = Secret.random();
+    private final int number;
     private final boolean phone;
     private final Instant since;
     private final AtomicReference<Optional<String>> said = new AtomicReference<>(Optional.empty());
 
-    Visitor(boolean phone, Instant since) {
+    Visitor(int number, boolean phone, Instant since) {
+        this.number = number;
         this.phone = phone;
         this.since = since;
+    }
+
+    /** By which it is named on a page; no secret. */
+    public int number() {
+        return number;
     }
 
     public Secret cookie() {

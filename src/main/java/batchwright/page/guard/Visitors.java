@@ -20,6 +20,7 @@ public final class Visitors {
     private final Clock clock;
     private final Secret here = Secret.random();
     private final List<Visitor> all = new ArrayList<>();
+    private int numbered;
     private Optional<PhoneKey> phone = Optional.empty();
 
     private record PhoneKey(Secret secret, Instant until) {}
@@ -40,11 +41,6 @@ public final class Visitors {
         return secret;
     }
 
-    /** Takes the phone's key back. */
-    public synchronized void noPhoneKey() {
-        phone = Optional.empty();
-    }
-
     /** Somebody on this computer with this key; empty when it is not the right one. */
     public synchronized Optional<Visitor> letInHere(String key) {
         return here.is(key) ? Optional.of(in(false)) : Optional.empty();
@@ -62,7 +58,7 @@ public final class Visitors {
     }
 
     private Visitor in(boolean isPhone) {
-        var visitor = new Visitor(isPhone, clock.instant());
+        var visitor = new Visitor(++numbered, isPhone, clock.instant());
         if (all.size() >= MOST) {
             all.remove(0);
         }
@@ -77,6 +73,11 @@ public final class Visitors {
     /** Paired phones, the first that came first. */
     public synchronized List<Visitor> phones() {
         return all.stream().filter(Visitor::isPhone).toList();
+    }
+
+    /** This one is out. */
+    public synchronized void end(Visitor visitor) {
+        all.remove(visitor);
     }
 
     /** All phones are out. */

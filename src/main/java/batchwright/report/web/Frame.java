@@ -24,7 +24,9 @@ public record Frame(
 
     /** Where one can go from here. */
     public List<Place> places() {
-        return Arrays.asList(Place.values());
+        return Arrays.stream(Place.values())
+                .filter(other -> !phone || other != Place.PHONE)
+                .toList();
     }
 
     /** What is wrong with a field; empty when nothing is. */

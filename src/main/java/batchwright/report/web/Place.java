@@ -6,7 +6,8 @@ public enum Place {
     SHOP("Shop", "/shop"),
     STOVE("Stove", "/stove"),
     DESK("Desk", "/desk"),
-    START("Eaters", "/start");
+    START("Eaters", "/start"),
+    PHONE("Phone", "/phone");
 
     private final String label;
     private final String path;
