@@ -148,11 +148,11 @@ class KitchenInBrowserTest {
         browser().run("const real = window.fetch; let lost = 0;"
                 + "window.fetch = (...what) => real(...what).then(answer => { if (lost++ === 0) throw new TypeError('lost'); return answer; });"
                 + "return 1");
-        find(row("ginger")).click();
+        find(row("canola oil")).click();
         until("document.getElementById('sent').textContent.startsWith('Not connected: 1 tick waits')");
         until("JSON.parse(localStorage.getItem('batchwright.ticks')).waiting.length === 0");
 
-        assertThat(book("ginger")).hasSize(1);
+        assertThat(book("canola_oil")).hasSize(1);
     }
 
     @Test
