@@ -62,8 +62,7 @@ class BookStoryTest {
         run("2026-11-29", "today");
         run("2026-11-29", "book bought list", 4);
         run("2026-11-29", "book cooked as planned");
-        says(
-                "The weight of the full pot says what goes into each container; but not where the plan swapped foods of the recipe:");
+        says("The weight of the full pot says what goes into each container:");
         JsonNode kept = Shape.parse(Files.readString(here.resolve("profiles/plans/2026-11-29.json")));
         String dish = kept.get("batches").get(0).get("dish").asText();
         run("2026-11-29", "book filled " + dish + " --pot-with-lid 4.4kg --pot 1.9kg");
