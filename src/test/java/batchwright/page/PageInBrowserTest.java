@@ -172,9 +172,14 @@ class PageInBrowserTest {
         look("fridge", "/fridge");
         open("/fridge", PHONE, false);
         driver().findElement(By.xpath("//button[.='Eaten as planned']")).click();
+        assertThat(driver().getTitle()).startsWith("Error: ");
+        driver().findElement(By.xpath("//button[starts-with(., 'It is right all the same')]"))
+                .click();
         assertThat(page().file("profiles/book.txt")).contains("ate parent-holding nothing else");
+        browser().complaints();
         driver().findElement(By.xpath("//button[.='Undo']")).click();
         assertThat(page().file("profiles/book.txt")).contains("undo 2026-11-30 ate parent-holding nothing else");
+        look("cupboard", "/cupboard");
         look("weight", "/fridge/weight/parent-holding");
     }
 

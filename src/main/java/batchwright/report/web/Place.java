@@ -4,6 +4,7 @@ package batchwright.report.web;
 public enum Place {
     FRIDGE("Fridge", "/fridge"),
     DESK("Desk", "/desk"),
+    CUPBOARD("Cupboard", "/cupboard"),
     START("Eaters", "/start"),
     PHONE("Phone", "/phone");
 
