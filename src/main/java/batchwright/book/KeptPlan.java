@@ -54,7 +54,7 @@ public record KeptPlan(
     /**
      * @param day on which it is cooked
      * @param ingredients raw edible grams
-     * @param swaps what is not as in the recipe
+     * @param swaps what is not as the dish is written
      * @param dayBefore what is to be done the evening before
      */
     public record KeptBatch(
@@ -63,9 +63,16 @@ public record KeptPlan(
             List<Weight> ingredients,
             List<KeptFill> fills,
             List<KeptSwap> swaps,
-            List<String> dayBefore) {}
+            List<String> dayBefore) {
+        public KeptBatch {
+            ingredients = List.copyOf(ingredients);
+            fills = List.copyOf(fills);
+            swaps = List.copyOf(swaps);
+            dayBefore = List.copyOf(dayBefore);
+        }
+    }
 
-    /** @param by what is used; empty when the food is left out */
+    /** @param by empty when the food is left out */
     public record KeptSwap(String food, Optional<String> by) {}
 
     /**

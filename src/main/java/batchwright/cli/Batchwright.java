@@ -33,6 +33,7 @@ import picocli.CommandLine.ScopeType;
             FoodsCommand.class,
             BookCommand.class,
             TodayCommand.class,
+            RosterCommand.class,
             CheckCommand.class,
             ServeCommand.class,
             InitCommand.class
@@ -98,7 +99,8 @@ public final class Batchwright implements Runnable {
     @Override
     public void run() {
         throw Refused.because(
-                "no command is named", "Name one of needs, plan, snack, dishes, foods, book, today, serve, check, init.");
+                "no command is named",
+                "Name one of needs, plan, snack, dishes, foods, book, today, roster, serve, check, init.");
     }
 
     public MakePlan plans() {
@@ -115,7 +117,7 @@ public final class Batchwright implements Runnable {
     }
 
     /** The files that a command writes beside its answer. */
-    FilesBeside filesBeside(boolean replacesAny) {
+    public FilesBeside filesBeside(boolean replacesAny) {
         return new FilesBeside(
                 new OutputFiles(folder(Objects.requireNonNullElse(data, "")), replacesAny),
                 this::folder,

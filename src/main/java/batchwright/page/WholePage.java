@@ -1,6 +1,7 @@
 package batchwright.page;
 
 import batchwright.app.MakePlan;
+import batchwright.page.cupboard.CupboardSituation;
 import batchwright.page.desk.DeskSituation;
 import batchwright.page.fridge.FridgeSituation;
 import batchwright.page.guard.Hosts;
@@ -45,6 +46,7 @@ public final class WholePage {
                 new ShopSituation(plans),
                 new StoveSituation(),
                 desk,
+                new CupboardSituation(),
                 new StartSituation(desk),
                 new PhoneSituation(visitors, door, terminal));
         PageServer server = PageServer.start(files, visitors, hosts, situations, port, fault);

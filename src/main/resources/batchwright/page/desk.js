@@ -6,7 +6,7 @@
   const working = document.getElementById("working");
   const spoken = document.getElementById("spoken");
   let waiting = 0;
-  let shown = -1;
+  let shown = Number(answer.dataset.shown);
 
   document.querySelectorAll("input[data-moves]").forEach((range) => {
     const field = document.getElementById(range.dataset.moves);

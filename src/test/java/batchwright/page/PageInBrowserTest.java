@@ -25,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebDriver;
+import org.openqa.selenium.WebElement;
 
 /**
  * The page in Chromium: its own scripts run and nothing else, all of it is readable for all, and a hostile page gets nothing. With
@@ -133,6 +134,7 @@ class PageInBrowserTest {
         assertThat(driver().getTitle()).startsWith("Error: ");
         assertThat(browser().run("return document.activeElement.id")).isEqualTo("troubles");
         assertThat(violations()).isEmpty();
+        browser().complaints();
     }
 
     /** By keyboard alone: from the field to the plan, which comes to the page by itself. */
@@ -163,13 +165,21 @@ class PageInBrowserTest {
         open("/desk", PHONE, false);
         driver().findElement(By.xpath("//button[.='Keep this plan']")).click();
         assertThat(driver().findElement(By.className("said")).getText()).startsWith("Kept as ");
-        page().enter().post("/fridge/weighed", "eater", "parent-holding", "words", "68");
+        WebElement weight = driver().findElement(By.id("weighed-parent-holding"));
+        weight.sendKeys("68");
+        weight.submit();
+        assertThat(driver().findElement(By.className("said")).getText()).contains("weighed parent-holding 68 kg");
         look("fridge", "/fridge");
         open("/fridge", PHONE, false);
         driver().findElement(By.xpath("//button[.='Eaten as planned']")).click();
+        assertThat(driver().getTitle()).startsWith("Error: ");
+        driver().findElement(By.xpath("//button[starts-with(., 'It is right all the same')]"))
+                .click();
         assertThat(page().file("profiles/book.txt")).contains("ate parent-holding nothing else");
+        browser().complaints();
         driver().findElement(By.xpath("//button[.='Undo']")).click();
         assertThat(page().file("profiles/book.txt")).contains("undo 2026-11-30 ate parent-holding nothing else");
+        look("cupboard", "/cupboard");
         look("weight", "/fridge/weight/parent-holding");
     }
 
@@ -192,6 +202,7 @@ class PageInBrowserTest {
     @Order(5)
     void a_hostile_page_gets_nothing() throws IOException {
         String ours = page().origin();
+        page().enter().post("/fridge/weighed", "eater", "parent-holding", "words", "68", "sure", "yes");
         String before = page().file("profiles/book.txt");
         HttpServer hostile = HttpServer.create(new InetSocketAddress("127.0.0.1", 0), 0);
         hostile.createContext("/", exchange -> {

@@ -35,7 +35,7 @@ public final class LabelsOfSession {
 
     /**
      * @param name of an eater by its short name
-     * @throws Refused when a dish of the plan is not there any more
+     * @throws Refused when a dish of the plan is gone, or was written anew since
      */
     public static LabelledSession of(KeptSession session, Kitchen kitchen, UnaryOperator<String> name) {
         return new LabelsOfSession(session, kitchen, name).labelled();
@@ -88,7 +88,7 @@ public final class LabelsOfSession {
     }
 
     private Batch batch(KeptBatch kept) {
-        Dish dish = DishAsKept.of(kitchen, kept);
+        Dish dish = new KeptDish(kitchen).of(kept);
         return new Batch(
                 dish,
                 kept.fills().stream()

@@ -110,10 +110,25 @@ public final class DeskSituation implements Situation {
         Workspace workspace = visit.workspace();
         Kitchen kitchen = workspace.kitchen();
         DeskBoard.State state = board(visit).state();
-        var eaters = new KnownEaters(workspace);
         Optional<DeskAnswer> answer = state.found().map(found -> answer(found, state));
         return new DeskPage(
                 visit.frame(Place.DESK, "Desk", troubles),
+                choices(wish, workspace, kitchen),
+                new DeskPage.Fields(
+                        wish.days(),
+                        wish.budget(),
+                        wish.mostDishes(),
+                        wish.sessions(),
+                        kitchen.currency().toString()),
+                state.found().isPresent() && state.working().isEmpty() ? state.number() : -1,
+                state.working(),
+                answer,
+                planned(state).isPresent() && visit.files().isOwn());
+    }
+
+    private static DeskPage.Choices choices(DeskWish wish, Workspace workspace, Kitchen kitchen) {
+        var eaters = new KnownEaters(workspace);
+        return new DeskPage.Choices(
                 eaters.ids().stream()
                         .map(id -> new DeskPage.Ticked(
                                 id, eaters.name(id, kitchen), wish.eaters().contains(id)))
@@ -121,16 +136,7 @@ public final class DeskSituation implements Situation {
                 kitchen.dishes().values().stream()
                         .sorted(Comparator.comparing(Dish::name))
                         .map(dish -> new DeskPage.DishChoice(dish.id(), dish.name(), wish.wishFor(dish.id())))
-                        .toList(),
-                new DeskPage.Fields(
-                        wish.days(),
-                        wish.budget(),
-                        wish.mostDishes(),
-                        wish.sessions(),
-                        kitchen.currency().toString()),
-                state.working(),
-                answer,
-                planned(state).isPresent() && visit.files().isOwn());
+                        .toList());
     }
 
     private static Optional<PlanAnswer> planned(DeskBoard.State state) {

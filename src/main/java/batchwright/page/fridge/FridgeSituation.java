@@ -30,11 +30,11 @@ public final class FridgeSituation implements Situation {
     public void open(Routes routes) {
         routes.get(HERE, visit -> show(visit, Typed.NOTHING, List.of()))
                 .get(HERE + "/weight/{eater}", FridgeSituation::weight)
-                .post(HERE + "/planned", visit -> write(visit, "ate " + eater(visit) + " as planned"))
-                .post(HERE + "/all", visit -> write(visit, "ate " + eater(visit) + " nothing else"))
-                .post(HERE + "/eaten", visit -> write(visit, "ate " + eater(visit) + " 1 " + dish(visit)))
-                .post(HERE + "/thrown", visit -> write(visit, "threw away 1 " + dish(visit) + " of " + eater(visit)))
-                .post(HERE + "/done", visit -> write(visit, done(visit)))
+                .post(HERE + "/planned", visit -> write(visit, "planned", "ate " + eater(visit) + " as planned"))
+                .post(HERE + "/all", visit -> write(visit, "all", "ate " + eater(visit) + " nothing else"))
+                .post(HERE + "/eaten", visit -> write(visit, "eaten", "ate " + eater(visit) + " 1 " + dish(visit)))
+                .post(HERE + "/thrown", visit -> write(visit, "thrown", "threw away 1 " + dish(visit) + " of " + eater(visit)))
+                .post(HERE + "/done", visit -> write(visit, "done", done(visit)))
                 .post(HERE + "/else", visit -> typed(visit, "else", "ate " + eater(visit) + " "))
                 .post(HERE + "/weighed", visit -> typed(visit, "weighed", "weighed " + eater(visit) + " "))
                 .post(HERE + "/undo", FridgeSituation::undo)
@@ -81,9 +81,28 @@ public final class FridgeSituation implements Situation {
         return words;
     }
 
-    private static void write(Visit visit, String words) {
-        BookAnswer answer = book(visit, false).add(words, visit.files().today());
-        visit.go(HERE, said(answer));
+    /** What was tapped may be doubted, such as a box that nobody filled: then it can be said again, for sure. */
+    private static void write(Visit visit, String tapped, String words) {
+        try {
+            BookAnswer answer = book(visit, visit.field("sure").equals("yes"))
+                    .add(words, visit.files().today());
+            visit.go(HERE, said(answer));
+        } catch (Refused refused) {
+            String says = says(refused);
+            String what = visit.field("dish").isEmpty() ? visit.field("words") : visit.field("dish");
+            show(
+                    visit,
+                    new Typed(visit.field("eater"), tapped, what, isDoubt(says)),
+                    List.of(new Trouble("", says)));
+        }
+    }
+
+    private static boolean isDoubt(String says) {
+        return says.contains("you are sure");
+    }
+
+    private static String says(Refused refused) {
+        return refused.faults().stream().map(FridgeSituation::sentence).collect(Collectors.joining(" "));
     }
 
     /** What somebody typed may be wrong, or doubted: then it stays in its field. */
@@ -99,12 +118,10 @@ public final class FridgeSituation implements Situation {
             BookAnswer answer = book(visit, sure).add(before + withUnit(field, words), visit.files().today());
             visit.go(HERE, said(answer));
         } catch (Refused refused) {
-            String says = refused.faults().stream()
-                    .map(FridgeSituation::sentence)
-                    .collect(Collectors.joining(" "));
+            String says = says(refused);
             show(
                     visit,
-                    new Typed(eater, field, words, says.contains("you are sure")),
+                    new Typed(eater, field, words, isDoubt(says)),
                     List.of(new Trouble(field + "-" + eater, says)));
         }
     }

@@ -5,6 +5,7 @@ import batchwright.app.Refused;
 import batchwright.app.Workspace;
 import batchwright.app.book.LabelsOfSession;
 import batchwright.app.book.SharePot;
+import batchwright.app.book.SharePot.SharedPot;
 import batchwright.app.book.WriteInBook;
 import batchwright.book.Book;
 import batchwright.book.Event;
@@ -44,6 +45,7 @@ public final class StoveSituation implements Situation {
                 .post(HERE + "/cooked", visit -> write(visit, "cooked"))
                 .post(HERE + "/filled", visit -> write(visit, "filled"))
                 .post(HERE + "/pot", visit -> weighed(visit, StoveSituation::shared))
+                .post(HERE + "/pot/labels.pdf", visit -> weighed(visit, StoveSituation::labelsOfPot))
                 .post(HERE + "/pot/filled", visit -> weighed(visit, StoveSituation::filled));
     }
 
@@ -142,18 +144,30 @@ public final class StoveSituation implements Situation {
         }
         Workspace workspace = visit.workspace();
         try {
-            PotAnswer answer = new SharePot(workspace, workspace.kitchen(), visit.files().today())
+            SharedPot shared = new SharePot(workspace, workspace.kitchen(), visit.files().today())
                     .share(
                             dish,
                             typed.part().isEmpty() ? Optional.empty() : Optional.of(typed.part()),
                             full.get().grams().subtract(empty.get().grams()));
-            then.accept(visit, new Weighed(typed, answer));
+            then.accept(visit, new Weighed(typed, shared));
         } catch (Refused refused) {
             show(visit, typed, List.of(new Trouble("full-" + dish, sentences(refused))));
         }
     }
 
-    private record Weighed(Pot typed, PotAnswer answer) {}
+    private record Weighed(Pot typed, SharedPot pot) {
+        PotAnswer answer() {
+            return pot.answer();
+        }
+    }
+
+    private static void labelsOfPot(Visit visit, Weighed weighed) {
+        download(visit, LabelPdf.of(weighed.pot().labels(), LABELS));
+    }
+
+    private static void download(Visit visit, LabelPdf pdf) {
+        visit.download("labels.pdf", "application/pdf", pdf.content());
+    }
 
     private static void shared(Visit visit, Weighed weighed) {
         Workspace workspace = visit.workspace();
@@ -174,7 +188,7 @@ public final class StoveSituation implements Situation {
     private static void filled(Visit visit, Weighed weighed) {
         book(visit)
                 .add("filled " + weighed.typed().dish() + " as planned", visit.files().today(), weighed.answer());
-        visit.go(HERE + "#fill", "Written down, with what each box now holds. Write the new weight on its label.");
+        visit.go(HERE + "#fill", "Written down, with what each box now holds.");
     }
 
     private static String sentences(Refused refused) {
@@ -188,9 +202,6 @@ public final class StoveSituation implements Situation {
         Kitchen kitchen = workspace.kitchen();
         var eaters = new KnownEaters(workspace);
         var labels = LabelsOfSession.of(session(visit, workspace), kitchen, id -> eaters.name(id, kitchen));
-        visit.download(
-                "labels.pdf",
-                "application/pdf",
-                LabelPdf.of(List.of(labels), LABELS).content());
+        download(visit, LabelPdf.of(labels, LABELS));
     }
 }

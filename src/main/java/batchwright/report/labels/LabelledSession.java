@@ -1,6 +1,5 @@
 package batchwright.report.labels;
 
-import batchwright.plan.Session;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -13,10 +12,5 @@ import java.util.List;
 public record LabelledSession(String title, LocalDate cookingDay, int firstDay, List<ContainerLabel> labels) {
     public LabelledSession {
         labels = List.copyOf(labels);
-    }
-
-    /** All containers of a session of a plan. */
-    public static LabelledSession of(String title, Session session) {
-        return new LabelledSession(title, session.cookingDay(), session.firstDay(), ContainerLabel.of(session));
     }
 }

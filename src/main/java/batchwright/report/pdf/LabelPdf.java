@@ -1,5 +1,6 @@
 package batchwright.report.pdf;
 
+import batchwright.answer.PotLabels;
 import batchwright.report.export.WholePlan;
 import batchwright.report.labels.FilledSheet;
 import batchwright.report.labels.LabelStyle;
@@ -11,6 +12,7 @@ import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
@@ -35,20 +37,30 @@ public record LabelPdf(byte[] content, int sheets, Set<String> lacking) {
 
     public static LabelPdf of(WholePlan plan, LabelStyle style) {
         return of(
-                plan.plan().sessions().stream()
-                        .map(session -> LabelledSession.of(plan.forWhom(), session))
-                        .toList(),
-                style);
+                plan.forWhom(),
+                plan.whole().kitchen().cookingDay(),
+                style,
+                face -> plan.plan().sessions().stream()
+                        .flatMap(session -> SetLabel.of(session, style, face).stream())
+                        .toList());
     }
 
-    /** @param sessions at least one */
-    public static LabelPdf of(List<LabelledSession> sessions, LabelStyle style) {
+    /** Of a session that was kept. */
+    public static LabelPdf of(LabelledSession session, LabelStyle style) {
+        return of(session.title(), session.cookingDay(), style, face -> SetLabel.of(session, style, face));
+    }
+
+    /** Of a pot as it came out. */
+    public static LabelPdf of(PotLabels pot, LabelStyle style) {
+        return of(pot.batch().dish().name(), pot.cookingDay(), style, face -> SetLabel.of(pot, style, face));
+    }
+
+    private static LabelPdf of(
+            String whose, LocalDate cooked, LabelStyle style, Function<LiberationSans, List<SetLabel>> set) {
         try (var pdf = new PDDocument()) {
-            describe(pdf, sessions.get(0));
+            describe(pdf, whose, cooked);
             var face = new LiberationSans(pdf);
-            List<SetLabel> labels = sessions.stream()
-                    .flatMap(session -> SetLabel.of(session, style, face).stream())
-                    .toList();
+            List<SetLabel> labels = set.apply(face);
             List<FilledSheet> sheets = FilledSheet.of(labels, style);
             var page = new SheetPage(pdf, style.sheet(), face);
             for (FilledSheet sheet : sheets) {
@@ -62,24 +74,22 @@ public record LabelPdf(byte[] content, int sheets, Set<String> lacking) {
         }
     }
 
-    private static void describe(PDDocument pdf, LabelledSession first) {
+    private static void describe(PDDocument pdf, String whose, LocalDate cooked) {
         pdf.setDocumentId(ID);
-        pdf.getDocumentInformation().setTitle("Labels, " + first.title());
+        pdf.getDocumentInformation().setTitle("Labels, " + whose);
         pdf.getDocumentInformation().setProducer(MAKER);
         PDDocumentCatalog catalog = pdf.getDocumentCatalog();
         catalog.setLanguage("en");
         var seen = new PDViewerPreferences(new COSDictionary());
         seen.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
         catalog.setViewerPreferences(seen);
-        mark(catalog.getCOSObject(), first.cookingDay());
+        mark(catalog.getCOSObject(), cooked);
     }
 
     /** Marks the file as ours. It stands in the catalog, which is written first (ISO 32000-1, 14.5: page-piece dictionary). */
-    private static void mark(COSDictionary catalog, LocalDate cookingDay) {
+    private static void mark(COSDictionary catalog, LocalDate cooked) {
         var data = new COSDictionary();
-        data.setString(
-                COSName.LAST_MODIFIED,
-                "D:" + cookingDay.toString().replace("-", ""));
+        data.setString(COSName.LAST_MODIFIED, "D:" + cooked.toString().replace("-", ""));
         data.setName(COSName.getPDFName("Private"), "Labels");
         var pieces = new COSDictionary();
         pieces.setItem(COSName.getPDFName(MAKER), data);

@@ -126,17 +126,22 @@ public final class KeptPlanJson {
             }
             var fills = new ArrayList<KeptFill>();
             batch.path("fills").forEach(fill -> fills.add(fill(fill)));
-            var swaps = new ArrayList<KeptSwap>();
-            batch.path("swaps")
-                    .forEach(swap -> swaps.add(new KeptSwap(
-                            swap.path("food").asText(),
-                            Optional.ofNullable(swap.path("by").textValue()))));
             var dayBefore = new ArrayList<String>();
             batch.path("day_before").forEach(task -> dayBefore.add(task.asText()));
             batches.add(new KeptBatch(
-                    firstDay(batch), batch.path("dish").asText(), ingredients, fills, swaps, dayBefore));
+                    firstDay(batch), batch.path("dish").asText(), ingredients, fills, swaps(batch), dayBefore));
         }
         return batches;
+    }
+
+    private static List<KeptSwap> swaps(JsonNode batch) {
+        var swaps = new ArrayList<KeptSwap>();
+        for (JsonNode swap : batch.path("swaps")) {
+            swaps.add(new KeptSwap(
+                    swap.path("food").asText(),
+                    Optional.ofNullable(swap.path("by").textValue())));
+        }
+        return swaps;
     }
 
     private static KeptFill fill(JsonNode fill) {

@@ -6,7 +6,8 @@ import java.util.Optional;
 /**
  * The plan on one page: what is asked on one side, what comes of it below.
  *
- * @param eaters of the kitchen, ticked when they share the pots
+ * @param choices what there is to choose from
+ * @param number of the answer that is shown
  * @param asked what stands in the fields
  * @param working what the search knows by now; empty when none runs
  * @param answer empty when nothing was asked yet
@@ -14,12 +15,15 @@ import java.util.Optional;
  */
 public record DeskPage(
         Frame frame,
-        List<Ticked> eaters,
-        List<DishChoice> dishes,
+        Choices choices,
         Fields asked,
+        int number,
         Optional<String> working,
         Optional<DeskAnswer> answer,
         boolean mayKeep) {
+    /** @param eaters of the kitchen, ticked when they share the pots */
+    public record Choices(List<Ticked> eaters, List<DishChoice> dishes) {}
+
     /** Something that can be ticked. */
     public record Ticked(String id, String name, boolean on) {}
 

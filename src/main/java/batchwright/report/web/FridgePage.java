@@ -71,6 +71,11 @@ public record FridgePage(
     public record Typed(String eater, String field, String words, boolean unsure) {
         public static final Typed NOTHING = new Typed("", "", "", false);
 
+        /** Whether something that was tapped can be said again, for sure. */
+        public boolean isTappedUnsure() {
+            return unsure && List.of("planned", "all", "eaten", "thrown", "done").contains(field);
+        }
+
         /** What a field of an eater held. */
         public String in(String ofEater, String ofField) {
             return eater.equals(ofEater) && field.equals(ofField) ? words : "";

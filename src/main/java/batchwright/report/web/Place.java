@@ -6,6 +6,7 @@ public enum Place {
     SHOP("Shop", "/shop"),
     STOVE("Stove", "/stove"),
     DESK("Desk", "/desk"),
+    CUPBOARD("Cupboard", "/cupboard"),
     START("Eaters", "/start"),
     PHONE("Phone", "/phone");
 
