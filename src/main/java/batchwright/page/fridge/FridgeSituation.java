@@ -75,7 +75,7 @@ public final class FridgeSituation implements Situation {
     /** Only what the page itself offers. */
     private static String done(Visit visit) {
         String words = visit.field("words");
-        if (!words.matches("(cooked|filled) [a-z0-9_]+ as planned")) {
+        if (!words.matches("(cooked|filled) [a-z0-9_]+ as planned|(thawed|threw away) [0-9]{1,3} [a-z0-9_]+ of [A-Za-z0-9_-]+")) {
             throw Refused.because("there is no such thing to do", "Reload the page.");
         }
         return words;

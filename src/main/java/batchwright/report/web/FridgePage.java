@@ -2,25 +2,25 @@ package batchwright.report.web;
 
 import batchwright.answer.AtHome;
 import batchwright.answer.Today;
+import batchwright.answer.Today.DayByBook;
 import batchwright.answer.Today.Due;
 import batchwright.answer.Today.ForEater;
 import batchwright.book.BoxesLeft;
 import batchwright.book.Event.Place;
 import batchwright.book.EventWords;
-import batchwright.book.KeptPlan.EatersDay;
 import batchwright.book.KeptPlan.PlannedBox;
 import batchwright.book.KeptPlan.PlannedSnack;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.report.print.Dates;
 import batchwright.report.print.Show;
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * A day before the fridge: what to eat first, with one tap for it; what else is due; what was written down lately, which can be undone.
@@ -35,7 +35,7 @@ public record FridgePage(
      * Somebody with what is planned and what is there.
      *
      * @param name as the profile says it
-     * @param planned things of the day; empty when nothing is planned
+     * @param planned what of the day is still to be eaten; empty when nothing is
      * @param soFar energy of what was eaten; may be empty
      * @param closed whether this was all for the day
      */
@@ -101,7 +101,7 @@ public record FridgePage(
                     head(),
                     today.eaters().stream().map(this::atTable).toList(),
                     due(),
-                    today.notes(),
+                    notes(),
                     home.lastLines().stream()
                             .sorted(Comparator.comparing(entry -> -entry.line()))
                             .limit(5)
@@ -109,6 +109,21 @@ public record FridgePage(
                                     entry.line(), Dates.shortly(entry.day()) + ": " + EventWords.of(entry.event())))
                             .toList(),
                     typed);
+        }
+
+        /** What does not fit together, and boxes that are planned and not there. */
+        private List<String> notes() {
+            List<String> notes = new ArrayList<>();
+            for (ForEater eater : today.eaters()) {
+                Stream.of(eater.today(), eater.tomorrow())
+                        .flatMap(Optional::stream)
+                        .flatMap(day -> day.lacking().stream())
+                        .forEach(each -> notes.add("Planned, but not there for %s: %s × %s, %s."
+                                .formatted(
+                                        name.apply(eater.eater()), each.count(), dish(each.dish()), date(each.day()))));
+            }
+            notes.addAll(today.notes());
+            return notes;
         }
 
         private String head() {
@@ -124,8 +139,8 @@ public record FridgePage(
                     eater.eater(),
                     name.apply(eater.eater()),
                     eater.today().map(this::planned).orElse(List.of()),
-                    eater.eaten().compareTo(BigDecimal.ZERO) == 0 ? "" : Show.whole(eater.eaten()) + " kcal",
-                    eater.closed(),
+                    eater.eaten().anything() ? Show.whole(eater.eaten().kcal()) + " kcal" : "",
+                    eater.eaten().closed(),
                     today.boxes().stream()
                             .filter(lot -> lot.boxes().eater().equals(eater.eater()))
                             .map(this::box)
@@ -133,7 +148,7 @@ public record FridgePage(
                     eater.tomorrow().map(this::planned).orElse(List.of()));
         }
 
-        private List<String> planned(EatersDay day) {
+        private List<String> planned(DayByBook day) {
             List<String> things = new ArrayList<>();
             day.boxes().forEach(box -> things.add(box(box)));
             day.snacks().forEach(snack -> things.add(snack(snack)));
@@ -186,9 +201,16 @@ public record FridgePage(
             return switch (due.kind()) {
                 case COOK -> new ToDo("Cook", dish(due.what()), "cooked " + due.what() + " as planned");
                 case FREEZE -> new ToDo("Freeze", several, "filled " + due.what() + " as planned");
-                case THAW -> new ToDo("Into the fridge tonight", several, "");
-                case PAST -> new ToDo("Throw away, past its last day", several, "");
+                case THAW -> new ToDo("Into the fridge tonight", several, words("thawed", due));
+                case PAST -> new ToDo("Throw away, past its last day", several, words("threw away", due));
             };
+        }
+
+        /** Of containers, as a line of the book. */
+        private static String words(String done, Due due) {
+            return due.eater()
+                    .map(eater -> done + " " + due.count() + " " + due.what() + " of " + eater)
+                    .orElse("");
         }
 
         private String dish(String id) {
