@@ -50,6 +50,7 @@ class StoveTest {
         HttpResponse<String> shared = pot("/stove/pot", "4800", "2.1 kg");
 
         assertThat(shared.body()).contains("tagine: 2700 g in the pot", "<td class=\"n\">450</td>", "value=\"2.1 kg\"");
+        assertThat(pot("/stove/pot/labels.pdf", "4800", "2.1 kg").body()).startsWith("%PDF-");
     }
 
     @Test
