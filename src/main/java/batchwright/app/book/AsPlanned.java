@@ -267,15 +267,7 @@ final class AsPlanned {
         List<Event> events = new ArrayList<>();
         for (KeptPurchase line : plan.shopping()) {
             if (session == line.day()) {
-                events.add(new Event.Bought(
-                        line.packs(),
-                        line.grams().stripTrailingZeros().scale() < 0
-                                ? line.grams().setScale(0)
-                                : line.grams(),
-                        line.food(),
-                        Optional.of(BigDecimal.valueOf(
-                                line.costMinor(), kitchen.currency().digits())),
-                        Optional.empty()));
+                events.add(line.bought(kitchen.currency().digits()));
             }
         }
         return events;

@@ -17,11 +17,14 @@ public record SetLabel(LabelLook look, List<LabelLine> lines) {
 
     private record Alike(Dish dish, int eater) {}
 
-    /**
-     * A label for each container of a session; those of a dish and eater look alike.
-     */
+    /** A label for each container of a session; those of a dish and eater look alike. */
     public static List<SetLabel> of(Session session, LabelStyle style, Typeface face) {
         return of(ContainerLabel.of(session), session.cookingDay(), session.firstDay(), style, face);
+    }
+
+    /** The same of a session that was kept. */
+    public static List<SetLabel> of(LabelledSession session, LabelStyle style, Typeface face) {
+        return of(session.labels(), session.cookingDay(), session.firstDay(), style, face);
     }
 
     /** The same of a pot as it came out. */
