@@ -34,7 +34,6 @@ final class PlanByBook {
 
     private final Kitchen kitchen;
     private final Book book;
-    private final KeptPlans plans;
     private final String eater;
     private final LocalDate today;
     /** Not yet given to a day. */
@@ -46,14 +45,14 @@ final class PlanByBook {
     PlanByBook(Kitchen kitchen, LocalDate today, KeptPlans plans, Book book, String eater, List<BoxesLeft.Lot> boxes) {
         this.kitchen = kitchen;
         this.book = book;
-        this.plans = plans;
         this.eater = eater;
         this.today = today;
         this.free = new ArrayList<>(boxes);
         for (LocalDate date = today; date.isBefore(today.plusDays(MOST_DAYS)); date = date.plusDays(1)) {
             LocalDate day = date;
             plans.on(day, eater)
-                    .ifPresent(plan -> plan.on(day, eater).ifPresent(planned -> days.put(day, serve(plan, day, planned))));
+                    .ifPresent(plan ->
+                            plan.on(day, eater).ifPresent(planned -> days.put(day, serve(plan, day, planned))));
         }
     }
 
@@ -199,7 +198,8 @@ final class PlanByBook {
                         ? ate.food().grams()
                         : BigDecimal.ZERO)
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
-        return eaten.signum() > 0 && eaten.multiply(BigDecimal.TEN).compareTo(snack.grams().multiply(NINE)) >= 0;
+        return eaten.signum() > 0
+                && eaten.multiply(BigDecimal.TEN).compareTo(snack.grams().multiply(NINE)) >= 0;
     }
 
     private static BigDecimal times(BigDecimal each, int count) {

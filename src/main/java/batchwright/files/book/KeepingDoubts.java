@@ -88,7 +88,9 @@ final class KeepingDoubts {
     private void notAfter(Entry entry, LocalDate until, LocalDate last, String days) {
         if (until.isAfter(last)) {
             doubts.add(Problem.warning(
-                    entry.at(), "until %s is more than %s".formatted(until, days), "until %s at the latest".formatted(last)));
+                    entry.at(),
+                    "until %s is more than %s".formatted(until, days),
+                    "until %s at the latest".formatted(last)));
         }
     }
 }
