@@ -83,7 +83,7 @@ public final class BoxesLeft {
     /** Containers of the other place change it; what was thawed is frozen again only where nothing else is there, and that is told. */
     private void move(Entry entry, Moved moved) {
         Place from = moved.to() == Place.FREEZER ? Place.FRIDGE : Place.FREEZER;
-        LocalDate until = moved.until().orElse(Keeping.moved(entry.day(), moved.to()));
+        LocalDate until = moved.until().orElse(BoxKeeping.moved(entry.day(), moved.to()));
         List<Lot> taken = remove(entry, moved.boxes(), lot -> lot.place() == from, " in the " + from.word());
         if (moved.to() == Place.FREEZER) {
             taken.forEach(lot -> lookBeforeFreezing(entry, lot));

@@ -56,7 +56,7 @@ public sealed interface Event {
      * Containers that went from the freezer into the fridge, or the other way.
      *
      * @param to where they wait now
-     * @param until the last day on which they may be eaten; where nothing is said, that of {@link Keeping}
+     * @param until the last day on which they may be eaten; where nothing is said, that of {@link BoxKeeping}
      */
     record Moved(Boxes boxes, Place to, Optional<LocalDate> until) implements Event {}
 

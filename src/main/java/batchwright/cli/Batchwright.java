@@ -32,6 +32,7 @@ import picocli.CommandLine.ScopeType;
             FoodsCommand.class,
             BookCommand.class,
             TodayCommand.class,
+            RosterCommand.class,
             CheckCommand.class,
             InitCommand.class
         },
@@ -96,7 +97,7 @@ public final class Batchwright implements Runnable {
     @Override
     public void run() {
         throw Refused.because(
-                "no command is named", "Name one of needs, plan, snack, dishes, foods, book, today, check, init.");
+                "no command is named", "Name one of needs, plan, snack, dishes, foods, book, today, roster, check, init.");
     }
 
     MakePlan plans() {

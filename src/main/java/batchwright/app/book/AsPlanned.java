@@ -9,7 +9,7 @@ import batchwright.book.Event;
 import batchwright.book.Event.Boxes;
 import batchwright.book.Event.Place;
 import batchwright.book.Event.Weight;
-import batchwright.book.Keeping;
+import batchwright.book.BoxKeeping;
 import batchwright.book.KeptPlan;
 import batchwright.book.KeptPlan.EatersDay;
 import batchwright.book.KeptPlan.KeptBatch;
@@ -223,7 +223,7 @@ final class AsPlanned {
 
     private LocalDate until(String dish, Place place) {
         if (place == Place.FREEZER) {
-            return Keeping.frozen(day);
+            return BoxKeeping.frozen(day);
         }
         Dish known = kitchen.dishes().get(dish);
         if (known == null) {

@@ -5,7 +5,7 @@ import batchwright.book.Book;
 import batchwright.book.BoxesLeft;
 import batchwright.book.Event;
 import batchwright.book.Event.Place;
-import batchwright.book.Keeping;
+import batchwright.book.BoxKeeping;
 import batchwright.book.KeptPlan;
 import batchwright.book.KeptPlans;
 import batchwright.food.Food;
@@ -36,7 +36,7 @@ record Completed(Kitchen kitchen, KeptPlans plans, Book book, LocalDate day) {
 
     /** A large container takes two nights to thaw. */
     private LocalDate until(Event.Moved moved) {
-        LocalDate usual = Keeping.moved(day, moved.to());
+        LocalDate usual = BoxKeeping.moved(day, moved.to());
         int nights = plans.on(day)
                 .flatMap(plan -> plan.fill(moved.boxes().dish(), moved.boxes().eater(), plan.dayOf(day)))
                 .map(fill -> Thawing.evenings(fill.millilitres()))

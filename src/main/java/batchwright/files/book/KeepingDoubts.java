@@ -6,7 +6,7 @@ import batchwright.book.Event.Bought;
 import batchwright.book.Event.Filled;
 import batchwright.book.Event.Moved;
 import batchwright.book.Event.Place;
-import batchwright.book.Keeping;
+import batchwright.book.BoxKeeping;
 import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.text.Problem;
@@ -58,7 +58,7 @@ final class KeepingDoubts {
             if (moved.to() == Place.FREEZER) {
                 notLongerFrozen(entry, until, moved.boxes().dish());
             } else {
-                int days = Keeping.MOST_THAWED_DAYS;
+                int days = BoxKeeping.MOST_THAWED_DAYS;
                 notAfter(
                         entry,
                         until,

@@ -4,7 +4,7 @@ import batchwright.book.Event.Place;
 import java.time.LocalDate;
 
 /** How long containers keep that went into the freezer, or came out of it. */
-public final class Keeping {
+public final class BoxKeeping {
     /** Frozen dishes keep their quality for 2-3 months (FoodKeeper data); the shorter is taken. */
     private static final int FREEZER_DAYS = 60;
     /** A container thaws overnight and is eaten within a day of it (advice of the UK Food Standards Agency, from memory). */
@@ -12,7 +12,7 @@ public final class Keeping {
     /** A large one takes two nights. */
     public static final int MOST_THAWED_DAYS = 2;
 
-    private Keeping() {}
+    private BoxKeeping() {}
 
     /** The last day of what went into the freezer on a day. */
     public static LocalDate frozen(LocalDate day) {
