@@ -1,12 +1,12 @@
 package batchwright.files.book;
 
 import batchwright.book.Book;
+import batchwright.book.BoxKeeping;
 import batchwright.book.Entry;
 import batchwright.book.Event.Bought;
 import batchwright.book.Event.Filled;
 import batchwright.book.Event.Moved;
 import batchwright.book.Event.Place;
-import batchwright.book.BoxKeeping;
 import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.text.Problem;

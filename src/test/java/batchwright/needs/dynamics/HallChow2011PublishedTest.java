@@ -90,7 +90,15 @@ class HallChow2011PublishedTest {
         Bray,      72, 19,  1600,    1.6, 954,  56,   6.05, 2.0
         """)
     void groups_gained_as_the_model_says(
-            String who, double kg, double fatKg, double resting, double pal, double kcal, double days, double gain, double within) {
+            String who,
+            double kg,
+            double fatKg,
+            double resting,
+            double pal,
+            double kcal,
+            double days,
+            double gain,
+            double within) {
         assertThat(of(kg, fatKg, resting, pal).changeKg(kcal, days)).isCloseTo(gain, within(within));
     }
 
