@@ -3,6 +3,7 @@ package batchwright.app.book;
 import batchwright.app.Refused;
 import batchwright.book.Event;
 import batchwright.book.KeptPlan.KeptBatch;
+import batchwright.book.KeptPlan.KeptSwap;
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
@@ -35,13 +36,25 @@ record KeptDish(Kitchen kitchen) {
     }
 
     private Optional<Dish> cooked(KeptBatch batch, Dish written) {
-        List<Swap> swaps = batch.swaps().stream()
-                .filter(swap -> kitchen.foods().containsKey(swap.food()))
-                .map(swap ->
-                        new Swap(kitchen.foods().get(swap.food()), swap.by().map(kitchen.foods()::get)))
-                .toList();
-        return batch.swaps().isEmpty()
-                ? Optional.of(written)
+        if (batch.swaps().isEmpty()) {
+            return Optional.of(written);
+        }
+        List<Swap> swaps = batch.swaps().stream().flatMap(swap -> known(swap).stream()).toList();
+        return swaps.size() < batch.swaps().size()
+                ? Optional.empty()
                 : Variant.of(written, swaps).map(Variant::dish);
+    }
+
+    /** Empty when one of its foods is not known any more. */
+    private Optional<Swap> known(KeptSwap swap) {
+        Optional<Food> food = food(swap.food());
+        return swap.by().isEmpty()
+                ? food.map(written -> new Swap(written, Optional.empty()))
+                : food.flatMap(written ->
+                        swap.by().flatMap(this::food).map(by -> new Swap(written, Optional.of(by))));
+    }
+
+    private Optional<Food> food(String id) {
+        return Optional.ofNullable(kitchen.foods().get(id));
     }
 }
