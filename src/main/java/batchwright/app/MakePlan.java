@@ -76,6 +76,10 @@ public final class MakePlan {
             return new Table(kitchen, new Eaters(workspace, kitchen).all(question.eaters()));
         }
 
+        List<Needs> needs() {
+            return eaters.stream().map(NeedsCalculator::needsOf).toList();
+        }
+
         public Table withEaters(List<Eater> others) {
             return new Table(kitchen, others);
         }
@@ -104,9 +108,7 @@ public final class MakePlan {
 
     private PlanAnswer answer(
             Table table, PlanQuestion question, Watch watch, Consumer<PlanRequest> before, Deadline deadline) {
-        List<Needs> needs =
-                table.eaters().stream().map(NeedsCalculator::needsOf).toList();
-        Asked asked = asked(table.kitchen(), needs, question);
+        Asked asked = asked(table.kitchen(), table.needs(), question);
         if (stopped(asked.needs())) {
             return answer(asked, Status.NO_PLAN, Proof.NONE);
         }
@@ -159,6 +161,17 @@ public final class MakePlan {
         });
         return answer.with(new FindInsight(planner, watch, request, asked.needs())
                 .find(question.insight(), answer.plan().filter(plan -> isAffordable(request, plan)), answer.proof()));
+    }
+
+    /**
+     * What a planner is asked; empty when a caution stops planning.
+     *
+     * @throws Refused when there is no such eater, dish or shop, or a file has an error
+     */
+    public static Optional<PlanRequest> request(Workspace workspace, PlanQuestion question) {
+        Table table = Table.of(workspace, question);
+        Asked asked = asked(table.kitchen(), table.needs(), question);
+        return stopped(asked.needs()) ? Optional.empty() : Optional.of(request(asked, question));
     }
 
     private static boolean isAffordable(PlanRequest request, Plan plan) {
