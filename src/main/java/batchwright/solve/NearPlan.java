@@ -93,8 +93,8 @@ final class NearPlan {
 
     private Optional<Found<DaysSolution>> improved(PlanRequest same) {
         try {
-            return best.map(plan -> Improvement.of(
-                    same, Aim.LEAST_COST, effort.sideOfWork(SAME_DISHES_WORK), plan, Improvement.QUICK));
+            return best.map(plan ->
+                    Improvement.of(same, Aim.LEAST_COST, effort.sideOfWork(SAME_DISHES_WORK), plan, Improvement.QUICK));
         } catch (OutOfTime over) {
             return Optional.empty();
         }

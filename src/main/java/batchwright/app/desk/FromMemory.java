@@ -98,8 +98,7 @@ record FromMemory(Memory memory, boolean whole) implements Planner {
     private static Proof raised(Proof proof, Money bound) {
         return proof.lowerBound().compareTo(bound) >= 0
                 ? proof
-                : new Proof(
-                        proof.cost(), bound, proof.nodes(), proof.took(), proof.interrupted(), proof.closeEnough());
+                : new Proof(proof.cost(), bound, proof.nodes(), proof.took(), proof.interrupted(), proof.closeEnough());
     }
 
     @Override

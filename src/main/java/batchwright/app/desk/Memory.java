@@ -97,7 +97,8 @@ final class Memory {
                     .forEach(mine -> eaters.add(new EaterDays(seat, mine.days())));
         }
         return eaters.size() == request.seats().size() && session.days() == request.days()
-                ? Optional.of(Plan.of(session.withFirstDay(1).withRequest(request).withEaters(eaters)))
+                ? Optional.of(
+                        Plan.of(session.withFirstDay(1).withRequest(request).withEaters(eaters)))
                 : Optional.empty();
     }
 

@@ -110,8 +110,8 @@ class DeskTest {
                 .isInstanceOf(Refused.class)
                 .hasMessageContaining("protein 9.0 g per kg is more than 3.5");
         assertThatThrownBy(() -> desk.quick(start.withDays(0))).isInstanceOf(Refused.class);
-        assertThatThrownBy(() -> desk.quick(
-                        start.withEater(EATER, EaterSliders.AS_WRITTEN.withSnacks(Set.of("moonstone")))))
+        assertThatThrownBy(() ->
+                        desk.quick(start.withEater(EATER, EaterSliders.AS_WRITTEN.withSnacks(Set.of("moonstone")))))
                 .isInstanceOf(Refused.class)
                 .hasMessageContaining("moonstone");
     }
@@ -121,8 +121,7 @@ class DeskTest {
     void a_goal_that_needs_refuse_is_not_planned() {
         Desk desk = desk();
 
-        PlanAnswer answer =
-                desk.quick(desk.asAsked().withEater(EATER, EaterSliders.AS_WRITTEN.withGoalKcal(-1500)));
+        PlanAnswer answer = desk.quick(desk.asAsked().withEater(EATER, EaterSliders.AS_WRITTEN.withGoalKcal(-1500)));
 
         assertThat(answer.stoppedByCaution()).isTrue();
         assertThat(answer.plan()).isEmpty();
