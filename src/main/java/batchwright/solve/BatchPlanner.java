@@ -1,5 +1,6 @@
 package batchwright.solve;
 
+import batchwright.food.Dish;
 import batchwright.plan.Clash;
 import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
@@ -14,6 +15,7 @@ import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.LongPredicate;
 import java.util.stream.Stream;
@@ -50,22 +52,25 @@ public final class BatchPlanner implements Planner {
         this.way = way;
     }
 
-    /** The same, but it begins with the cheapest of these plans that keeps all rules of a request. */
-    public BatchPlanner startingFrom(List<Plan> known) {
+    /** Looks for plans that cost less than this only; that there is no plan then means that none does. */
+    public static BatchPlanner below(Money cost) {
         return new BatchPlanner(
-                patience,
-                (request, effort) -> CheapestPlan.search(
-                        request, Aim.LEAST_COST, effort, new KnownPlans(request, effort).cheapest(known)));
+                BatchPlanner::byTheClock,
+                (request, effort) -> CheapestPlan.search(request, Aim.LEAST_COST, effort, cost.minor()));
     }
 
     /**
-     * Looks for a plan near the first of these, and proves nothing; each of them is taken too if it keeps all rules and is cheaper.
+     * Looks for a good plan near a known one, for so much work, and proves nothing.
      *
+     * @param below only plans that cost less are looked for; empty for any
+     * @param others dishes that are cooked besides those of the known plan when these alone will not do
      * @param most about how many numbers are looked at
      */
-    public static BatchPlanner near(List<Plan> known, long most) {
+    public static BatchPlanner near(Session known, Optional<Money> below, Set<Dish> others, long most) {
+        double cutoff = below.map(cost -> (double) cost.minor()).orElse(Double.POSITIVE_INFINITY);
         return new BatchPlanner(
-                request -> work -> work > most, (request, effort) -> NearPlan.search(request, known, effort));
+                request -> work -> work > most,
+                (request, effort) -> new NearPlan(request, known, effort, cutoff).search(others));
     }
 
     /**

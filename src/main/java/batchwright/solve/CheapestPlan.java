@@ -36,11 +36,15 @@ final class CheapestPlan {
     private final PlanRequest request;
     private final Aim aim;
     private final Effort effort;
+    /** Only plans that cost less are looked for [cents]. */
+    private final double below;
+
     private final DishSets sets;
     /** Whether the last search over sets came to one; without any, that there is no plan is already proven. */
     private boolean someSetSeen;
 
-    private CheapestPlan(PlanRequest request, Aim aim, Effort effort) {
+    private CheapestPlan(PlanRequest request, Aim aim, Effort effort, double below) {
+        this.below = below;
         this.request = request;
         this.aim = aim;
         this.effort = effort;
@@ -48,22 +52,21 @@ final class CheapestPlan {
     }
 
     static SearchResult<DaysSolution> search(PlanRequest request, Aim aim, Effort effort) {
-        return search(request, aim, effort, Optional.empty());
+        return search(request, aim, effort, Double.POSITIVE_INFINITY);
     }
 
-    /** @param known a plan for this request; the answer is it or a cheaper one */
-    static SearchResult<DaysSolution> search(
-            PlanRequest request, Aim aim, Effort effort, Optional<Found<DaysSolution>> known) {
+    /** @param below only plans that cost less are looked for [cents] */
+    static SearchResult<DaysSolution> search(PlanRequest request, Aim aim, Effort effort, double below) {
         try {
-            Optional<Found<DaysSolution>> good = known;
-            for (PlanRequest fewer : known.isPresent() ? List.<PlanRequest>of() : FewDishesFirst.of(request, effort)) {
-                good = new CheapestPlan(fewer, aim, effort.sideOfWork(WORK_ON_FEWER))
+            Optional<Found<DaysSolution>> good = Optional.empty();
+            for (PlanRequest fewer : FewDishesFirst.of(request, effort)) {
+                good = new CheapestPlan(fewer, aim, effort.sideOfWork(WORK_ON_FEWER), below)
                         .search(good)
                         .found();
             }
             return aim == Aim.ANY_PLAN && good.isPresent()
                     ? SearchResult.stopped(effort.nodes())
-                    : new CheapestPlan(request, aim, effort).search(good);
+                    : new CheapestPlan(request, aim, effort, below).search(good);
         } catch (OutOfTime over) {
             return SearchResult.stopped(effort.nodes());
         }
@@ -118,9 +121,9 @@ final class CheapestPlan {
         return Improvement.of(request, aim, effort, plan, steps);
     }
 
-    private static BranchAndBound<DaysSolution> searchOver(
+    private BranchAndBound<DaysSolution> searchOver(
             TotalsDraft draft, Completion<DaysSolution> choice, Effort spend, Optional<Found<DaysSolution>> toBeat) {
-        double cutoff = toBeat.map(Found::cost).orElse(Double.POSITIVE_INFINITY);
+        double cutoff = toBeat.map(Found::cost).orElse(below);
         var search = new BranchAndBound<>(draft.model(), choice, cutoff, spend);
         toBeat.map(Found::solution).ifPresent(search::setIncumbent);
         return search;

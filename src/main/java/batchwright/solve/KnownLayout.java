@@ -32,16 +32,6 @@ final class KnownLayout {
         this.session = session;
     }
 
-    /** Unchanged; empty where it does not fit. */
-    Optional<Layout> asItIs() {
-        return session.days() == request.days()
-                        && session.eaters().size() == request.seats().size()
-                        && request.seats().stream()
-                                .allMatch(seat -> fitted(seat).equals(known(seat)))
-                ? fitted()
-                : Optional.empty();
-    }
-
     /** Changed where it has to be; empty where that is not enough. */
     Optional<Layout> fitted() {
         Map<Seat, Map<Dish, Integer>> containers = new LinkedHashMap<>();

@@ -2,7 +2,6 @@ package batchwright.solve;
 
 import batchwright.food.Dish;
 import batchwright.food.Kitchen;
-import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Session;
 import batchwright.solve.mip.Completion.Found;
@@ -10,62 +9,57 @@ import batchwright.solve.mip.OutOfTime;
 import batchwright.solve.mip.SearchResult;
 import batchwright.solve.rule.Menu;
 import java.util.LinkedHashMap;
-import java.util.List;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * A good plan soon, near one that is known: first the known plans as they are, then its containers on its days filled anew, then its
- * dishes on other days. Proves nothing.
+ * A good plan soon, near one that is known: first its containers on its days filled anew; then its dishes on other days or, for several
+ * eaters, one eater after another; at last, when that is not enough, other dishes besides. Proves nothing.
  */
 final class NearPlan {
     /** Nodes spent on filling the containers anew. */
     private static final long LAYOUT_STEPS = 300;
 
     /** Most work on filling the containers anew. */
-    private static final long LAYOUT_WORK = 10_000_000;
+    private static final long LAYOUT_WORK = 8_000_000;
 
-    /** Most work on other days for the same dishes. */
-    private static final long KEPT_WORK = 20_000_000;
+    /** Most work on the same dishes. */
+    private static final long SAME_DISHES_WORK = 12_000_000;
 
     private final PlanRequest request;
-    private final List<Plan> known;
+    private final Session known;
     private final Effort effort;
+    private final double below;
     private Optional<Found<DaysSolution>> best = Optional.empty();
 
-    private NearPlan(PlanRequest request, List<Plan> known, Effort effort) {
+    /** @param below only plans that cost less are looked for [cents] */
+    NearPlan(PlanRequest request, Session known, Effort effort, double below) {
         this.request = request;
         this.known = known;
         this.effort = effort;
+        this.below = below;
     }
 
     /**
      * A plan, if one is found before the effort ends.
      *
-     * @param known plans of one session or several; the first is the one to stay near to
+     * @param others dishes that may come in when those of the known plan will not do
      */
-    static SearchResult<DaysSolution> search(PlanRequest request, List<Plan> known, Effort effort) {
-        var near = new NearPlan(request, known, effort);
-        near.look();
+    SearchResult<DaysSolution> search(Set<Dish> others) {
+        PlanRequest same = withDishes(Set.of());
+        take(filledAnew(same));
+        take(best.isPresent() && request.seats().size() > 1 ? improved(same) : cheapest(same, SAME_DISHES_WORK));
+        if (best.isEmpty() && Double.isInfinite(below)) {
+            take(cheapest(withDishes(others), Long.MAX_VALUE / 2));
+        }
         return new SearchResult<>(
                 SearchResult.State.STOPPED,
-                near.best.map(Found::solution),
-                near.best.map(Found::cost).orElse(Double.POSITIVE_INFINITY),
+                best.map(Found::solution),
+                best.map(Found::cost).orElse(Double.POSITIVE_INFINITY),
                 Double.NEGATIVE_INFINITY,
                 effort.nodes());
-    }
-
-    private void look() {
-        best = new KnownPlans(request, effort).cheapest(known);
-        known.stream().findFirst().filter(Plan::isCookedOnce).map(Plan::first).ifPresent(session -> {
-            take(filledAnew(session));
-            take(CheapestPlan.search(
-                            request.withKitchen(withDishesOf(session)),
-                            Aim.LEAST_COST,
-                            effort.sideOfWork(KEPT_WORK),
-                            best)
-                    .found());
-        });
     }
 
     private void take(Optional<Found<DaysSolution>> found) {
@@ -76,15 +70,15 @@ final class NearPlan {
     }
 
     private double cutoff() {
-        return best.map(Found::cost).orElse(Double.POSITIVE_INFINITY);
+        return best.map(Found::cost).orElse(below);
     }
 
-    private Optional<Found<DaysSolution>> filledAnew(Session session) {
+    private Optional<Found<DaysSolution>> filledAnew(PlanRequest same) {
         Effort little = effort.sideOfWork(LAYOUT_WORK).limited(LAYOUT_STEPS);
-        var menu = new Menu(request.withKitchen(withDishesOf(session)));
-        var models = new LayoutModels(request, menu, Aim.LEAST_COST, Depth.THOROUGH, little);
+        var menu = new Menu(same);
+        var models = new LayoutModels(same, menu, Aim.LEAST_COST, Depth.THOROUGH, little);
         try {
-            return new KnownLayout(request, menu, session)
+            return new KnownLayout(same, menu, known)
                     .fitted()
                     .flatMap(layout -> new LayoutSearch(layout, models, little).heuristic(cutoff()));
         } catch (OutOfTime over) {
@@ -92,13 +86,28 @@ final class NearPlan {
         }
     }
 
-    /** With the dishes of a session that are still offered, and those that must be cooked. */
-    private Kitchen withDishesOf(Session session) {
-        Map<String, Dish> dishes = new LinkedHashMap<>(request.kitchen().dishes());
-        dishes.values()
-                .removeIf(dish -> !request.mustCook().contains(dish)
-                        && session.batches().stream()
-                                .noneMatch(batch -> batch.dish().equals(dish)));
-        return request.kitchen().withDishes(dishes);
+    private Optional<Found<DaysSolution>> cheapest(PlanRequest asked, long work) {
+        return CheapestPlan.search(asked, Aim.LEAST_COST, effort.sideOfWork(work), cutoff())
+                .found();
+    }
+
+    private Optional<Found<DaysSolution>> improved(PlanRequest same) {
+        try {
+            return best.map(plan ->
+                    Improvement.of(same, Aim.LEAST_COST, effort.sideOfWork(SAME_DISHES_WORK), plan, Improvement.QUICK));
+        } catch (OutOfTime over) {
+            return Optional.empty();
+        }
+    }
+
+    /** The request with the dishes of the known plan that are still offered, with those that must be cooked and with others. */
+    private PlanRequest withDishes(Set<Dish> others) {
+        Kitchen kitchen = request.kitchen();
+        Set<Dish> wanted = new LinkedHashSet<>(others);
+        wanted.addAll(request.mustCook());
+        known.batches().forEach(batch -> wanted.add(batch.dish()));
+        Map<String, Dish> dishes = new LinkedHashMap<>(kitchen.dishes());
+        dishes.values().removeIf(dish -> !wanted.contains(dish));
+        return request.withKitchen(kitchen.withDishes(dishes));
     }
 }

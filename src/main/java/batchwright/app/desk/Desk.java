@@ -10,7 +10,6 @@ import batchwright.person.Eater;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Planner;
 import batchwright.plan.Watch;
-import batchwright.solve.BatchPlanner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,9 +21,6 @@ import java.util.concurrent.atomic.AtomicReference;
  * answered without a desk, as far as it is proven. May be used by several threads.
  */
 public final class Desk {
-    /** Most work for a quick answer: about a fifth of a second where much else runs, a fifth of that where nothing does. */
-    private static final long QUICK_WORK = 30_000_000;
-
     private final PlanQuestion question;
     private final MakePlan.Table table;
     private final Memory memory = new Memory();
@@ -62,8 +58,7 @@ public final class Desk {
      * @throws Refused when a figure is outside what a profile or a command line may say, or a name is unknown
      */
     public PlanAnswer quick(Sliders sliders) {
-        Planner near = new FromMemory(memory, plans -> BatchPlanner.near(plans, QUICK_WORK), false);
-        return answer(sliders, MakePlan.withoutReasons(near), Watch.NONE);
+        return answer(sliders, MakePlan.withoutReasons(new FromMemory(memory, false)), Watch.NONE);
     }
 
     /**
@@ -88,7 +83,7 @@ public final class Desk {
     }
 
     private Planner whole() {
-        return new FromMemory(memory, new BatchPlanner()::startingFrom, true);
+        return new FromMemory(memory, true);
     }
 
     private PlanAnswer answer(Sliders sliders, MakePlan plans, Watch watch) {

@@ -7,18 +7,22 @@ import batchwright.plan.PlanResult;
 import batchwright.plan.Planner;
 import batchwright.plan.Proof;
 import batchwright.plan.Watch;
-import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
+import batchwright.solve.BatchPlanner;
 import java.util.List;
-import java.util.function.Function;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * A planner that begins with plans known from before, and ends once it has one that is known to be the cheapest.
+ * Plans one session with what a desk remembers: a plan that keeps the rules and that, as is proven, nothing undercuts is the answer at
+ * once; else only cheaper ones are looked for.
  *
- * @param planner of one session, given the plans to begin with
- * @param whole whether this is the whole search, so that a budget that is too low is an answer and no end of patience
+ * @param whole whether to look to the end; if not, only near the newest plan, and a budget that is too low is the end of patience
  */
-record FromMemory(Memory memory, Function<List<Plan>, Planner> planner, boolean whole) implements Planner {
+record FromMemory(Memory memory, boolean whole) implements Planner {
+    /** Most work for a quick answer. */
+    private static final long QUICK_WORK = 30_000_000;
+
     @Override
     public PlanResult plan(PlanRequest request) {
         return plan(request, Watch.NONE);
@@ -26,9 +30,29 @@ record FromMemory(Memory memory, Function<List<Plan>, Planner> planner, boolean 
 
     @Override
     public PlanResult plan(PlanRequest request, Watch watch) {
-        Money bound = bound(request);
-        PlanResult result = planner.apply(memory.plans(request)).plan(request, new UntilReached(watch, bound));
-        return result.proof().lowerBound().compareTo(bound) < 0 ? raised(request, result, bound) : result;
+        PlanRequest unlimited = request.withBudget(Optional.empty());
+        Money bound = bound(unlimited);
+        Optional<Plan> kept = memory.kept(unlimited);
+        kept.ifPresent(plan -> watch.found(plan.cost()));
+        watch.bound(bound);
+        if (kept.filter(plan -> plan.cost().compareTo(bound) <= 0).isPresent()) {
+            return result(request, kept.stream().toList(), raised(Proof.NONE, bound));
+        }
+        PlanResult looked = looked(unlimited, kept.map(Plan::cost), new NoLower(watch, bound));
+        List<Plan> plans = Stream.concat(looked.plans().stream(), kept.stream()).toList();
+        Proof proof = raised(looked.proof(), bound);
+        boolean none = looked instanceof PlanResult.NoPlan && plans.isEmpty();
+        return none ? looked : result(request, plans, proof);
+    }
+
+    private PlanResult looked(PlanRequest request, Optional<Money> below, Watch watch) {
+        if (whole) {
+            return below.map(BatchPlanner::below).orElseGet(BatchPlanner::new).plan(request, watch);
+        }
+        return memory.newest(request)
+                .map(known -> BatchPlanner.near(known, below, memory.dishes(), QUICK_WORK)
+                        .plan(request, watch))
+                .orElse(new PlanResult.GaveUp(List.of(), Proof.NONE));
     }
 
     /** Of the time of a session only the order of work knows: it is not looked at here. */
@@ -38,47 +62,43 @@ record FromMemory(Memory memory, Function<List<Plan>, Planner> planner, boolean 
                 : memory.bound(request);
     }
 
-    private PlanResult raised(PlanRequest request, PlanResult result, Money bound) {
-        return result.match(new PlanResult.Cases<>() {
-            @Override
-            public PlanResult planned(PlanResult.Planned planned) {
-                return planned;
-            }
-
-            @Override
-            public PlanResult noPlan(PlanResult.NoPlan none) {
-                return none;
-            }
-
-            @Override
-            public PlanResult gaveUp(PlanResult.GaveUp gaveUp) {
-                Proof proof = raised(gaveUp.proof(), bound);
-                if (gaveUp.overBudget().isPresent()) {
-                    return tooDear(request, gaveUp.overBudget().get(), proof);
-                }
-                List<Plan> plans = gaveUp.plans().stream()
-                        .map(plan -> Plan.of(plan.first().withProof(raised(plan.proof(), bound))))
-                        .toList();
-                return !plans.isEmpty() && plans.get(0).proof().provenCheapest()
-                        ? new PlanResult.Planned(plans.get(0), plans.subList(1, plans.size()))
-                        : new PlanResult.GaveUp(plans, proof);
-            }
-        });
+    /** @param plans the cheapest first, made without a budget */
+    private PlanResult result(PlanRequest request, List<Plan> plans, Proof proof) {
+        if (plans.isEmpty()) {
+            return new PlanResult.GaveUp(plans, proof);
+        }
+        Proof best = proof.of(plans.get(0).cost());
+        Optional<Money> tooLow = request.budget().filter(budget -> best.cost().compareTo(budget) > 0);
+        if (tooLow.isPresent()) {
+            return tooDear(request, tooLow.get(), plans.get(0), best);
+        }
+        List<Plan> asked = plans.stream()
+                .filter(plan -> request.budget()
+                        .filter(budget -> plan.cost().compareTo(budget) > 0)
+                        .isEmpty())
+                .map(plan -> Plan.of(plan.first().withRequest(request).withProof(proof.of(plan.cost()))))
+                .toList();
+        return best.provenCheapest()
+                ? new PlanResult.Planned(asked.get(0), asked.subList(1, asked.size()))
+                : new PlanResult.GaveUp(asked, best);
     }
 
-    private PlanResult tooDear(PlanRequest request, Plan plan, Proof proof) {
-        Currency currency = request.kitchen().currency();
-        return whole && proof.provenCheapest()
-                ? new PlanResult.NoPlan(
-                        request.budget().stream()
-                                .map(budget -> Clash.budget(budget, plan.cost(), currency))
-                                .toList(),
-                        proof)
-                : PlanResult.GaveUp.overBudget(Plan.of(plan.first().withProof(proof)), proof);
+    private PlanResult tooDear(PlanRequest request, Money budget, Plan plan, Proof proof) {
+        if (!whole || proof.lowerBound().compareTo(budget) <= 0) {
+            return PlanResult.GaveUp.overBudget(Plan.of(plan.first().withProof(proof)), proof);
+        }
+        return new PlanResult.NoPlan(
+                proof.provenCheapest()
+                        ? List.of(Clash.budget(
+                                budget, plan.cost(), request.kitchen().currency()))
+                        : List.of(),
+                proof);
     }
 
     private static Proof raised(Proof proof, Money bound) {
-        return new Proof(proof.cost(), bound, proof.nodes(), proof.took(), proof.interrupted(), proof.closeEnough());
+        return proof.lowerBound().compareTo(bound) >= 0
+                ? proof
+                : new Proof(proof.cost(), bound, proof.nodes(), proof.took(), proof.interrupted(), proof.closeEnough());
     }
 
     @Override
@@ -88,34 +108,29 @@ record FromMemory(Memory memory, Function<List<Plan>, Planner> planner, boolean 
 
     @Override
     public Possible possible(PlanRequest request, Watch watch) {
-        return planner.apply(List.of()).possible(request, watch);
+        return new BatchPlanner().possible(request, watch);
     }
 
-    /** Ends the search at a plan that nothing can be cheaper than. */
-    private static final class UntilReached implements Watch {
+    /** Ends a search at a plan that nothing can be cheaper than, as was proven before. */
+    private static final class NoLower implements Watch {
         private final Watch watch;
-        private final Money bound;
+        private final Money known;
         private boolean reached;
 
-        UntilReached(Watch watch, Money bound) {
+        NoLower(Watch watch, Money known) {
             this.watch = watch;
-            this.bound = bound;
-        }
-
-        @Override
-        public void paidIn(Currency currency) {
-            watch.paidIn(currency);
+            this.known = known;
         }
 
         @Override
         public void found(Money cost) {
-            reached |= cost.compareTo(bound) <= 0;
+            reached |= cost.compareTo(known) <= 0;
             watch.found(cost);
         }
 
         @Override
         public void bound(Money proven) {
-            watch.bound(proven.compareTo(bound) < 0 ? bound : proven);
+            watch.bound(proven.compareTo(known) < 0 ? known : proven);
         }
 
         @Override

@@ -33,8 +33,8 @@ final class Stricter {
                 && strict.mostDishes() <= other.mostDishes()
                 && strict.mustCook().containsAll(other.mustCook())
                 && strict.cooking().withMustCook(other.mustCook()).equals(other.cooking())
-                && isStricter(strict.kitchen(), other.kitchen())
-                && areStricter();
+                && areStricter()
+                && isStricter(strict.kitchen(), other.kitchen());
     }
 
     private static boolean isStricter(Kitchen strict, Kitchen other) {
