@@ -35,9 +35,9 @@ public record SetLabel(LabelLook look, List<LabelLine> lines) {
     private static List<SetLabel> of(
             List<ContainerLabel> all, LocalDate cooked, int firstDay, LabelStyle style, Typeface face) {
         Map<Alike, List<LabelWords>> boxes = new LinkedHashMap<>();
-        all.forEach(label -> boxes.computeIfAbsent(
-                        new Alike(label.dish(), label.eaterNumber()), alike -> new ArrayList<>())
-                .add(new LabelWords(label, style.rounding().rules(), cooked, firstDay, face)));
+        all.forEach(
+                label -> boxes.computeIfAbsent(new Alike(label.dish(), label.eaterNumber()), alike -> new ArrayList<>())
+                        .add(new LabelWords(label, style.rounding().rules(), cooked, firstDay, face)));
         LabelFit fit = new LabelFit(style.sheet(), face);
         List<SetLabel> labels = new ArrayList<>();
         for (List<LabelWords> alike : boxes.values()) {
