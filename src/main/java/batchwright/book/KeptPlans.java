@@ -33,7 +33,8 @@ public record KeptPlans(List<KeptPlan> plans) {
                         .map(KeptPlan.KeptBatch::day)
                         .distinct()
                         .map(day -> new KeptSession(plan, day)))
-                .filter(session -> on(session.date()).filter(session.plan()::equals).isPresent())
+                .filter(session ->
+                        on(session.date()).filter(session.plan()::equals).isPresent())
                 .sorted(Comparator.comparing(KeptSession::date))
                 .toList();
         return all.stream()

@@ -22,7 +22,13 @@ public record KeptWork(int day, int minutes, List<KeptStep> steps) {
      * @param loads how the batch is divided; empty when it is not
      */
     public record KeptStep(
-            Minutes at, String dish, OptionalInt number, String text, Where place, List<Taken> with, Optional<Loads> loads) {
+            Minutes at,
+            String dish,
+            OptionalInt number,
+            String text,
+            Where place,
+            List<Taken> with,
+            Optional<Loads> loads) {
         public KeptStep {
             with = List.copyOf(with);
         }

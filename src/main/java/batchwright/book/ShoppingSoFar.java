@@ -32,7 +32,9 @@ public record ShoppingSoFar(KeptPlan plan, List<Line> lines) {
         /** As purchased; below zero when less was taken than planned. */
         public BigDecimal gramsOver() {
             return taken.stream()
-                    .map(bought -> bought.event().grams().multiply(BigDecimal.valueOf(bought.event().count())))
+                    .map(bought -> bought.event()
+                            .grams()
+                            .multiply(BigDecimal.valueOf(bought.event().count())))
                     .reduce(BigDecimal.ZERO, BigDecimal::add)
                     .subtract(planned.allGrams());
         }
@@ -66,14 +68,17 @@ public record ShoppingSoFar(KeptPlan plan, List<Line> lines) {
         List<Line> lines = new ArrayList<>();
         for (KeptPurchase planned : plan.shopping()) {
             Line line = new Line(lines.size(), planned, List.of());
-            List<Of<Bought>> same =
-                    bought.stream().filter(of -> line.isAsPlanned(of.event())).limit(1).toList();
+            List<Of<Bought>> same = bought.stream()
+                    .filter(of -> line.isAsPlanned(of.event()))
+                    .limit(1)
+                    .toList();
             bought.removeAll(same);
             lines.add(new Line(line.number(), planned, same));
         }
         for (Of<Bought> other : bought) {
             lines.stream()
-                    .filter(line -> line.isOf(other.event()) && (!line.isTaken() || line.gramsOver().signum() < 0))
+                    .filter(line -> line.isOf(other.event())
+                            && (!line.isTaken() || line.gramsOver().signum() < 0))
                     .findFirst()
                     .ifPresent(line -> lines.set(line.number(), with(line, other)));
         }

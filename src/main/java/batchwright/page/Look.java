@@ -34,7 +34,8 @@ final class Look {
 
     private void put(String name, String type, String resource) {
         try (InputStream in = Look.class.getResourceAsStream(resource)) {
-            pieces.put(name, new Piece(type, Objects.requireNonNull(in, resource).readAllBytes()));
+            pieces.put(
+                    name, new Piece(type, Objects.requireNonNull(in, resource).readAllBytes()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

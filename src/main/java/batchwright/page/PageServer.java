@@ -114,12 +114,16 @@ public final class PageServer implements AutoCloseable {
         config.routes.get(Gate.LOOK + "{name}", this::look);
         var routes = new Routes(config.routes, files);
         situations.forEach(situation -> situation.open(routes));
-        config.routes.exception(NotLetIn.class, (no, request) -> closed(request, no.status(), said(no.getMessage()), no.cure()));
+        config.routes.exception(
+                NotLetIn.class, (no, request) -> closed(request, no.status(), said(no.wrong()), no.cure()));
         config.routes.exception(Refused.class, (no, request) -> refused(request, no));
         config.routes.exception(
                 HttpResponseException.class,
                 (no, request) -> closed(
-                        request, no.getStatus(), no.getStatus() == 404 ? "There is no such page." : "That cannot be done.", ""));
+                        request,
+                        no.getStatus(),
+                        no.getStatus() == 404 ? "There is no such page." : "That cannot be done.",
+                        ""));
         config.routes.exception(Exception.class, this::failed);
     }
 
@@ -148,8 +152,11 @@ public final class PageServer implements AutoCloseable {
     }
 
     private void refused(Context request, Refused no) {
-        String wrong = String.join(" ", no.faults().stream().map(Fault::wrong).map(PageServer::said).toList());
-        String cure = String.join(" ", no.faults().stream().map(Fault::cure).distinct().toList());
+        String wrong = String.join(
+                " ",
+                no.faults().stream().map(Fault::wrong).map(PageServer::said).toList());
+        String cure = String.join(
+                " ", no.faults().stream().map(Fault::cure).distinct().toList());
         closed(request, 422, wrong, cure);
     }
 

@@ -40,7 +40,8 @@ class ShoppingSoFarTest {
         return new Entry(
                 new Span(BOOK, line, 1, 1),
                 day,
-                new Bought(packs, BigDecimal.valueOf(grams), food, Optional.of(new BigDecimal(price)), Optional.empty()));
+                new Bought(
+                        packs, BigDecimal.valueOf(grams), food, Optional.of(new BigDecimal(price)), Optional.empty()));
     }
 
     private static ShoppingSoFar soFar(KeptPlan plan, Entry... entries) {
@@ -50,7 +51,8 @@ class ShoppingSoFarTest {
     @Test
     void what_was_bought_as_planned_is_taken_and_off_what_is_left_to_pay() {
         ShoppingSoFar soFar = soFar(
-                plan(DAY, 1, 0, line("rice", 2, 500, 398), line("beans", 1, 454, 199)), bought(2, DAY, "rice", 2, 500, "3.98"));
+                plan(DAY, 1, 0, line("rice", 2, 500, 398), line("beans", 1, 454, 199)),
+                bought(2, DAY, "rice", 2, 500, "3.98"));
 
         assertThat(soFar.lines()).extracting(ShoppingSoFar.Line::isTaken).containsExactly(true, false);
         assertThat(soFar.leftToPayMinor()).isEqualTo(199);
@@ -61,9 +63,15 @@ class ShoppingSoFarTest {
     void what_was_bought_before_the_plan_was_kept_is_stock_of_it() {
         KeptPlan plan = plan(DAY, 1, 7, line("rice", 2, 500, 398));
 
-        assertThat(soFar(plan, bought(7, DAY, "rice", 2, 500, "3.98")).lines().get(0).isTaken())
+        assertThat(soFar(plan, bought(7, DAY, "rice", 2, 500, "3.98"))
+                        .lines()
+                        .get(0)
+                        .isTaken())
                 .isFalse();
-        assertThat(soFar(plan, bought(8, DAY, "rice", 2, 500, "3.98")).lines().get(0).isTaken())
+        assertThat(soFar(plan, bought(8, DAY, "rice", 2, 500, "3.98"))
+                        .lines()
+                        .get(0)
+                        .isTaken())
                 .isTrue();
     }
 
@@ -74,7 +82,10 @@ class ShoppingSoFarTest {
         Entry first = bought(2, DAY, "rice", 1, 400, "1.80");
 
         assertThat(soFar(plan, first).lines().get(0).gramsOver()).isEqualByComparingTo("-600");
-        assertThat(soFar(plan, first, bought(3, DAY, "rice", 1, 700, "2.50")).lines().get(0).gramsOver())
+        assertThat(soFar(plan, first, bought(3, DAY, "rice", 1, 700, "2.50"))
+                        .lines()
+                        .get(0)
+                        .gramsOver())
                 .isEqualByComparingTo("100");
     }
 

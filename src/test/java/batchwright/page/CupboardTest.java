@@ -45,14 +45,15 @@ class CupboardTest {
                 .singleElement()
                 .asString()
                 .startsWith("egg,");
-        assertThat(before.stream().filter(line -> !after.contains(line)).count()).isLessThanOrEqualTo(1);
+        assertThat(before.stream().filter(line -> !after.contains(line)).count())
+                .isLessThanOrEqualTo(1);
     }
 
     @Test
     void what_is_wrong_stays_typed_and_nothing_is_written() throws IOException {
         String before = page.file("foods/shop.csv");
-        HttpResponse<String> answer =
-                page.post("/cupboard/price", "food", "egg", "pack", "a dozen", "price", "3.10", "shop", "corner market");
+        HttpResponse<String> answer = page.post(
+                "/cupboard/price", "food", "egg", "pack", "a dozen", "price", "3.10", "shop", "corner market");
 
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body()).contains("value=\"a dozen\"", "value=\"3.10\"", "There is a problem");

@@ -91,7 +91,9 @@ class KitchenInBrowserTest {
     private static List<String> book(String words) throws IOException {
         Path book = page().folder.resolve("profiles/book.txt");
         return Files.exists(book)
-                ? Files.readAllLines(book).stream().filter(line -> line.contains(words)).toList()
+                ? Files.readAllLines(book).stream()
+                        .filter(line -> line.contains(words))
+                        .toList()
                 : List.of();
     }
 
@@ -108,14 +110,18 @@ class KitchenInBrowserTest {
         double cost = Double.parseDouble(find(row("couscous") + " .cost").getText());
         find(row("couscous")).sendKeys(Keys.SPACE);
 
-        assertThat(Double.parseDouble(find("#left-sum").getText())).isEqualTo(before - cost, org.assertj.core.api.Assertions.within(0.001));
-        assertThat(find("#taken " + row("couscous")).getAttribute("aria-checked")).isEqualTo("true");
+        assertThat(Double.parseDouble(find("#left-sum").getText()))
+                .isEqualTo(before - cost, org.assertj.core.api.Assertions.within(0.001));
+        assertThat(find("#taken " + row("couscous")).getAttribute("aria-checked"))
+                .isEqualTo("true");
         assertThat(find("#spoken").getAttribute("textContent")).startsWith("couscous taken. ");
-        assertThat(browser().run("return document.activeElement.getAttribute('role')")).isEqualTo("checkbox");
+        assertThat(browser().run("return document.activeElement.getAttribute('role')"))
+                .isEqualTo("checkbox");
         until("JSON.parse(localStorage.getItem('batchwright.ticks')).waiting.length === 0");
         assertThat(book("couscous")).hasSize(1);
         open("/shop");
-        assertThat(find("#taken " + row("couscous")).getAttribute("aria-checked")).isEqualTo("true");
+        assertThat(find("#taken " + row("couscous")).getAttribute("aria-checked"))
+                .isEqualTo("true");
     }
 
     @Test
@@ -137,7 +143,8 @@ class KitchenInBrowserTest {
         assertThat(book("garlic")).as("taken and put back").hasSize(2);
         assertThat(find("#sent").getText()).isEmpty();
         open("/shop");
-        assertThat(browser().driver().findElements(By.cssSelector("#taken > li"))).hasSize(3);
+        assertThat(browser().driver().findElements(By.cssSelector("#taken > li")))
+                .hasSize(3);
     }
 
     /** The answer is lost on its way, not the tick: it is sent again with its number. */
@@ -145,9 +152,10 @@ class KitchenInBrowserTest {
     @Order(3)
     void a_tick_whose_answer_was_lost_is_not_written_twice() throws IOException {
         open("/shop");
-        browser().run("const real = window.fetch; let lost = 0;"
-                + "window.fetch = (...what) => real(...what).then(answer => { if (lost++ === 0) throw new TypeError('lost'); return answer; });"
-                + "return 1");
+        browser()
+                .run("const real = window.fetch; let lost = 0;"
+                        + "window.fetch = (...what) => real(...what).then(answer => { if (lost++ === 0) throw new TypeError('lost'); return answer; });"
+                        + "return 1");
         find(row("canola oil")).click();
         until("document.getElementById('sent').textContent.startsWith('Not connected: 1 tick waits')");
         until("JSON.parse(localStorage.getItem('batchwright.ticks')).waiting.length === 0");
@@ -163,7 +171,8 @@ class KitchenInBrowserTest {
         find(row("lemon juice")).click();
         open("/shop");
 
-        assertThat(find("#taken " + row("lemon juice")).getAttribute("aria-checked")).isEqualTo("true");
+        assertThat(find("#taken " + row("lemon juice")).getAttribute("aria-checked"))
+                .isEqualTo("true");
         until("JSON.parse(localStorage.getItem('batchwright.ticks')).waiting.length === 0");
         assertThat(book("lemon_juice")).hasSize(1);
     }
@@ -184,12 +193,17 @@ class KitchenInBrowserTest {
         assertThat(find("#next").getText()).startsWith("Next: ");
         assertThat(find("#end").getText()).startsWith("All is filled at about ");
         assertThat(find("#awake").getText()).isNotEmpty();
-        assertThat(browser().run("return [...document.querySelectorAll('.go button, .ring')].filter(b => b.offsetParent)"
-                        + ".every(b => b.getBoundingClientRect().height >= 64 && b.getBoundingClientRect().width >= 64)"))
+        assertThat(
+                        browser()
+                                .run(
+                                        "return [...document.querySelectorAll('.go button, .ring')].filter(b => b.offsetParent)"
+                                                + ".every(b => b.getBoundingClientRect().height >= 64 && b.getBoundingClientRect().width >= 64)"))
                 .as("targets of 64 px")
                 .isEqualTo(true);
         open("/stove");
-        assertThat(find("#steps > li:not([hidden]) .with").getText()).as("after a reload").contains("onion");
+        assertThat(find("#steps > li:not([hidden]) .with").getText())
+                .as("after a reload")
+                .contains("onion");
     }
 
     /** The clock of the browser is put forward: nobody waits. Sound is counted by its oscillators. */
@@ -197,12 +211,15 @@ class KitchenInBrowserTest {
     @Order(6)
     void timers_ring_by_sound_by_light_and_in_words() {
         open("/stove");
-        browser().run("window.tones = 0; const make = AudioContext.prototype.createOscillator;"
-                + "AudioContext.prototype.createOscillator = function () { window.tones++; return make.call(this); }; return 1");
+        browser()
+                .run(
+                        "window.tones = 0; const make = AudioContext.prototype.createOscillator;"
+                                + "AudioContext.prototype.createOscillator = function () { window.tones++; return make.call(this); }; return 1");
         find("#steps > li:not([hidden]) .ring").click();
         find("#forth").click();
         find("#steps > li:not([hidden]) .ring").click();
-        assertThat(browser().driver().findElements(By.cssSelector("#timers > li"))).hasSize(2);
+        assertThat(browser().driver().findElements(By.cssSelector("#timers > li")))
+                .hasSize(2);
         assertThat(find("#timers .name").getText()).startsWith("Step 3, burner ");
         assertThat(find("#timers .rest").getText()).matches("[0-9]+:[0-9]{2}");
 
@@ -210,11 +227,14 @@ class KitchenInBrowserTest {
         until("document.getElementById('alarm').textContent.startsWith('Time is up. Step 3')");
         assertThat(find("#alarm").getAttribute("role")).isEqualTo("alert");
         until("window.tones > 0");
-        assertThat(browser().run("return document.body.classList.contains('rings')")).isEqualTo(true);
+        assertThat(browser().run("return document.body.classList.contains('rings')"))
+                .isEqualTo(true);
         assertThat(browser().driver().getTitle()).startsWith("Time is up");
         find("#timers .over button:last-child").click();
         until("!document.body.classList.contains('rings')");
-        assertThat(browser().driver().findElements(By.cssSelector("#timers > li"))).as("the other goes on").hasSize(1);
+        assertThat(browser().driver().findElements(By.cssSelector("#timers > li")))
+                .as("the other goes on")
+                .hasSize(1);
     }
 
     @Test
@@ -261,10 +281,11 @@ class KitchenInBrowserTest {
         try (InputStream axe = Objects.requireNonNull(getClass().getResourceAsStream("/axe.min.js"))) {
             browser().run(new String(axe.readAllBytes(), StandardCharsets.UTF_8) + "; return 1");
         }
-        Object found = browser().runLater("const done = arguments[arguments.length - 1];"
-                + "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']})"
-                + ".then(r => done({passed: r.passes.length, violations: r.violations.map(v => v.id + ': '"
-                + " + v.nodes.map(n => n.html).slice(0, 3).join(' '))}));");
+        Object found = browser()
+                .runLater("const done = arguments[arguments.length - 1];"
+                        + "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']})"
+                        + ".then(r => done({passed: r.passes.length, violations: r.violations.map(v => v.id + ': '"
+                        + " + v.nodes.map(n => n.html).slice(0, 3).join(' '))}));");
         Map<?, ?> map = (Map<?, ?>) found;
         assertThat((Long) map.get("passed")).isGreaterThan(10);
         return (List<?>) Objects.requireNonNull(map.get("violations"));

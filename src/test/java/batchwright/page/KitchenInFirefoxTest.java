@@ -38,10 +38,12 @@ class KitchenInFirefoxTest {
             firefox.go(page.origin() + "/stove");
             firefox.run("document.querySelector('#forth').click()");
             firefox.run("document.querySelector('#steps > li:not([hidden]) .ring').click()");
-            assertThat(firefox.run("document.querySelector('#timers .rest').textContent")).matches("[0-9]+:[0-9]{2}");
+            assertThat(firefox.run("document.querySelector('#timers .rest').textContent"))
+                    .matches("[0-9]+:[0-9]{2}");
             firefox.run("const real = Date.now; Date.now = () => real() + 180 * 60000; ''");
             until(firefox, "document.getElementById('alarm').textContent.startsWith('Time is up. Step 2')");
-            assertThat(firefox.run("String(document.body.classList.contains('rings'))")).isEqualTo("true");
+            assertThat(firefox.run("String(document.body.classList.contains('rings'))"))
+                    .isEqualTo("true");
         }
     }
 }

@@ -44,7 +44,7 @@ class NobodyGetsInTest {
                 }
             }
         }
-        assertThat(answers(InetAddress.getByName("127.0.0.1"))).isTrue();
+        assertThat(answers(InetAddress.getLoopbackAddress())).isTrue();
     }
 
     private static boolean answers(InetAddress address) {
@@ -56,7 +56,17 @@ class NobodyGetsInTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/", "/fridge", "/desk", "/desk/answer", "/desk/events", "/desk/report", "/fridge/weight/desk-cutting", "/nothing"})
+    @ValueSource(
+            strings = {
+                "/",
+                "/fridge",
+                "/desk",
+                "/desk/answer",
+                "/desk/events",
+                "/desk/report",
+                "/fridge/weight/desk-cutting",
+                "/nothing"
+            })
     void without_a_cookie_there_is_nothing(String path) {
         HttpResponse<String> answer = page.stranger().get(path);
 
@@ -85,7 +95,17 @@ class NobodyGetsInTest {
 
     /** DNS rebinding: a name of somebody else that leads to this computer. */
     @ParameterizedTest
-    @ValueSource(strings = {"evil.example", "evil.example:PORT", "127.0.0.1", "127.0.0.1:1", "127.0.0.1.evil.example:PORT", "0.0.0.0:PORT", "[::1]:PORT", ""})
+    @ValueSource(
+            strings = {
+                "evil.example",
+                "evil.example:PORT",
+                "127.0.0.1",
+                "127.0.0.1:1",
+                "127.0.0.1.evil.example:PORT",
+                "0.0.0.0:PORT",
+                "[::1]:PORT",
+                ""
+            })
     void another_name_of_this_computer_is_turned_away(String host) throws IOException {
         String answer = raw("GET /look/page.css HTTP/1.1\r\nHost: " + host.replace("PORT", "" + page.server.port())
                 + "\r\nConnection: close\r\n\r\n");
@@ -111,7 +131,13 @@ class NobodyGetsInTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"cross-site, no-cors, image", "cross-site, cors, empty", "same-site, cors, empty", "cross-site, navigate, iframe", "same-site, no-cors, script"})
+    @CsvSource({
+        "cross-site, no-cors, image",
+        "cross-site, cors, empty",
+        "same-site, cors, empty",
+        "cross-site, navigate, iframe",
+        "same-site, no-cors, script"
+    })
     void a_foreign_page_reads_nothing(String site, String mode, String dest) {
         page.enter();
         var request = page.request("/desk")
@@ -146,7 +172,8 @@ class NobodyGetsInTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"http://evil.example", "null", "https://127.0.0.1", "http://127.0.0.1", "http://localhost:1"})
+    @ValueSource(
+            strings = {"http://evil.example", "null", "https://127.0.0.1", "http://127.0.0.1", "http://localhost:1"})
     void what_another_page_sends_is_not_taken(String origin) throws IOException {
         page.enter();
         String token = page.token();
@@ -195,7 +222,9 @@ class NobodyGetsInTest {
     /** But with token and origin it is written: the tests above could fail. */
     @Test
     void a_page_of_ours_writes() throws IOException {
-        assertThat(page.enter().post("/fridge/weighed", "eater", "desk-cutting", "words", "90").statusCode())
+        assertThat(page.enter()
+                        .post("/fridge/weighed", "eater", "desk-cutting", "words", "90")
+                        .statusCode())
                 .isEqualTo(200);
         assertThat(book()).contains("2026-11-30 weighed desk-cutting 90 kg");
     }
@@ -246,17 +275,25 @@ class NobodyGetsInTest {
 
     @Test
     void headers_are_limited() throws IOException {
-        assertThat(raw("GET /look/page.css HTTP/1.1\r\nHost: 127.0.0.1:" + page.server.port() + "\r\nX: " + "x".repeat(20_000)
-                        + "\r\nConnection: close\r\n\r\n"))
+        assertThat(raw("GET /look/page.css HTTP/1.1\r\nHost: 127.0.0.1:" + page.server.port() + "\r\nX: "
+                        + "x".repeat(20_000) + "\r\nConnection: close\r\n\r\n"))
                 .startsWith("HTTP/1.1 431 ")
                 .doesNotContainIgnoringCase("jetty");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "/look/", "/look/..%2f..%2fprofiles%2fdesk-cutting.yaml", "/look/%2e%2e/foods/shop.csv", "/foods/shop.csv", "/profiles/",
-        "/look/..;/desk", "/fridge/weight/..%2f..%2fetc%2fpasswd", "/WEB-INF/web.xml", "/META-INF/MANIFEST.MF"
-    })
+    @ValueSource(
+            strings = {
+                "/look/",
+                "/look/..%2f..%2fprofiles%2fdesk-cutting.yaml",
+                "/look/%2e%2e/foods/shop.csv",
+                "/foods/shop.csv",
+                "/profiles/",
+                "/look/..;/desk",
+                "/fridge/weight/..%2f..%2fetc%2fpasswd",
+                "/WEB-INF/web.xml",
+                "/META-INF/MANIFEST.MF"
+            })
     void no_file_is_served_by_its_name(String path) throws IOException {
         page.enter();
         String answer = page.get(path).body();
@@ -270,7 +307,8 @@ class NobodyGetsInTest {
         Path profile = page.folder.resolve("profiles/odd.yaml");
         Files.writeString(profile, "body: [");
         try {
-            HttpResponse<String> answer = page.enter().post("/desk", "eater", "odd", "days", "3", "dishes", "3", "sessions", "1");
+            HttpResponse<String> answer =
+                    page.enter().post("/desk", "eater", "odd", "days", "3", "dishes", "3", "sessions", "1");
             assertThat(answer.body()).doesNotContain("Exception", "batchwright.", "java.", "at org.");
         } finally {
             Files.delete(profile);
@@ -293,7 +331,7 @@ class NobodyGetsInTest {
 
     /** Over a bare connection: a client would not send what is not allowed. */
     private static String raw(String request) throws IOException {
-        try (Socket socket = new Socket("127.0.0.1", page.server.port())) {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), page.server.port())) {
             socket.setSoTimeout(10_000);
             socket.getOutputStream().write(request.getBytes(UTF_8));
             socket.getOutputStream().flush();

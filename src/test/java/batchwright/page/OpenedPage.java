@@ -151,9 +151,8 @@ final class OpenedPage implements AutoCloseable {
 
     /** Sends a form as a page of ours would. */
     HttpResponse<String> post(String path, String... namesAndValues) {
-        return send(form(path, token(), namesAndValues)
-                .header("Origin", origin())
-                .build());
+        return send(
+                form(path, token(), namesAndValues).header("Origin", origin()).build());
     }
 
     HttpRequest.Builder form(String path, String token, String... namesAndValues) {

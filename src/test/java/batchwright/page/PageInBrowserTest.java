@@ -6,6 +6,7 @@ import batchwright.report.html.Browser;
 import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -36,7 +37,7 @@ class PageInBrowserTest {
     private static final int PHONE = 390;
     private static final int NARROW = 320;
     private static final int DESK = 1440;
-    private static final Duration PATIENCE = Duration.ofSeconds(120);
+    private static final Duration PATIENCE = Duration.ofMinutes(2);
     private static final @Nullable String PICTURES = System.getProperty("batchwright.pictures");
 
     private static @Nullable OpenedPage page;
@@ -115,10 +116,11 @@ class PageInBrowserTest {
         try (InputStream axe = Objects.requireNonNull(getClass().getResourceAsStream("/axe.min.js"))) {
             browser().run(new String(axe.readAllBytes(), StandardCharsets.UTF_8) + "; return 1");
         }
-        Object found = browser().runLater("const done = arguments[arguments.length - 1];"
-                + "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']})"
-                + ".then(r => done({passed: r.passes.length, violations: r.violations.map(v => v.id + ': '"
-                + " + v.nodes.map(n => n.html).slice(0, 3).join(' '))}));");
+        Object found = browser()
+                .runLater("const done = arguments[arguments.length - 1];"
+                        + "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']})"
+                        + ".then(r => done({passed: r.passes.length, violations: r.violations.map(v => v.id + ': '"
+                        + " + v.nodes.map(n => n.html).slice(0, 3).join(' '))}));");
         Map<?, ?> map = (Map<?, ?>) found;
         assertThat((Long) map.get("passed")).isGreaterThan(10);
         return (List<?>) Objects.requireNonNull(map.get("violations"));
@@ -190,7 +192,8 @@ class PageInBrowserTest {
         driver().findElement(By.xpath("//button[.='Switch it on']")).click();
         look("phone", "/phone");
         open("/phone", DESK, false);
-        driver().findElement(By.xpath("//button[starts-with(., 'Switch it off')]")).click();
+        driver().findElement(By.xpath("//button[starts-with(., 'Switch it off')]"))
+                .click();
         assertThat(driver().findElement(By.className("big")).getText()).isEqualTo("It is switched off.");
     }
 
@@ -204,7 +207,7 @@ class PageInBrowserTest {
         String ours = page().origin();
         page().enter().post("/fridge/weighed", "eater", "parent-holding", "words", "68", "sure", "yes");
         String before = page().file("profiles/book.txt");
-        HttpServer hostile = HttpServer.create(new InetSocketAddress("127.0.0.1", 0), 0);
+        HttpServer hostile = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
         hostile.createContext("/", exchange -> {
             byte[] html = "<!DOCTYPE html><title>hostile</title><body>".getBytes(StandardCharsets.UTF_8);
             exchange.getResponseHeaders().add("Content-Type", "text/html");
@@ -216,23 +219,28 @@ class PageInBrowserTest {
         try {
             for (String name : List.of("127.0.0.1", "localhost")) {
                 browser().go("http://" + name + ":" + hostile.getAddress().getPort() + "/", DESK, false);
-                Object got = browser().runLater("const done = arguments[arguments.length - 1]; const ours = '" + ours
-                        + "'; (async () => { const got = [];"
-                        + "for (const mode of ['cors', 'no-cors']) { try { const r = await fetch(ours + '/desk', {credentials: 'include', mode});"
-                        + " got.push((await r.text()).length); } catch (e) { got.push(0); } }"
-                        + "try { await fetch(ours + '/fridge/weighed', {method: 'POST', credentials: 'include', mode: 'no-cors',"
-                        + " body: new URLSearchParams({eater: 'parent-holding', words: '80'})}); } catch (e) { }"
-                        + "const load = (tag, attribute) => new Promise(r => { const e = document.createElement(tag);"
-                        + " e.onload = () => r(tag === 'iframe' ? 2 : 1); e.onerror = () => r(0); e[attribute] = ours + '/desk'; document.body.append(e); setTimeout(() => r(0), 3000); });"
-                        + "got.push(await load('script', 'src'), await load('img', 'src'));"
-                        + "const frame = document.createElement('iframe'); frame.src = ours + '/desk'; document.body.append(frame);"
-                        + "await new Promise(r => setTimeout(r, 1000));"
-                        + "let inside = 0; try { inside = frame.contentDocument ? frame.contentDocument.body.textContent.length : 0; } catch (e) { }"
-                        + "got.push(inside); done(got); })()");
-                assertThat((List<?>) got).as(name).allSatisfy(length -> assertThat((Long) length).isZero());
-                browser().run("const f = document.createElement('form'); f.method = 'post'; f.action = '" + ours
-                        + "/fridge/weighed'; for (const [n, v] of [['eater', 'parent-holding'], ['words', '80']]) {"
-                        + " const i = document.createElement('input'); i.name = n; i.value = v; f.append(i); } document.body.append(f); f.submit(); return 1");
+                Object got = browser()
+                        .runLater("const done = arguments[arguments.length - 1]; const ours = '" + ours
+                                + "'; (async () => { const got = [];"
+                                + "for (const mode of ['cors', 'no-cors']) { try { const r = await fetch(ours + '/desk', {credentials: 'include', mode});"
+                                + " got.push((await r.text()).length); } catch (e) { got.push(0); } }"
+                                + "try { await fetch(ours + '/fridge/weighed', {method: 'POST', credentials: 'include', mode: 'no-cors',"
+                                + " body: new URLSearchParams({eater: 'parent-holding', words: '80'})}); } catch (e) { }"
+                                + "const load = (tag, attribute) => new Promise(r => { const e = document.createElement(tag);"
+                                + " e.onload = () => r(tag === 'iframe' ? 2 : 1); e.onerror = () => r(0); e[attribute] = ours + '/desk'; document.body.append(e); setTimeout(() => r(0), 3000); });"
+                                + "got.push(await load('script', 'src'), await load('img', 'src'));"
+                                + "const frame = document.createElement('iframe'); frame.src = ours + '/desk'; document.body.append(frame);"
+                                + "await new Promise(r => setTimeout(r, 1000));"
+                                + "let inside = 0; try { inside = frame.contentDocument ? frame.contentDocument.body.textContent.length : 0; } catch (e) { }"
+                                + "got.push(inside); done(got); })()");
+                assertThat((List<?>) got)
+                        .as(name)
+                        .allSatisfy(length -> assertThat((Long) length).isZero());
+                browser()
+                        .run(
+                                "const f = document.createElement('form'); f.method = 'post'; f.action = '" + ours
+                                        + "/fridge/weighed'; for (const [n, v] of [['eater', 'parent-holding'], ['words', '80']]) {"
+                                        + " const i = document.createElement('input'); i.name = n; i.value = v; f.append(i); } document.body.append(f); f.submit(); return 1");
                 until("document.title.startsWith('Error: ')");
             }
             assertThat(page().file("profiles/book.txt")).isEqualTo(before);
@@ -247,8 +255,10 @@ class PageInBrowserTest {
     @Order(6)
     void no_script_runs_that_is_not_ours() {
         open("/fridge", DESK, false);
-        browser().run("const s = document.createElement('script'); s.textContent = 'window.ran = 1'; document.body.append(s);"
-                + "const i = document.createElement('img'); i.setAttribute('onerror', 'window.ran = 2'); i.src = 'data:,x'; document.body.append(i); return 1");
+        browser()
+                .run(
+                        "const s = document.createElement('script'); s.textContent = 'window.ran = 1'; document.body.append(s);"
+                                + "const i = document.createElement('img'); i.setAttribute('onerror', 'window.ran = 2'); i.src = 'data:,x'; document.body.append(i); return 1");
 
         assertThat(browser().run("return window.ran === undefined")).isEqualTo(true);
         browser().complaints();

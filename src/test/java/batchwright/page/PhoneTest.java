@@ -98,7 +98,8 @@ class PhoneTest {
         assertThat(page.get("/phone").body()).contains("A phone, since ");
 
         assertThat(pair(HttpClient.newHttpClient(), key).statusCode()).isEqualTo(403);
-        assertThat(pair(HttpClient.newHttpClient(), "A".repeat(32)).statusCode()).isEqualTo(403);
+        assertThat(pair(HttpClient.newHttpClient(), "A".repeat(32)).statusCode())
+                .isEqualTo(403);
     }
 
     @Test
@@ -112,7 +113,8 @@ class PhoneTest {
     @Test
     void a_phone_that_was_ended_is_out() throws Exception {
         pair(phone, key());
-        Matcher number = Pattern.compile("name=\"phone\" value=\"(\\d+)\"").matcher(page.get("/phone").body());
+        Matcher number = Pattern.compile("name=\"phone\" value=\"(\\d+)\"")
+                .matcher(page.get("/phone").body());
         assertThat(number.find()).isTrue();
         page.post("/phone/end", "phone", number.group(1));
 
@@ -139,7 +141,7 @@ class PhoneTest {
     @Test
     void the_code_in_the_terminal_says_the_address() throws Exception {
         String key = key();
-        String[] lines = page.terminal.get(0).split("\n");
+        String[] lines = page.terminal.get(0).lines().toArray(String[]::new);
         String[] code = Arrays.copyOfRange(lines, 2, lines.length);
         int width = code[0].length();
         int scale = 4;
@@ -154,7 +156,9 @@ class PhoneTest {
         }
         var picture = new RGBLuminanceSource(width * scale, code.length * 2 * scale, pixels);
 
-        assertThat(new QRCodeReader().decode(new BinaryBitmap(new HybridBinarizer(picture))).getText())
+        assertThat(new QRCodeReader()
+                        .decode(new BinaryBitmap(new HybridBinarizer(picture)))
+                        .getText())
                 .isEqualTo(host() + "/pair?key=" + key);
     }
 }

@@ -11,8 +11,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -51,7 +51,9 @@ class ShopTest {
     private List<String> book(String word) throws IOException {
         Path book = page.folder.resolve("profiles/book.txt");
         return Files.exists(book)
-                ? Files.readAllLines(book).stream().filter(l -> l.contains(word)).toList()
+                ? Files.readAllLines(book).stream()
+                        .filter(l -> l.contains(word))
+                        .toList()
                 : List.of();
     }
 
@@ -59,7 +61,12 @@ class ShopTest {
     void a_tick_is_a_line_of_the_book_and_taking_it_back_undoes_it() throws IOException {
         tick("yes", "1");
 
-        assertThat(book("couscous")).hasSize(1).first().asString().startsWith("2026-11-30 bought ").contains(" g couscous for ");
+        assertThat(book("couscous"))
+                .hasSize(1)
+                .first()
+                .asString()
+                .startsWith("2026-11-30 bought ")
+                .contains(" g couscous for ");
         assertThat(page.get("/shop").body()).contains("aria-checked=\"true\"");
 
         tick("no", "2");
@@ -91,7 +98,19 @@ class ShopTest {
     @Test
     void another_pack_is_written_as_it_was_and_its_price_is_noted() throws IOException {
         page.post(
-                "/shop/other", "plan", PLAN, "line", couscous, "packs", "2", "pack", "500 g", "price", "3.27", "remember", "yes");
+                "/shop/other",
+                "plan",
+                PLAN,
+                "line",
+                couscous,
+                "packs",
+                "2",
+                "pack",
+                "500 g",
+                "price",
+                "3.27",
+                "remember",
+                "yes");
 
         assertThat(book("couscous")).containsExactly("2026-11-30 bought 2 x 500 g couscous for 6.54");
         assertThat(page.file("foods/shop.csv")).containsPattern("couscous,corner market,pack,500 ?g?,3.27,");
@@ -100,8 +119,8 @@ class ShopTest {
 
     @Test
     void what_cannot_be_a_price_stays_in_its_field() throws IOException {
-        HttpResponse<String> wrong =
-                page.post("/shop/other", "plan", PLAN, "line", couscous, "packs", "2", "pack", "500 g", "price", "cheap");
+        HttpResponse<String> wrong = page.post(
+                "/shop/other", "plan", PLAN, "line", couscous, "packs", "2", "pack", "500 g", "price", "cheap");
 
         assertThat(wrong.statusCode()).isEqualTo(422);
         assertThat(wrong.body()).contains("<title>Error: ", "value=\"cheap\"", "href=\"#price-" + couscous + "\"");
@@ -112,7 +131,8 @@ class ShopTest {
     void without_what_is_not_there_another_plan_is_shown_and_kept() throws Exception {
         String peas = line("chickpeas");
         page.post("/shop/tick", "plan", PLAN, "line", peas, "on", "yes", "number", "1");
-        int lastLine = Files.readAllLines(page.folder.resolve("profiles/book.txt")).size();
+        int lastLine =
+                Files.readAllLines(page.folder.resolve("profiles/book.txt")).size();
         page.post("/shop/missing", "plan", PLAN, "line", couscous);
         String shown = page.get("/shop/without").body();
         for (int i = 0; i < 300 && shown.contains("data-working=\"yes\""); i++) {
@@ -121,7 +141,10 @@ class ShopTest {
         }
         assertThat(shown).contains("Still to pay: ", "with the plan so far", "Keep this plan");
 
-        assertThat(page.post("/shop/keep").body()).contains("data-plan=\"2026-11-30-2\"").doesNotContain("data-name=\"couscous\"");
-        assertThat(page.file("profiles/plans/2026-11-30-2.json")).contains("\"kept_after_book_line\" : " + lastLine + "\n");
+        assertThat(page.post("/shop/keep").body())
+                .contains("data-plan=\"2026-11-30-2\"")
+                .doesNotContain("data-name=\"couscous\"");
+        assertThat(page.file("profiles/plans/2026-11-30-2.json"))
+                .contains("\"kept_after_book_line\" : " + lastLine + "\n");
     }
 }

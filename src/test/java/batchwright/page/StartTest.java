@@ -45,7 +45,13 @@ class StartTest {
             assertThat(page.post("/start/save", "name", "Zoë B").body()).contains("Saved as profiles/zoe-b.yaml");
 
             assertThat(page.file("profiles/zoe-b.yaml"))
-                    .contains("eater: zoe-b", "age: 31", "weight: 70 kg", "activity: facts", "day: sitting", "avoid: [peanut]");
+                    .contains(
+                            "eater: zoe-b",
+                            "age: 31",
+                            "weight: 70 kg",
+                            "activity: facts",
+                            "day: sitting",
+                            "avoid: [peanut]");
             assertThat(folder.resolve("profiles/draft.txt")).doesNotExist();
             assertThat(Desk.answer(page)).contains("5 days for Zoë B").contains("USD");
         }

@@ -37,10 +37,13 @@ class StoveTest {
     @Test
     @Order(1)
     void a_step_holds_what_it_takes_in_hand() throws IOException {
-        String couscous = page.file("profiles/plans/2026-11-30.json").replaceAll("(?s).*\"food\" : \"couscous\",\\s*\"grams\" : ([0-9]+).*", "$1");
+        String couscous = page.file("profiles/plans/2026-11-30.json")
+                .replaceAll("(?s).*\"food\" : \"couscous\",\\s*\"grams\" : ([0-9]+).*", "$1");
 
         assertThat(page.get("/stove").body())
-                .contains("<strong>" + couscous + " g</strong> <bdi>couscous</bdi>", "Pour boiling water over the couscous");
+                .contains(
+                        "<strong>" + couscous + " g</strong> <bdi>couscous</bdi>",
+                        "Pour boiling water over the couscous");
     }
 
     /** 6 boxes that are alike: each a sixth of what is in the pot, 4800 - 2100 = 2700 g, to the 5 g of the scale. */
@@ -74,18 +77,21 @@ class StoveTest {
         assertThat(page.post("/stove/cooked", "dish", KeptKitchen.DISH).body())
                 .as("nothing was bought")
                 .contains("There is a problem", "more than there was", "It is right all the same");
-        assertThat(page.post("/stove/cooked", "dish", KeptKitchen.DISH, "sure", "yes").body())
+        assertThat(page.post("/stove/cooked", "dish", KeptKitchen.DISH, "sure", "yes")
+                        .body())
                 .contains("Cooked: written down.");
         assertThat(pot("/stove/pot/filled", "4800", "2100").body()).contains("Filled: written down.");
 
         assertThat(Files.readAllLines(page.folder.resolve("profiles/book.txt")))
                 .anyMatch(line -> line.startsWith("2026-11-30 cooked chickpea_tagine from "))
-                .anyMatch(line -> line.startsWith("2026-11-30 filled 6 chickpea_tagine for parent-holding in fridge until 2026-12-03, "));
+                .anyMatch(line -> line.startsWith(
+                        "2026-11-30 filled 6 chickpea_tagine for parent-holding in fridge until 2026-12-03, "));
     }
 
     @Test
     void only_what_is_cooked_can_be_written() {
-        assertThat(page.post("/stove/cooked", "dish", "turkey_chili").statusCode()).isEqualTo(422);
+        assertThat(page.post("/stove/cooked", "dish", "turkey_chili").statusCode())
+                .isEqualTo(422);
     }
 
     @Test

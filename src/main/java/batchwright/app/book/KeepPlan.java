@@ -32,7 +32,8 @@ public final class KeepPlan {
         this.there = workspace.value(workspace.source().keptPlans()).stream()
                 .map(file -> file.path().substring(file.path().lastIndexOf('/') + 1))
                 .toList();
-        this.bookLine = workspace.on(LocalDate.MAX).book().last().map(Entry::line).orElse(0);
+        this.bookLine =
+                workspace.on(LocalDate.MAX).book().last().map(Entry::line).orElse(0);
     }
 
     /**

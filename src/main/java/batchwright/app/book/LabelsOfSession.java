@@ -55,11 +55,15 @@ public final class LabelsOfSession {
             Batch batch = batch(kept);
             for (int f = 0; f < kept.fills().size(); f++) {
                 Fill fill = batch.fills().get(f);
-                kept.fills().get(f).eater().ifPresent(eater -> add(labels, batch, fill, eater, eaters.indexOf(eater) + 1));
+                kept.fills()
+                        .get(f)
+                        .eater()
+                        .ifPresent(eater -> add(labels, batch, fill, eater, eaters.indexOf(eater) + 1));
             }
         }
         return new LabelledSession(
-                "cooking of " + session.date() + " for " + String.join(" and ", eaters.stream().map(name).toList()),
+                "cooking of " + session.date() + " for "
+                        + String.join(" and ", eaters.stream().map(name).toList()),
                 session.date(),
                 session.day(),
                 labels);

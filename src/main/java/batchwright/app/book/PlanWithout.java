@@ -82,7 +82,8 @@ public final class PlanWithout {
             return Optional.empty();
         }
         BigDecimal all = BigDecimal.valueOf(
-                plan.kept().budgetMinor().getAsLong(), workspace.foods().currency().digits());
+                plan.kept().budgetMinor().getAsLong(),
+                workspace.foods().currency().digits());
         BigDecimal paid = ShoppingSoFar.of(plan, workspace.book()).paid();
         return Optional.of(new TypedSum(all.subtract(paid).max(BigDecimal.ZERO)));
     }

@@ -31,7 +31,8 @@ record FilesStamp(Map<String, OneFile> files) {
         Map<String, OneFile> files = new TreeMap<>();
         for (String inside : new String[] {"foods", "profiles"}) {
             Path top = folder.resolve(inside);
-            try (Stream<Path> paths = Files.exists(top) ? Files.walk(top, DEPTH, FileVisitOption.FOLLOW_LINKS) : Stream.of()) {
+            try (Stream<Path> paths =
+                    Files.exists(top) ? Files.walk(top, DEPTH, FileVisitOption.FOLLOW_LINKS) : Stream.of()) {
                 for (Path path : (Iterable<Path>) paths::iterator) {
                     files.put(path.toString(), OneFile.of(Files.readAttributes(path, BasicFileAttributes.class)));
                     if (files.size() > MOST_FILES) {

@@ -3,7 +3,6 @@ package batchwright.cli.serve;
 import batchwright.cli.Batchwright;
 import batchwright.cli.Given;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
@@ -18,7 +17,10 @@ import picocli.CommandLine.ParentCommand;
             "same book as the commands; both can be used in turn. Nothing leaves this",
             "computer, and nobody else gets in. Ctrl-C ends it."
         },
-        footer = {"  java -jar target/batchwright.jar serve", "  java -jar target/batchwright.jar serve --data my-kitchen"})
+        footer = {
+            "  java -jar target/batchwright.jar serve",
+            "  java -jar target/batchwright.jar serve --data my-kitchen"
+        })
 public final class ServeCommand implements Callable<Integer> {
     private static final int MOST_PORT = 65_535;
 
@@ -31,7 +33,8 @@ public final class ServeCommand implements Callable<Integer> {
             names = "--port",
             paramLabel = "N",
             defaultValue = "8437",
-            description = "Where the page is reached, 1024 to 65535, or 0 for any that is free; default ${DEFAULT-VALUE}.")
+            description =
+                    "Where the page is reached, 1024 to 65535, or 0 for any that is free; default ${DEFAULT-VALUE}.")
     private String port = "";
 
     @Override

@@ -35,7 +35,10 @@ public final class CupboardSituation implements Situation {
     private static void show(Visit visit, Map<String, String> typed, List<Trouble> troubles) {
         Workspace workspace = visit.workspace();
         var page = CupboardPage.of(
-                visit.frame(Place.CUPBOARD, "Cupboard", troubles), FindAtHome.answer(workspace), workspace.kitchen(), typed);
+                visit.frame(Place.CUPBOARD, "Cupboard", troubles),
+                FindAtHome.answer(workspace),
+                workspace.kitchen(),
+                typed);
         if (troubles.isEmpty()) {
             visit.show("cupboard", page);
         } else {
@@ -53,7 +56,8 @@ public final class CupboardSituation implements Situation {
             return;
         }
         String until = visit.field("until");
-        String words = "counted " + visit.field("grams") + " " + food.get().id() + (until.isEmpty() ? "" : " until " + until);
+        String words =
+                "counted " + visit.field("grams") + " " + food.get().id() + (until.isEmpty() ? "" : " until " + until);
         try {
             new WriteInBook(workspace, kitchen, visit.field("sure").equals("yes"))
                     .add(words, visit.files().today());
@@ -86,7 +90,8 @@ public final class CupboardSituation implements Situation {
             var answer = new EnterPrice(workspace, kitchen)
                     .enter(
                             food.get(),
-                            new SeenPrice(visit.field("shop"), visit.field("pack"), Optional.empty(), visit.field("price")));
+                            new SeenPrice(
+                                    visit.field("shop"), visit.field("pack"), Optional.empty(), visit.field("price")));
             visit.go(
                     HERE,
                     "Line " + answer.number() + " of the table of prices is now: " + answer.line() + "."

@@ -61,8 +61,10 @@ final class DeskBoard {
     synchronized void ask(DeskWish wish, Workspace workspace) {
         running.ifPresent(SearchWatch::end);
         int number = state.number() + 1;
-        Optional<PlanAnswer> before =
-                state.found().flatMap(Found::answer).filter(a -> a.plan().isPresent()).or(state::before);
+        Optional<PlanAnswer> before = state.found()
+                .flatMap(Found::answer)
+                .filter(a -> a.plan().isPresent())
+                .or(state::before);
         state = new State(number, wish, Optional.of("Searching."), state.found(), before);
         var watch = new SearchWatch(says -> working(number, says));
         running = Optional.of(watch);
@@ -88,7 +90,9 @@ final class DeskBoard {
                                     request -> {})),
                             "");
         } catch (Refused refused) {
-            found = refused(workspace, refused.faults().stream().map(DeskBoard::sentence).collect(Collectors.joining(" ")));
+            found = refused(
+                    workspace,
+                    refused.faults().stream().map(DeskBoard::sentence).collect(Collectors.joining(" ")));
         } catch (FailedAudit audit) {
             found = refused(workspace, "A fault of ours: the plan did not pass its audit, so it is not shown.");
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {

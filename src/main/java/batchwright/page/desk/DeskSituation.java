@@ -38,7 +38,7 @@ public final class DeskSituation implements Situation {
     private static final String HERE = "/desk";
     private static final int KNOCK_SECONDS = 15;
     private static final ReportStyle STYLE =
-            new ReportStyle(new LabelStyle(LabelSheet.values()[0], LabelRounding.values()[0]));
+            new ReportStyle(new LabelStyle(LabelSheet.of("a4-2x7").orElseThrow(), LabelRounding.US));
 
     private final MakePlan plans;
     private final Map<Visitor, DeskBoard> boards = new ConcurrentHashMap<>();
@@ -55,12 +55,15 @@ public final class DeskSituation implements Situation {
     @Override
     public void open(Routes routes) {
         routes.get(HERE, visit -> show(visit, board(visit).state().wish(), List.of()))
-                .get(HERE + "/answer", visit -> visit.show("deskanswer", page(visit, board(visit).state().wish(), List.of())))
+                .get(
+                        HERE + "/answer",
+                        visit -> visit.show(
+                                "deskanswer", page(visit, board(visit).state().wish(), List.of())))
                 .get(HERE + "/report", this::report)
                 .post(HERE, this::ask)
                 .post(HERE + "/keep", this::keep)
                 .events(HERE + "/events", (visit, client) -> board(visit).listen(client));
-        clock.scheduleAtFixedRate(
+        var unused = clock.scheduleAtFixedRate(
                 () -> boards.values().forEach(DeskBoard::knock), KNOCK_SECONDS, KNOCK_SECONDS, TimeUnit.SECONDS);
     }
 
@@ -140,7 +143,9 @@ public final class DeskSituation implements Situation {
     }
 
     private static Optional<PlanAnswer> planned(DeskBoard.State state) {
-        return state.found().flatMap(DeskBoard.Found::answer).filter(a -> a.plan().isPresent());
+        return state.found()
+                .flatMap(DeskBoard.Found::answer)
+                .filter(a -> a.plan().isPresent());
     }
 
     private static DeskAnswer answer(DeskBoard.Found found, DeskBoard.State state) {

@@ -80,7 +80,8 @@ record DeskWish(
             troubles.add(new Trouble("budget", "Enter the most to spend as a number such as 60 or 60.50."));
         }
         if (troubles.isEmpty() && Integer.parseInt(sessions) > Integer.parseInt(days)) {
-            troubles.add(new Trouble("sessions", "Each cooking session needs a day of its own: enter at most " + days + "."));
+            troubles.add(new Trouble(
+                    "sessions", "Each cooking session needs a day of its own: enter at most " + days + "."));
         }
         if (troubles.isEmpty() && !with.isEmpty() && Integer.parseInt(sessions) > 1) {
             troubles.add(new Trouble(

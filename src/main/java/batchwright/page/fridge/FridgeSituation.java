@@ -33,7 +33,9 @@ public final class FridgeSituation implements Situation {
                 .post(HERE + "/planned", visit -> write(visit, "planned", "ate " + eater(visit) + " as planned"))
                 .post(HERE + "/all", visit -> write(visit, "all", "ate " + eater(visit) + " nothing else"))
                 .post(HERE + "/eaten", visit -> write(visit, "eaten", "ate " + eater(visit) + " 1 " + dish(visit)))
-                .post(HERE + "/thrown", visit -> write(visit, "thrown", "threw away 1 " + dish(visit) + " of " + eater(visit)))
+                .post(
+                        HERE + "/thrown",
+                        visit -> write(visit, "thrown", "threw away 1 " + dish(visit) + " of " + eater(visit)))
                 .post(HERE + "/done", visit -> write(visit, "done", done(visit)))
                 .post(HERE + "/else", visit -> typed(visit, "else", "ate " + eater(visit) + " "))
                 .post(HERE + "/weighed", visit -> typed(visit, "weighed", "weighed " + eater(visit) + " "))
@@ -69,13 +71,15 @@ public final class FridgeSituation implements Situation {
                 .map(lot -> lot.boxes().dish())
                 .filter(asked::equals)
                 .findFirst()
-                .orElseThrow(() -> Refused.because("there is no such box", "Reload the page: it may be eaten already."));
+                .orElseThrow(
+                        () -> Refused.because("there is no such box", "Reload the page: it may be eaten already."));
     }
 
     /** Only what the page itself offers. */
     private static String done(Visit visit) {
         String words = visit.field("words");
-        if (!words.matches("(cooked|filled) [a-z0-9_]+ as planned|(thawed|threw away) [0-9]{1,3} [a-z0-9_]+ of [A-Za-z0-9_-]+")) {
+        if (!words.matches(
+                "(cooked|filled) [a-z0-9_]+ as planned|(thawed|threw away) [0-9]{1,3} [a-z0-9_]+ of [A-Za-z0-9_-]+")) {
             throw Refused.because("there is no such thing to do", "Reload the page.");
         }
         return words;
@@ -90,10 +94,7 @@ public final class FridgeSituation implements Situation {
         } catch (Refused refused) {
             String says = says(refused);
             String what = visit.field("dish").isEmpty() ? visit.field("words") : visit.field("dish");
-            show(
-                    visit,
-                    new Typed(visit.field("eater"), tapped, what, isDoubt(says)),
-                    List.of(new Trouble("", says)));
+            show(visit, new Typed(visit.field("eater"), tapped, what, isDoubt(says)), List.of(new Trouble("", says)));
         }
     }
 
@@ -115,14 +116,12 @@ public final class FridgeSituation implements Situation {
             return;
         }
         try {
-            BookAnswer answer = book(visit, sure).add(before + withUnit(field, words), visit.files().today());
+            BookAnswer answer = book(visit, sure)
+                    .add(before + withUnit(field, words), visit.files().today());
             visit.go(HERE, said(answer));
         } catch (Refused refused) {
             String says = says(refused);
-            show(
-                    visit,
-                    new Typed(eater, field, words, isDoubt(says)),
-                    List.of(new Trouble(field + "-" + eater, says)));
+            show(visit, new Typed(eater, field, words, isDoubt(says)), List.of(new Trouble(field + "-" + eater, says)));
         }
     }
 

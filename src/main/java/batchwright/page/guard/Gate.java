@@ -86,7 +86,8 @@ public final class Gate {
         Visitor visitor = visitors.of(Objects.requireNonNullElse(request.cookie(COOKIE), ""))
                 .orElseThrow(() -> new NotLetIn(403, "this browser was not let in, or is out again", AGAIN));
         if (!reads && !visitor.token().is(token(request))) {
-            throw new NotLetIn(403, "what was sent did not come from a page of ours", "Reload the page, and send it again.");
+            throw new NotLetIn(
+                    403, "what was sent did not come from a page of ours", "Reload the page, and send it again.");
         }
         request.attribute(VISITOR, visitor);
     }

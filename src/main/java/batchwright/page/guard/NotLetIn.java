@@ -3,6 +3,7 @@ package batchwright.page.guard;
 /** Thrown when a request is turned away. */
 public final class NotLetIn extends RuntimeException {
     private final int status;
+    private final String wrong;
     private final String cure;
 
     /**
@@ -12,11 +13,16 @@ public final class NotLetIn extends RuntimeException {
     public NotLetIn(int status, String wrong, String cure) {
         super(wrong, null, false, false);
         this.status = status;
+        this.wrong = wrong;
         this.cure = cure;
     }
 
     public int status() {
         return status;
+    }
+
+    public String wrong() {
+        return wrong;
     }
 
     public String cure() {

@@ -23,8 +23,7 @@ public final class Secret {
     }
 
     public boolean is(String other) {
-        return MessageDigest.isEqual(
-                text.getBytes(StandardCharsets.UTF_8), other.getBytes(StandardCharsets.UTF_8));
+        return MessageDigest.isEqual(text.getBytes(StandardCharsets.UTF_8), other.getBytes(StandardCharsets.UTF_8));
     }
 
     /** For the one who may know it. */

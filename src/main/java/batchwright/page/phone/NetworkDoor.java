@@ -53,11 +53,12 @@ public final class NetworkDoor {
         }
         InetAddress address = addresses.get().stream()
                 .findFirst()
-                .orElseThrow(() -> Refused.because(
-                        "this computer is on no network of the house", "Connect it, and try again."));
+                .orElseThrow(() ->
+                        Refused.because("this computer is on no network of the house", "Connect it, and try again."));
         Server jetty = server.orElseThrow();
         HttpConnectionFactory http = jetty.getConnectors()[0].getConnectionFactory(HttpConnectionFactory.class);
-        var connector = new ServerConnector(jetty, ACCEPTORS, SELECTORS, new HttpConnectionFactory(http.getHttpConfiguration()));
+        var connector = new ServerConnector(
+                jetty, ACCEPTORS, SELECTORS, new HttpConnectionFactory(http.getHttpConfiguration()));
         connector.setHost(address.getHostAddress());
         connector.setPort(port);
         jetty.addConnector(connector);
@@ -66,7 +67,8 @@ public final class NetworkDoor {
         } catch (Exception taken) {
             jetty.removeConnector(connector);
             throw Refused.because(
-                    "phones cannot reach port " + port + " of this computer", "Perhaps something else listens there; start the page with another port.");
+                    "phones cannot reach port " + port + " of this computer",
+                    "Perhaps something else listens there; start the page with another port.");
         }
         open = Optional.of(connector);
         hosts.reachedFromNetwork(host());

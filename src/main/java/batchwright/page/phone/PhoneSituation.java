@@ -77,8 +77,9 @@ public final class PhoneSituation implements Situation {
         refusePhones(visit);
         door.open();
         key = Optional.of(visitors.phoneKey());
-        address().ifPresent(address -> terminal.accept(
-                "Open this address on a phone on the same network, once:\n" + address + "\n" + new QrCode(address).blocks()));
+        address()
+                .ifPresent(address -> terminal.accept("Open this address on a phone on the same network, once:\n"
+                        + address + "\n" + new QrCode(address).blocks()));
         visit.go(HERE);
     }
 

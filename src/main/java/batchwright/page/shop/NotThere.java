@@ -74,7 +74,8 @@ final class NotThere {
 
     void ask(Visit visit, ShoppingSoFar soFar, ShoppingSoFar.Line line) {
         Workspace workspace = visit.workspace();
-        KeptSession session = workspace.keptPlans()
+        KeptSession session = workspace
+                .keptPlans()
                 .next(visit.files().today())
                 .filter(next -> next.plan().equals(soFar.plan()))
                 .orElseThrow(() -> Refused.because("this list is not the one that holds any more", "Reload the page."));
@@ -92,7 +93,8 @@ final class NotThere {
         } catch (Refused refused) {
             found = new Found(Optional.empty(), ShopWords.sentences(refused));
         } catch (FailedAudit audit) {
-            found = new Found(Optional.empty(), "A fault of ours: the plan did not pass its audit, so it is not shown.");
+            found = new Found(
+                    Optional.empty(), "A fault of ours: the plan did not pass its audit, so it is not shown.");
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
             found = new Found(Optional.empty(), "Something went wrong inside the program; no plan is shown.");
         }
@@ -101,16 +103,24 @@ final class NotThere {
 
     private Search search(Visit visit) {
         return Optional.ofNullable(searches.get(visit.visitor()))
-                .orElseThrow(() -> Refused.because("nothing was said to be missing", "Go to the list, and say what is not there."));
+                .orElseThrow(() -> Refused.because(
+                        "nothing was said to be missing", "Go to the list, and say what is not there."));
     }
 
     void show(Visit visit) {
         Search search = search(visit);
         Workspace workspace = visit.workspace();
         Kitchen kitchen = workspace.kitchen();
-        String name = Optional.ofNullable(kitchen.foods().get(search.food)).map(Food::name).orElse(search.food);
+        String name = Optional.ofNullable(kitchen.foods().get(search.food))
+                .map(Food::name)
+                .orElse(search.food);
         Frame frame = visit.frame(Place.SHOP, "Without " + name);
-        visit.show("without", search.found.get().map(found -> found(frame, search, found, workspace, kitchen)).orElseGet(() -> WithoutPage.working(frame)));
+        visit.show(
+                "without",
+                search.found
+                        .get()
+                        .map(found -> found(frame, search, found, workspace, kitchen))
+                        .orElseGet(() -> WithoutPage.working(frame)));
     }
 
     private static WithoutPage found(Frame frame, Search search, Found found, Workspace workspace, Kitchen kitchen) {
@@ -121,9 +131,10 @@ final class NotThere {
         return answer.plan()
                 .flatMap(plan -> KeptPlanJson.read(json(answer), 1))
                 .map(after -> of(frame, search, after, answer, workspace, kitchen))
-                .orElseGet(() -> WithoutPage.none(
-                        frame,
-                        "No plan was found without it. Take something like it, look in another shop, or loosen the plan at the desk."));
+                .orElseGet(
+                        () -> WithoutPage.none(
+                                frame,
+                                "No plan was found without it. Take something like it, look in another shop, or loosen the plan at the desk."));
     }
 
     private static WithoutPage of(
@@ -143,7 +154,8 @@ final class NotThere {
 
     void keep(Visit visit) {
         Search search = search(visit);
-        PlanAnswer answer = search.found.get()
+        PlanAnswer answer = search.found
+                .get()
                 .flatMap(Found::answer)
                 .filter(a -> a.plan().isPresent())
                 .orElseThrow(() -> Refused.because("there is no plan without it yet", "Wait until it is worked out."));

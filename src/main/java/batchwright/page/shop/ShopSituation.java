@@ -54,11 +54,7 @@ public final class ShopSituation implements Situation {
         var frame = visit.frame(Place.SHOP, "Shop", troubles);
         Optional<KeptSession> session = workspace.keptPlans().next(visit.files().today());
         ShopPage page = session.map(next -> ShopPage.of(
-                        frame,
-                        next,
-                        ShoppingSoFar.of(next.plan(), workspace.book()),
-                        workspace.kitchen(),
-                        typed))
+                        frame, next, ShoppingSoFar.of(next.plan(), workspace.book()), workspace.kitchen(), typed))
                 .orElseGet(() -> ShopPage.nothing(frame));
         if (troubles.isEmpty()) {
             visit.show("shop", page);
@@ -70,7 +66,8 @@ public final class ShopSituation implements Situation {
     /** Of the plan that the list was made for, also when another one was kept meanwhile: it was bought all the same. */
     private static ShoppingSoFar soFar(Visit visit) {
         Workspace workspace = visit.workspace();
-        KeptPlan plan = workspace.keptPlans()
+        KeptPlan plan = workspace
+                .keptPlans()
                 .of(visit.field("plan"))
                 .orElseThrow(() -> Refused.because("there is no such list any more", "Reload the page."));
         return ShoppingSoFar.of(plan, workspace.book());
@@ -92,11 +89,14 @@ public final class ShopSituation implements Situation {
                 if (!line.isTaken()) {
                     int digits = visit.workspace().foods().currency().digits();
                     book(visit, true)
-                            .add(EventWords.of(line.planned().bought(digits)), visit.files().today());
+                            .add(
+                                    EventWords.of(line.planned().bought(digits)),
+                                    visit.files().today());
                 }
             } else {
-                line.taken().forEach(bought -> book(visit, true)
-                        .undo(OptionalInt.of(bought.entry().line())));
+                line.taken()
+                        .forEach(bought -> book(visit, true)
+                                .undo(OptionalInt.of(bought.entry().line())));
             }
             seen.took(visit.visitor(), visit.field("number"));
         }
@@ -120,7 +120,8 @@ public final class ShopSituation implements Situation {
         String words = "bought %s x %s %s for %s"
                 .formatted(packs, other.pack(), line.planned().food(), price.toPlainString());
         try {
-            book(visit, visit.field("sure").equals("yes")).add(words, visit.files().today());
+            book(visit, visit.field("sure").equals("yes"))
+                    .add(words, visit.files().today());
         } catch (Refused refused) {
             String says = ShopWords.sentences(refused);
             show(
@@ -129,7 +130,9 @@ public final class ShopSituation implements Situation {
                     List.of(new Trouble("pack-" + line.number(), says)));
             return;
         }
-        visit.go(HERE, "Written down as taken." + (visit.field("remember").equals("yes") ? price(visit, line, other) : ""));
+        visit.go(
+                HERE,
+                "Written down as taken." + (visit.field("remember").equals("yes") ? price(visit, line, other) : ""));
     }
 
     private static List<Trouble> troubles(int line, Other other) {

@@ -9,7 +9,8 @@ final class ShopWords {
 
     static String sentences(Refused refused) {
         return refused.faults().stream()
-                .map(fault -> Character.toUpperCase(fault.wrong().charAt(0)) + fault.wrong().substring(1) + ". " + fault.cure())
+                .map(fault -> Character.toUpperCase(fault.wrong().charAt(0))
+                        + fault.wrong().substring(1) + ". " + fault.cure())
                 .collect(Collectors.joining(" "));
     }
 }

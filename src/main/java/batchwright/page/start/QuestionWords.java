@@ -51,7 +51,12 @@ final class QuestionWords {
         String example = new UsualUnits(answers).hint(question);
         return switch (question.key()) {
             case "sex" ->
-                one(question, "As the published equations use it.", "", new Choice("female", "Female"), new Choice("male", "Male"));
+                one(
+                        question,
+                        "As the published equations use it.",
+                        "",
+                        new Choice("female", "Female"),
+                        new Choice("male", "Male"));
             case ProfileQuestion.ACTIVITY, "day" ->
                 one(
                         question,
@@ -126,7 +131,9 @@ final class QuestionWords {
 
     private static List<Choice> avoidable() {
         return Stream.concat(
-                        Diet.all().stream().map(diet -> new Choice(diet.name(), capital(diet.name().replace('_', ' ')))),
+                        Diet.all().stream()
+                                .map(diet -> new Choice(
+                                        diet.name(), capital(diet.name().replace('_', ' ')))),
                         Arrays.stream(Allergen.values())
                                 .map(allergen -> new Choice(allergen.id(), capital(allergen.label()))))
                 .toList();
@@ -138,7 +145,8 @@ final class QuestionWords {
         return switch (question.key()) {
             case ProfileQuestion.ACTIVITY -> chosen(List.of(answers.all().getOrDefault("day", said)), question);
             case ProfileQuestion.HEALTH -> new Answer(groups(), "");
-            case "avoid" -> chosen(Arrays.stream(said.split(",")).map(String::strip).toList(), question);
+            case "avoid" ->
+                chosen(Arrays.stream(said.split(",")).map(String::strip).toList(), question);
             default -> said.isEmpty() ? Answer.NONE : chosen(List.of(said), question);
         };
     }
@@ -152,10 +160,15 @@ final class QuestionWords {
     }
 
     private Answer chosen(List<String> said, ProfileQuestion question) {
-        List<String> choices = asked(question).choices().stream().map(Choice::value).toList();
+        List<String> choices =
+                asked(question).choices().stream().map(Choice::value).toList();
         return new Answer(
                 said.stream().filter(choices::contains).toList(),
-                String.join(", ", said.stream().filter(s -> !choices.contains(s) && !s.equals(NONE)).toList()));
+                String.join(
+                        ", ",
+                        said.stream()
+                                .filter(s -> !choices.contains(s) && !s.equals(NONE))
+                                .toList()));
     }
 
     private static String capital(String text) {

@@ -99,9 +99,11 @@ final class Questions {
 
     private static String joined(ProfileQuestion question, List<String> chosen, String words) {
         if (question.key().equals("avoid")) {
-            String all = String.join(", ", Stream.concat(chosen.stream(), Stream.of(words))
-                    .filter(part -> !part.isEmpty())
-                    .toList());
+            String all = String.join(
+                    ", ",
+                    Stream.concat(chosen.stream(), Stream.of(words))
+                            .filter(part -> !part.isEmpty())
+                            .toList());
             return all.isEmpty() ? QuestionWords.NONE : all;
         }
         return words.isEmpty() ? String.join(", ", chosen) : words;

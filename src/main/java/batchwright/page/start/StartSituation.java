@@ -68,7 +68,8 @@ public final class StartSituation implements Situation {
 
     private static Questions questions(Visit visit) {
         if (!visit.files().isOwn()) {
-            throw Refused.because("there is no folder of your own yet", "Go to Eaters, and begin with the starter files.");
+            throw Refused.because(
+                    "there is no folder of your own yet", "Go to Eaters, and begin with the starter files.");
         }
         return new Questions(visit.workspace());
     }
@@ -79,7 +80,11 @@ public final class StartSituation implements Situation {
                 .next()
                 .ifPresentOrElse(
                         question -> ask(
-                                visit, questions, question, new QuestionWords(questions.answers()).answered(question), List.of()),
+                                visit,
+                                questions,
+                                question,
+                                new QuestionWords(questions.answers()).answered(question),
+                                List.of()),
                         () -> visit.go(CHECK));
     }
 
@@ -105,7 +110,8 @@ public final class StartSituation implements Situation {
             Visit visit, Questions questions, ProfileQuestion question, Answer answer, List<String> wrong) {
         var words = new QuestionWords(questions.answers());
         var asked = words.asked(question);
-        String field = asked.choices().isEmpty() ? "words" : asked.choices().get(0).id();
+        String field =
+                asked.choices().isEmpty() ? "words" : asked.choices().get(0).id();
         var page = new QuestionPage(
                 visit.frame(
                         Place.START,
@@ -161,7 +167,10 @@ public final class StartSituation implements Situation {
             return;
         }
         var page = new CheckPage(
-                visit.frame(Place.START, "Check your answers", troubles), questions.lines(), questions.cautions(), name);
+                visit.frame(Place.START, "Check your answers", troubles),
+                questions.lines(),
+                questions.cautions(),
+                name);
         if (troubles.isEmpty()) {
             visit.show("check", page);
         } else {

@@ -60,11 +60,12 @@ public final class StoveSituation implements Situation {
         var frame = visit.frame(Place.STOVE, "Stove", troubles);
         StovePage page = next(visit, workspace)
                 .map(session -> StovePage.of(
-                        frame,
-                        session,
-                        kitchen,
-                        done(session, workspace.book()),
-                        id -> eaters.name(id, kitchen)).with(pot, doubt))
+                                frame,
+                                session,
+                                kitchen,
+                                done(session, workspace.book()),
+                                id -> eaters.name(id, kitchen))
+                        .with(pot, doubt))
                 .orElseGet(() -> StovePage.nothing(frame));
         if (troubles.isEmpty()) {
             visit.show("stove", page);
@@ -84,8 +85,15 @@ public final class StoveSituation implements Situation {
 
     private static Done done(KeptSession session, Book book) {
         return new Done(
-                of(session, book.all(Event.Cooked.class).map(cooked -> new On(cooked, cooked.event().dish()))),
-                of(session, book.all(Event.Filled.class).map(filled -> new On(filled, filled.event().boxes().dish()))));
+                of(
+                        session,
+                        book.all(Event.Cooked.class)
+                                .map(cooked -> new On(cooked, cooked.event().dish()))),
+                of(
+                        session,
+                        book.all(Event.Filled.class)
+                                .map(filled ->
+                                        new On(filled, filled.event().boxes().dish()))));
     }
 
     private record On(Book.Of<?> line, String dish) {}
@@ -121,7 +129,8 @@ public final class StoveSituation implements Situation {
 
     private static WriteInBook book(Visit visit) {
         Workspace workspace = visit.workspace();
-        return new WriteInBook(workspace, workspace.kitchen(), visit.field("sure").equals("yes"));
+        return new WriteInBook(
+                workspace, workspace.kitchen(), visit.field("sure").equals("yes"));
     }
 
     /** What was typed stays in its fields when it cannot be right. */
@@ -144,7 +153,8 @@ public final class StoveSituation implements Situation {
         }
         Workspace workspace = visit.workspace();
         try {
-            SharedPot shared = new SharePot(workspace, workspace.kitchen(), visit.files().today())
+            SharedPot shared = new SharePot(
+                            workspace, workspace.kitchen(), visit.files().today())
                     .share(
                             dish,
                             typed.part().isEmpty() ? Optional.empty() : Optional.of(typed.part()),
@@ -187,13 +197,17 @@ public final class StoveSituation implements Situation {
 
     private static void filled(Visit visit, Weighed weighed) {
         book(visit)
-                .add("filled " + weighed.typed().dish() + " as planned", visit.files().today(), weighed.answer());
+                .add(
+                        "filled " + weighed.typed().dish() + " as planned",
+                        visit.files().today(),
+                        weighed.answer());
         visit.go(HERE + "#fill", "Written down, with what each box now holds.");
     }
 
     private static String sentences(Refused refused) {
         return refused.faults().stream()
-                .map(fault -> Character.toUpperCase(fault.wrong().charAt(0)) + fault.wrong().substring(1) + ". " + fault.cure())
+                .map(fault -> Character.toUpperCase(fault.wrong().charAt(0))
+                        + fault.wrong().substring(1) + ". " + fault.cure())
                 .collect(Collectors.joining(" "));
     }
 

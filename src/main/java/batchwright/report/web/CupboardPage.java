@@ -18,7 +18,12 @@ import java.util.Map;
  * @param typed what stands in the fields of the form that was wrong
  */
 public record CupboardPage(
-        Frame frame, List<Stock> home, List<OneFood> foods, List<String> shops, String currency, Map<String, String> typed) {
+        Frame frame,
+        List<Stock> home,
+        List<OneFood> foods,
+        List<String> shops,
+        String currency,
+        Map<String, String> typed) {
     /** Some of a food at home. */
     public record Stock(String name, String says) {}
 

@@ -84,8 +84,8 @@ public record DeskAnswer(
                     Optional.empty(),
                     Optional.empty(),
                     List.of(),
-                    Optional.of(CautionsSection.of(
-                            Notice.of(answer), answer.needs().size())));
+                    Optional.of(
+                            CautionsSection.of(Notice.of(answer), answer.needs().size())));
         }
         var words = new NoPlanWords(answer);
         boolean proven = answer.status() == PlanAnswer.Status.NO_PLAN;

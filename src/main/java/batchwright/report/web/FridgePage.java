@@ -30,7 +30,13 @@ import java.util.stream.Stream;
  * @param typed what was typed and could not be written yet
  */
 public record FridgePage(
-        Frame frame, String day, List<AtTable> eaters, List<ToDo> due, List<String> notes, List<Written> written, Typed typed) {
+        Frame frame,
+        String day,
+        List<AtTable> eaters,
+        List<ToDo> due,
+        List<String> notes,
+        List<Written> written,
+        Typed typed) {
     /**
      * Somebody with what is planned and what is there.
      *
@@ -40,7 +46,13 @@ public record FridgePage(
      * @param closed whether this was all for the day
      */
     public record AtTable(
-            String id, String name, List<String> planned, String soFar, boolean closed, List<Box> boxes, List<String> tomorrow) {
+            String id,
+            String name,
+            List<String> planned,
+            String soFar,
+            boolean closed,
+            List<Box> boxes,
+            List<String> tomorrow) {
         /** Whether the plan can be written down in one tap. */
         public boolean mayEatAsPlanned() {
             return !planned.isEmpty() && soFar.isEmpty() && !closed;
@@ -73,7 +85,8 @@ public record FridgePage(
 
         /** Whether something that was tapped can be said again, for sure. */
         public boolean isTappedUnsure() {
-            return unsure && List.of("planned", "all", "eaten", "thrown", "done").contains(field);
+            return unsure
+                    && List.of("planned", "all", "eaten", "thrown", "done").contains(field);
         }
 
         /** What a field of an eater held. */
@@ -161,8 +174,7 @@ public record FridgePage(
 
         private String snack(PlannedSnack snack) {
             return "%s %s %s (%s g)"
-                    .formatted(
-                            snack.count(), snack.measure(), food(snack.food()), Show.plainText(snack.grams(), 1));
+                    .formatted(snack.count(), snack.measure(), food(snack.food()), Show.plainText(snack.grams(), 1));
         }
 
         private Box box(BoxesLeft.Lot lot) {
@@ -171,10 +183,14 @@ public record FridgePage(
                     lot.boxes().dish(),
                     dish(lot.boxes().dish()),
                     lot.count(),
-                    (lot.place() == Place.FRIDGE ? "fridge" : "freezer") + (past ? ", past its last day, " : ", until ")
+                    (lot.place() == Place.FRIDGE ? "fridge" : "freezer")
+                            + (past ? ", past its last day, " : ", until ")
                             + date(lot.until()),
                     past,
-                    lot.each().kcal().map(kcal -> Show.whole(kcal) + " kcal each").orElse(""));
+                    lot.each()
+                            .kcal()
+                            .map(kcal -> Show.whole(kcal) + " kcal each")
+                            .orElse(""));
         }
 
         private String date(LocalDate date) {
@@ -214,7 +230,9 @@ public record FridgePage(
         }
 
         private String dish(String id) {
-            return Optional.ofNullable(kitchen.dishes().get(id)).map(d -> d.name()).orElse(id);
+            return Optional.ofNullable(kitchen.dishes().get(id))
+                    .map(d -> d.name())
+                    .orElse(id);
         }
 
         private String food(String id) {

@@ -10,8 +10,7 @@ import java.util.List;
  * @param mayBeLeftOut whether there is an eater without it
  * @param mayGoBack whether something was asked before
  */
-public record QuestionPage(
-        Frame frame, Asked asked, Answer answer, boolean mayBeLeftOut, boolean mayGoBack) {
+public record QuestionPage(Frame frame, Asked asked, Answer answer, boolean mayBeLeftOut, boolean mayGoBack) {
     /** How it is answered. */
     public enum Kind {
         /** One of the choices. */

@@ -34,7 +34,8 @@ public record ShopPage(Frame frame, Optional<ListHead> list, List<Shop> shops, L
      * @param key of the plan
      * @param digits decimals of the currency
      */
-    public record ListHead(String key, String when, long leftMinor, String left, String paid, String currency, int digits) {}
+    public record ListHead(
+            String key, String when, long leftMinor, String left, String paid, String currency, int digits) {}
 
     public record Shop(String name, List<Section> sections) {
         /** Whether nothing is left to take. */
@@ -87,7 +88,8 @@ public record ShopPage(Frame frame, Optional<ListHead> list, List<Shop> shops, L
             Map<Place, List<ShoppingSoFar.Line>> places = new LinkedHashMap<>();
             soFar.lines().stream()
                     .filter(line -> line.planned().day() >= session.day())
-                    .sorted(Comparator.comparing((ShoppingSoFar.Line line) -> line.planned().shop())
+                    .sorted(Comparator.comparing(
+                                    (ShoppingSoFar.Line line) -> line.planned().shop())
                             .thenComparing(line -> Walk.place(section(line.planned()))))
                     .forEach(line -> places.computeIfAbsent(
                                     new Place(line.planned().shop(), section(line.planned())), p -> new ArrayList<>())
@@ -153,7 +155,9 @@ public record ShopPage(Frame frame, Optional<ListHead> list, List<Shop> shops, L
                     food(planned).map(Food::name).orElse(planned.food()),
                     says(planned),
                     note(line),
-                    line.isTaken() ? new Cost(major(line.paid()), planned.costMinor()) : new Cost(text(planned.costMinor()), planned.costMinor()),
+                    line.isTaken()
+                            ? new Cost(major(line.paid()), planned.costMinor())
+                            : new Cost(text(planned.costMinor()), planned.costMinor()),
                     new Other(
                             Integer.toString(planned.packs()),
                             Show.plainText(planned.grams(), 1) + " g",

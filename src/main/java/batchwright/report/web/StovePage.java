@@ -27,7 +27,8 @@ import java.util.function.UnaryOperator;
  * @param pot the pot that is shared out
  * @param doubt what the book did not take
  */
-public record StovePage(Frame frame, Optional<Cooking> session, List<Step> steps, List<Fill> dishes, Pot pot, Doubt doubt) {
+public record StovePage(
+        Frame frame, Optional<Cooking> session, List<Step> steps, List<Fill> dishes, Pot pot, Doubt doubt) {
     public StovePage {
         steps = List.copyOf(steps);
         dishes = List.copyOf(dishes);
@@ -124,7 +125,8 @@ public record StovePage(Frame frame, Optional<Cooking> session, List<Step> steps
     }
 
     /** @param name of an eater by its short name */
-    public static StovePage of(Frame frame, KeptSession session, Kitchen kitchen, Done done, UnaryOperator<String> name) {
+    public static StovePage of(
+            Frame frame, KeptSession session, Kitchen kitchen, Done done, UnaryOperator<String> name) {
         var making = new Making(session, kitchen, name);
         return new StovePage(
                 frame,
@@ -178,7 +180,9 @@ public record StovePage(Frame frame, Optional<Cooking> session, List<Step> steps
             String place = place(step);
             String dish = shortly(step.dish());
             return new Step(
-                    Show.capital(dish) + (step.number().isPresent() ? ", " + number : "") + (place.isEmpty() ? "" : ", " + place),
+                    Show.capital(dish)
+                            + (step.number().isPresent() ? ", " + number : "")
+                            + (place.isEmpty() ? "" : ", " + place),
                     step.text(),
                     step.with().stream().map(this::taken).toList(),
                     says(step),
@@ -188,7 +192,8 @@ public record StovePage(Frame frame, Optional<Cooking> session, List<Step> steps
 
         /** Burner 2; oven, shelf 1 and 2. */
         private static String place(KeptStep step) {
-            return step.place().on()
+            return step.place()
+                    .on()
                     .map(on -> on.replace('_', ' ') + (step.place().places().isEmpty() ? "" : " " + places(step)))
                     .orElse("");
         }
@@ -209,12 +214,13 @@ public record StovePage(Frame frame, Optional<Cooking> session, List<Step> steps
                 says.add(hands == step.at().all() ? "hands on" : hands + " of them hands on");
             }
             step.place().celsius().ifPresent(celsius -> says.add(celsius + " °C"));
-            step.loads().ifPresent(loads -> says.add("%s %ss of about %s g, %s"
-                    .formatted(
-                            loads.number(),
-                            loads.vessel(),
-                            loads.gramsEach(),
-                            loads.atOnce() > 1 ? loads.atOnce() + " at a time" : "one after another")));
+            step.loads()
+                    .ifPresent(loads -> says.add("%s %ss of about %s g, %s"
+                            .formatted(
+                                    loads.number(),
+                                    loads.vessel(),
+                                    loads.gramsEach(),
+                                    loads.atOnce() > 1 ? loads.atOnce() + " at a time" : "one after another")));
             return String.join(", ", says) + ".";
         }
 
@@ -224,7 +230,9 @@ public record StovePage(Frame frame, Optional<Cooking> session, List<Step> steps
                     .orElse(taken.what());
             return new Taken(
                     taken.grams()
-                            .map(grams -> (grams.compareTo(BigDecimal.TEN) < 0 ? Show.oneDecimal(grams) : Show.whole(grams)) + " g")
+                            .map(grams ->
+                                    (grams.compareTo(BigDecimal.TEN) < 0 ? Show.oneDecimal(grams) : Show.whole(grams))
+                                            + " g")
                             .orElse(""),
                     what);
         }
@@ -252,7 +260,9 @@ public record StovePage(Frame frame, Optional<Cooking> session, List<Step> steps
         }
 
         private Table boxes(KeptBatch batch, List<String> parts) {
-            var table = new Table("Into each box, as planned, cooked g").words("for").numbers("boxes");
+            var table = new Table("Into each box, as planned, cooked g")
+                    .words("for")
+                    .numbers("boxes");
             parts.forEach(table::numbers);
             for (KeptFill fill : batch.fills()) {
                 List<String> row = new ArrayList<>(List.of(

@@ -29,15 +29,19 @@ import java.util.stream.Stream;
  * @param changes what is cooked and what is still to be bought, before and after
  * @param mayKeep whether there is a plan to keep
  */
-public record WithoutPage(
-        Frame frame, boolean working, List<String> says, List<Table> changes, boolean mayKeep) {
+public record WithoutPage(Frame frame, boolean working, List<String> says, List<Table> changes, boolean mayKeep) {
     public WithoutPage {
         says = List.copyOf(says);
         changes = List.copyOf(changes);
     }
 
     public static WithoutPage working(Frame frame) {
-        return new WithoutPage(frame, true, List.of("Working out the plan without it. What is in the basket counts."), List.of(), false);
+        return new WithoutPage(
+                frame,
+                true,
+                List.of("Working out the plan without it. What is in the basket counts."),
+                List.of(),
+                false);
     }
 
     public static WithoutPage none(Frame frame, String why) {
@@ -68,13 +72,15 @@ public record WithoutPage(
     }
 
     private static Table cooked(KeptSession session, KeptPlan after, Kitchen kitchen) {
-        Map<String, Integer> before = containers(
-                session.plan().batches().stream().filter(batch -> batch.day() >= session.day()));
+        Map<String, Integer> before =
+                containers(session.plan().batches().stream().filter(batch -> batch.day() >= session.day()));
         Map<String, Integer> now = containers(after.batches().stream());
         var table = new Table("Cook").words("dish").numbers("containers before").numbers("now");
         names(before, now)
                 .forEach(dish -> table.row(
-                        Optional.ofNullable(kitchen.dishes().get(dish)).map(Dish::name).orElse(dish),
+                        Optional.ofNullable(kitchen.dishes().get(dish))
+                                .map(Dish::name)
+                                .orElse(dish),
                         Integer.toString(before.getOrDefault(dish, 0)),
                         Integer.toString(now.getOrDefault(dish, 0))));
         return table;
@@ -84,7 +90,8 @@ public record WithoutPage(
         return batches.collect(Collectors.groupingBy(
                 KeptBatch::dish,
                 TreeMap::new,
-                Collectors.summingInt(batch -> batch.fills().stream().mapToInt(KeptFill::containers).sum())));
+                Collectors.summingInt(batch ->
+                        batch.fills().stream().mapToInt(KeptFill::containers).sum())));
     }
 
     /** Only what differs. */
@@ -95,7 +102,10 @@ public record WithoutPage(
         Map<String, String> now = packs(after.shopping().stream());
         Set<String> differ = names(before, now);
         differ.removeIf(food -> before.getOrDefault(food, "").equals(now.getOrDefault(food, "")));
-        var table = new Table("Still to buy, where it differs").words("food").numbers("before").numbers("now");
+        var table = new Table("Still to buy, where it differs")
+                .words("food")
+                .numbers("before")
+                .numbers("now");
         differ.forEach(food -> table.row(
                 Optional.ofNullable(kitchen.foods().get(food)).map(Food::name).orElse(food),
                 before.getOrDefault(food, "–"),

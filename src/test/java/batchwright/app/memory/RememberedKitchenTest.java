@@ -6,10 +6,12 @@ import batchwright.app.Workspace;
 import batchwright.app.WriteStarterFiles;
 import batchwright.food.Kitchen;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
+import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -35,6 +37,10 @@ class RememberedKitchenTest {
         return kitchen.kitchen(DAY).value().orElseThrow();
     }
 
+    private static BigDecimal grams(Kitchen kitchen) {
+        return kitchen.pantryGrams(Objects.requireNonNull(kitchen.foods().get("couscous")));
+    }
+
     @Test
     void what_did_not_change_is_the_same() {
         assertThat(read()).isSameAs(read());
@@ -50,8 +56,8 @@ class RememberedKitchenTest {
                 StandardOpenOption.CREATE,
                 StandardOpenOption.APPEND);
 
-        assertThat(before.pantryGrams(before.foods().get("couscous"))).isEqualByComparingTo("0");
-        assertThat(read().pantryGrams(read().foods().get("couscous"))).isEqualByComparingTo("350");
+        assertThat(grams(before)).isEqualByComparingTo("0");
+        assertThat(grams(read())).isEqualByComparingTo("350");
         assertThat(kitchen.book().value().orElseThrow().entries()).hasSize(1);
     }
 
