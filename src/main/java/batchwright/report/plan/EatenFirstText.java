@@ -64,7 +64,7 @@ public final class EatenFirstText {
         return lot.count() + " x " + lot.boxes().dish() + (lot.place() == Place.FREEZER ? " (frozen)" : "");
     }
 
-    private static String until(List<BoxesLeft.Lot> lots) {
+    static String until(List<BoxesLeft.Lot> lots) {
         return lots.stream().map(EatenFirstText::until).collect(Collectors.joining(", "));
     }
 
