@@ -68,7 +68,7 @@ public final class LifeByTheBook {
 
     /** Saturdays at home. */
     public static boolean isDinnerOut(LocalDate day) {
-        return day.getDayOfWeek().getValue() == 6 && !isIll(day);
+        return day.getDayOfWeek().getValue() == 6 && !isIll(day) && !isAway(day);
     }
 
     /**
