@@ -4,10 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.audit.Audit;
 import batchwright.audit.AuditReport;
+import batchwright.plan.EaterDays;
+import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
 import batchwright.plan.Variety;
+import batchwright.plan.left.LeftContainers;
+import batchwright.plan.left.LeftDish;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
@@ -65,6 +70,32 @@ class PlannerBruteForceTest {
                         .map(batch -> batch.dish())
                         .collect(Collectors.toSet());
         agrees(request.withVariety(new Variety(1 + (int) (seed % 3), lastTime)));
+    }
+
+    /** What the first eater has on the first day of a plan is left; on even seeds it stays on that day, and on odd ones it may go. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("fewerSeeds")
+    void costs_what_enumeration_finds_with_containers_from_before(long seed) {
+        PlanRequest request = RandomProblems.of(seed);
+        new BatchPlanner().plan(request).best().ifPresent(plan -> agrees(request.withLeft(left(plan, seed % 2 == 0))));
+    }
+
+    private static LeftContainers left(Plan plan, boolean stays) {
+        EaterDays first = plan.eaters().get(0);
+        var eater = first.seat().eater();
+        return new LeftContainers(first.days().get(0).servings().stream()
+                .map(serving -> new LeftDish(
+                        LeftDish.dish(
+                                serving.dish().id() + " (left)",
+                                serving.dish(),
+                                100,
+                                plan.first().fill(serving.dish(), eater).perContainer(),
+                                serving.dish().fridgeDays()),
+                        serving.dish().id(),
+                        eater.id(),
+                        serving.count(),
+                        stays ? Map.of(1, serving.count()) : Map.of()))
+                .toList());
     }
 
     private static void agrees(PlanRequest request) {
