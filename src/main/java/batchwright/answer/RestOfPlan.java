@@ -65,8 +65,8 @@ public record RestOfPlan(
                                         left.origin(serving.dish()),
                                         serving.count()))));
         Map<String, Map<String, Integer>> before = new HashMap<>();
-        planned.forEach(day -> day.boxes()
-                .forEach(box -> count(before, key(day.eater(), day.day()), box.dish(), box.count())));
+        planned.forEach(day ->
+                day.boxes().forEach(box -> count(before, key(day.eater(), day.day()), box.dish(), box.count())));
         int days = 0;
         int containers = 0;
         for (var mine : now.entrySet()) {

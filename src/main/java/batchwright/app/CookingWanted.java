@@ -28,6 +28,10 @@ public record CookingWanted(
         return new CookingWanted(dishes, number, Math.min(sessions, days), vary, shopOnce, left);
     }
 
+    CookingWanted withDishes(DishesWanted other) {
+        return new CookingWanted(other, number, sessions, vary, shopOnce);
+    }
+
     /** In one session. */
     public CookingWanted(DishesWanted dishes, DishNumber number) {
         this(dishes, number, 1, false, false);

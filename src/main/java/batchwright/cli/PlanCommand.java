@@ -48,6 +48,7 @@ final class PlanCommand implements Callable<Integer> {
     private static final int MOST_DISHES = 10;
     private static final int MOST_SECONDS = 3600;
     private static final int MOST_MINUTES = 24 * 60;
+    private static final int MOST_RESERVE = 50;
     private static final int MOST_EATERS = 6;
 
     /** Set by the command line's parser before {@link #call()}. */
@@ -152,6 +153,14 @@ final class PlanCommand implements Callable<Integer> {
     private @Nullable String within;
 
     @Option(
+            names = "--reserve",
+            paramLabel = "P%",
+            description =
+                    "Room to spare: have so many per cent more at hand of what is weighed into dishes, such as 5%%, for a"
+                            + " thick peel or a spill; default what foods/kitchen.yaml says, or none.")
+    private @Nullable String reserve;
+
+    @Option(
             names = "--nutrients",
             description =
                     "Show every nutrient of an average day beside published amounts, not only those that are too low or too high.")
@@ -160,7 +169,7 @@ final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--force",
             description =
-                    "Let --report, --label-pdf, --shopping, --calendar and --model replace files that this program did not make.")
+                    "Let --report, --label-pdf, --shopping, --calendar, --model and --proof replace files that this program did not make.")
     private boolean force;
 
     @Mixin
@@ -171,6 +180,9 @@ final class PlanCommand implements Callable<Integer> {
 
     @Mixin
     private ModelOption model = new ModelOption();
+
+    @Mixin
+    private ProofOption proof = new ProofOption();
 
     @Mixin
     private InsightOptions insight = new InsightOptions();
@@ -220,6 +232,7 @@ final class PlanCommand implements Callable<Integer> {
             throw Refused.because("--rest goes with one cooking session", "Leave out --cooks or --rest.");
         }
         model.refuse("--rest");
+        proof.refuse("--rest");
         insight.refuse("--rest");
         RestOfPlan rest = stock.rest(today.quietly(), asked.eaters());
         return plan(
@@ -241,6 +254,7 @@ final class PlanCommand implements Callable<Integer> {
                         "Leave one of the two out; --vary cooks no dish in two sessions in a row.");
             }
             model.refuse("--cooks");
+            proof.refuse("--cooks");
             insight.refuse("--cooks");
         }
         KitchenClock clock = export.clock();
@@ -252,16 +266,19 @@ final class PlanCommand implements Callable<Integer> {
         int width = look.width(program);
         try (var interruption = new Interruption(() -> program.complain("\nStopped at once: no plan is shown.\n"))) {
             model.check(files);
+            proof.check(files);
             stock.check(workspace);
             PlanAnswer answer = answer(workspace, question, interruption);
             ExitCode exit = exit(answer, interruption.asked(), insight.isWanted());
             program.answer(
                     program.json
                             ? before.json(answer, clock)
-                            : before.text(answer, width) + PlanText.of(answer, program.commands(), nutrients, clock, width));
+                            : before.text(answer, width)
+                                    + PlanText.of(answer, program.commands(), nutrients, clock, width));
             stock.write(answer, a -> PlanJson.of(a, clock))
                     .ifPresent(file -> program.complain("Kept as " + file + "\n"));
             model.write(files);
+            proof.write(files, workspace, question, answer, interruption::asked);
             write(() -> HtmlReport.of(answer, new ReportStyle(style, clock)), WholePlan.of(answer), style, files);
             return files.exit(exit).code();
         }
@@ -300,7 +317,8 @@ final class PlanCommand implements Callable<Integer> {
 
     private Workspace workspace() {
         return program.workspace()
-                .withMinutes(minutes("--most-minutes", mostMinutes), minutes("--done-within", doneWithin));
+                .withMinutes(minutes("--most-minutes", mostMinutes), minutes("--done-within", doneWithin))
+                .withReserve(Optional.ofNullable(reserve).map(PlanCommand::share));
     }
 
     private static OptionalInt minutes(String option, @Nullable String given) {
@@ -310,7 +328,8 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private PlanQuestion question(Workspace today) {
-        int howLong = new Given("--days", days == null ? "" + PlanRequest.USUAL_DAYS : days).whole(1, PlanRequest.MOST_DAYS, "days");
+        int howLong = new Given("--days", days == null ? "" + PlanRequest.USUAL_DAYS : days)
+                .whole(1, PlanRequest.MOST_DAYS, "days");
         return new PlanQuestion(
                 eaters,
                 howLong,
@@ -327,7 +346,15 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private static BigDecimal perCent(String text) {
-        return new Given("--within", text.replaceFirst("\\s*%$", "")).oneDecimal(100, "per cent");
+        return perCent("--within", text, 100);
+    }
+
+    private static BigDecimal share(String text) {
+        return perCent("--reserve", text, MOST_RESERVE).movePointLeft(2);
+    }
+
+    private static BigDecimal perCent(String option, String text, int most) {
+        return new Given(option, text.replaceFirst("\\s*%$", "")).oneDecimal(most, "per cent");
     }
 
     private List<String> lastTime(Workspace today) {

@@ -107,7 +107,9 @@ final class DayLayouts {
             int count = pattern[d];
             if (count > left[d]
                     || (count > 0 && !dishes.get(d).keepsUntil(day))
-                    || before.on(dishes.get(d), day).filter(fixed -> fixed != count).isPresent()) {
+                    || before.on(dishes.get(d), day)
+                            .filter(fixed -> fixed != count)
+                            .isPresent()) {
                 return false;
             }
         }

@@ -35,11 +35,13 @@ class BookStoryTest {
         page.run("2026-11-29", "book bought list", 4);
         page.run("2026-11-29", "book cooked as planned");
         page.says(
-                "The weight of the full pot says what goes into each container; but not where the plan swapped foods of the recipe:");
+                "The weight of the full pot says what goes into each container, with new labels; what they now hold is written:");
         JsonNode kept = Shape.parse(Files.readString(here.resolve("profiles/plans/2026-11-29.json")));
         String dish = kept.get("batches").get(0).get("dish").asText();
-        page.run("2026-11-29", "book filled " + dish + " --pot-with-lid 4.4kg --pot 1.9kg");
-        page.run("2026-11-29", "book filled as planned");
+        Cli.Result pot = page.run(
+                "2026-11-29",
+                "book filled " + dish + " as planned --pot-with-lid 4.4kg --pot 1.9kg --label-pdf labels.pdf");
+        assertThat(pot.err()).contains("Wrote labels.pdf: 1 sheet a4-2x7");
         page.run("2026-11-29", "book weighed parent-holding 68.4kg");
         page.run("2026-11-29", "book ate parent-holding as planned");
 
@@ -58,6 +60,7 @@ class BookStoryTest {
         page.run("2026-11-30", "book weighed parent-holding 150.6lb");
 
         page.says("## Tuesday: what is there, and the next plan");
+        assertThat(page.run("2026-12-01", "today").out()).contains("In no plan: parent-holding: 1 x chickpea_tagine");
         page.run("2026-12-01", "book counted 300 g couscous");
         Cli.Result home = page.run("2026-12-01", "book", 22);
         page.says("The next plan eats first what is left, and takes what is at home:");

@@ -137,7 +137,10 @@ class SixWeeksStoryTest {
         List<String> lines = linesOf(day);
         for (String eater : lives.keySet()) {
             boolean eats = eater.equals(PARENT) || !LifeByTheBook.isIll(day);
-            write(lived(day, eater, eats ? kcal(lines, eater) : needs.get(eater).total().kcal()));
+            write(lived(
+                    day,
+                    eater,
+                    eats ? kcal(lines, eater) : needs.get(eater).total().kcal()));
         }
     }
 
@@ -145,7 +148,8 @@ class SixWeeksStoryTest {
     private void asPlanned(LocalDate day, String... eaters) throws IOException {
         Files.writeString(Path.of("/tmp/story-page.md"), page.text() + String.join("\n", book())); // TMP
         for (String eater : eaters) {
-            assertThat(page.quietly(day.toString(), "book ate " + eater + " as planned").err())
+            assertThat(page.quietly(day.toString(), "book ate " + eater + " as planned")
+                            .err())
                     .isEmpty();
         }
     }
@@ -208,7 +212,8 @@ class SixWeeksStoryTest {
     }
 
     private int aim(LocalDate day, String eater) {
-        return Shape.parse(page.quietly(day.toString(), "needs " + eater + " --json").out())
+        return Shape.parse(page.quietly(day.toString(), "needs " + eater + " --json")
+                        .out())
                 .get("targets")
                 .get("energy_kcal")
                 .get("aim")
@@ -225,12 +230,14 @@ class SixWeeksStoryTest {
     void a_wrong_start_is_made_good() throws IOException {
         profiles();
         page = new StoryPage(here, "Six weeks by the book");
-        page.says("One cook, two eaters, six weeks from 29 November on. Both want to hold their weight. Sam is made up, and so is the"
-                + " body behind it: it needs 300 kcal a day more than the equation says, which nobody in the story knows. Sam is ill in"
-                + " the second week, and both are away over Christmas. One dish and few snacks keep the page short; days that repeat"
-                + " what was shown are not shown. This page is made by a test, so each answer is what the program says. The random numbers"
-                + " are the first that were taken; of 200 such lives " + SHARE + " end within 100 kcal of what is true"
-                + " ([what weighings say](weighing.md#six-weeks-of-steps)).");
+        page.says(
+                "One cook, two eaters, six weeks from 29 November on. Both want to hold their weight. Sam is made up, and so is the"
+                        + " body behind it: it needs 300 kcal a day more than the equation says, which nobody in the story knows. Sam is ill in"
+                        + " the second week, and both are away over Christmas. One dish and few snacks keep the page short; days that repeat"
+                        + " what was shown are not shown. This page is made by a test, so each answer is what the program says. The random numbers"
+                        + " are the first that were taken; of 200 such lives " + SHARE
+                        + " end within 100 kcal of what is true"
+                        + " ([what weighings say](weighing.md#six-weeks-of-steps)).");
 
         page.says("## 29 November: the first plan");
         page.run("2026-11-29", "needs sam", 2);
@@ -253,8 +260,9 @@ class SixWeeksStoryTest {
         }
 
         page.says("## 4 to 18 December: the same again, and an illness");
-        page.says("Shopping, cooking and eating go on like that. On Saturdays both have a dinner out; from the 6th to the 12th Sam is ill"
-                + " and writes nothing down but that:");
+        page.says(
+                "Shopping, cooking and eating go on like that. On Saturdays both have a dinner out; from the 6th to the 12th Sam is ill"
+                        + " and writes nothing down but that:");
         again(day("2026-12-04"));
         again(day("2026-12-09"));
         page.run("2026-12-13", "needs sam", WEIGHINGS, 12);
@@ -275,7 +283,8 @@ class SixWeeksStoryTest {
         asPlanned(day("2026-12-28"), SAM, PARENT);
         live(day("2026-12-28"));
         asPlanned(day("2026-12-29"), SAM);
-        page.says("On the 29th one eats out in place of a container; on the 30th a container falls down, and a guest comes on the 31st:");
+        page.says(
+                "On the 29th one eats out in place of a container; on the 30th a container falls down, and a guest comes on the 31st:");
         page.run("2026-12-29", "book ate parent-holding " + DISH);
         page.run("2026-12-29", "book ate parent-holding out 1200 kcal");
         page.run("2026-12-29", "book ate parent-holding nothing else");

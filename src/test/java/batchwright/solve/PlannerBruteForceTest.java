@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.audit.Audit;
 import batchwright.audit.AuditReport;
+import batchwright.food.Nutrient;
+import batchwright.food.Nutrients;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
@@ -11,6 +13,9 @@ import batchwright.plan.PlanResult;
 import batchwright.plan.Variety;
 import batchwright.plan.left.LeftContainers;
 import batchwright.plan.left.LeftDish;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -89,13 +94,24 @@ class PlannerBruteForceTest {
                                 serving.dish().id() + " (left)",
                                 serving.dish(),
                                 100,
-                                plan.first().fill(serving.dish(), eater).perContainer(),
+                                whole(plan.first().fill(serving.dish(), eater).perContainer()),
                                 serving.dish().fridgeDays()),
                         serving.dish().id(),
                         eater.id(),
                         serving.count(),
                         stays ? Map.of(1, serving.count()) : Map.of()))
                 .toList());
+    }
+
+    /** In whole units: enumeration counts in whole parts of them. */
+    private static Nutrients whole(Nutrients holds) {
+        Map<Nutrient, BigDecimal> rounded = new EnumMap<>(Nutrient.class);
+        for (Nutrient nutrient : Nutrient.values()) {
+            if (holds.isComplete(nutrient)) {
+                rounded.put(nutrient, holds.get(nutrient).setScale(0, RoundingMode.HALF_UP));
+            }
+        }
+        return Nutrients.of(rounded);
     }
 
     private static void agrees(PlanRequest request) {

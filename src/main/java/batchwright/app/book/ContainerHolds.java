@@ -2,6 +2,7 @@ package batchwright.app.book;
 
 import batchwright.book.BoxesLeft;
 import batchwright.book.KeptPlan;
+import batchwright.book.KeptPlan.KeptBatch;
 import batchwright.book.KeptPlan.KeptFill;
 import batchwright.book.KeptPlan.KeptPart;
 import batchwright.book.KeptPlans;
@@ -28,18 +29,31 @@ record ContainerHolds(int grams, Nutrients holds) {
         if (dish == null) {
             return Optional.empty();
         }
-        Optional<KeptFill> fill = plans.plans().stream()
-                .filter(plan -> plan.covers(lot.filled()))
-                .flatMap(plan -> fill(plan, lot).stream())
+        Optional<KeptPlan> plan = plans.plans().stream()
+                .filter(kept -> kept.covers(lot.filled()))
+                .filter(kept -> fill(kept, lot).isPresent())
                 .findFirst();
-        Nutrients whole = fill.map(f -> filled(dish, f)).orElseGet(() -> written(dish));
-        Optional<BigDecimal> kcal = lot.each().kcal().or(() -> fill.flatMap(f -> f.each().kcal()));
+        Optional<KeptFill> fill = plan.flatMap(kept -> fill(kept, lot));
+        Dish cooked = plan.flatMap(kept -> batch(kept, lot))
+                .flatMap(batch -> new KeptDish(kitchen).cooked(batch, dish))
+                .orElse(dish);
+        Nutrients whole = fill.map(f -> filled(cooked, f)).orElseGet(() -> written(dish));
+        Optional<BigDecimal> kcal =
+                lot.each().kcal().or(() -> fill.flatMap(f -> f.each().kcal()));
         return kcal.filter(k -> k.signum() > 0 && whole.get(Nutrient.ENERGY).signum() > 0)
                 .map(k -> scaled(whole, k.divide(whole.get(Nutrient.ENERGY), MathContext.DECIMAL64)));
     }
 
     private static Optional<KeptFill> fill(KeptPlan plan, BoxesLeft.Lot lot) {
         return plan.fill(lot.boxes().dish(), lot.boxes().eater(), plan.dayOf(lot.filled()));
+    }
+
+    private static Optional<KeptBatch> batch(KeptPlan plan, BoxesLeft.Lot lot) {
+        int session = plan.sessionOf(plan.dayOf(lot.filled()));
+        return plan.batches().stream()
+                .filter(batch -> batch.day() == session
+                        && batch.dish().equals(lot.boxes().dish()))
+                .findFirst();
     }
 
     private static Nutrients filled(Dish dish, KeptFill fill) {

@@ -23,7 +23,8 @@ public final class LastTime {
                 .orElseThrow(() -> Refused.because(
                         "no plan was kept before " + workspace.cookingDay(),
                         "Name the dishes of last time, or keep a plan when you make one."))
-                .batches().stream()
+                .batches()
+                .stream()
                 .map(KeptBatch::dish)
                 .distinct()
                 .filter(kitchen.dishes()::containsKey)

@@ -18,6 +18,7 @@ import batchwright.person.Eater;
 import batchwright.plan.left.LeftContainers;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -97,7 +98,8 @@ public final class PlanRest {
                                 && boxes.eater().equals(eater.id()))
                         || (event instanceof Event.AteFood food && food.eater().equals(eater.id()))
                         || (event instanceof Event.AteOut out && out.eater().equals(eater.id()))
-                        || (event instanceof Event.NothingElse all && all.eater().equals(eater.id())));
+                        || (event instanceof Event.NothingElse all
+                                && all.eater().equals(eater.id())));
     }
 
     private KeptPlan plan(Eater eater, LocalDate first) {
@@ -139,7 +141,7 @@ public final class PlanRest {
         BoxesLeft.Lot best = there.values().stream()
                 .flatMap(List::stream)
                 .filter(lot -> !lot.until().isBefore(day))
-                .min(java.util.Comparator.comparingInt(lot -> rank(lot, day, first, planned, there)))
+                .min(Comparator.comparingInt(lot -> rank(lot, day, first, planned, there)))
                 .orElseThrow(() -> Refused.because(
                         "no container is left for a guest on " + day,
                         "Cook one more container of a dish: dishes DISH --kcal 700, or plan without a guest."));

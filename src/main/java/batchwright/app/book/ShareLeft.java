@@ -15,6 +15,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -73,7 +74,9 @@ final class ShareLeft {
         void stay(EatersDay planned) {
             for (PlannedBox box : planned.boxes()) {
                 for (BoxesLeft.Lot lot : List.copyOf(left.keySet())) {
-                    int already = staying.values().stream().mapToInt(on -> on.getOrDefault(planned.day(), 0)).sum();
+                    int already = staying.values().stream()
+                            .mapToInt(on -> on.getOrDefault(planned.day(), 0))
+                            .sum();
                     int wanted = lot.boxes().dish().equals(box.dish()) ? missing(planned, box) : 0;
                     for (int i = 0; i < wanted && already + i < eater.wishes().containersADay(); i++) {
                         if (take(lot, planned.day())) {
@@ -128,8 +131,8 @@ final class ShareLeft {
         }
 
         void close() {
-            staying.forEach((lot, byDay) -> add(
-                    lot, byDay.values().stream().mapToInt(Integer::intValue).sum(), byDay));
+            staying.forEach((lot, byDay) ->
+                    add(lot, byDay.values().stream().mapToInt(Integer::intValue).sum(), byDay));
             free.forEach((lot, count) -> add(lot, count, Map.of()));
             left.forEach((lot, count) -> {
                 if (count > 0) {
@@ -143,11 +146,9 @@ final class ShareLeft {
             Dish origin = kitchen.dishes().get(lot.boxes().dish());
             int number = names.merge(lot.boxes().dish(), 1, Integer::sum);
             String id = lot.boxes().dish() + (number == 1 ? " (left)" : " (left " + number + ")");
-            int lastDay = lot.place() == Place.FREEZER
-                    ? 0
-                    : (int) (lot.until().toEpochDay() - first.toEpochDay()) + 1;
+            int lastDay = lot.place() == Place.FREEZER ? 0 : (int) (lot.until().toEpochDay() - first.toEpochDay()) + 1;
             dishes.add(new LeftDish(
-                    LeftDish.dish(id, java.util.Objects.requireNonNull(origin), holds.grams(), holds.holds(), lastDay),
+                    LeftDish.dish(id, Objects.requireNonNull(origin), holds.grams(), holds.holds(), lastDay),
                     lot.boxes().dish(),
                     eater.id(),
                     count,

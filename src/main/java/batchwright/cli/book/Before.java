@@ -23,7 +23,8 @@ public interface Before {
         return new Before() {
             @Override
             public String text(PlanAnswer answer, int width) {
-                return EatenFirstText.of(first, commands, width);
+                String days = answer.plan().isPresent() ? "" : EatenFirstText.daysCount(first);
+                return EatenFirstText.of(first, commands, width) + days;
             }
 
             @Override

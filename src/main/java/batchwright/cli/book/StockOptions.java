@@ -31,12 +31,14 @@ public final class StockOptions {
 
     @Option(
             names = "--rest",
-            description = "Plan the rest of the kept plan's days again, from today on, with the containers that are left.")
+            description =
+                    "Plan the rest of the kept plan's days again, from today on, with the containers that are left.")
     private boolean rest;
 
     @Option(
             names = "--keep-containers",
-            description = "With --rest: what is left stays on the days it was planned for; otherwise it is dealt out anew.")
+            description =
+                    "With --rest: what is left stays on the days it was planned for; otherwise it is dealt out anew.")
     private boolean keepContainers;
 
     @Option(

@@ -119,10 +119,11 @@ public final class CarefulTarget {
 
     private Optional<Wait> noReason() {
         double change = seen.holds().likely() - present;
-        if (Math.abs(change) <= Math.max(LEAST_CHANGE_KCAL, LEAST_SD_SHARE * seen.holds().sd())) {
+        if (Math.abs(change)
+                <= Math.max(LEAST_CHANGE_KCAL, LEAST_SD_SHARE * seen.holds().sd())) {
             return wait(
                     WaitReason.NEAR_ENOUGH,
-                    "The target fits: what your weighings say differs by little, or by less than they can tell.");
+                    "By your weighings it would be nearly the same: the difference is little, or less than they can tell.");
         }
         if (change > 0 && gains && seen.evidence().days() < DAYS_BEFORE_MORE_TO_GAIN) {
             return wait(

@@ -26,7 +26,8 @@ public record ReportStyle(LabelStyle labels, KitchenClock clock) {
                 title + " – " + Document.GENERATOR, styleSheet() + LabelCss.of(labels.sheet()) + SheetHead.css(pages));
     }
 
-    private static String styleSheet() {
+    /** The style sheet that all pages share. */
+    public static String styleSheet() {
         try (InputStream in = ReportStyle.class.getResourceAsStream(STYLE_SHEET)) {
             return new String(Objects.requireNonNull(in, STYLE_SHEET).readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {

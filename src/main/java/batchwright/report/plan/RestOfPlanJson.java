@@ -22,15 +22,18 @@ public final class RestOfPlanJson {
                 .ifPresent(changes ->
                         node.put("changed_days", changes.days()).put("changed_containers", changes.containers()));
         ArrayNode left = node.putArray("left");
-        rest.left().dishes().forEach(dish -> left.addObject()
-                .put("dish", dish.origin())
-                .put("eater", dish.eater())
-                .put("count", dish.containers()));
+        rest.left()
+                .dishes()
+                .forEach(dish -> left.addObject()
+                        .put("dish", dish.origin())
+                        .put("eater", dish.eater())
+                        .put("count", dish.containers()));
         ArrayNode guests = node.putArray("guests");
-        rest.guests().forEach(guest -> guests.addObject()
-                .put("date", guest.day().toString())
-                .put("dish", guest.boxes().dish())
-                .put("of", guest.boxes().eater()));
+        rest.guests()
+                .forEach(guest -> guests.addObject()
+                        .put("date", guest.day().toString())
+                        .put("dish", guest.boxes().dish())
+                        .put("of", guest.boxes().eater()));
         EatenFirstJson.boxes(root.putArray("left_besides"), rest.over());
         EatenFirstJson.boxes(root.putArray("past_last_day"), rest.past());
         return Json.text(root);

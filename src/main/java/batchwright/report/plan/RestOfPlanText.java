@@ -8,6 +8,8 @@ import batchwright.plan.left.LeftDish;
 import batchwright.report.print.Dates;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -19,8 +21,9 @@ public final class RestOfPlanText {
     public static String of(RestOfPlan rest, Optional<Plan> plan, int width) {
         var page = new Page(width);
         RestOfPlan.Stretch stretch = rest.stretch();
-        page.paragraph("THE REST of the plan of " + Dates.shortly(stretch.planOf()) + ": "
-                + Show.count(stretch.days(), "day", "days") + " from " + Dates.shortly(stretch.first()) + " on");
+        LocalDate today = stretch.first();
+        page.paragraph("THE REST of the plan of " + Dates.shortly(stretch.planOf(), today) + ": "
+                + Show.count(stretch.days(), "day", "days") + " from " + Dates.shortly(stretch.first(), today) + " on");
         page.paragraph(
                 "  ",
                 "    ",
@@ -31,32 +34,35 @@ public final class RestOfPlanText {
                                 + rest.left().dishes().stream()
                                         .collect(Collectors.groupingBy(
                                                 left -> left.origin() + " for " + left.eater(),
-                                                java.util.LinkedHashMap::new,
+                                                LinkedHashMap::new,
                                                 Collectors.summingInt(LeftDish::containers)))
                                         .entrySet()
                                         .stream()
                                         .map(entry -> entry.getValue() + " x " + entry.getKey())
-                                        .collect(Collectors.joining(", ")) + ".");
-        rest.guests().forEach(guest -> page.paragraph("  ", "    ", says(guest)));
+                                        .collect(Collectors.joining(", "))
+                                + ".");
+        rest.guests().forEach(guest -> page.paragraph("  ", "    ", says(guest, today)));
         plan.map(rest::changes).ifPresent(changes -> page.paragraph("  ", "    ", says(changes)));
         if (!rest.over().isEmpty()) {
             page.paragraph(
                     "  ",
                     "    ",
-                    "Left besides, and in no plan: " + EatenFirstText.until(rest.over())
+                    "Left besides, and in no plan: " + EatenFirstText.until(rest.over(), today)
                             + ". Eat it by then in place of a container of the same size, or give it away.");
         }
         if (!rest.past().isEmpty()) {
             page.paragraph(
-                    "  ", "    ", "Past its last day, to be thrown away: " + EatenFirstText.until(rest.past()) + ".");
+                    "  ",
+                    "    ",
+                    "Past its last day, to be thrown away: " + EatenFirstText.until(rest.past(), today) + ".");
         }
         return page.gap().toString();
     }
 
-    private static String says(ForGuest guest) {
+    private static String says(ForGuest guest, LocalDate today) {
         return "For the guest on %s: 1 x %s of %s. Then write: book gave away 1 %s of %s."
                 .formatted(
-                        Dates.shortly(guest.day()),
+                        Dates.shortly(guest.day(), today),
                         guest.boxes().dish(),
                         guest.boxes().eater(),
                         guest.boxes().dish(),

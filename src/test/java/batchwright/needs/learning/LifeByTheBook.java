@@ -47,7 +47,9 @@ public final class LifeByTheBook {
         spendsKcal = needs.total().kcal();
         body = new DailyBody(
                 told.weight(),
-                new Mass(StartingFat.of(told).share().percent() / 100 * told.weight().kg()),
+                new Mass(StartingFat.of(told).share().percent()
+                        / 100
+                        * told.weight().kg()),
                 new Energy(spendsKcal + wrongByKcal),
                 needs.eater().activity().pal());
         plannedError = 0.03 * random.nextGaussian();
@@ -98,7 +100,11 @@ public final class LifeByTheBook {
 
     /** What the target would be if everything were known. */
     public int trueTargetKcal(Needs needs) {
-        var eater = needs.eater().withBody(needs.eater().body().withWeight(new Mass(body.now().weightKg())));
-        return NeedsCalculator.needsOf(eater, body.holding()).target().orElseThrow().energyAimKcal();
+        var eater = needs.eater()
+                .withBody(needs.eater().body().withWeight(new Mass(body.now().weightKg())));
+        return NeedsCalculator.needsOf(eater, body.holding())
+                .target()
+                .orElseThrow()
+                .energyAimKcal();
     }
 }

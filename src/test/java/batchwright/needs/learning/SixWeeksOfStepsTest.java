@@ -37,8 +37,7 @@ class SixWeeksOfStepsTest {
         for (LocalDate day : LifeByTheBook.days()) {
             days.add(life.live(day, aim));
             if (mayStep(days, steps, day)
-                    && Learned.of(needs, days, steps, day).orElseThrow().advice()
-                            instanceof TargetAdvice.Offer offer) {
+                    && Learned.of(needs, days, steps, day).orElseThrow().advice() instanceof TargetAdvice.Offer offer) {
                 steps.add(new TargetStep(day, offer.holdsKcal()));
                 aim = offer.toKcal();
             }
@@ -50,7 +49,8 @@ class SixWeeksOfStepsTest {
     private static boolean mayStep(List<WeighedDay> days, List<TargetStep> steps, LocalDate day) {
         return days.size() >= CarefulTarget.DAYS_BETWEEN_STEPS
                 && (steps.isEmpty()
-                        || !day.isBefore(steps.get(steps.size() - 1).date().plusDays(CarefulTarget.DAYS_BETWEEN_STEPS)));
+                        || !day.isBefore(
+                                steps.get(steps.size() - 1).date().plusDays(CarefulTarget.DAYS_BETWEEN_STEPS)));
     }
 
     private static double shareNear(Needs needs, double wrongByKcal) {
