@@ -214,7 +214,9 @@ public final class MakePlan {
                         .withVariety(Variety.ANY.withLeastDishes(
                                 question.cooking().number().least())),
                 question.howLong().patience());
-        return new AskFor(question.cooking().dishes(), asked.kitchen()).in(request);
+        return new AskFor(question.cooking().dishes(), asked.kitchen())
+                .in(request)
+                .withLeft(question.cooking().left());
     }
 
     /**
@@ -243,7 +245,7 @@ public final class MakePlan {
                 asked,
                 status,
                 proof,
-                Optional.of(new AuditedPlan(plan, audit)),
+                Optional.of(new AuditedPlan(plan.apart(), audit)),
                 Clashes.NONE,
                 Optional.empty(),
                 Insight.NONE);

@@ -1,5 +1,6 @@
 package batchwright.app;
 
+import batchwright.plan.left.LeftContainers;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.List;
@@ -31,6 +32,11 @@ public record PlanQuestion(
     /** The same for fewer days, in no more cooking sessions than days. */
     public PlanQuestion withDays(int other) {
         return new PlanQuestion(eaters, other, budget, cooking.forDays(other), shops, howLong, insight);
+    }
+
+    /** The same, eating containers from before too. */
+    public PlanQuestion with(LeftContainers left) {
+        return new PlanQuestion(eaters, days, budget, cooking.with(left), shops, howLong, insight);
     }
 
     public PlanQuestion withBudget(Optional<TypedSum> other) {

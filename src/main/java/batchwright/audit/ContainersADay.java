@@ -6,12 +6,16 @@ import batchwright.plan.Day;
 import batchwright.plan.Fill;
 import batchwright.plan.Seat;
 import batchwright.plan.Serving;
+import batchwright.plan.left.LeftDish;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 
-/** Each day has exactly the containers asked for, a dish no more often than allowed; and what is served is what was packed. */
+/**
+ * Each day has exactly the containers asked for, a dish no more often than allowed; what is served is what was packed; and all that is
+ * left from before is eaten, by whom and when it was said.
+ */
 record ContainersADay() implements Inspection {
     private record Packed(String dish, String eater) {
         static Packed of(String dish, Eater eater) {
@@ -28,6 +32,26 @@ record ContainersADay() implements Inspection {
     public void inspect(Evidence evidence, Findings findings) {
         evidence.days((seat, day) -> inspectDay(seat, day, findings));
         compare(served(evidence), packed(evidence, findings), findings);
+        evidence.request().left().dishes().forEach(left -> inspectLeft(left, evidence, findings));
+    }
+
+    private static void inspectLeft(LeftDish left, Evidence evidence, Findings findings) {
+        Map<Integer, Integer> eaten = new LinkedHashMap<>();
+        evidence.days((seat, day) -> day.servings().stream()
+                .filter(serving -> serving.dish().id().equals(left.dish().id()))
+                .forEach(serving -> {
+                    eaten.merge(day.day(), serving.count(), Integer::sum);
+                    if (!seat.eater().id().equals(left.eater())) {
+                        findings.add(Say.day(seat, day) + ": " + left.dish().id() + " is left for " + left.eater());
+                    }
+                }));
+        int all = eaten.values().stream().mapToInt(Integer::intValue).sum();
+        if (all != left.containers()) {
+            findings.add(left.dish().id() + ": " + left.containers() + " containers are left, " + all + " are eaten");
+        }
+        if (!left.byDay().isEmpty() && !left.byDay().equals(eaten)) {
+            findings.add(left.dish().id() + " is eaten on other days than those that it stays on");
+        }
     }
 
     private static void inspectDay(Seat seat, Day day, Findings findings) {

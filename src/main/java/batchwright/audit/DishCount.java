@@ -2,7 +2,6 @@ package batchwright.audit;
 
 import batchwright.plan.Batch;
 import batchwright.plan.Fill;
-import batchwright.plan.PlanRequest;
 import batchwright.plan.Variety;
 import java.util.HashSet;
 import java.util.Set;
@@ -25,9 +24,10 @@ record DishCount() implements Inspection {
             for (Fill fill : batch.fills()) {
                 containers += fill.containers();
             }
-            if (containers < PlanRequest.LEAST_CONTAINERS_OF_A_DISH) {
-                findings.add(batch.dish().id() + " fills " + containers + ", at least "
-                        + PlanRequest.LEAST_CONTAINERS_OF_A_DISH + " containers make a batch");
+            int least = evidence.request().leastContainers(batch.dish());
+            if (containers < least) {
+                findings.add(batch.dish().id() + " fills " + containers + ", at least " + least
+                        + " containers make a batch");
             }
         }
         evidence.request().mustCook().stream()

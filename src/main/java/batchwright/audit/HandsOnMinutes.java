@@ -35,6 +35,9 @@ record HandsOnMinutes() implements Inspection {
             boolean wiped = false;
             for (Batch batch : evidence.session().batches()) {
                 Dish dish = evidence.known().dish(batch.dish()).orElse(batch.dish());
+                if (evidence.request().left().has(dish)) {
+                    continue;
+                }
                 minutes += new InOneBatch(dish, batch, equipment).minutes();
                 wiped |= HandTimes.areCounted(dish);
             }

@@ -33,11 +33,12 @@ final class InsightOptions {
     private boolean secondOpinion;
 
     /** What is found out is about one cooking session. */
-    void refuseSessions() {
+    /** @param option that they do not go with */
+    void refuse(String option) {
         if (isWanted()) {
             throw Refused.because(
-                    "--why, --frontier and --second-opinion go with one cooking session",
-                    "Leave out --cooks, or these.");
+                    "--why, --frontier and --second-opinion do not go with " + option,
+                    "Leave out " + option + ", or these.");
         }
     }
 

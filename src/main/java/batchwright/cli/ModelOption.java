@@ -19,9 +19,10 @@ final class ModelOption {
     private Optional<PlanRequest> asked = Optional.empty();
 
     /** A model is of one cooking session. */
-    void refuseSessions() {
+    /** @param option that it does not go with */
+    void refuse(String option) {
         if (file != null) {
-            throw Refused.because("--model goes with one cooking session", "Leave out --cooks or --model.");
+            throw Refused.because("--model does not go with " + option, "Leave out " + option + " or --model.");
         }
     }
 

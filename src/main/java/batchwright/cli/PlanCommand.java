@@ -2,10 +2,13 @@ package batchwright.cli;
 
 import batchwright.answer.EatenFirst;
 import batchwright.answer.PlanAnswer;
+import batchwright.answer.RestOfPlan;
 import batchwright.app.DishesWanted;
 import batchwright.app.PlanQuestion;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
+import batchwright.app.book.LastTime;
+import batchwright.cli.book.Before;
 import batchwright.cli.book.StockOptions;
 import batchwright.plan.PlanRequest;
 import batchwright.report.cooking.KitchenClock;
@@ -63,9 +66,8 @@ final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--days",
             paramLabel = "N",
-            defaultValue = "" + PlanRequest.USUAL_DAYS,
-            description = "Days to plan, 1 to 28; default ${DEFAULT-VALUE}.")
-    private String days = "";
+            description = "Days to plan, 1 to 28; default " + PlanRequest.USUAL_DAYS + ".")
+    private @Nullable String days;
 
     @Option(
             names = "--budget",
@@ -116,7 +118,8 @@ final class PlanCommand implements Callable<Integer> {
             names = "--last-time",
             paramLabel = "DISH",
             split = ",",
-            description = "Dishes that you cooked last time: at most one of them is cooked again.")
+            description =
+                    "Dishes that you cooked last time, or book for those of the plan kept last: at most one of them is cooked again.")
     private List<String> lastTime = new ArrayList<>();
 
     @Option(
@@ -204,14 +207,41 @@ final class PlanCommand implements Callable<Integer> {
         if (eaters.size() > MOST_EATERS) {
             throw Refused.because(eaters.size() + " eaters are named", "Name at most " + MOST_EATERS + ".");
         }
-        PlanQuestion asked = question();
         Workspace today = workspace();
+        PlanQuestion asked = question(today);
+        if (stock.isRest()) {
+            return rest(today, asked);
+        }
         EatenFirst first = stock.first(today.quietly(), asked.eaters(), asked.days());
         if (first.days() == asked.days()) {
             return nothingToCook(first);
         }
         Workspace workspace = today.on(first.next());
         PlanQuestion question = asked.withDays(asked.days() - first.days());
+        return plan(workspace, question, Before.of(first, program.commands()));
+    }
+
+    /** The rest of a kept plan, with what is there. */
+    private int rest(Workspace today, PlanQuestion asked) {
+        if (days != null) {
+            throw Refused.because(
+                    "--rest and --days cannot be used together",
+                    "The rest of a plan has its own days: leave one of the two out.");
+        }
+        if (asked.cooking().sessions() > 1) {
+            throw Refused.because("--rest goes with one cooking session", "Leave out --cooks or --rest.");
+        }
+        model.refuse("--rest");
+        proof.refuse("--rest");
+        insight.refuse("--rest");
+        RestOfPlan rest = stock.rest(today.quietly(), asked.eaters());
+        return plan(
+                today.on(rest.stretch().first()),
+                asked.withDays(rest.stretch().days()).with(rest.left()),
+                Before.of(rest));
+    }
+
+    private int plan(Workspace workspace, PlanQuestion question, Before before) {
         if (question.cooking().sessions() > 1) {
             if (!with.isEmpty()) {
                 throw Refused.because(
@@ -223,9 +253,9 @@ final class PlanCommand implements Callable<Integer> {
                         "--last-time cannot be used with several cooking sessions",
                         "Leave one of the two out; --vary cooks no dish in two sessions in a row.");
             }
-            model.refuseSessions();
-            proof.refuseSessions();
-            insight.refuseSessions();
+            model.refuse("--cooks");
+            proof.refuse("--cooks");
+            insight.refuse("--cooks");
         }
         KitchenClock clock = export.clock();
         LabelStyle style = labels.style();
@@ -242,8 +272,8 @@ final class PlanCommand implements Callable<Integer> {
             ExitCode exit = exit(answer, interruption.asked(), insight.isWanted());
             program.answer(
                     program.json
-                            ? EatenFirstJson.of(first, answer, clock)
-                            : EatenFirstText.of(first, program.commands(), width)
+                            ? before.json(answer, clock)
+                            : before.text(answer, width)
                                     + PlanText.of(answer, program.commands(), nutrients, clock, width));
             stock.write(answer, a -> PlanJson.of(a, clock))
                     .ifPresent(file -> program.complain("Kept as " + file + "\n"));
@@ -297,14 +327,15 @@ final class PlanCommand implements Callable<Integer> {
                 : OptionalInt.of(new Given(option, given).whole(10, MOST_MINUTES, "minutes"));
     }
 
-    private PlanQuestion question() {
-        int howLong = new Given("--days", days).whole(1, PlanRequest.MOST_DAYS, "days");
+    private PlanQuestion question(Workspace today) {
+        int howLong = new Given("--days", days == null ? "" + PlanRequest.USUAL_DAYS : days)
+                .whole(1, PlanRequest.MOST_DAYS, "days");
         return new PlanQuestion(
                 eaters,
                 howLong,
                 Optional.ofNullable(budget).map(text -> new Given("--budget", text).money()),
                 sessions.cooking(
-                        new DishesWanted(names(cook), names(with), names(without), names(lastTime)),
+                        new DishesWanted(names(cook), names(with), names(without), lastTime(today)),
                         new Given("--dishes", dishes).dishes(MOST_DISHES),
                         howLong),
                 names(shops),
@@ -324,6 +355,11 @@ final class PlanCommand implements Callable<Integer> {
 
     private static BigDecimal perCent(String option, String text, int most) {
         return new Given(option, text.replaceFirst("\\s*%$", "")).oneDecimal(most, "per cent");
+    }
+
+    private List<String> lastTime(Workspace today) {
+        List<String> dishes = names(lastTime);
+        return dishes.equals(List.of("book")) ? LastTime.dishes(today.quietly()) : dishes;
     }
 
     private static List<String> names(List<String> typed) {

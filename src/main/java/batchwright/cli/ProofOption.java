@@ -22,10 +22,10 @@ final class ProofOption {
                             + " search. Takes up to --seconds more.")
     private @Nullable String file;
 
-    /** A proof is of one cooking session. */
-    void refuseSessions() {
+    /** @param option that it does not go with */
+    void refuse(String option) {
         if (file != null) {
-            throw Refused.because("--proof goes with one cooking session", "Leave out --cooks or --proof.");
+            throw Refused.because("--proof does not go with " + option, "Leave out " + option + " or --proof.");
         }
     }
 

@@ -90,13 +90,15 @@ public final class SoftCooking {
 
     /** Empty when no dish is asked for. One of them less; else none of them. */
     static Optional<SoftRule> askedFor(PlanRequest request) {
-        Set<Dish> asked = request.mustCook();
+        Set<Dish> left = request.left().asDishes();
+        Set<Dish> asked = new LinkedHashSet<>(request.mustCook());
+        asked.removeAll(left);
         if (asked.isEmpty()) {
             return Optional.empty();
         }
         List<Loosening> one = new ArrayList<>();
         for (Dish dish : asked) {
-            Set<Dish> others = new LinkedHashSet<>(asked);
+            Set<Dish> others = new LinkedHashSet<>(request.mustCook());
             others.remove(dish);
             one.add(Loosening.once(
                     r -> r.withMustCook(others),
@@ -104,12 +106,12 @@ public final class SoftCooking {
                     new Remedy.AskForLess(Optional.of(dish))));
         }
         Loosening none = Loosening.once(
-                r -> r.withMustCook(Set.of()), "ask for none of them", new Remedy.AskForLess(Optional.empty()));
+                r -> r.withMustCook(left), "ask for none of them", new Remedy.AskForLess(Optional.empty()));
         return Optional.of(new SoftRule(
                 "dishes asked for",
                 Phrases.some(asked.stream().map(Dish::name).toList()) + (asked.size() == 1 ? " is" : " are")
                         + " cooked",
-                r -> r.withMustCook(Set.of()),
+                r -> r.withMustCook(left),
                 asked.size() == 1 ? List.of(one) : List.of(one, List.of(none))));
     }
 

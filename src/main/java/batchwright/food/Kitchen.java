@@ -107,6 +107,10 @@ public record Kitchen(
         return new Kitchen(foods, measures, yields, packs, dishes, pantry, currency, cookingDay, other, shops);
     }
 
+    public Kitchen withFoods(Map<String, Food> other) {
+        return new Kitchen(other, measures, yields, packs, dishes, pantry, currency, cookingDay, equipment, shops);
+    }
+
     public Kitchen withDishes(Map<String, Dish> other) {
         return new Kitchen(foods, measures, yields, packs, other, pantry, currency, cookingDay, equipment, shops);
     }

@@ -1,6 +1,7 @@
 package batchwright.plan;
 
 import batchwright.food.Dish;
+import batchwright.plan.left.LeftContainers;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.Set;
@@ -13,8 +14,9 @@ import java.util.Set;
  * @param vary whether no dish is cooked in two sessions in a row
  * @param mustCook dishes that are cooked in each session, whatever it costs
  * @param variety how different the dishes of each session are
+ * @param left containers from before that are eaten in it
  */
-public record Cooking(int sessions, boolean vary, Set<Dish> mustCook, Variety variety) {
+public record Cooking(int sessions, boolean vary, Set<Dish> mustCook, Variety variety, LeftContainers left) {
     public static final int MOST_SESSIONS = 8;
     /** All of it on the first day. */
     public static final Cooking ONCE = new Cooking(1, false);
@@ -28,20 +30,24 @@ public record Cooking(int sessions, boolean vary, Set<Dish> mustCook, Variety va
 
     /** No dish is asked for. */
     public Cooking(int sessions, boolean vary) {
-        this(sessions, vary, Set.of(), Variety.ANY);
+        this(sessions, vary, Set.of(), Variety.ANY, LeftContainers.NONE);
     }
 
     public Cooking withMustCook(Set<Dish> other) {
-        return new Cooking(sessions, vary, other, variety);
+        return new Cooking(sessions, vary, other, variety, left);
     }
 
     public Cooking withVariety(Variety other) {
-        return new Cooking(sessions, vary, mustCook, other);
+        return new Cooking(sessions, vary, mustCook, other, left);
+    }
+
+    public Cooking withLeft(LeftContainers other) {
+        return new Cooking(sessions, vary, mustCook, variety, other);
     }
 
     /** The same, all of it on the first day. */
     public Cooking once() {
-        return new Cooking(1, false, mustCook, variety);
+        return new Cooking(1, false, mustCook, variety, left);
     }
 
     /** The day on which a session cooks, of so many. Session 1 cooks on day 1. */

@@ -27,6 +27,11 @@ public record Plan(List<Session> sessions, Proof proof) {
         return new Plan(List.of(only), only.proof());
     }
 
+    /** With what is left from before apart from what is cooked and bought, to be shown. */
+    public Plan apart() {
+        return new Plan(sessions.stream().map(Session::apart).toList(), proof);
+    }
+
     public boolean isCookedOnce() {
         return sessions.size() == 1;
     }

@@ -3,10 +3,13 @@ package batchwright.plan;
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
+import batchwright.plan.left.LeftContainers;
+import batchwright.plan.left.LeftDish;
 import batchwright.quantity.Money;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -77,6 +80,21 @@ public record PlanRequest(
         return cooking.mustCook();
     }
 
+    /** Containers from before that are eaten. */
+    public LeftContainers left() {
+        return cooking.left();
+    }
+
+    /**
+     * So many containers of a dish at least, if it is eaten at all: all that are left, or what is worth cooking. Where only the rest of a
+     * plan is cooked for, one may be all that is missing.
+     */
+    public int leastContainers(Dish dish) {
+        return left().of(dish)
+                .map(LeftDish::containers)
+                .orElse(left().dishes().isEmpty() ? LEAST_CONTAINERS_OF_A_DISH : 1);
+    }
+
     public Variety variety() {
         return cooking.variety();
     }
@@ -119,6 +137,20 @@ public record PlanRequest(
 
     public PlanRequest withMustCook(Set<Dish> other) {
         return withCooking(cooking.withMustCook(other));
+    }
+
+    /** With containers from before, all of which are eaten, besides the dishes that may be cooked. */
+    public PlanRequest withLeft(LeftContainers left) {
+        Set<Dish> must = new LinkedHashSet<>(mustCook());
+        must.addAll(left.asDishes());
+        return new PlanRequest(
+                left.in(kitchen),
+                seats,
+                days,
+                budget,
+                mostDishes + left.dishes().size(),
+                cooking.withMustCook(must).withLeft(left),
+                patience);
     }
 
     public PlanRequest withVariety(Variety other) {

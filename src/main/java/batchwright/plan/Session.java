@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * One cooking session: what to cook, eat and buy for the days up to the next one. Holds decisions only; every total is worked out from
@@ -23,6 +24,7 @@ import java.util.stream.Collectors;
  * @param request its own days and its own kitchen: the cooking day, and what is at home then
  * @param eaters their days, counted from 1; empty when a dish is cooked for nobody in particular
  * @param proof speaks of this session alone
+ * @param left containers from before that are eaten, once they were set apart from what is cooked
  */
 public record Session(
         int firstDay,
@@ -30,11 +32,41 @@ public record Session(
         List<EaterDays> eaters,
         List<Batch> batches,
         List<Purchase> shopping,
-        Proof proof) {
+        Proof proof,
+        List<Batch> left) {
     public Session {
         eaters = List.copyOf(eaters);
         batches = List.copyOf(batches);
         shopping = List.copyOf(shopping);
+        left = List.copyOf(left);
+    }
+
+    public Session(
+            int firstDay,
+            PlanRequest request,
+            List<EaterDays> eaters,
+            List<Batch> batches,
+            List<Purchase> shopping,
+            Proof proof) {
+        this(firstDay, request, eaters, batches, shopping, proof, List.of());
+    }
+
+    /** With what is left from before apart from what is cooked and bought, to be shown. */
+    public Session apart() {
+        return new Session(
+                firstDay,
+                request,
+                eaters,
+                batches.stream()
+                        .filter(batch -> !request.left().has(batch.dish()))
+                        .toList(),
+                shopping.stream()
+                        .filter(line -> !request.left().has(line.food()))
+                        .toList(),
+                proof,
+                batches.stream()
+                        .filter(batch -> request.left().has(batch.dish()))
+                        .toList());
     }
 
     public Kitchen kitchen() {
@@ -73,23 +105,23 @@ public record Session(
     }
 
     public Session withFirstDay(int other) {
-        return new Session(other, request, eaters, batches, shopping, proof);
+        return new Session(other, request, eaters, batches, shopping, proof, left);
     }
 
     public Session withRequest(PlanRequest other) {
-        return new Session(firstDay, other, eaters, batches, shopping, proof);
+        return new Session(firstDay, other, eaters, batches, shopping, proof, left);
     }
 
     public Session withEaters(List<EaterDays> other) {
-        return new Session(firstDay, request, other, batches, shopping, proof);
+        return new Session(firstDay, request, other, batches, shopping, proof, left);
     }
 
     public Session withShopping(List<Purchase> other) {
-        return new Session(firstDay, request, eaters, batches, other, proof);
+        return new Session(firstDay, request, eaters, batches, other, proof, left);
     }
 
     public Session withProof(Proof other) {
-        return new Session(firstDay, request, eaters, batches, shopping, other);
+        return new Session(firstDay, request, eaters, batches, shopping, other, left);
     }
 
     /** The line of the shopping list; empty when the session does not use the food. */
@@ -99,7 +131,7 @@ public record Session(
 
     /** The containers of a dish for an eater. */
     public Fill fill(Dish dish, Eater eater) {
-        return batches.stream()
+        return Stream.concat(batches.stream(), left.stream())
                 .filter(b -> b.dish().equals(dish))
                 .flatMap(b -> b.fills().stream())
                 .filter(f -> f.isFor(eater))

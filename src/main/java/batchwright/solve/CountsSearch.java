@@ -184,7 +184,7 @@ final class CountsSearch {
         return DayLayouts.atMost(
                         limit,
                         Lookup.get(containers, seat),
-                        request.days(),
+                        request,
                         seat.eater().wishes(),
                         effort)
                 .stream()

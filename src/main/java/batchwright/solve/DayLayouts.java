@@ -3,6 +3,8 @@ package batchwright.solve;
 import batchwright.food.Dish;
 import batchwright.person.KindsADay;
 import batchwright.person.Wishes;
+import batchwright.plan.PlanRequest;
+import batchwright.plan.left.LeftContainers;
 import batchwright.solve.mip.Stop;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -24,6 +26,7 @@ final class DayLayouts {
     private final List<Dish> dishes;
     private final int[] total;
     private final int days;
+    private final LeftContainers before;
     private final Wishes wishes;
     private final List<KindsADay> meals;
     private final List<int[]> patterns = new ArrayList<>();
@@ -32,20 +35,21 @@ final class DayLayouts {
     private final int limit;
     private final Stop stop;
 
-    private DayLayouts(Map<Dish, Integer> containers, int days, Wishes wishes, int limit, Stop stop) {
+    private DayLayouts(Map<Dish, Integer> containers, PlanRequest request, Wishes wishes, int limit, Stop stop) {
         this.stop = stop;
         this.limit = limit;
         this.dishes = List.copyOf(containers.keySet());
         this.total = containers.values().stream().mapToInt(Integer::intValue).toArray();
-        this.days = days;
+        this.days = request.days();
+        this.before = request.left();
         this.wishes = wishes;
         this.meals = wishes.kindsADay();
     }
 
     /** Layouts, the most even first; every one there is, unless there are more than the limit. */
     static List<List<Map<Dish, Integer>>> atMost(
-            int limit, Map<Dish, Integer> containers, int days, Wishes wishes, Stop stop) {
-        var layouts = new DayLayouts(containers, days, wishes, limit, stop);
+            int limit, Map<Dish, Integer> containers, PlanRequest request, Wishes wishes, Stop stop) {
+        var layouts = new DayLayouts(containers, request, wishes, limit, stop);
         layouts.collectPatterns(new int[layouts.dishes.size()], 0, wishes.containersADay());
         layouts.patterns.sort(Comparator.comparingLong(DayLayouts::squares));
         layouts.layDay(1, layouts.total.clone(), new ArrayList<>(), 0);
@@ -94,12 +98,18 @@ final class DayLayouts {
 
     private boolean sameAsDayBefore(int day) {
         Predicate<Dish> stops = dish -> dish.keepsUntil(day - 1) && !dish.keepsUntil(day);
-        return dishes.stream().noneMatch(stops);
+        Predicate<Dish> stays = dish -> !before.on(dish, day - 1).equals(before.on(dish, day));
+        return dishes.stream().noneMatch(stops.or(stays));
     }
 
     private boolean fits(int[] pattern, int[] left, int day) {
         for (int d = 0; d < pattern.length; d++) {
-            if (pattern[d] > left[d] || (pattern[d] > 0 && !dishes.get(d).keepsUntil(day))) {
+            int count = pattern[d];
+            if (count > left[d]
+                    || (count > 0 && !dishes.get(d).keepsUntil(day))
+                    || before.on(dishes.get(d), day)
+                            .filter(fixed -> fixed != count)
+                            .isPresent()) {
                 return false;
             }
         }

@@ -5,6 +5,7 @@ import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
+import batchwright.plan.left.LeftDish;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -86,12 +87,19 @@ public final class BruteForce {
 
     private boolean batchesAreRight(int[] containers) {
         int cooked = 0;
+        List<LeftDish> left = request.left().dishes();
+        int leastInABatch = left.isEmpty() ? LEAST_IN_A_BATCH : 1;
         for (int count : containers) {
             if (count > 0) {
                 cooked++;
-                if (count < LEAST_IN_A_BATCH) {
+                if (count < leastInABatch) {
                     return false;
                 }
+            }
+        }
+        for (LeftDish each : left) {
+            if (containers[dishes.indexOf(each.dish())] != each.containers()) {
+                return false;
             }
         }
         long again = request.variety().lastTime().stream()

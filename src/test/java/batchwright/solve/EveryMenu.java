@@ -7,6 +7,7 @@ import batchwright.person.TimesADay;
 import batchwright.person.Wishes;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
+import batchwright.plan.left.LeftDish;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -19,6 +20,7 @@ import java.util.Map;
 /** Every way for one eater to fill containers and to eat them and snacks, day by day, within the rules. */
 final class EveryMenu {
     private final PlanRequest request;
+    private final String eater;
     private final Wishes wishes;
     private final List<Food> foods;
     private final List<Dish> dishes;
@@ -59,6 +61,7 @@ final class EveryMenu {
 
     EveryMenu(PlanRequest request, Seat seat, List<Food> foods, List<Dish> dishes) {
         this.request = request;
+        this.eater = seat.eater().id();
         this.wishes = seat.eater().wishes();
         this.foods = foods;
         this.dishes = dishes;
@@ -217,17 +220,34 @@ final class EveryMenu {
             }
             return;
         }
-        servings(chosen, day, dish + 1, left, containers, eaten, today);
         Amounts way = chosen[dish];
         Dish served = dishes.get(dish);
+        if (isRight(served, day, 0)) {
+            servings(chosen, day, dish + 1, left, containers, eaten, today);
+        }
         boolean keeps = day <= served.fridgeDays() || served.freezes();
         for (int count = 1;
                 way != null && keeps && count <= Math.min(left, wishes.meals().sameDishADay());
                 count++) {
+            if (!isRight(served, day, count)) {
+                continue;
+            }
             int[] more = containers.clone();
             more[dish] = count;
             servings(chosen, day, dish + 1, left - count, more, eaten.plus(way, count), today);
         }
+    }
+
+    /** What is left from before is for one eater, and may have its days. */
+    private boolean isRight(Dish dish, int day, int count) {
+        for (LeftDish left : request.left().dishes()) {
+            if (left.dish().equals(dish)) {
+                boolean mine = left.eater().equals(eater);
+                boolean pinned = !left.byDay().isEmpty();
+                return mine ? !pinned || left.byDay().getOrDefault(day, 0) == count : count == 0;
+            }
+        }
+        return true;
     }
 
     private void addSnacks(int[] containers, Amounts eaten, List<Menu> today) {

@@ -117,7 +117,7 @@ public final class EatFirst {
     }
 
     /** Whether one more container of a dish breaks no rule of meals. */
-    private static boolean fits(Wishes wishes, List<Dish> dishes, Dish another) {
+    static boolean fits(Wishes wishes, List<Dish> dishes, Dish another) {
         long same = dishes.stream().filter(another::equals).count();
         return same < wishes.mostADay(another)
                 && wishes.kindsADay().stream()

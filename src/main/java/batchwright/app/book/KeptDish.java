@@ -35,7 +35,8 @@ record KeptDish(Kitchen kitchen) {
                         "Share the pot out by weight: each container its part of what was planned."));
     }
 
-    private Optional<Dish> cooked(KeptBatch batch, Dish written) {
+    /** With the swaps of the plan; empty where the file does not allow them any more. */
+    Optional<Dish> cooked(KeptBatch batch, Dish written) {
         if (batch.swaps().isEmpty()) {
             return Optional.of(written);
         }

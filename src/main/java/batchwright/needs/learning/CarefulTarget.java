@@ -23,7 +23,8 @@ import java.util.Optional;
  * <ul>
  *   <li>nothing while weight does what a clinician should see, or the present weight lets no target stand;
  *   <li>nothing before 14 days, 8 weighings and 10 logged days, within 14 days of a step, or while water settles;
- *   <li>nothing for less than 100 kcal or one standard deviation;
+ *   <li>nothing for less than 50 kcal or a third of a standard deviation;
+ *   <li>no step up for who gains before 21 days;
  *   <li>no step down when logging got worse, or when the record holds less than a body burns that hardly moves;
  *   <li>one step is at most 150 kcal and 7 % of the target, and what comes out has to pass every limit of needs.
  * </ul>
@@ -32,19 +33,26 @@ public final class CarefulTarget {
     static final int DAYS_BETWEEN_STEPS = 14;
     static final double MOST_STEP_KCAL = 150;
     static final double MOST_STEP_SHARE = 0.07;
-    private static final double LEAST_CHANGE_KCAL = 100;
+    private static final double LEAST_CHANGE_KCAL = 50;
+    /** What weighings say is drawn to the equation already: with a whole standard deviation most targets stop 100 kcal short. */
+    private static final double LEAST_SD_SHARE = 1.0 / 3;
     /** Of resting energy: who is up and about burns more. */
     private static final double LEAST_OF_RESTING = 1.1;
 
     private static final int HALVINGS = 4;
 
+    /** A week more than for any other step. */
+    private static final int DAYS_BEFORE_MORE_TO_GAIN = 21;
+
     private final Eater eater;
+    private final boolean gains;
     private final Expenditure seen;
     private final List<TargetStep> steps;
     private final double present;
 
     private CarefulTarget(Needs needs, Expenditure seen, List<TargetStep> steps) {
         this.eater = needs.eater().withBody(needs.eater().body().withWeight(new Mass(seen.weightKg())));
+        this.gains = needs.goal().filter(goal -> goal.change().gains()).isPresent();
         this.seen = seen;
         this.steps = steps;
         this.present = steps.isEmpty()
@@ -111,10 +119,17 @@ public final class CarefulTarget {
 
     private Optional<Wait> noReason() {
         double change = seen.holds().likely() - present;
-        if (Math.abs(change) <= Math.max(LEAST_CHANGE_KCAL, seen.holds().sd())) {
+        if (Math.abs(change)
+                <= Math.max(LEAST_CHANGE_KCAL, LEAST_SD_SHARE * seen.holds().sd())) {
             return wait(
                     WaitReason.NEAR_ENOUGH,
-                    "By your weighings it would be nearly the same: the difference is less than they can tell, or than matters.");
+                    "By your weighings it would be nearly the same: the difference is little, or less than they can tell.");
+        }
+        if (change > 0 && gains && seen.evidence().days() < DAYS_BEFORE_MORE_TO_GAIN) {
+            return wait(
+                    WaitReason.TOO_EARLY,
+                    "Who gains gets no step up in the first " + DAYS_BEFORE_MORE_TO_GAIN
+                            + " days: that weight rises too fast is worth knowing before that it rises too slowly.");
         }
         if (change < 0 && seen.now().likely() < LEAST_OF_RESTING * resting()) {
             return wait(
@@ -157,7 +172,7 @@ public final class CarefulTarget {
             if (Math.abs(moved) <= most + 1 && moved * step > 0) {
                 return new Offer(Numerals.down(present + step), before, after, step < 0 && lastWentDown());
             }
-            step /= 2;
+            step *= moved * step > 0 ? most / Math.abs(moved) : 0.5;
         }
         return new Wait(
                 WaitReason.AT_A_LIMIT,

@@ -35,6 +35,9 @@ public final class CookText {
     }
 
     public void write() {
+        if (session.batches().isEmpty()) {
+            return;
+        }
         int containers = session.batches().stream().mapToInt(Batch::containers).sum();
         page.heading("COOK: " + Show.count(session.batches().size(), "dish", "dishes") + ", "
                 + Show.count(containers, "container", "containers"));

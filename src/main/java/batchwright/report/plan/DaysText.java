@@ -89,11 +89,13 @@ final class DaysText {
         return dish.kind() == Dish.Kind.MAIN ? "" : " (" + dish.kind().name().toLowerCase(Locale.ROOT) + ")";
     }
 
-    private static String eats(Day day) {
+    private String eats(Day day) {
         List<String> eats = new ArrayList<>();
         for (Serving serving : day.servings()) {
             String frozen = serving.from() == Serving.Storage.FREEZER ? " (frozen)" : "";
-            eats.add(serving.count() + " x " + serving.dish().id() + meal(serving.dish()) + frozen);
+            boolean left = session.request().left().has(serving.dish());
+            eats.add(serving.count() + " x " + session.request().left().origin(serving.dish()) + meal(serving.dish())
+                    + (left ? " (left)" : "") + frozen);
         }
         for (Snack snack : day.snacks()) {
             eats.add(Show.snack(snack));

@@ -43,7 +43,7 @@ public final class EatenFirstJson {
         boxes(root.putArray("past_last_day"), first.past());
     }
 
-    private static void boxes(ArrayNode array, List<BoxesLeft.Lot> lots) {
+    static void boxes(ArrayNode array, List<BoxesLeft.Lot> lots) {
         lots.forEach(lot -> array.addObject()
                 .put("dish", lot.boxes().dish())
                 .put("eater", lot.boxes().eater())

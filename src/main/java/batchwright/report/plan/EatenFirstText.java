@@ -43,6 +43,14 @@ public final class EatenFirstText {
         return page.gap().toString();
     }
 
+    /** Where there is no plan: how advice about days is meant. Empty when nothing is eaten first. */
+    public static String daysCount(EatenFirst first) {
+        return first.days() == 0
+                ? ""
+                : "Days named below are those after " + Show.count(first.days(), "day", "days")
+                        + " of what is left: --days is " + first.days() + " more.\n\n";
+    }
+
     private static String says(OneDay day, Commands commands) {
         String boxes = day.boxes().stream().map(EatenFirstText::box).collect(Collectors.joining(" + "));
         String gap = day.shortKcal().compareTo(NO_GAP) < 0
@@ -65,7 +73,7 @@ public final class EatenFirstText {
         return lot.count() + " x " + lot.boxes().dish() + (lot.place() == Place.FREEZER ? " (frozen)" : "");
     }
 
-    private static String until(List<BoxesLeft.Lot> lots, LocalDate today) {
+    static String until(List<BoxesLeft.Lot> lots, LocalDate today) {
         return lots.stream().map(lot -> until(lot, today)).collect(Collectors.joining(", "));
     }
 

@@ -68,11 +68,14 @@ final class SessionJson {
         node.put("day", day.day() + first - 1);
         ArrayNode containers = node.putArray("containers");
         for (Serving serving : day.servings()) {
-            containers
+            ObjectNode container = containers
                     .addObject()
-                    .put("dish", serving.dish().id())
+                    .put("dish", session.request().left().origin(serving.dish()))
                     .put("count", serving.count())
                     .put("from", serving.from().name().toLowerCase(Locale.ROOT));
+            if (session.request().left().has(serving.dish())) {
+                container.put("left", true);
+            }
         }
         ArrayNode snacks = node.putArray("snacks");
         day.snacks().forEach(snack -> Json.snack(snacks, snack));

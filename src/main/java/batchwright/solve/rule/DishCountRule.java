@@ -1,7 +1,6 @@
 package batchwright.solve.rule;
 
 import batchwright.food.Dish;
-import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import batchwright.plan.Variety;
 import batchwright.solve.mip.Expression;
@@ -35,7 +34,7 @@ public record DishCountRule() implements Rule {
                                     0);
                 }
             }
-            containers.plus(draft.cooked(dish), -PlanRequest.LEAST_CONTAINERS_OF_A_DISH);
+            containers.plus(draft.cooked(dish), -draft.request().leastContainers(dish));
             draft.model().atLeast("batch." + dish.id(), containers, 0);
         }
         Set<Dish> asked = draft.request().mustCook();

@@ -8,6 +8,7 @@ import batchwright.food.Step;
 import batchwright.food.TimeLaw;
 import batchwright.food.Way;
 import batchwright.solve.mip.Expression;
+import java.util.List;
 
 /**
  * Cooking takes the hands no longer than the kitchen allows, nor longer than can be done within the time of a session. Rows in minutes: one for each step that takes the hands, rounded up to whole
@@ -36,7 +37,7 @@ public record HandsOnRule() implements Rule {
 
         void limit(int most) {
             var wipe = draft.model().column("hands.wipe", 0, 1, false, draft.rank());
-            for (Dish dish : draft.menu().dishes()) {
+            for (Dish dish : cooked()) {
                 if (HandTimes.areCounted(dish)) {
                     draft.model()
                             .atMost(
@@ -48,6 +49,13 @@ public record HandsOnRule() implements Rule {
             }
             all.plus(wipe, HandTimes.WIPE);
             draft.model().atMost("hands_on_minutes", all, most);
+        }
+
+        /** What is left from before takes no hands. */
+        private List<Dish> cooked() {
+            return draft.menu().dishes().stream()
+                    .filter(dish -> !draft.request().left().has(dish))
+                    .toList();
         }
 
         private void dish(Dish dish) {

@@ -42,6 +42,7 @@ public final class Menu {
         for (Seat seat : request.seats()) {
             List<Dish> mine = kitchen.dishes().values().stream()
                     .filter(only::contains)
+                    .filter(d -> request.left().mayHave(seat.eater().id(), d))
                     .filter(d -> seat.eater().wishes().allows(d))
                     .filter(d -> seat.eater().wishes().mostADay(d) > 0)
                     .filter(d -> d.parts().stream().allMatch(p -> p.optional() || canGet(kitchen, p)))

@@ -4,7 +4,6 @@ import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Pack;
 import batchwright.food.Variant;
-import batchwright.plan.PlanRequest;
 import batchwright.plan.Seat;
 import batchwright.solve.mip.Expression;
 import java.math.BigDecimal;
@@ -147,7 +146,7 @@ public record StockRule() implements Rule {
                         * Amounts.atHand(draft, p))
                 .sum();
         return least
-                        * PlanRequest.LEAST_CONTAINERS_OF_A_DISH
+                        * draft.request().leastContainers(dish)
                         / food.edibleShare().doubleValue()
                 > draft.request().kitchen().pantryGrams(food).doubleValue();
     }
