@@ -101,11 +101,16 @@ class FoodSearchTest {
         assertThat(find(typed).get(0).words()).contains(word);
     }
 
+    /** What a food is without, it is not found by: lemons, without peel. */
     @Test
     void every_food_is_found_by_its_own_words() {
-        for (int i = 0; i < TABLE.size(); i += 97) {
-            assertThat(find(TABLE.get(i).description())).contains(TABLE.get(i));
+        List<Sr28Food> said = TABLE.stream()
+                .filter(food -> !food.words().contains("without"))
+                .toList();
+        for (int i = 0; i < said.size(); i += 97) {
+            assertThat(find(said.get(i).description())).contains(said.get(i));
         }
+        assertThat(find("lemon peel").get(0).description()).isEqualTo("Lemon peel, raw");
     }
 
     private static List<Sr28Food> find(String words) {
