@@ -29,7 +29,12 @@ public final class Thawing {
 
     /** The same by the room that a container takes. */
     public static int evenings(BigDecimal millilitres, int day) {
-        return Math.max(1, Math.min(isSlow(millilitres) ? 2 : 1, day - 2));
+        return Math.max(1, Math.min(evenings(millilitres), day - 2));
+    }
+
+    /** The same where nothing is known of the day. */
+    public static int evenings(BigDecimal millilitres) {
+        return isSlow(millilitres) ? 2 : 1;
     }
 
     /** Whether some container of the dish takes two evenings. */

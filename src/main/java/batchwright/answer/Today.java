@@ -1,8 +1,12 @@
 package batchwright.answer;
 
 import batchwright.book.BoxesLeft;
+import batchwright.book.Event.Boxes;
+import batchwright.book.Event.Place;
 import batchwright.book.Event.Weight;
 import batchwright.book.KeptPlan.EatersDay;
+import batchwright.book.KeptPlan.PlannedBox;
+import batchwright.book.KeptPlan.PlannedSnack;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
@@ -39,17 +43,78 @@ public record Today(
 
     /**
      * @param today empty when nothing is planned
-     * @param eaten of what the book says, energy today [kcal]
-     * @param closed whether the book says that this was all
+     * @param eaten what the book says of today
+     * @param over containers that are left and in no plan
+     * @param lacking containers that the days after tomorrow lack
      */
     public record ForEater(
-            String eater, Optional<EatersDay> today, Optional<EatersDay> tomorrow, BigDecimal eaten, boolean closed) {}
+            String eater,
+            Optional<DayByBook> today,
+            Optional<DayByBook> tomorrow,
+            Eaten eaten,
+            List<BoxesLeft.Lot> over,
+            List<Lacking> lacking) {
+        public ForEater {
+            over = List.copyOf(over);
+            lacking = List.copyOf(lacking);
+        }
+    }
+
+    /**
+     * A planned day, and what of it can and has still to be eaten by the book.
+     *
+     * @param boxes still to be eaten, from where they are now
+     * @param snacks still to be eaten
+     * @param lacking containers that are not there any more
+     * @param kcal of boxes and snacks, as far as it is known
+     */
+    public record DayByBook(
+            EatersDay planned,
+            List<PlannedBox> boxes,
+            List<PlannedSnack> snacks,
+            List<Lacking> lacking,
+            BigDecimal kcal) {
+        public DayByBook {
+            boxes = List.copyOf(boxes);
+            snacks = List.copyOf(snacks);
+            lacking = List.copyOf(lacking);
+        }
+    }
+
+    /**
+     * @param kcal of the day so far, as far as it is known
+     * @param anything whether the book has something that was eaten
+     * @param closed whether it says that this was all
+     */
+    public record Eaten(BigDecimal kcal, boolean anything, boolean closed) {}
+
+    /**
+     * Containers that a day is planned with and that are not there.
+     *
+     * @param kcal of all of them, as planned
+     */
+    public record Lacking(LocalDate day, String dish, int count, BigDecimal kcal) {}
 
     /** @param food grams as purchased */
     public record SpoilsSoon(Weight food, LocalDate useBy) {}
 
-    /** Something to do. */
-    public record Due(Kind kind, String what, int count) {
+    /**
+     * Something to do.
+     *
+     * @param eater whose containers they are; empty when it is about the batch
+     * @param from where they are
+     */
+    public record Due(Kind kind, String what, int count, Optional<String> eater, Optional<Place> from) {
+        /** About a batch. */
+        public static Due batch(Kind kind, String dish, int count) {
+            return new Due(kind, dish, count, Optional.empty(), Optional.empty());
+        }
+
+        /** About containers of an eater. */
+        public static Due boxes(Kind kind, Boxes boxes, Place from) {
+            return new Due(kind, boxes.dish(), boxes.count(), Optional.of(boxes.eater()), Optional.of(from));
+        }
+
         /** What is to be done. */
         public enum Kind {
             /** So many containers of a dish go into the freezer. */

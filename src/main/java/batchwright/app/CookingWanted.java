@@ -15,6 +15,10 @@ public record CookingWanted(DishesWanted dishes, DishNumber number, int sessions
         return new CookingWanted(dishes, number, Math.min(sessions, days), vary, shopOnce);
     }
 
+    CookingWanted withDishes(DishesWanted other) {
+        return new CookingWanted(other, number, sessions, vary, shopOnce);
+    }
+
     /** In one session. */
     public CookingWanted(DishesWanted dishes, DishNumber number) {
         this(dishes, number, 1, false, false);

@@ -14,11 +14,11 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Finds eaters as a command names them: a profile's path, or its short id in profiles/. */
-final class Eaters {
+public final class Eaters {
     private final Workspace workspace;
     private final Kitchen kitchen;
 
-    Eaters(Workspace workspace, Kitchen kitchen) {
+    public Eaters(Workspace workspace, Kitchen kitchen) {
         this.workspace = workspace;
         this.kitchen = kitchen;
     }
@@ -43,8 +43,12 @@ final class Eaters {
         return steps.isEmpty() ? eater : steps.get(steps.size() - 1).in(eater);
     }
 
-    /** As the profile says. */
-    Eater asWritten(String name) {
+    /**
+     * As the profile says.
+     *
+     * @throws Refused when there is no such profile, or it has an error
+     */
+    public Eater asWritten(String name) {
         var onDisk = new FolderFiles(workspace.here());
         Found<Boolean> folder = looksLikePath(name) ? onDisk.isFolder(name) : new Found.Absent<>();
         return folder.match(

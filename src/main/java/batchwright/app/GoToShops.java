@@ -1,7 +1,6 @@
 package batchwright.app;
 
 import batchwright.food.Kitchen;
-import batchwright.food.Shops;
 import batchwright.quantity.Money;
 import batchwright.text.NearestName;
 import java.util.LinkedHashSet;
@@ -40,6 +39,6 @@ final class GoToShops {
 
     /** All is bought on one day: what that costs is not known by session, and so it is not counted. */
     static Kitchen onOneDay(Kitchen kitchen) {
-        return kitchen.with(new Shops(Money.ZERO, kitchen.shops().elsewhere()));
+        return kitchen.with(kitchen.shops().withTrip(Money.ZERO));
     }
 }

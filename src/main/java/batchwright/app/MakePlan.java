@@ -12,6 +12,7 @@ import batchwright.explain.cost.Insight;
 import batchwright.food.Kitchen;
 import batchwright.needs.Needs;
 import batchwright.needs.NeedsCalculator;
+import batchwright.person.Eater;
 import batchwright.plan.Clashes;
 import batchwright.plan.Cooking;
 import batchwright.plan.LargestBox;
@@ -32,6 +33,7 @@ import java.util.function.Consumer;
 /** What to cook, eat and buy. A plan is shown only when the audit has worked out all of it again. */
 public final class MakePlan {
     private final Planner planner;
+    private final boolean explains;
 
     public MakePlan() {
         this(new BatchPlanner());
@@ -39,7 +41,48 @@ public final class MakePlan {
 
     /** @param planner of one cooking session */
     public MakePlan(Planner planner) {
+        this(planner, true);
+    }
+
+    private MakePlan(Planner planner, boolean explains) {
         this.planner = new SessionsPlanner(new AuditedPlanner(new DoneInTime(planner)));
+        this.explains = explains;
+    }
+
+    /**
+     * Does not look for reasons when there is no plan, which may take as long as the search.
+     *
+     * @param planner of one cooking session
+     */
+    public static MakePlan withoutReasons(Planner planner) {
+        return new MakePlan(planner, false);
+    }
+
+    /**
+     * What a plan is made from, as far as it is read from files.
+     *
+     * @param kitchen as far as its shops are gone to
+     * @param eaters at the table, in the order of the question
+     */
+    public record Table(Kitchen kitchen, List<Eater> eaters) {
+        public Table {
+            eaters = List.copyOf(eaters);
+        }
+
+        /** @throws Refused when there is no such eater or shop, or a file has an error */
+        public static Table of(Workspace workspace, PlanQuestion question) {
+            Kitchen only = GoToShops.only(workspace.kitchen(), question.shops());
+            Kitchen kitchen = question.cooking().shopOnce() ? GoToShops.onOneDay(only) : only;
+            return new Table(kitchen, new Eaters(workspace, kitchen).all(question.eaters()));
+        }
+
+        List<Needs> needs() {
+            return eaters.stream().map(NeedsCalculator::needsOf).toList();
+        }
+
+        public Table withEaters(List<Eater> others) {
+            return new Table(kitchen, others);
+        }
     }
 
     /**
@@ -50,15 +93,29 @@ public final class MakePlan {
      */
     public PlanAnswer answer(Workspace workspace, PlanQuestion question, Watch watch, Consumer<PlanRequest> before) {
         Deadline deadline = Deadline.in(question.howLong().patience());
-        Kitchen all = kitchen(workspace, question);
-        Asked asked = asked(all, needs(workspace, all, question.eaters()), question);
+        return answer(Table.of(workspace, question), question, watch, before, deadline);
+    }
+
+    /**
+     * The same, of what was read before.
+     *
+     * @param table of this question
+     */
+    public PlanAnswer answer(Table table, PlanQuestion question, Watch watch, Consumer<PlanRequest> before) {
+        return answer(
+                table, question, watch, before, Deadline.in(question.howLong().patience()));
+    }
+
+    private PlanAnswer answer(
+            Table table, PlanQuestion question, Watch watch, Consumer<PlanRequest> before, Deadline deadline) {
+        Asked asked = asked(table.kitchen(), table.needs(), question);
         if (stopped(asked.needs())) {
             return answer(asked, Status.NO_PLAN, Proof.NONE);
         }
         PlanRequest request = request(asked, question);
         before.accept(request);
         var untilClose = new UntilClose(watch, question.howLong().within());
-        untilClose.paidIn(all.currency());
+        untilClose.paidIn(table.kitchen().currency());
         PlanResult result = planner.plan(request.withPatience(deadline.left()), untilClose);
         PlanAnswer answer = result.match(new PlanResult.Cases<>() {
             @Override
@@ -68,7 +125,8 @@ public final class MakePlan {
 
             @Override
             public PlanAnswer noPlan(PlanResult.NoPlan none) {
-                Clashes clashes = none.clashes().isEmpty() || request.budget().isPresent()
+                Clashes clashes = explains
+                                && (none.clashes().isEmpty() || request.budget().isPresent())
                         ? clashes(request, none, watch, deadline)
                         : Clashes.of(none.clashes());
                 return new PlanAnswer(
@@ -105,21 +163,21 @@ public final class MakePlan {
                 .find(question.insight(), answer.plan().filter(plan -> isAffordable(request, plan)), answer.proof()));
     }
 
+    /**
+     * What a planner is asked; empty when a caution stops planning.
+     *
+     * @throws Refused when there is no such eater, dish or shop, or a file has an error
+     */
+    public static Optional<PlanRequest> request(Workspace workspace, PlanQuestion question) {
+        Table table = Table.of(workspace, question);
+        Asked asked = asked(table.kitchen(), table.needs(), question);
+        return stopped(asked.needs()) ? Optional.empty() : Optional.of(request(asked, question));
+    }
+
     private static boolean isAffordable(PlanRequest request, Plan plan) {
         return request.budget()
                 .filter(budget -> plan.cost().compareTo(budget) > 0)
                 .isEmpty();
-    }
-
-    /** @throws Refused when a file has an error, or there is no such shop */
-    private static Kitchen kitchen(Workspace workspace, PlanQuestion question) {
-        Kitchen kitchen = GoToShops.only(workspace.kitchen(), question.shops());
-        return question.cooking().shopOnce() ? GoToShops.onOneDay(kitchen) : kitchen;
-    }
-
-    private static List<Needs> needs(Workspace workspace, Kitchen kitchen, List<String> eaters) {
-        return new Eaters(workspace, kitchen)
-                .all(eaters).stream().map(NeedsCalculator::needsOf).toList();
     }
 
     private static Asked asked(Kitchen kitchen, List<Needs> needs, PlanQuestion question) {

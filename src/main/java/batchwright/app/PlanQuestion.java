@@ -33,6 +33,18 @@ public record PlanQuestion(
         return new PlanQuestion(eaters, other, budget, cooking.forDays(other), shops, howLong, insight);
     }
 
+    public PlanQuestion withBudget(Optional<TypedSum> other) {
+        return new PlanQuestion(eaters, days, other, cooking, shops, howLong, insight);
+    }
+
+    public PlanQuestion withInsight(InsightWanted other) {
+        return new PlanQuestion(eaters, days, budget, cooking, shops, howLong, other);
+    }
+
+    public PlanQuestion withDishes(DishesWanted other) {
+        return new PlanQuestion(eaters, days, budget, cooking.withDishes(other), shops, howLong, insight);
+    }
+
     /**
      * How long to search for a plan.
      *

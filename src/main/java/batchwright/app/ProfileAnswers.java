@@ -26,6 +26,8 @@ import java.util.stream.Collectors;
 public final class ProfileAnswers {
     private static final String NOBODY = "answers";
     private static final String NOBODY_NAME = "You";
+    private static final String NONE = "none";
+    private static final Set<String> FACTS = Set.of("day", "steps", "walking", "training");
     private static final String NOT_SAID = "not said";
 
     private final Workspace workspace;
@@ -48,6 +50,31 @@ public final class ProfileAnswers {
         } else {
             byKey.put(key, answer.strip());
         }
+    }
+
+    /**
+     * Answers that were written down together. Health "none" is a no to all groups of questions; who counts steps, walking or training
+     * need not add that activity follows from these.
+     */
+    public void putAll(Map<String, String> said) {
+        if (!said.containsKey(ProfileQuestion.ACTIVITY)) {
+            impliedActivity(said.keySet()).ifPresent(activity -> put(ProfileQuestion.ACTIVITY, activity));
+        }
+        if (NONE.equals(said.get(ProfileQuestion.HEALTH))) {
+            HealthGroup.all().forEach(group -> put(ProfileQuestion.healthKey(group.key()), "no"));
+        }
+        said.forEach((key, answer) -> {
+            if (!key.equals(ProfileQuestion.HEALTH) || !answer.equals(NONE)) {
+                put(key, answer);
+            }
+        });
+    }
+
+    private static Optional<String> impliedActivity(Set<String> keys) {
+        if (keys.stream().anyMatch(key -> key.startsWith(ProfileQuestion.DIARY + "."))) {
+            return Optional.of(ProfileQuestion.DIARY);
+        }
+        return keys.stream().anyMatch(FACTS::contains) ? Optional.of(ProfileQuestion.FACTS) : Optional.empty();
     }
 
     /** The user was asked and does not say. */
@@ -194,6 +221,15 @@ public final class ProfileAnswers {
     /** @throws Refused when the answers do not make an eater */
     public Eater eater() {
         return workspace.value(page(NOBODY, NOBODY_NAME).read(kitchen));
+    }
+
+    /**
+     * The same under another short name.
+     *
+     * @throws Refused when the answers do not make an eater
+     */
+    public Eater eater(String id, String name) {
+        return workspace.value(page(id, name).read(kitchen));
     }
 
     /** Whether there is a folder that a profile can be saved in. */

@@ -3,6 +3,7 @@ package batchwright.app;
 import batchwright.answer.Fault;
 import batchwright.text.Problem;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Thrown when what was asked, or a file, has to be put right first. */
 public final class Refused extends RuntimeException {
@@ -11,6 +12,11 @@ public final class Refused extends RuntimeException {
     private Refused(List<Fault> faults) {
         super(faults.get(0).wrong());
         this.faults = List.copyOf(faults);
+    }
+
+    /** @param faults at least one */
+    public static Refused by(Stream<Fault> faults) {
+        return new Refused(faults.toList());
     }
 
     public static Refused because(String wrong, String cure) {

@@ -48,9 +48,17 @@ final class UntilClose implements Watch {
 
     @Override
     public boolean stop() {
-        return watch.stop()
-                || best.flatMap(cost -> bound.filter(least -> isClose(cost, least)))
-                        .isPresent();
+        return watch.stop() || isClose();
+    }
+
+    @Override
+    public boolean stop(long work) {
+        return watch.stop(work) || isClose();
+    }
+
+    private boolean isClose() {
+        return best.flatMap(cost -> bound.filter(least -> isClose(cost, least)))
+                .isPresent();
     }
 
     /** Whether this cost is as close to this bound as was asked for. */

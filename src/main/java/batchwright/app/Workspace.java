@@ -12,6 +12,7 @@ import batchwright.food.Kitchen;
 import batchwright.report.plan.KeptPlanJson;
 import batchwright.text.Problem;
 import batchwright.text.SourceFile;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -30,6 +31,7 @@ import java.util.regex.Pattern;
  * @param notes takes what the user should know besides the answer, a line or a few
  * @param mostMinutes of hands-on work in a cooking session, whatever the kitchen says; empty for what it says
  * @param doneWithin most minutes of a cooking session, in the same way
+ * @param reserve room to spare as a share, in the same way
  */
 public record Workspace(
         KitchenSource source,
@@ -37,7 +39,8 @@ public record Workspace(
         LocalDate cookingDay,
         Consumer<String> notes,
         OptionalInt mostMinutes,
-        OptionalInt doneWithin) {
+        OptionalInt doneWithin,
+        Optional<BigDecimal> reserve) {
     private static final String FOODS = "foods";
     /** In the name of a plan that was kept: it is not the first for its cooking day. */
     private static final Pattern NUMBER = Pattern.compile("-\\d\\d-\\d\\d-(\\d{1,4})\\.json$");
@@ -45,7 +48,7 @@ public record Workspace(
     private static final String PROFILES = "profiles";
 
     public Workspace(KitchenSource source, Path here, LocalDate cookingDay, Consumer<String> notes) {
-        this(source, here, cookingDay, notes, OptionalInt.empty(), OptionalInt.empty());
+        this(source, here, cookingDay, notes, OptionalInt.empty(), OptionalInt.empty(), Optional.empty());
     }
 
     /**
@@ -55,7 +58,12 @@ public record Workspace(
      * @param within most minutes of a cooking session
      */
     public Workspace withMinutes(OptionalInt handsOn, OptionalInt within) {
-        return new Workspace(source, here, cookingDay, notes, handsOn, within);
+        return new Workspace(source, here, cookingDay, notes, handsOn, within, reserve);
+    }
+
+    /** @param share of room to spare; empty for what the kitchen says */
+    public Workspace withReserve(Optional<BigDecimal> share) {
+        return new Workspace(source, here, cookingDay, notes, mostMinutes, doneWithin, share);
     }
 
     public static Workspace open(Optional<Path> data, Path here, LocalDate cookingDay, Consumer<String> notes) {
@@ -108,7 +116,9 @@ public record Workspace(
 
     /** @throws Refused when a file has an error */
     public Kitchen kitchen() {
-        Kitchen kitchen = value(source.kitchen(cookingDay));
+        Kitchen read = value(source.kitchen(cookingDay));
+        Kitchen kitchen = reserve.map(share -> read.with(read.shops().withReserve(share)))
+                .orElse(read);
         Equipment equipment = kitchen.equipment();
         if (mostMinutes.isPresent()) {
             equipment = equipment.withHandsOnMinutes(mostMinutes);
@@ -154,12 +164,17 @@ public record Workspace(
 
     /** The same, telling no warnings: for what is read a second time. */
     public Workspace quietly() {
-        return new Workspace(source, here, cookingDay, note -> {}, mostMinutes, doneWithin);
+        return new Workspace(source, here, cookingDay, note -> {}, mostMinutes, doneWithin, reserve);
+    }
+
+    /** The same kitchen from another place. */
+    public Workspace from(KitchenSource other) {
+        return new Workspace(other, here, cookingDay, notes, mostMinutes, doneWithin, reserve);
     }
 
     /** The same on another day. */
     public Workspace on(LocalDate day) {
-        return new Workspace(source, here, day, notes, mostMinutes, doneWithin);
+        return new Workspace(source, here, day, notes, mostMinutes, doneWithin, reserve);
     }
 
     /** The value, after telling the warnings. */

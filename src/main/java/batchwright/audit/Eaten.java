@@ -137,6 +137,21 @@ final class Eaten {
         return grams;
     }
 
+    /** What is weighed into all batches: pieces are counted. */
+    Grams weighed() {
+        var grams = new Grams();
+        for (Batch batch : session.batches()) {
+            for (Fill fill : batch.fills()) {
+                for (Portion portion : fill.portions()) {
+                    known.part(batch.dish(), portion.part())
+                            .filter(part -> !part.pieces())
+                            .ifPresent(part -> addPortion(grams, part, portion.rawGrams() * fill.containers()));
+                }
+            }
+        }
+        return grams;
+    }
+
     /** What is eaten besides containers: snacks and what is always eaten. */
     Grams besides() {
         var grams = new Grams();

@@ -95,6 +95,7 @@ final class JoinedSessions {
             if (!kitchen.foods().equals(request.kitchen().foods())
                     || !kitchen.packs().equals(request.kitchen().packs())
                     || !kitchen.measures().equals(request.kitchen().measures())
+                    || !kitchen.shops().equals(request.kitchen().shops())
                     || !request.kitchen()
                             .dishes()
                             .entrySet()

@@ -7,7 +7,7 @@ import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** What is used is at home or bought in whole packs, and no pack is bought that could stay in the shop. */
+/** What is used, and the room to spare that is asked for, is at home or bought in whole packs, and no pack is bought that could stay in the shop. */
 record Stock() implements Inspection {
     @Override
     public String name() {
@@ -17,17 +17,25 @@ record Stock() implements Inspection {
     @Override
     public void inspect(Evidence evidence, Findings findings) {
         Grams eaten = evidence.eaten().all();
+        Grams weighed = evidence.eaten().weighed();
         Map<Food, BigDecimal> bought = bought(evidence, findings);
         eaten.byFood().forEach((food, edible) -> {
-            BigDecimal used = evidence.asPurchased(food, edible);
+            BigDecimal used = atHand(evidence, food, edible, weighed);
             BigDecimal has = evidence.atHome(food).add(bought.getOrDefault(food, BigDecimal.ZERO));
             if (Tolerance.less(has, used)) {
-                findings.add(food.id() + ": used " + Say.against(used, "at home and bought", has, "g"));
+                findings.add(food.id() + ": needed " + Say.against(used, "at home and bought", has, "g"));
             }
         });
         for (Purchase purchase : evidence.session().shopping()) {
-            noNeedlessPack(evidence, purchase, eaten, findings);
+            noNeedlessPack(evidence, purchase, eaten, weighed, findings);
         }
+    }
+
+    /** Grams as purchased: what is used, and room to spare of what is weighed. */
+    private static BigDecimal atHand(Evidence evidence, Food food, BigDecimal edible, Grams weighed) {
+        BigDecimal room =
+                weighed.of(food).multiply(evidence.request().kitchen().shops().reserve());
+        return evidence.asPurchased(food, edible.add(room));
     }
 
     private static Map<Food, BigDecimal> bought(Evidence evidence, Findings findings) {
@@ -47,9 +55,9 @@ record Stock() implements Inspection {
         return bought;
     }
 
-    private static void noNeedlessPack(Evidence evidence, Purchase purchase, Grams eaten, Findings findings) {
+    private static void noNeedlessPack(Evidence evidence, Purchase purchase, Grams eaten, Grams weighed, Findings findings) {
         Food food = evidence.known().food(purchase.food()).orElse(purchase.food());
-        BigDecimal used = evidence.asPurchased(food, eaten.of(food));
+        BigDecimal used = atHand(evidence, food, eaten.of(food), weighed);
         BigDecimal besides =
                 evidence.asPurchased(food, evidence.eaten().besides().of(food));
         BigDecimal bought = evidence.bought(purchase);

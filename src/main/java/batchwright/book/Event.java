@@ -3,6 +3,7 @@ package batchwright.book;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Something that happened on a day. Foods, dishes and eaters are short names. */
@@ -52,6 +53,14 @@ public sealed interface Event {
     record BoxesGone(boolean thrown, Boxes boxes) implements Event {}
 
     /**
+     * Containers that went from the freezer into the fridge, or the other way.
+     *
+     * @param to where they wait now
+     * @param until the last day on which they may be eaten; where nothing is said, that of {@link BoxKeeping}
+     */
+    record Moved(Boxes boxes, Place to, Optional<LocalDate> until) implements Event {}
+
+    /**
      * @param thrown else it was given away
      * @param food grams as purchased
      */
@@ -80,7 +89,11 @@ public sealed interface Event {
     /** Where containers wait. */
     enum Place {
         FRIDGE,
-        FREEZER
+        FREEZER;
+
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
     }
 
     /** What may be said of an eater's day. */

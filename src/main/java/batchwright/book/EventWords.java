@@ -68,6 +68,15 @@ public final class EventWords {
             Boxes boxes = gone.boxes();
             return "%s away %s %s of %s"
                     .formatted(gone.thrown() ? "threw" : "gave", boxes.count(), boxes.dish(), boxes.eater());
+        } else if (event instanceof Event.Moved moved) {
+            Boxes boxes = moved.boxes();
+            return "%s %s %s of %s%s"
+                    .formatted(
+                            moved.to() == Place.FREEZER ? "froze" : "thawed",
+                            boxes.count(),
+                            boxes.dish(),
+                            boxes.eater(),
+                            until(moved.until()));
         } else if (event instanceof Event.FoodGone gone) {
             return "%s away %s".formatted(gone.thrown() ? "threw" : "gave", weight(gone.food()));
         } else if (event instanceof Event.Counted counted) {
@@ -93,7 +102,7 @@ public final class EventWords {
                         boxes.count(),
                         boxes.dish(),
                         boxes.eater(),
-                        filled.place() == Place.FRIDGE ? "fridge" : "freezer",
+                        filled.place().word(),
                         filled.until(),
                         filled.each()
                                 .kcal()

@@ -27,6 +27,8 @@ import java.util.Optional;
 public final class FoodStock {
     /** Raw meat, fish and egg bought without a date: published home advice is 1-2 days for most of them (FoodKeeper data). */
     private static final int RAW_DAYS = 2;
+    /** Eggs in their shells, in the fridge: published home advice is 3-5 weeks (FoodKeeper data, from memory). */
+    private static final int EGG_DAYS = 21;
     /** Other perishable foods bought without a date. Our choice. */
     private static final int PERISHABLE_DAYS = 5;
     /** Scales and yields are not better than this: less is not missed [g]. */
@@ -91,10 +93,11 @@ public final class FoodStock {
     }
 
     private static Optional<Integer> days(Food food) {
+        Optional<CoreTemperature> raw = CoreTemperature.of(food);
         if (!food.perishable()) {
-            return Optional.empty();
+            return raw.filter(core -> core == CoreTemperature.EGG).map(egg -> EGG_DAYS);
         }
-        return Optional.of(CoreTemperature.of(food).isPresent() ? RAW_DAYS : PERISHABLE_DAYS);
+        return Optional.of(raw.isPresent() ? RAW_DAYS : PERISHABLE_DAYS);
     }
 
     /** A stock-take makes nothing younger: without a date, what is counted has those of what was there, the earliest that is still good first. */

@@ -38,8 +38,19 @@ public record KeptPlan(
     /**
      * @param day on which it is cooked
      * @param ingredients raw edible grams
+     * @param swaps what is not as the dish is written
      */
-    public record KeptBatch(int day, String dish, List<Weight> ingredients, List<KeptFill> fills) {}
+    public record KeptBatch(
+            int day, String dish, List<Weight> ingredients, List<KeptFill> fills, List<KeptSwap> swaps) {
+        public KeptBatch {
+            ingredients = List.copyOf(ingredients);
+            fills = List.copyOf(fills);
+            swaps = List.copyOf(swaps);
+        }
+    }
+
+    /** @param by empty when the food is left out */
+    public record KeptSwap(String food, Optional<String> by) {}
 
     /**
      * @param eater empty when for nobody in particular

@@ -2,11 +2,8 @@ package batchwright.cli;
 
 import batchwright.app.ProfileAnswers;
 import batchwright.app.ProfileQuestion;
-import batchwright.person.HealthGroup;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Objects;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -118,7 +115,7 @@ final class AnswerOptions {
     }
 
     void putInto(ProfileAnswers profile) {
-        answers().forEach(profile::put);
+        profile.putAll(answers());
     }
 
     private Map<String, String> answers() {
@@ -130,7 +127,7 @@ final class AnswerOptions {
         put(answers, "body_fat", bodyFat);
         put(answers, "body_fat_method", bodyFatMethod);
         tape.forEach((girth, length) -> answers.put("tape." + girth, length));
-        put(answers, "activity", activity());
+        put(answers, "activity", activity);
         put(answers, "day", day);
         put(answers, "steps", steps);
         put(answers, "walking", walking);
@@ -140,7 +137,7 @@ final class AnswerOptions {
         put(answers, "strength_training", strengthTraining);
         put(answers, "experience", experience);
         if (health.containsKey(NONE)) {
-            HealthGroup.all().forEach(group -> answers.put("health." + group.key(), "no"));
+            answers.put(ProfileQuestion.HEALTH, NONE);
         }
         health.entrySet().stream()
                 .filter(answer -> !answer.getKey().equals(NONE))
@@ -148,17 +145,6 @@ final class AnswerOptions {
         put(answers, "avoid", avoid);
         put(answers, "containers_a_day", containersADay);
         return answers;
-    }
-
-    private @Nullable String activity() {
-        if (activity != null) {
-            return activity;
-        }
-        if (!diary.isEmpty()) {
-            return ProfileQuestion.DIARY;
-        }
-        boolean facts = Stream.of(day, steps, walking, training).anyMatch(Objects::nonNull);
-        return facts ? ProfileQuestion.FACTS : null;
     }
 
     private static void put(Map<String, String> answers, String key, @Nullable String answer) {

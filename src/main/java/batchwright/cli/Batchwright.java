@@ -32,6 +32,7 @@ import picocli.CommandLine.ScopeType;
             FoodsCommand.class,
             BookCommand.class,
             TodayCommand.class,
+            RosterCommand.class,
             CheckCommand.class,
             InitCommand.class
         },
@@ -96,7 +97,7 @@ public final class Batchwright implements Runnable {
     @Override
     public void run() {
         throw Refused.because(
-                "no command is named", "Name one of needs, plan, snack, dishes, foods, book, today, check, init.");
+                "no command is named", "Name one of needs, plan, snack, dishes, foods, book, today, roster, check, init.");
     }
 
     MakePlan plans() {
@@ -113,7 +114,7 @@ public final class Batchwright implements Runnable {
     }
 
     /** The files that a command writes beside its answer. */
-    FilesBeside filesBeside(boolean replacesAny) {
+    public FilesBeside filesBeside(boolean replacesAny) {
         return new FilesBeside(
                 new OutputFiles(folder(Objects.requireNonNullElse(data, "")), replacesAny),
                 this::folder,

@@ -1,15 +1,28 @@
 package batchwright.cli;
 
+import batchwright.app.MakePlan;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 
 /** Sets up the commands: the same help layout and strictness for each. */
-final class CommandLines {
+public final class CommandLines {
     private static final int WIDTH = 80;
+    /** What examples begin with, and how to say that the program has another name. */
+    private static final String FROM_JAR = "java -jar target/batchwright.jar";
+
+    private static final String CALLED = "batchwright.called";
     /** Examples first: they answer most questions. */
     private static final List<String> SECTIONS = List.of(
             UsageMessageSpec.SECTION_KEY_HEADER,
@@ -39,8 +52,22 @@ final class CommandLines {
         return line;
     }
 
+    /** The commands without anybody who types: for manual pages and completion. */
+    public static CommandLine described() {
+        var nobody = new Terminal(
+                new AnswerStream(OutputStream.nullOutputStream(), () -> false),
+                new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8),
+                Optional.empty(),
+                () -> false,
+                OptionalInt::empty,
+                true);
+        return of(new Batchwright(nobody, new MakePlan(), Path.of(""), Clock.systemUTC()));
+    }
+
     private static void layOut(CommandSpec command) {
         UsageMessageSpec help = command.usageMessage();
+        help.customSynopsis(called(help.customSynopsis()));
+        help.footer(called(help.footer()));
         help.width(WIDTH);
         help.sectionKeys(SECTIONS);
         help.synopsisHeading("%n");
@@ -52,6 +79,11 @@ final class CommandLines {
         help.exitCodeListHeading("%nExit codes:%n");
         help.exitCodeList(ExitCode.meanings());
         help.sortOptions(false);
+    }
+
+    private static String[] called(String[] lines) {
+        String name = System.getProperty(CALLED, FROM_JAR);
+        return Arrays.stream(lines).map(line -> line.replace(FROM_JAR, name)).toArray(String[]::new);
     }
 
     /** What a lone program name prints. */

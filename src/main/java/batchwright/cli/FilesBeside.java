@@ -15,7 +15,7 @@ import java.util.function.Supplier;
  * The files that a command writes beside its answer, and what is said of them. They are tried out before the work; they are written
  * after the answer, so one that fails costs no more than itself.
  */
-final class FilesBeside {
+public final class FilesBeside {
     private final OutputFiles files;
     private final Function<String, Path> place;
     private final Consumer<String> say;
@@ -77,6 +77,11 @@ final class FilesBeside {
     /** How the command ends now that its files were written, or were not. */
     ExitCode exit(ExitCode exit) {
         return failed ? exit.notWritten() : exit;
+    }
+
+    /** The same by its number. */
+    public int exit(int code) {
+        return exit(ExitCode.of(code)).code();
     }
 
     private void tell(Supplier<String> write) {

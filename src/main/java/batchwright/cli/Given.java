@@ -43,7 +43,7 @@ public record Given(String name, String text) {
      *
      * @throws Refused when it is no number of dishes, nor two of them
      */
-    DishNumber dishes(int most) {
+    public DishNumber dishes(int most) {
         String range = "a whole number of dishes from 1 to " + most + ", or the least and the most, such as 2-3";
         if (!text.matches(DISHES)) {
             throw refused(range);
@@ -71,7 +71,7 @@ public record Given(String name, String text) {
     }
 
     /** @throws Refused when it is no amount such as 75 or 75.50 */
-    TypedSum money() {
+    public TypedSum money() {
         String range = "an amount such as 75 or 75.50, without a currency";
         if (!text.matches(FOUR_DECIMALS) || new BigDecimal(text).compareTo(MOST_MONEY) > 0) {
             throw refused(range);

@@ -1,5 +1,6 @@
 package batchwright.cli;
 
+import batchwright.answer.PotLabels;
 import batchwright.app.Refused;
 import batchwright.report.export.WholePlan;
 import batchwright.report.labels.LabelRounding;
@@ -9,13 +10,14 @@ import batchwright.report.pdf.LabelPdf;
 import batchwright.report.print.Show;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
 /** How labels are, in a report or in a file of their own, and whether there is such a file. */
-final class LabelOptions {
+public final class LabelOptions {
     private static final String LABELS = "--labels";
     private static final String PDF = "--label-pdf";
     private static final String START_AT = "--start-at";
@@ -54,7 +56,7 @@ final class LabelOptions {
      *
      * @throws Refused when the file cannot be written, or its name does not tell what it holds
      */
-    void check(FilesBeside files) {
+    public void check(FilesBeside files) {
         if (pdf == null) {
             return;
         }
@@ -66,6 +68,11 @@ final class LabelOptions {
         files.add(pdf, LabelPdf::isIn);
     }
 
+    /** Whether there is to be a file of them. */
+    public boolean isWanted() {
+        return pdf != null;
+    }
+
     /** Without a plan there is nothing to stick labels to. */
     void write(Optional<WholePlan> plan, LabelStyle style, FilesBeside files) {
         if (pdf == null) {
@@ -75,8 +82,18 @@ final class LabelOptions {
             files.leaveOut(pdf);
             return;
         }
-        LabelPdf made = LabelPdf.of(plan.get(), style);
-        files.write(pdf, made.content(), remark(made, style));
+        write(LabelPdf.of(plan.get(), style), style, files);
+    }
+
+    /** Those of a pot as it came out. */
+    public void write(PotLabels pot, LabelStyle style, FilesBeside files) {
+        if (pdf != null) {
+            write(LabelPdf.of(pot, style), style, files);
+        }
+    }
+
+    private void write(LabelPdf made, LabelStyle style, FilesBeside files) {
+        files.write(Objects.requireNonNull(pdf), made.content(), remark(made, style));
     }
 
     private static String remark(LabelPdf made, LabelStyle style) {
@@ -88,7 +105,7 @@ final class LabelOptions {
     }
 
     /** @throws Refused when there is no such sheet, label of it, or rounding */
-    LabelStyle style() {
+    public LabelStyle style() {
         LabelSheet sheet = LabelSheet.of(labels.toLowerCase(Locale.ROOT))
                 .orElseThrow(() -> unknown(
                         LABELS,

@@ -10,6 +10,7 @@ import batchwright.needs.Needs;
 import batchwright.needs.Outlook;
 import batchwright.needs.goal.GoalFinding;
 import batchwright.needs.learning.Learned;
+import batchwright.report.html.NeedsPage;
 import batchwright.report.needs.ActivitiesJson;
 import batchwright.report.needs.ActivitiesText;
 import batchwright.report.needs.NeedsJson;
@@ -34,7 +35,7 @@ import picocli.CommandLine.ParentCommand;
         name = "needs",
         header = "How much should I eat: energy and protein a day, with every source.",
         customSynopsis = {
-            "needs EATER [--weeks N] [--stages] [--adopt] [OPTIONS]",
+            "needs EATER [--weeks N] [--stages] [--adopt] [--report FILE.html] [OPTIONS]",
             "needs [ANSWERS] [--save NAME] [OPTIONS]   without an eater it asks",
             "needs --activities [OPTIONS]"
         },
@@ -80,6 +81,15 @@ final class NeedsCommand implements Callable<Integer> {
             description =
                     "Take the step that your weighings offer: writes one line into the book; then the needs with it.")
     private boolean adopt;
+
+    @Option(
+            names = "--report",
+            paramLabel = "FILE.html",
+            description = "Also write a page: the target, and what weighings say in pictures. Replaces an older one.")
+    private @Nullable String report;
+
+    @Option(names = "--force", description = "Replace a file of that name although the program did not make it.")
+    private boolean force;
 
     @Mixin
     private AnswerOptions options = new AnswerOptions();
@@ -209,9 +219,15 @@ final class NeedsCommand implements Callable<Integer> {
 
     private int answer(Needs needs, Optional<Learned> learned) {
         var outlook = new Outlook(ahead(), stepWeeks(needs));
-        return program.answer(
+        FilesBeside files = program.filesBeside(force);
+        ReportOptions.check(report, files);
+        int exit = program.answer(
                 program.json ? NeedsJson.of(needs, outlook, learned) : NeedsText.of(needs, outlook, learned),
                 needs.stopsPlanning() ? ExitCode.NO_PLAN : ExitCode.DONE);
+        if (report != null) {
+            files.write(report, NeedsPage.of(needs, learned), "");
+        }
+        return files.exit(exit);
     }
 
     private OptionalInt ahead() {

@@ -45,6 +45,7 @@ final class PlanCommand implements Callable<Integer> {
     private static final int MOST_DISHES = 10;
     private static final int MOST_SECONDS = 3600;
     private static final int MOST_MINUTES = 24 * 60;
+    private static final int MOST_RESERVE = 50;
     private static final int MOST_EATERS = 6;
 
     /** Set by the command line's parser before {@link #call()}. */
@@ -149,6 +150,14 @@ final class PlanCommand implements Callable<Integer> {
     private @Nullable String within;
 
     @Option(
+            names = "--reserve",
+            paramLabel = "P%",
+            description =
+                    "Room to spare: have so many per cent more at hand of what is weighed into dishes, such as 5%%, for a"
+                            + " thick peel or a spill; default what foods/kitchen.yaml says, or none.")
+    private @Nullable String reserve;
+
+    @Option(
             names = "--nutrients",
             description =
                     "Show every nutrient of an average day beside published amounts, not only those that are too low or too high.")
@@ -157,7 +166,7 @@ final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--force",
             description =
-                    "Let --report, --label-pdf, --shopping, --calendar and --model replace files that this program did not make.")
+                    "Let --report, --label-pdf, --shopping, --calendar, --model and --proof replace files that this program did not make.")
     private boolean force;
 
     @Mixin
@@ -168,6 +177,9 @@ final class PlanCommand implements Callable<Integer> {
 
     @Mixin
     private ModelOption model = new ModelOption();
+
+    @Mixin
+    private ProofOption proof = new ProofOption();
 
     @Mixin
     private InsightOptions insight = new InsightOptions();
@@ -212,6 +224,7 @@ final class PlanCommand implements Callable<Integer> {
                         "Leave one of the two out; --vary cooks no dish in two sessions in a row.");
             }
             model.refuseSessions();
+            proof.refuseSessions();
             insight.refuseSessions();
         }
         KitchenClock clock = export.clock();
@@ -223,6 +236,7 @@ final class PlanCommand implements Callable<Integer> {
         int width = look.width(program);
         try (var interruption = new Interruption(() -> program.complain("\nStopped at once: no plan is shown.\n"))) {
             model.check(files);
+            proof.check(files);
             stock.check(workspace);
             PlanAnswer answer = answer(workspace, question, interruption);
             ExitCode exit = exit(answer, interruption.asked(), insight.isWanted());
@@ -234,6 +248,7 @@ final class PlanCommand implements Callable<Integer> {
             stock.write(answer, a -> PlanJson.of(a, clock))
                     .ifPresent(file -> program.complain("Kept as " + file + "\n"));
             model.write(files);
+            proof.write(files, workspace, question, answer, interruption::asked);
             write(() -> HtmlReport.of(answer, new ReportStyle(style, clock)), WholePlan.of(answer), style, files);
             return files.exit(exit).code();
         }
@@ -272,7 +287,8 @@ final class PlanCommand implements Callable<Integer> {
 
     private Workspace workspace() {
         return program.workspace()
-                .withMinutes(minutes("--most-minutes", mostMinutes), minutes("--done-within", doneWithin));
+                .withMinutes(minutes("--most-minutes", mostMinutes), minutes("--done-within", doneWithin))
+                .withReserve(Optional.ofNullable(reserve).map(PlanCommand::share));
     }
 
     private static OptionalInt minutes(String option, @Nullable String given) {
@@ -299,7 +315,15 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private static BigDecimal perCent(String text) {
-        return new Given("--within", text.replaceFirst("\\s*%$", "")).oneDecimal(100, "per cent");
+        return perCent("--within", text, 100);
+    }
+
+    private static BigDecimal share(String text) {
+        return perCent("--reserve", text, MOST_RESERVE).movePointLeft(2);
+    }
+
+    private static BigDecimal perCent(String option, String text, int most) {
+        return new Given(option, text.replaceFirst("\\s*%$", "")).oneDecimal(most, "per cent");
     }
 
     private static List<String> names(List<String> typed) {

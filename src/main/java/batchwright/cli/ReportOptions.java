@@ -24,6 +24,11 @@ final class ReportOptions {
      * @throws Refused when the file cannot be written, or its name does not tell what it holds
      */
     void check(FilesBeside files) {
+        check(file, files);
+    }
+
+    /** The same for a report of another command; null when none is wanted. */
+    static void check(@Nullable String file, FilesBeside files) {
         if (file == null) {
             return;
         }

@@ -7,6 +7,7 @@ import batchwright.files.value.Numbers;
 import batchwright.files.value.Problems;
 import batchwright.food.Appliance;
 import batchwright.food.Equipment;
+import batchwright.food.Shops;
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 import batchwright.text.SourceFile;
@@ -21,7 +22,7 @@ import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /**
- * foods/kitchen.yaml: what the kitchen cooks with, and what the way to a shop costs. What it leaves out is as in a usual kitchen; without
+ * foods/kitchen.yaml: what the kitchen cooks with, what the way to a shop costs, and how much room to spare there is to be. What it leaves out is as in a usual kitchen; without
  * it, all is.
  */
 final class EquipmentReader {
@@ -46,7 +47,8 @@ final class EquipmentReader {
             "done_within",
             "largest_box_ml",
             "largest_box_g",
-            "trip");
+            "trip",
+            "reserve");
     private static final List<String> KEYS = Stream.concat(
                     OWN_KEYS.stream(), OTHERS.keySet().stream().map(Appliance::id))
             .toList();
@@ -65,6 +67,8 @@ final class EquipmentReader {
     private static final NumberRange TRIP =
             NumberRange.of("price of a trip", "0", "1000000", "", "what the way to a shop and back costs you");
 
+    private static final NumberRange RESERVE = NumberRange.of("reserve", "0", "50", "%", "room to spare of what is weighed");
+
     private final Fields fields;
     private final Problems problems;
 
@@ -76,17 +80,27 @@ final class EquipmentReader {
     /**
      * What the file says.
      *
-     * @param trip price of a trip to a shop
+     * @param shops price of a trip to one, and room to spare
      */
-    record KitchenPage(Equipment equipment, Money trip) {}
+    record KitchenPage(Equipment equipment, Shops shops) {}
 
     /** @param currency of all prices */
     static KitchenPage read(Optional<SourceFile> file, Currency currency, Problems problems) {
         return file.filter(f -> f.lines().stream().anyMatch(EquipmentReader::says))
                 .flatMap(f -> YamlPage.read(f, problems))
                 .map(page -> new EquipmentReader(Fields.ofPage(page, KEYS, problems), problems))
-                .map(reader -> new KitchenPage(reader.equipment(), reader.trip(currency)))
-                .orElse(new KitchenPage(Equipment.USUAL, Money.ZERO));
+                .map(reader -> new KitchenPage(
+                        reader.equipment(), new Shops(reader.trip(currency), Map.of(), reader.reserve())))
+                .orElse(new KitchenPage(Equipment.USUAL, Shops.FREE));
+    }
+
+    /** As a share. */
+    private BigDecimal reserve() {
+        return fields.text("reserve")
+                .flatMap(w -> new Numbers(problems)
+                        .decimal(new Written(w.text().replaceFirst("\\s*%$", ""), w.at()), RESERVE))
+                .map(percent -> percent.movePointLeft(2))
+                .orElse(BigDecimal.ZERO);
     }
 
     private Money trip(Currency currency) {

@@ -22,7 +22,6 @@ import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Lot;
-import batchwright.food.Shops;
 import batchwright.text.SourceFile;
 import batchwright.text.Span;
 import java.time.LocalDate;
@@ -104,7 +103,7 @@ public final class KitchenReader {
                 shop.currency(),
                 cookingDay,
                 kitchen.equipment(),
-                new Shops(kitchen.trip(), Map.of())));
+                kitchen.shops()));
     }
 
     private Map<String, Dish> dishes(FoodNames foods, MeasureNames measures, Yields yields) {

@@ -143,7 +143,7 @@ public record Kitchen(
         });
         here.values().removeIf(List::isEmpty);
         elsewhere.values().removeIf(List::isEmpty);
-        return withPacks(here).with(new Shops(shops.trip(), elsewhere));
+        return withPacks(here).with(shops.withElsewhere(elsewhere));
     }
 
     private Map<Food, List<Pack>> all() {

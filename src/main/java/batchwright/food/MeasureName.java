@@ -10,9 +10,9 @@ import java.util.Set;
  */
 public final class MeasureName {
     private static final String OF = " of ";
-    /** Abbreviations and words of size, which stay as they are: 2 tbsp, 3 medium. */
-    private static final Set<String> UNCHANGED =
-            Set.of("tbsp", "tsp", "oz", "lb", "small", "medium", "large", "extra large", "jumbo");
+    private static final Set<String> SIZES = Set.of("small", "medium", "large", "extra large", "jumbo");
+
+    private static final Set<String> ABBREVIATIONS = Set.of("tbsp", "tsp", "oz", "lb", "g");
 
     private static final Map<String, String> IRREGULAR =
             Map.of("half", "halves", "leaf", "leaves", "loaf", "loaves", "berry", "berries", "patty", "patties");
@@ -24,11 +24,17 @@ public final class MeasureName {
         int of = name.indexOf(OF);
         String head = of < 0 ? name : name.substring(0, of);
         String rest = of < 0 ? "" : name.substring(of);
-        if (UNCHANGED.contains(head)) {
+        if (SIZES.contains(head) || ABBREVIATIONS.contains(head)) {
             return name;
         }
         int word = head.lastIndexOf(' ') + 1;
         return head.substring(0, word) + pluralWord(head.substring(word)) + rest;
+    }
+
+    /** So many of them in front of a food: 1 cup, 2 cups, 2 tbsp; 2 x medium, as "2 medium banana" would be no English. */
+    public static String counted(int count, String name) {
+        String times = count > 1 && SIZES.contains(name) ? " x " : " ";
+        return count + times + of(BigDecimal.valueOf(count), name);
     }
 
     private static String pluralWord(String word) {

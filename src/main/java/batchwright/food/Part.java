@@ -2,6 +2,7 @@ package batchwright.food;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -74,6 +75,32 @@ public final class Part {
     /** The same of another mix. */
     Part with(List<Ingredient> other) {
         return new Part(name, optional, stepGrams, pieces, leastGrams, mostGrams, other, fatPouredOff);
+    }
+
+    /**
+     * The same as it came out of the pot: of other amounts, and all of it at one cooked weight.
+     *
+     * @param went raw grams of each food of the mix
+     * @param factor cooked / raw weight
+     */
+    public Part asCooked(Map<Food, BigDecimal> went, BigDecimal factor) {
+        BigDecimal all = went.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+        List<Ingredient> cooked = new ArrayList<>();
+        shares().forEach((food, share) -> {
+            BigDecimal grams =
+                    went.getOrDefault(food, BigDecimal.ZERO).multiply(writtenGrams()).divide(all, MathContext.DECIMAL64);
+            var weighed = new CookedYield(food, "in the pot", factor, "checked", "weighed", density(food));
+            cooked.add(new Ingredient(food, grams, Optional.of(weighed)));
+        });
+        return new Part(name, optional, SCALE_STEP_GRAMS, false, leastGrams, mostGrams, cooked, fatPouredOff);
+    }
+
+    private Optional<BigDecimal> density(Food food) {
+        return mix.stream()
+                .filter(ingredient -> ingredient.food().equals(food))
+                .findFirst()
+                .flatMap(Ingredient::cooked)
+                .flatMap(CookedYield::gramsPerMl);
     }
 
     public String name() {

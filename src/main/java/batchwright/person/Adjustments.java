@@ -37,4 +37,28 @@ public record Adjustments(
                 OptionalDouble.empty(),
                 Box.USUAL);
     }
+
+    /** @param percent tolerance around the energy aim */
+    public Adjustments withEnergyBand(double percent) {
+        return new Adjustments(
+                OptionalDouble.of(percent),
+                proteinGPerKg,
+                fibreG,
+                fruitVegG,
+                carbohydrateG,
+                energyOnAveragePercent,
+                box);
+    }
+
+    /** @param gPerKg protein floor */
+    public Adjustments withProtein(double gPerKg) {
+        return new Adjustments(
+                energyBandPercent,
+                OptionalDouble.of(gPerKg),
+                fibreG,
+                fruitVegG,
+                carbohydrateG,
+                energyOnAveragePercent,
+                box);
+    }
 }

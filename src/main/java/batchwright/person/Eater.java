@@ -48,6 +48,10 @@ public record Eater(
         return new Eater(id, name, body, activity, other, health, adjustments, wishes, training);
     }
 
+    public Eater withAdjustments(Adjustments other) {
+        return new Eater(id, name, body, activity, goal, health, other, wishes, training);
+    }
+
     /** Of training with weights; empty when not said. */
     public Optional<Experience> experience() {
         return training.experience();

@@ -4,6 +4,7 @@ import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Handled;
 import batchwright.food.Part;
+import batchwright.food.Shops;
 import batchwright.food.Step;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -11,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** All containers of a dish that are cooked in the session. */
 public record Batch(Dish dish, List<Fill> fills) {
@@ -41,14 +43,24 @@ public record Batch(Dish dish, List<Fill> fills) {
 
     /** Raw edible grams of each food in the whole batch, in the order of the recipe; foods of left-out parts are absent. */
     public Map<Food, BigDecimal> ingredients() {
+        return ingredients(part -> BigDecimal.ONE);
+    }
+
+    /** The same with room to spare. */
+    public Map<Food, BigDecimal> atHand(Shops shops) {
+        return ingredients(shops::atHand);
+    }
+
+    private Map<Food, BigDecimal> ingredients(Function<Part, BigDecimal> times) {
         var grams = new LinkedHashMap<Food, BigDecimal>();
         for (Fill fill : fills) {
             for (Portion portion : fill.portions()) {
                 BigDecimal raw = BigDecimal.valueOf((long) portion.rawGrams() * fill.containers());
+                BigDecimal needed = raw.multiply(times.apply(portion.part()));
                 if (raw.signum() > 0) {
                     portion.part()
                             .shares()
-                            .forEach((food, share) -> grams.merge(food, raw.multiply(share), BigDecimal::add));
+                            .forEach((food, share) -> grams.merge(food, needed.multiply(share), BigDecimal::add));
                 }
             }
         }

@@ -28,6 +28,13 @@ public final class BatchPlanner implements Planner {
     private static final int MOST_OTHERS = 8;
 
     private final Function<PlanRequest, LongPredicate> patience;
+    private final Way way;
+
+    /** How plans are looked for. */
+    @FunctionalInterface
+    private interface Way {
+        SearchResult<DaysSolution> search(PlanRequest request, Effort effort);
+    }
 
     /** Searches as long as a request's patience. */
     public BatchPlanner() {
@@ -35,7 +42,30 @@ public final class BatchPlanner implements Planner {
     }
 
     private BatchPlanner(Function<PlanRequest, LongPredicate> patience) {
+        this(patience, (request, effort) -> CheapestPlan.search(request, Aim.LEAST_COST, effort));
+    }
+
+    private BatchPlanner(Function<PlanRequest, LongPredicate> patience, Way way) {
         this.patience = patience;
+        this.way = way;
+    }
+
+    /** The same, but it begins with the cheapest of these plans that keeps all rules of a request. */
+    public BatchPlanner startingFrom(List<Plan> known) {
+        return new BatchPlanner(
+                patience,
+                (request, effort) -> CheapestPlan.search(
+                        request, Aim.LEAST_COST, effort, new KnownPlans(request, effort).cheapest(known)));
+    }
+
+    /**
+     * Looks for a plan near the first of these, and proves nothing; each of them is taken too if it keeps all rules and is cheaper.
+     *
+     * @param most about how many numbers are looked at
+     */
+    public static BatchPlanner near(List<Plan> known, long most) {
+        return new BatchPlanner(
+                request -> work -> work > most, (request, effort) -> NearPlan.search(request, known, effort));
     }
 
     /**
@@ -103,9 +133,9 @@ public final class BatchPlanner implements Planner {
     }
 
     /** A fault in the search does not lose the plans found before it. */
-    private static SearchResult<DaysSolution> search(PlanRequest request, Effort effort, Watch watch) {
+    private SearchResult<DaysSolution> search(PlanRequest request, Effort effort, Watch watch) {
         try {
-            return CheapestPlan.search(request, Aim.LEAST_COST, effort);
+            return way.search(request, effort);
         } catch (IllegalStateException fault) {
             if (effort.incumbents().isEmpty()) {
                 throw fault;

@@ -47,9 +47,15 @@ final class CheapestPlan {
     }
 
     static SearchResult<DaysSolution> search(PlanRequest request, Aim aim, Effort effort) {
+        return search(request, aim, effort, Optional.empty());
+    }
+
+    /** @param known a plan for this request; the answer is it or a cheaper one */
+    static SearchResult<DaysSolution> search(
+            PlanRequest request, Aim aim, Effort effort, Optional<Found<DaysSolution>> known) {
         try {
-            Optional<Found<DaysSolution>> good = Optional.empty();
-            for (PlanRequest fewer : FewDishesFirst.of(request, effort)) {
+            Optional<Found<DaysSolution>> good = known;
+            for (PlanRequest fewer : known.isPresent() ? List.<PlanRequest>of() : FewDishesFirst.of(request, effort)) {
                 good = new CheapestPlan(fewer, aim, effort.sideOfWork(WORK_ON_FEWER))
                         .search(good)
                         .found();

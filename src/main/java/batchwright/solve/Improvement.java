@@ -128,9 +128,7 @@ final class Improvement {
 
     private static Layout with(Layout now, Seat seat, List<Map<Dish, Integer>> days) {
         Map<Seat, Map<Dish, Integer>> containers = new LinkedHashMap<>(now.containers());
-        Map<Dish, Integer> mine = new LinkedHashMap<>();
-        days.forEach(day -> day.forEach((dish, count) -> mine.merge(dish, count, Integer::sum)));
-        containers.put(seat, mine);
+        containers.put(seat, Layout.inAll(days));
         Map<Seat, List<LikeDays>> groups = new LinkedHashMap<>(now.groups());
         groups.put(seat, Layout.grouped(days));
         return new Layout(containers, groups);

@@ -73,6 +73,13 @@ record Layout(Map<Seat, Map<Dish, Integer>> containers, Map<Seat, List<LikeDays>
         return List.copyOf(byNumber.values());
     }
 
+    /** How many containers of each dish there are on all days together. */
+    static Map<Dish, Integer> inAll(List<Map<Dish, Integer>> days) {
+        Map<Dish, Integer> all = new LinkedHashMap<>();
+        days.forEach(day -> day.forEach((dish, count) -> all.merge(dish, count, Integer::sum)));
+        return all;
+    }
+
     static List<LikeDays> grouped(List<Map<Dish, Integer>> days) {
         Map<Map<Dish, Integer>, List<Integer>> numbers = new LinkedHashMap<>();
         for (int day = 1; day <= days.size(); day++) {

@@ -29,7 +29,7 @@ record OthersStay(LayoutModels models, DaysSolution plan, Set<Seat> free) implem
         DaysDraft draft = models.make(layout);
         draft.request().seats().stream().filter(seat -> !free.contains(seat)).forEach(seat -> {
             keepGrams(draft, seat);
-            keepSnacks(draft, seat);
+            keepSnacks(draft, seat, Lookup.get(plan.snacks(), seat));
         });
         return draft;
     }
@@ -48,8 +48,8 @@ record OthersStay(LayoutModels models, DaysSolution plan, Set<Seat> free) implem
         }
     }
 
-    private void keepSnacks(DaysDraft draft, Seat seat) {
-        Map<Integer, List<Snack>> snacks = Lookup.get(plan.snacks(), seat);
+    /** Makes the snacks of each day stay; where the days of an eater are alike, some such day has them. */
+    static void keepSnacks(DaysDraft draft, Seat seat, Map<Integer, List<Snack>> snacks) {
         for (LikeDays like : Layout.grouped(draft.layout().days(seat))) {
             List<List<Snack>> days = new ArrayList<>();
             like.days().forEach(day -> days.add(Lookup.get(snacks, day)));
@@ -61,7 +61,7 @@ record OthersStay(LayoutModels models, DaysSolution plan, Set<Seat> free) implem
         }
     }
 
-    private void keep(DaysDraft draft, Seat seat, int day, List<Snack> snacks) {
+    private static void keep(DaysDraft draft, Seat seat, int day, List<Snack> snacks) {
         LikeDays single = draft.groups(seat).stream()
                 .filter(group -> group.days().contains(day))
                 .findFirst()
@@ -83,7 +83,8 @@ record OthersStay(LayoutModels models, DaysSolution plan, Set<Seat> free) implem
                 .sum();
     }
 
-    private static void keep(DaysDraft draft, Column column, double value) {
+    /** Makes a column stay at a value. */
+    static void keep(DaysDraft draft, Column column, double value) {
         draft.model().row("stays." + column.name(), Expression.of(column), value, value);
     }
 }

@@ -46,7 +46,9 @@ final class Packs {
             var wishes = seat.eater().wishes();
             double inOne = menu.dishes(seat).stream()
                     .flatMapToDouble(
-                            d -> d.parts().stream().mapToDouble(p -> p.mostGrams() * menu.mostShare(d, p, food)))
+                            d -> d.parts().stream().mapToDouble(p -> p.mostGrams()
+                                    * menu.mostShare(d, p, food)
+                                    * request.kitchen().shops().atHand(p).doubleValue()))
                     .sum();
             double aDay = inOne * wishes.containersADay();
             aDay += menu.snacks(seat).stream()

@@ -124,6 +124,10 @@ final class PlanAssembly {
     private List<Purchase> shopping(List<Batch> batches, List<EaterDays> eaters) {
         Map<Food, BigDecimal> cooked = new LinkedHashMap<>();
         batches.forEach(b -> b.ingredients().forEach((food, grams) -> cooked.merge(food, grams, BigDecimal::add)));
+        PlanRequest request = draft.request();
+        Map<Food, BigDecimal> atHand = new LinkedHashMap<>();
+        batches.forEach(b ->
+                b.atHand(request.kitchen().shops()).forEach((food, grams) -> atHand.merge(food, grams, BigDecimal::add)));
         Map<Food, BigDecimal> edible = new LinkedHashMap<>(cooked);
         for (EaterDays eater : eaters) {
             for (Day day : eater.days()) {
@@ -131,7 +135,6 @@ final class PlanAssembly {
                 day.always().forEach(s -> edible.merge(s.measure().food(), s.grams(), BigDecimal::add));
             }
         }
-        PlanRequest request = draft.request();
         List<Purchase> shopping = new ArrayList<>();
         // In the order of the catalogue, so that the list does not depend on which dish comes first.
         for (Food food : request.kitchen().foods().values()) {
@@ -146,7 +149,9 @@ final class PlanAssembly {
                         packs.put(pack, count);
                     }
                 }
-                Map<Pack, Integer> needed = new SparePacks(request, food, used, inBatches).leftOut(packs);
+                BigDecimal toCook = asPurchased(food, atHand.getOrDefault(food, BigDecimal.ZERO));
+                BigDecimal inAll = used.subtract(inBatches).add(toCook);
+                Map<Pack, Integer> needed = new SparePacks(request, food, inAll, toCook).leftOut(packs);
                 shopping.add(Purchase.of(request, food, needed, used, inBatches));
             }
         }

@@ -12,8 +12,8 @@ import java.util.Map;
 /**
  * Packs of one food that could stay in the shop. A search that is cut short buys some for grams that it left out later.
  *
- * @param used what the plan uses [g as purchased]
- * @param inBatches of it, what is cooked, for which food will do that spoils before the last day [g as purchased]
+ * @param used what is to be at hand for the plan [g as purchased]
+ * @param inBatches of it, what is for cooking, for which food will do that spoils before the last day [g as purchased]
  */
 record SparePacks(PlanRequest request, Food food, BigDecimal used, BigDecimal inBatches) {
     /** Less than this is rounding [g]. */

@@ -10,7 +10,9 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
 import java.util.Objects;
-import java.util.function.Predicate;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -64,12 +66,13 @@ public final class AppendedFile {
     }
 
     /**
-     * Takes lines out for good: the file is replaced by one without them, while no other program adds any.
+     * Takes lines out for good, or a part of them: the file is replaced by one without them, while no other program adds any.
      *
-     * @return how many lines were taken out
+     * @param left what is left of a line; empty when nothing is
+     * @return how many lines are not as they were
      * @throws CannotWrite when that is not possible; then the file is as it was
      */
-    public int takeOut(Predicate<String> line) throws CannotWrite {
+    public int takeOut(Function<String, Optional<String>> left) throws CannotWrite {
         if (!Files.exists(file)) {
             return 0;
         }
@@ -78,8 +81,11 @@ public final class AppendedFile {
             locked(channel -> {
                 String text = read(channel);
                 List<String> lines = text.lines().toList();
-                List<String> kept = lines.stream().filter(line.negate()).toList();
-                taken[0] = lines.size() - kept.size();
+                List<Optional<String>> all = lines.stream().map(left).toList();
+                List<String> kept = all.stream().flatMap(Optional::stream).toList();
+                taken[0] = (int) IntStream.range(0, lines.size())
+                        .filter(i -> all.get(i).filter(lines.get(i)::equals).isEmpty())
+                        .count();
                 if (taken[0] > 0) {
                     String content = String.join("\n", kept) + (kept.isEmpty() ? "" : "\n");
                     WholeFile.replace(file.toRealPath(), content.getBytes(StandardCharsets.UTF_8));

@@ -49,6 +49,40 @@ class BoxesLeftTest {
                 .isEqualTo("there are only 3 of ragu for anna left");
     }
 
+    /** Thawed overnight and eaten within a day of it; what was thawed goes first. */
+    @Test
+    void what_is_thawed_keeps_a_day() {
+        var left = of(FILLED, FROZEN, "2026-11-30 thawed ragu of anna");
+
+        assertThat(left.lots().get(0).thawed()).isTrue();
+        assertThat(left.lots().get(0).until()).hasToString("2026-12-01");
+        assertThat(left.lots()).extracting(BoxesLeft.Lot::count).containsExactly(1, 3, 1);
+        assertThat(of(FILLED, "2026-11-30 thawed ragu of anna").shortfalls().get(0).says())
+                .isEqualTo("there is no container of ragu for anna left in the freezer");
+    }
+
+    @Test
+    void what_is_frozen_later_keeps_two_months_and_stays_as_it_was_filled() {
+        var left = of(FILLED, "2026-12-01 froze 2 ragu of anna");
+
+        assertThat(left.lots()).extracting(BoxesLeft.Lot::count).containsExactly(1, 2);
+        assertThat(left.lots().get(1).until()).hasToString("2027-01-30");
+        assertThat(left.lots().get(1).filled()).hasToString("2026-11-29");
+        assertThat(left.notToFreeze()).isEmpty();
+    }
+
+    @Test
+    void what_was_thawed_or_is_past_its_day_is_not_frozen() {
+        String thawed = "2026-11-30 thawed ragu of anna";
+
+        assertThat(of(FROZEN, thawed, "2026-12-01 froze ragu of anna").notToFreeze().get(0).says())
+                .isEqualTo("ragu for anna was thawed before");
+        assertThat(of(FILLED, "2026-12-03 froze ragu of anna").notToFreeze().get(0).says())
+                .isEqualTo("ragu for anna was past its last day, 2026-12-02");
+        assertThat(of(FILLED, FROZEN, thawed, "2026-12-01 froze 3 ragu of anna").notToFreeze())
+                .isEmpty();
+    }
+
     @Test
     void what_is_past_its_last_day_is_not_what_was_eaten() {
         var left = of(FROZEN, FILLED, "2026-12-04 ate anna 2 ragu");

@@ -73,6 +73,8 @@ class BookCommandTest {
         refused("weighed lifter-gaining 74 kg --on 2027-11-25", "is a day to come");
         refused("undo", "there is nothing to undo");
         refused("undo 7", "line 7 of the book is none that stands");
+        refused("cooked lentil_ragu", "nothing says what went into lentil_ragu", "from 300 g FOOD");
+        refused("creatine lifter-gaining stopped", "no line says that lifter-gaining takes creatine");
         refused("snored lifter-gaining", "is nothing that the book knows");
         refused("filled lentil_ragu --pot 1.9kg", "the weight of the full pot");
         refused("filled lentil_ragu --pot-with-lid 1kg --pot 1.9kg", "weighs no more than the empty one");
@@ -291,6 +293,15 @@ class BookCommandTest {
         refused(filled.formatted("freezer", "2027-11-26"), "more than the 365 days");
         refused("bought 500 g white_rice until 2025-12-01", "is before the day of the line");
 
+        assertThat(book(filled.formatted("fridge", "2026-11-28")).code()).isZero();
+        refused("froze lentil_ragu of lifter-gaining until 2027-11-26", "more than the 365 days");
+        refused("froze 2 lentil_ragu of lifter-gaining", "there is only 1 of lentil_ragu for lifter-gaining left in the");
+        assertThat(book("froze lentil_ragu of lifter-gaining").out())
+                .contains("froze 1 lentil_ragu of lifter-gaining until 2027-01-24");
+        refused("thawed lentil_ragu of lifter-gaining until 2026-11-28", "more than the 2 days");
+        assertThat(book("thawed lentil_ragu of lifter-gaining").out()).contains("until 2026-11-26");
+        refused("froze lentil_ragu of lifter-gaining", "was thawed before", "Never freeze it");
+        book("ate lifter-gaining lentil_ragu");
         assertThat(book(filled.formatted("fridge", "2026-11-28")).code()).isZero();
         assertThat(book(filled.formatted("freezer", "2027-11-25")).code()).isZero();
         assertThat(book("bought 500 g white_rice until 2026-11-25").code()).isZero();

@@ -62,12 +62,13 @@ class BookStoryTest {
         run("2026-11-29", "today");
         run("2026-11-29", "book bought list", 4);
         run("2026-11-29", "book cooked as planned");
-        says(
-                "The weight of the full pot says what goes into each container; but not where the plan swapped foods of the recipe:");
+        says("The weight of the full pot says what goes into each container, with new labels; what they now hold is written:");
         JsonNode kept = Shape.parse(Files.readString(here.resolve("profiles/plans/2026-11-29.json")));
         String dish = kept.get("batches").get(0).get("dish").asText();
-        run("2026-11-29", "book filled " + dish + " --pot-with-lid 4.4kg --pot 1.9kg");
-        run("2026-11-29", "book filled as planned");
+        Cli.Result pot = run(
+                "2026-11-29",
+                "book filled " + dish + " as planned --pot-with-lid 4.4kg --pot 1.9kg --label-pdf labels.pdf");
+        assertThat(pot.err()).contains("Wrote labels.pdf: 1 sheet a4-2x7");
         run("2026-11-29", "book weighed parent-holding 68.4kg");
         run("2026-11-29", "book ate parent-holding as planned");
 
@@ -86,6 +87,7 @@ class BookStoryTest {
         run("2026-11-30", "book weighed parent-holding 150.6lb");
 
         says("## Tuesday: what is there, and the next plan");
+        assertThat(run("2026-12-01", "today").out()).contains("In no plan: parent-holding: 1 x chickpea_tagine");
         run("2026-12-01", "book counted 300 g couscous");
         Cli.Result home = run("2026-12-01", "book", 22);
         says("The next plan eats first what is left, and takes what is at home:");

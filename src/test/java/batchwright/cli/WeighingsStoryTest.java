@@ -78,6 +78,12 @@ class WeighingsStoryTest {
         String text = run(today, "needs", EATER).out();
         assertThat(text).contains("What your weighings say", "A step is offered");
 
+        Cli.Result typed = run(today, "book", "adopted", EATER, "3150", "kcal");
+        assertThat(typed.code()).isEqualTo(2);
+        assertThat(typed.err()).contains("the step that is offered to desk-cutting is to", "--sure");
+        assertThat(run(today, "book", "adopted", "lifter-gaining", "3150", "kcal").err())
+                .contains("nothing in the book says that lifter-gaining needs another target");
+
         assertThat(run(today, "needs", EATER, "--adopt").code()).isZero();
         JsonNode after = needs(today);
         assertThat(aim(after))
@@ -88,6 +94,11 @@ class WeighingsStoryTest {
 
         Cli.Result again = run(today, "needs", EATER, "--adopt");
         assertThat(again.code()).isEqualTo(2);
+        assertThat(run(today, "book", "adopted", EATER, "2000", "kcal").err()).contains("no step is offered");
+        Cli.Result page = run(today, "needs", EATER, "--report", "mine.html");
+        assertThat(page.code()).isZero();
+        assertThat(Files.readString(here.resolve("mine.html"))).contains("What your weighings say", "<svg");
+        assertThat(run(today, "needs", EATER, "--report", "mine.txt").err()).contains("does not end in .html");
         assertThat(again.err()).contains("there is no step to adopt");
     }
 }

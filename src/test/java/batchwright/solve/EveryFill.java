@@ -30,10 +30,13 @@ final class EveryFill {
     private final Wishes wishes;
     private final DayTarget target;
     private final List<Food> foods;
+    private final BigDecimal reserve;
     private final boolean[] hasLeastOnAverage;
     private final boolean[] hasMostOnAverage;
 
-    EveryFill(Seat seat, List<Food> foods) {
+    /** @param reserve how many grams more are at hand for each that is weighed into a container */
+    EveryFill(Seat seat, List<Food> foods, BigDecimal reserve) {
+        this.reserve = reserve;
         this.wishes = seat.eater().wishes();
         this.target = seat.target();
         this.foods = foods;
@@ -127,6 +130,9 @@ final class EveryFill {
                     .multiply(BigDecimal.valueOf(raw * BruteForce.PARTS))
                     .divide(whole);
             sum = sum.plus(ofFood(i.food(), parts), 1);
+            if (!part.pieces()) {
+                sum.used()[foods.indexOf(i.food())] += parts.multiply(reserve).longValueExact();
+            }
             BigDecimal cooked =
                     parts.multiply(i.cooked().map(CookedYield::factor).orElse(BigDecimal.ONE));
             addSize(sum, Nutrient.COOKED_WEIGHT, cooked);

@@ -62,7 +62,7 @@ final class EveryMenu {
         this.wishes = seat.eater().wishes();
         this.foods = foods;
         this.dishes = dishes;
-        this.fills = new EveryFill(seat, foods);
+        this.fills = new EveryFill(seat, foods, request.kitchen().shops().reserve());
         Amounts eaten = fills.nothing();
         for (Wishes.Always one : wishes.always()) {
             eaten = eaten.plus(grams(one.measure()), one.count());

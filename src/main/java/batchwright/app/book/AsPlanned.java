@@ -3,11 +3,13 @@ package batchwright.app.book;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
 import batchwright.book.Book;
+import batchwright.book.BoxesLeft;
 import batchwright.book.Entry;
 import batchwright.book.Event;
 import batchwright.book.Event.Boxes;
 import batchwright.book.Event.Place;
 import batchwright.book.Event.Weight;
+import batchwright.book.BoxKeeping;
 import batchwright.book.KeptPlan;
 import batchwright.book.KeptPlan.EatersDay;
 import batchwright.book.KeptPlan.KeptBatch;
@@ -15,6 +17,7 @@ import batchwright.book.KeptPlan.KeptFill;
 import batchwright.book.KeptPlan.KeptPurchase;
 import batchwright.book.KeptPlan.PlannedBox;
 import batchwright.book.KeptPlan.PlannedSnack;
+import batchwright.book.KeptPlans;
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
@@ -23,19 +26,19 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** What a kept plan foresaw for a day, as events; and household measures as grams. */
 final class AsPlanned {
-    /** Frozen dishes keep their quality for 2-3 months (FoodKeeper data); the shorter is taken. */
-    private static final int FREEZER_DAYS = 60;
-
     private static final Pattern ATE = Pattern.compile("ate (\\S+) as planned");
     private static final Pattern BATCH = Pattern.compile("(cooked|filled) (?:(\\S+) )?as planned");
+    private static final Pattern THAWED = Pattern.compile("thawed as planned");
     private static final Pattern LIST = Pattern.compile("bought (?:list|as planned)");
     /** ate EATER COUNT MEASURE FOOD */
     private static final Pattern MEASURES = Pattern.compile("(ate \\S+) (?:(\\d{1,2}) )?(.+) ([a-z][a-z0-9_]*)");
@@ -67,15 +70,25 @@ final class AsPlanned {
         } else if (batch.matches()) {
             List<KeptBatch> batches = batches(Optional.ofNullable(batch.group(2)));
             return batch.group(1).equals("cooked") ? cooked(batches) : filled(batches);
+        } else if (THAWED.matcher(one).matches()) {
+            return thawed(book);
         } else if (LIST.matcher(one).matches()) {
-            return bought();
+            return bought(book);
         }
         return List.of();
     }
 
     /** Where the book has it already; what was eaten is refused in any case. */
     Optional<Entry> before(List<Event> events, Book book) {
-        return workspace.keptPlans().on(day).flatMap(plan -> WrittenBefore.of(plan, day, events, book));
+        boolean bought = events.stream().anyMatch(Event.Bought.class::isInstance);
+        return IntStream.rangeClosed(0, bought ? WrittenBefore.DAYS_AHEAD : 0)
+                .mapToObj(day::plusDays)
+                .flatMap(date -> workspace
+                        .keptPlans()
+                        .on(date)
+                        .flatMap(plan -> WrittenBefore.of(plan, date, events, book))
+                        .stream())
+                .findFirst();
     }
 
     private KeptPlan plan() {
@@ -138,6 +151,33 @@ final class AsPlanned {
         return batches;
     }
 
+    /** What comes out of the freezer in the evening, by all plans. */
+    private List<Event> thawed(Book book) {
+        KeptPlans plans = workspace.keptPlans();
+        BoxesLeft left = BoxesLeft.of(book.until(day));
+        Map<String, PlanByBook> eaters = new LinkedHashMap<>();
+        for (int days = 1; days <= 2; days++) {
+            LocalDate date = day.plusDays(days);
+            plans.on(date).map(plan -> plan.on(date)).orElse(List.of()).forEach(mine -> {
+                List<BoxesLeft.Lot> boxes = left.of(mine.eater()).stream()
+                        .filter(lot -> !lot.until().isBefore(day))
+                        .toList();
+                eaters.putIfAbsent(
+                        mine.eater(), new PlanByBook(kitchen, day, plans, book, mine.eater(), boxes));
+            });
+        }
+        List<Event> events = new DueToday(plans, book, day)
+                .thawing(eaters).stream()
+                        .<Event>map(boxes -> new Event.Moved(boxes, Place.FRIDGE, Optional.empty()))
+                        .toList();
+        if (events.isEmpty()) {
+            throw Refused.because(
+                    "no plan has anything to thaw on the evening of " + day,
+                    "Say what was thawed: thawed 2 DISH of EATER.");
+        }
+        return events;
+    }
+
     private static List<Event> cooked(List<KeptBatch> batches) {
         return batches.stream()
                 .<Event>map(batch -> new Event.Cooked(batch.dish(), batch.ingredients()))
@@ -183,7 +223,7 @@ final class AsPlanned {
 
     private LocalDate until(String dish, Place place) {
         if (place == Place.FREEZER) {
-            return day.plusDays(FREEZER_DAYS);
+            return BoxKeeping.frozen(day);
         }
         Dish known = kitchen.dishes().get(dish);
         if (known == null) {
@@ -203,11 +243,29 @@ final class AsPlanned {
         return number.setScale(0, RoundingMode.HALF_UP);
     }
 
-    private List<Event> bought() {
-        KeptPlan plan = plan();
+    /** The list of the session that cooks on the day or did before; when that was bought already, or there is none, of the one that cooks next. */
+    private List<Event> bought(Book book) {
+        KeptPlans plans = workspace.keptPlans();
+        Optional<List<Event>> known = Optional.empty();
+        for (int ahead = 0; ahead <= WrittenBefore.DAYS_AHEAD; ahead++) {
+            LocalDate date = day.plusDays(ahead);
+            Optional<KeptPlan> plan = plans.on(date)
+                    .filter(p -> date.equals(day) || date.equals(p.date(p.sessionOf(p.dayOf(date)))));
+            if (plan.isPresent()) {
+                List<Event> list = list(plan.get(), plan.get().sessionOf(plan.get().dayOf(date)));
+                if (WrittenBefore.of(plan.get(), date, list, book).isEmpty()) {
+                    return list;
+                }
+                known = known.or(() -> Optional.of(list));
+            }
+        }
+        return known.orElseThrow(() -> noPlan(""));
+    }
+
+    private List<Event> list(KeptPlan plan, int session) {
         List<Event> events = new ArrayList<>();
         for (KeptPurchase line : plan.shopping()) {
-            if (plan.sessionOf(plan.dayOf(day)) == line.day()) {
+            if (session == line.day()) {
                 events.add(new Event.Bought(
                         line.packs(),
                         line.grams().stripTrailingZeros().scale() < 0

@@ -1,8 +1,11 @@
 package batchwright.app.book;
 
+import batchwright.answer.Thawing;
 import batchwright.book.Book;
 import batchwright.book.BoxesLeft;
 import batchwright.book.Event;
+import batchwright.book.Event.Place;
+import batchwright.book.BoxKeeping;
 import batchwright.book.KeptPlan;
 import batchwright.book.KeptPlans;
 import batchwright.food.Food;
@@ -25,8 +28,20 @@ record Completed(Kitchen kitchen, KeptPlans plans, Book book, LocalDate day) {
                     .flatMap(plan -> batch(plan, cooked.dish()))
                     .<Event>map(batch -> new Event.Cooked(batch.dish(), batch.ingredients()))
                     .orElse(event);
+        } else if (event instanceof Event.Moved moved && moved.until().isEmpty()) {
+            return new Event.Moved(moved.boxes(), moved.to(), Optional.of(until(moved)));
         }
         return event;
+    }
+
+    /** A large container takes two nights to thaw. */
+    private LocalDate until(Event.Moved moved) {
+        LocalDate usual = BoxKeeping.moved(day, moved.to());
+        int nights = plans.on(day)
+                .flatMap(plan -> plan.fill(moved.boxes().dish(), moved.boxes().eater(), plan.dayOf(day)))
+                .map(fill -> Thawing.evenings(fill.millilitres()))
+                .orElse(1);
+        return moved.to() == Place.FREEZER ? usual : usual.plusDays(nights - 1L);
     }
 
     private Optional<KeptPlan.KeptBatch> batch(KeptPlan plan, String dish) {

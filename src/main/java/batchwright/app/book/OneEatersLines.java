@@ -4,6 +4,7 @@ import batchwright.app.Refused;
 import batchwright.app.Workspace;
 import batchwright.files.book.BookReader;
 import batchwright.files.book.EaterNamed;
+import batchwright.files.book.OthersPart;
 import batchwright.files.disk.FolderFiles;
 import batchwright.files.value.Problems;
 import batchwright.files.value.Sources;
@@ -78,7 +79,7 @@ public final class OneEatersLines {
                     "Nothing was taken away. Copy it out first; then say that you are sure.");
         }
         try {
-            new AppendedFile(folder.path(BookReader.PATH), BookReader.HEAD, BookReader.TORN).takeOut(named::in);
+            new AppendedFile(folder.path(BookReader.PATH), BookReader.HEAD, BookReader.TORN).takeOut(new OthersPart(eater)::of);
             for (String path : plans) {
                 UserFile.takeAway(folder.path(path));
             }

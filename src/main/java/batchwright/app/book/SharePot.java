@@ -3,6 +3,7 @@ package batchwright.app.book;
 import batchwright.answer.PotAnswer;
 import batchwright.answer.PotAnswer.Planned;
 import batchwright.answer.PotAnswer.PotFill;
+import batchwright.answer.PotLabels;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
 import batchwright.book.Event;
@@ -17,7 +18,6 @@ import batchwright.food.Nutrients;
 import batchwright.food.Part;
 import batchwright.plan.pot.Claim;
 import batchwright.plan.pot.PotShares;
-import batchwright.text.NearestName;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -44,6 +44,9 @@ public final class SharePot {
     private final Kitchen kitchen;
     private final LocalDate day;
 
+    /** What goes into each container, and its new labels. */
+    public record SharedPot(PotAnswer answer, PotLabels labels) {}
+
     public SharePot(Workspace workspace, Kitchen kitchen, LocalDate day) {
         this.workspace = workspace;
         this.kitchen = kitchen;
@@ -55,7 +58,7 @@ public final class SharePot {
      * @param cooked what the pot holds, without pot and lid [g]
      * @throws Refused when no kept plan cooks the dish, or the weight cannot be
      */
-    public PotAnswer share(String dish, Optional<String> part, BigDecimal cooked) {
+    public SharedPot share(String dish, Optional<String> part, BigDecimal cooked) {
         KeptPlan plan = workspace
                 .keptPlans()
                 .on(day)
@@ -73,13 +76,8 @@ public final class SharePot {
                                                 .map(KeptBatch::dish)
                                                 .distinct()
                                                 .toList()) + "."));
-        Dish known = Optional.ofNullable(kitchen.dishes().get(dish))
-                .orElseThrow(() -> Refused.because(
-                        "there is no dish called \"%s\" any more".formatted(dish),
-                        NearestName.of(dish, kitchen.dishes().keySet())
-                                .map(near -> "It may have been renamed to " + near + ": give it its name back.")
-                                .orElse("Give it its name back.")));
-        return share(batch, known, part(known, part), cooked);
+        Dish known = new KeptDish(kitchen).of(batch);
+        return share(plan, batch, known, part(known, part), cooked);
     }
 
     private static Part part(Dish dish, Optional<String> name) {
@@ -94,7 +92,7 @@ public final class SharePot {
                                         dish.parts().stream().map(Part::name).toList()) + "."));
     }
 
-    private PotAnswer share(KeptBatch batch, Dish dish, Part part, BigDecimal cooked) {
+    private SharedPot share(KeptPlan plan, KeptBatch batch, Dish dish, Part part, BigDecimal cooked) {
         List<KeptFill> fills =
                 batch.fills().stream().filter(fill -> raw(fill, part) > 0).toList();
         if (fills.isEmpty()) {
@@ -104,7 +102,6 @@ public final class SharePot {
         int planned = fills.stream()
                 .mapToInt(fill -> fill.containers() * raw(fill, part))
                 .sum();
-        refuseSwapped(batch, dish, part);
         Map<Food, BigDecimal> went = wentIn(batch, part, planned);
         BigDecimal rawGrams = went.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
         double factor = cooked.doubleValue() / rawGrams.doubleValue();
@@ -114,7 +111,8 @@ public final class SharePot {
                             .formatted(cooked.toPlainString(), rawGrams.setScale(0, RoundingMode.HALF_UP)),
                     "Weigh the full pot and the empty one again; name the part that is in it.");
         }
-        Nutrients inPot = inPot(part, planned, went);
+        Part asCooked = part.asCooked(went, cooked.divide(rawGrams, MathContext.DECIMAL64));
+        Nutrients inPot = asCooked.per100g().ofGrams(rawGrams);
         List<Claim> claims = fills.stream()
                 .map(fill -> claim(fill, dish, part, inPot, cooked, factor))
                 .toList();
@@ -126,21 +124,9 @@ public final class SharePot {
             over = over.subtract(
                     shares.get(i).multiply(BigDecimal.valueOf(fills.get(i).containers())));
         }
-        return new PotAnswer(dish.id(), part.name(), rawGrams, cooked, part.yieldFactor(), answers, over);
-    }
-
-    /** A plan may swap foods of a dish; what the part then holds is not written in the plan. */
-    private static void refuseSwapped(KeptBatch batch, Dish dish, Part part) {
-        List<String> planned =
-                batch.ingredients().stream().map(Event.Weight::food).toList();
-        boolean more = dish.foods().stream().map(Food::id).toList().containsAll(planned);
-        boolean less = planned.containsAll(
-                part.shares().keySet().stream().map(Food::id).toList());
-        if (!more || !less) {
-            throw Refused.because(
-                    "the plan cooks %s with other foods than its recipe".formatted(dish.id()),
-                    "Share the pot out by weight: each container its part of what was planned.");
-        }
+        return new SharedPot(
+                new PotAnswer(dish.id(), part.name(), rawGrams, cooked, part.yieldFactor(), answers, over),
+                new FilledFromPot(workspace, kitchen, plan, batch).labels(dish, asCooked, answers));
     }
 
     private static int raw(KeptFill fill, Part part) {
@@ -173,17 +159,6 @@ public final class SharePot {
                             : grams);
         });
         return went;
-    }
-
-    /** What the part as planned holds, and what of each food is in it more or less. */
-    private static Nutrients inPot(Part part, int planned, Map<Food, BigDecimal> went) {
-        Nutrients sum = part.per100g().ofGrams(BigDecimal.valueOf(planned));
-        for (Map.Entry<Food, BigDecimal> entry : went.entrySet()) {
-            BigDecimal share = part.shares().getOrDefault(entry.getKey(), BigDecimal.ZERO);
-            BigDecimal more = entry.getValue().subtract(share.multiply(BigDecimal.valueOf(planned)));
-            sum = sum.plus(entry.getKey().per100g().times(more.movePointLeft(2)));
-        }
-        return sum;
     }
 
     /** Nutrients of a container as planned. */

@@ -1,8 +1,7 @@
 package batchwright.app.book;
 
-import batchwright.answer.Thawing;
 import batchwright.answer.Today;
-import batchwright.answer.Today.Due;
+import batchwright.answer.Today.Eaten;
 import batchwright.answer.Today.ForEater;
 import batchwright.answer.Today.PlanOfDay;
 import batchwright.answer.Today.SpoilsSoon;
@@ -11,12 +10,7 @@ import batchwright.app.Workspace;
 import batchwright.book.Book;
 import batchwright.book.BoxesLeft;
 import batchwright.book.Event;
-import batchwright.book.Event.Place;
 import batchwright.book.Event.Weight;
-import batchwright.book.KeptPlan;
-import batchwright.book.KeptPlan.EatersDay;
-import batchwright.book.KeptPlan.KeptBatch;
-import batchwright.book.KeptPlan.PlannedBox;
 import batchwright.book.KeptPlans;
 import batchwright.food.Kitchen;
 import batchwright.food.Lot;
@@ -37,8 +31,6 @@ import java.util.stream.Stream;
 public final class TodayInKitchen {
     /** What spoils within so many days is to be used up. Our choice. */
     private static final int SOON_DAYS = 2;
-    /** That a container takes to thaw. */
-    private static final int MOST_EVENINGS = 2;
 
     private final Workspace workspace;
     private final LocalDate day;
@@ -46,6 +38,7 @@ public final class TodayInKitchen {
     private final Book book;
     private final KeptPlans plans;
     private final List<BoxesLeft.Lot> boxes;
+    private final Map<String, PlanByBook> byBook = new LinkedHashMap<>();
 
     private TodayInKitchen(Workspace workspace) {
         this.workspace = workspace;
@@ -62,25 +55,45 @@ public final class TodayInKitchen {
     }
 
     private Today today() {
-        Optional<KeptPlan> plan = plans.on(day);
+        List<ForEater> eaters = eaters();
         return new Today(
                 day,
-                plan.map(p -> new PlanOfDay(p.cookingDay(), p.dayOf(day), p.days())),
-                eaters(),
+                plans.on(day).map(p -> new PlanOfDay(p.cookingDay(), p.dayOf(day), p.days())),
+                eaters,
                 boxes.stream().filter(this::isOffered).toList(),
                 useUp(),
-                due(plan),
+                new DueToday(plans, book, day).of(byBook, boxes),
                 notes());
     }
 
     private List<ForEater> eaters() {
         Set<String> ids = new LinkedHashSet<>();
-        List<LocalDate> dates = List.of(day, day.plusDays(1));
+        List<LocalDate> dates = List.of(day, day.plusDays(1), day.plusDays(2));
         dates.forEach(date -> plans.on(date).ifPresent(plan -> plan.on(date).forEach(mine -> ids.add(mine.eater()))));
         boxes.forEach(lot -> ids.add(lot.boxes().eater()));
         return ids.stream()
-                .map(id -> new ForEater(id, planned(id, day), planned(id, day.plusDays(1)), eaten(id), isClosed(id)))
+                .map(this::eater)
                 .toList();
+    }
+
+    private ForEater eater(String id) {
+        PlanByBook plan = byBook.computeIfAbsent(id, this::byBook);
+        return new ForEater(
+                id,
+                plan.on(day),
+                plan.on(day.plusDays(1)),
+                eaten(id),
+                plan.over(),
+                plan.lackingAfter(day.plusDays(1)));
+    }
+
+    private PlanByBook byBook(String eater) {
+        List<BoxesLeft.Lot> mine = boxes.stream()
+                .filter(lot -> lot.boxes().eater().equals(eater)
+                        && !lot.until().isBefore(day)
+                        && isOffered(lot))
+                .toList();
+        return new PlanByBook(kitchen, day, plans, book, eater, mine);
     }
 
     /** Not to an eater who avoids the dish; what is past its day stays, to be thrown away. */
@@ -99,22 +112,22 @@ public final class TodayInKitchen {
                 .formatted(lot.count(), lot.boxes().dish(), lot.boxes().eater());
     }
 
-    private Optional<EatersDay> planned(String eater, LocalDate date) {
-        return plans.on(date, eater).flatMap(plan -> plan.on(date, eater));
-    }
-
-    private BigDecimal eaten(String eater) {
+    private Eaten eaten(String eater) {
         BigDecimal kcal = BigDecimal.ZERO;
+        boolean anything = false;
         for (var entry : book.on(day).toList()) {
+            Optional<BigDecimal> eaten = Optional.empty();
             if (entry.event() instanceof Event.AteBoxes ate && ate.eater().equals(eater)) {
-                kcal = kcal.add(ate.kcal().orElse(BigDecimal.ZERO));
+                eaten = Optional.of(ate.kcal().orElse(BigDecimal.ZERO));
             } else if (entry.event() instanceof Event.AteFood ate && ate.eater().equals(eater)) {
-                kcal = kcal.add(ate.kcal().orElse(BigDecimal.ZERO));
+                eaten = Optional.of(ate.kcal().orElse(BigDecimal.ZERO));
             } else if (entry.event() instanceof Event.AteOut ate && ate.eater().equals(eater)) {
-                kcal = kcal.add(ate.kcal());
+                eaten = Optional.of(ate.kcal());
             }
+            kcal = kcal.add(eaten.orElse(BigDecimal.ZERO));
+            anything |= eaten.isPresent();
         }
-        return kcal;
+        return new Eaten(kcal, anything, isClosed(eater));
     }
 
     private boolean isClosed(String eater) {
@@ -136,69 +149,6 @@ public final class TodayInKitchen {
         });
         soon.sort(Comparator.comparing(SpoilsSoon::useBy));
         return soon;
-    }
-
-    private List<Due> due(Optional<KeptPlan> plan) {
-        List<Due> due = new ArrayList<>();
-        plan.ifPresent(p -> p.batches().stream()
-                .filter(batch -> p.date(batch.day()).equals(day))
-                .forEach(batch -> cooking(p, batch, due)));
-        thawed().forEach((dish, count) -> due.add(new Due(Due.Kind.THAW, dish, count)));
-        boxes.stream()
-                .filter(lot -> lot.until().isBefore(day))
-                .forEach(lot -> due.add(new Due(Due.Kind.PAST, lot.boxes().dish(), lot.count())));
-        return due;
-    }
-
-    /** What comes out of the freezer tonight, by dish: a large container is eaten only the day after tomorrow. */
-    private Map<String, Integer> thawed() {
-        Map<String, Integer> thaw = new LinkedHashMap<>();
-        for (int evenings = 1; evenings <= MOST_EVENINGS; evenings++) {
-            LocalDate date = day.plusDays(evenings);
-            Optional<KeptPlan> plan = plans.on(date);
-            for (EatersDay mine : plan.map(p -> p.on(date)).orElse(List.of())) {
-                for (PlannedBox box : mine.boxes()) {
-                    if (box.frozen() && evenings(plan.orElseThrow(), mine, box) == evenings) {
-                        thaw.merge(box.dish(), box.count(), Integer::sum);
-                    }
-                }
-            }
-        }
-        return thaw;
-    }
-
-    private static int evenings(KeptPlan plan, EatersDay mine, PlannedBox box) {
-        int inSession = mine.day() - plan.sessionOf(mine.day()) + 1;
-        return plan.fill(box.dish(), mine.eater(), mine.day())
-                .map(fill -> Thawing.evenings(fill.millilitres(), inSession))
-                .orElse(1);
-    }
-
-    private void cooking(KeptPlan plan, KeptBatch batch, List<Due> due) {
-        boolean cooked = book.on(day)
-                .anyMatch(entry -> entry.event() instanceof Event.Cooked done
-                        && done.dish().equals(batch.dish()));
-        if (!cooked) {
-            due.add(new Due(Due.Kind.COOK, batch.dish(), 1));
-        }
-        int next = plan.batches().stream()
-                .mapToInt(KeptBatch::day)
-                .filter(first -> first > batch.day())
-                .min()
-                .orElse(plan.days() + 1);
-        int frozen = plan.eatersDays().stream()
-                .filter(mine -> mine.day() >= batch.day() && mine.day() < next)
-                .flatMap(mine -> mine.boxes().stream())
-                .filter(box -> box.frozen() && box.dish().equals(batch.dish()))
-                .mapToInt(PlannedBox::count)
-                .sum();
-        boolean filled = book.on(day)
-                .anyMatch(entry -> entry.event() instanceof Event.Filled done
-                        && done.place() == Place.FREEZER
-                        && done.boxes().dish().equals(batch.dish()));
-        if (frozen > 0 && !filled) {
-            due.add(new Due(Due.Kind.FREEZE, batch.dish(), frozen));
-        }
     }
 
     /** Containers that are not offered; and names: a plan keeps those it was made with. */

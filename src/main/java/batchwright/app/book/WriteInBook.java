@@ -1,6 +1,7 @@
 package batchwright.app.book;
 
 import batchwright.answer.BookAnswer;
+import batchwright.answer.Fault;
 import batchwright.answer.PotAnswer;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
@@ -27,7 +28,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -36,6 +36,8 @@ import java.util.stream.Stream;
  */
 public final class WriteInBook {
     private static final String TYPED = "(typed)";
+    /** So many are told at once. */
+    private static final int MOST_DOUBTS = 10;
 
     private final Workspace workspace;
     private final Kitchen kitchen;
@@ -79,6 +81,9 @@ public final class WriteInBook {
                 planned.before(shortly, book).ifPresent(WriteInBook::refuseTwice);
             }
             List<Event> events = shortly.isEmpty() ? List.of(event(planned.inGrams(words), day)) : shortly;
+            if (!sure && events.get(0) instanceof Event.Adopted adopted) {
+                AdoptedByHand.check(workspace.quietly(), adopted);
+            }
             List<String> lines = events.stream()
                     .map(event ->
                             EventWords.line(day, new Completed(kitchen, workspace.keptPlans(), book, day).of(event)))
@@ -176,14 +181,24 @@ public final class WriteInBook {
                 .filter(problem -> !before.contains(key(problem)))
                 .toList();
         if (!more.isEmpty()) {
-            throw Refused.because(
-                    more.stream().map(WriteInBook::says).distinct().collect(Collectors.joining("; ")),
-                    Stream.concat(
-                                    more.stream().map(Problem::expected).distinct(),
-                                    Stream.of("Nothing was written. If it is right, say that you are sure"))
-                            .map(WriteInBook::sentence)
-                            .collect(Collectors.joining(" ")));
+            throw Refused.by(faults(more));
         }
+    }
+
+    /** One for each doubt; what is to be done about several of a kind is said once, behind the last of them. */
+    private static Stream<Fault> faults(List<Problem> doubts) {
+        List<Fault> faults = new ArrayList<>();
+        List<Problem> shown = doubts.subList(0, Math.min(MOST_DOUBTS, doubts.size()));
+        for (int i = 0; i < shown.size(); i++) {
+            Problem doubt = shown.get(i);
+            boolean last = i == shown.size() - 1;
+            boolean again = !last && shown.get(i + 1).expected().equals(doubt.expected());
+            String cure = again ? "" : sentence(doubt.expected());
+            String more = shown.size() < doubts.size() ? " And %s more.".formatted(doubts.size() - shown.size()) : "";
+            String end = last ? more + " Nothing was written. If it is right, say that you are sure." : "";
+            faults.add(Fault.of(says(doubt), (cure + end).strip()));
+        }
+        return faults.stream().distinct();
     }
 
     private static String says(Problem problem) {

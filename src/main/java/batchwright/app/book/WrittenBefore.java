@@ -12,6 +12,9 @@ import java.util.stream.Collectors;
 
 /** Whether the book has already what a cooking session of a kept plan foresaw: a second time would count it twice. */
 final class WrittenBefore {
+    /** So many days before the cooking day its list may be bought. Our choice. */
+    static final int DAYS_AHEAD = 3;
+
     private WrittenBefore() {}
 
     /**
@@ -27,9 +30,17 @@ final class WrittenBefore {
                 .flatMap(Optional::stream)
                 .collect(Collectors.toSet());
         return book.entries().stream()
-                .filter(entry -> plan.covers(entry.day()) && plan.sessionOf(plan.dayOf(entry.day())) == session)
+                .filter(entry -> isOf(plan, session, entry))
                 .filter(entry -> what(entry.event()).filter(planned::contains).isPresent())
                 .findFirst();
+    }
+
+    private static boolean isOf(KeptPlan plan, int session, Entry entry) {
+        LocalDate cooks = plan.date(session);
+        boolean before = entry.event() instanceof Event.Bought
+                && entry.day().isBefore(cooks)
+                && !entry.day().isBefore(cooks.minusDays(DAYS_AHEAD));
+        return before || (plan.covers(entry.day()) && plan.sessionOf(plan.dayOf(entry.day())) == session);
     }
 
     private static Optional<String> what(Event event) {

@@ -41,6 +41,7 @@ import picocli.CommandLine.ParentCommand;
             "  ate EATER as planned | DISH | 2 DISH | 56 g FOOD | 1 medium FOOD",
             "  ate EATER out 900 kcal | nothing else | not logged",
             "  gave away, threw away 1 DISH of EATER | 200 g FOOD",
+            "  thawed 2 DISH of EATER | thawed as planned | froze 2 DISH of EATER",
             "  counted 350 g FOOD until DATE",
             "  ill, travel, creatine, cycle EATER",
             "With nothing said: the last lines, and what is at home."

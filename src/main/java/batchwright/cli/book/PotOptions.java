@@ -4,11 +4,15 @@ import batchwright.answer.PotAnswer;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
 import batchwright.app.book.SharePot;
+import batchwright.app.book.SharePot.SharedPot;
 import batchwright.app.book.WriteInBook;
 import batchwright.cli.Batchwright;
+import batchwright.cli.FilesBeside;
+import batchwright.cli.LabelOptions;
 import batchwright.food.Kitchen;
 import batchwright.report.book.BookText;
 import batchwright.report.book.PotText;
+import batchwright.report.labels.LabelStyle;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
@@ -16,6 +20,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** The pot as it came out: what goes into each container. */
@@ -36,8 +41,14 @@ final class PotOptions {
     @Option(names = "--part", paramLabel = "NAME", description = "Which part of the dish is in it; default the first.")
     private @Nullable String part;
 
+    @Mixin
+    private LabelOptions labels = new LabelOptions();
+
+    @Option(names = "--force", description = "Replace a file of that name although the program did not make it.")
+    private boolean force;
+
     boolean isGiven() {
-        return full != null || empty != null || part != null;
+        return full != null || empty != null || part != null || labels.isWanted();
     }
 
     int share(Batchwright program, Workspace workspace, List<String> words, LocalDate day, boolean sure) {
@@ -53,12 +64,18 @@ final class PotOptions {
             throw Refused.because("the full pot weighs no more than the empty one", "Weigh both again.");
         }
         Kitchen kitchen = workspace.kitchen();
-        PotAnswer answer = new SharePot(workspace, kitchen, day).share(filled.group(1), Optional.ofNullable(part), net);
+        LabelStyle style = labels.style();
+        FilesBeside files = program.filesBeside(force);
+        labels.check(files);
+        SharedPot shared = new SharePot(workspace, kitchen, day).share(filled.group(1), Optional.ofNullable(part), net);
+        PotAnswer answer = shared.answer();
         String written = "";
         if (filled.group(2) != null) {
             written = BookText.of(new WriteInBook(workspace, kitchen, sure).add(String.join(" ", words), day, answer));
         }
-        return program.answer(program.isJson() ? PotText.json(answer) : PotText.of(answer) + written);
+        int exit = program.answer(program.isJson() ? PotText.json(answer) : PotText.of(answer) + written);
+        labels.write(shared.labels(), style, files);
+        return files.exit(exit);
     }
 
     private static BigDecimal grams(String option, String text) {

@@ -25,6 +25,6 @@ public final class TodayCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Today today = TodayInKitchen.answer(program.workspace());
-        return program.answer(program.isJson() ? TodayJson.of(today) : TodayText.of(today));
+        return program.answer(program.isJson() ? TodayJson.of(today) : TodayText.of(today, program.commands()));
     }
 }

@@ -3,8 +3,10 @@ package batchwright.explain.cost;
 import batchwright.explain.EaterInRequest;
 import batchwright.explain.SoftCooking;
 import batchwright.explain.SoftWishes;
+import batchwright.food.Shops;
 import batchwright.person.Wishes;
 import batchwright.plan.PlanRequest;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -31,6 +33,7 @@ public final class RulePerturbations {
         rules.leastDishes().ifPresent(all::add);
         rules.lastTime().ifPresent(all::add);
         rules.keeping().ifPresent(all::add);
+        rules.reserve().ifPresent(all::add);
         return all;
     }
 
@@ -148,5 +151,23 @@ public final class RulePerturbations {
                         "fridge days",
                         Optional.of(new Change("all freeze", softRule.dropped())),
                         Optional.empty()));
+    }
+
+    /** Room to spare that a cook wants, none. */
+    private Optional<RulePerturbation> reserve() {
+        Shops shops = request.kitchen().shops();
+        return shops.keepsReserve()
+                ? Optional.of(new RulePerturbation(
+                        "room to spare of what is weighed [%]",
+                        Optional.empty(),
+                        shops.reserve().movePointRight(2).stripTrailingZeros().toPlainString(),
+                        Optional.of(new Change("0", RulePerturbations::withoutReserve)),
+                        Optional.empty()))
+                : Optional.empty();
+    }
+
+    private static PlanRequest withoutReserve(PlanRequest request) {
+        return request.withKitchen(
+                request.kitchen().with(request.kitchen().shops().withReserve(BigDecimal.ZERO)));
     }
 }

@@ -53,10 +53,15 @@ public final class BookDoubts {
         doubts.addAll(WeightDoubts.of(book, eaters));
         doubts.addAll(AvoidDoubts.of(book, before, eaters));
         doubts.addAll(KeepingDoubts.of(book, before));
-        BoxesLeft.of(book)
-                .shortfalls()
+        BoxesLeft boxes = BoxesLeft.of(book);
+        boxes.shortfalls()
                 .forEach(s -> doubts.add(Problem.warning(
                         s.entry().at(), s.says(), "was it eaten before, or is a line about filling missing?")));
+        boxes.notToFreeze()
+                .forEach(s -> doubts.add(Problem.warning(
+                        s.entry().at(),
+                        s.says(),
+                        "never freeze it: eat it within its day or throw it away; what was cooked again is filled anew")));
         FoodStock.of(book, before.pantry(), before.foods())
                 .shortfalls()
                 .forEach(s -> doubts.add(Problem.warning(
@@ -68,6 +73,7 @@ public final class BookDoubts {
     private final class Known {
         private final Set<String> told = new HashSet<>();
         private final Set<String> filled = new HashSet<>();
+        private final Set<String> creatine = new HashSet<>();
 
         void look(Entry entry, List<Problem> doubts) {
             Event event = entry.event();
@@ -87,6 +93,7 @@ public final class BookDoubts {
                 eater(not.eater(), entry, doubts);
             } else if (event instanceof Event.Marked marked) {
                 eater(marked.eater(), entry, doubts);
+                creatine(marked, entry, doubts);
             } else if (event instanceof Event.Adopted adopted) {
                 eater(adopted.eater(), entry, doubts);
             } else {
@@ -100,15 +107,38 @@ public final class BookDoubts {
             } else if (event instanceof Event.Cooked cooked) {
                 name(cooked.dish(), "dish", before.dishes().keySet(), entry, doubts);
                 cooked.foods().forEach(food -> food(food, entry, doubts));
+                if (cooked.foods().isEmpty()) {
+                    doubts.add(Problem.warning(
+                            entry.at(),
+                            "nothing says what went into %s, so it stays at home by the book".formatted(cooked.dish()),
+                            "expected cooked %s from 300 g FOOD, 200 g FOOD".formatted(cooked.dish())));
+                }
             } else if (event instanceof Event.Filled fill) {
                 boxes(fill.boxes(), entry, doubts);
                 filled.add(fill.boxes().dish());
             } else if (event instanceof Event.BoxesGone gone) {
                 boxes(gone.boxes(), entry, doubts);
+            } else if (event instanceof Event.Moved moved) {
+                boxes(moved.boxes(), entry, doubts);
             } else if (event instanceof Event.FoodGone gone) {
                 food(gone.food(), entry, doubts);
             } else if (event instanceof Event.Counted counted) {
                 food(counted.food(), entry, doubts);
+            }
+        }
+
+        /** It is taken from its first day until it is stopped. */
+        private void creatine(Event.Marked marked, Entry entry, List<Problem> doubts) {
+            if (marked.mark() == Event.Mark.CREATINE && !creatine.add(marked.eater())) {
+                doubts.add(Problem.warning(
+                        entry.at(),
+                        "%s takes creatine already".formatted(marked.eater()),
+                        "only its first day is written, and the first day without it"));
+            } else if (marked.mark() == Event.Mark.CREATINE_STOPPED && !creatine.remove(marked.eater())) {
+                doubts.add(Problem.warning(
+                        entry.at(),
+                        "no line says that %s takes creatine".formatted(marked.eater()),
+                        "write its first day as well: creatine %s".formatted(marked.eater())));
             }
         }
 

@@ -50,6 +50,8 @@ final class EventGrammar {
         forms.put("ate", EventGrammar::ate);
         forms.put("gave", phrase -> gone(false, phrase));
         forms.put("threw", phrase -> gone(true, phrase));
+        forms.put("thawed", phrase -> moved(Place.FRIDGE, phrase));
+        forms.put("froze", phrase -> moved(Place.FREEZER, phrase));
         forms.put("counted", EventGrammar::counted);
         forms.put("adopted", phrase -> new Event.Adopted(phrase.eater(), kcal(phrase, AIM)));
         forms.put("creatine", EventGrammar::creatine);
@@ -182,10 +184,20 @@ final class EventGrammar {
         if (phrase.isWeightAhead()) {
             return new Event.FoodGone(thrown, weight(phrase));
         }
+        return new Event.BoxesGone(thrown, boxesOf(phrase));
+    }
+
+    /** thawed|froze [COUNT] DISH of EATER [until DAY] */
+    private static Event moved(Place to, LineWords phrase) throws WrongLine {
+        return new Event.Moved(boxesOf(phrase), to, until(phrase));
+    }
+
+    /** [COUNT] DISH of EATER */
+    private static Boxes boxesOf(LineWords phrase) throws WrongLine {
         int count = phrase.isNumberAhead() ? phrase.count(COUNT) : 1;
         String dish = phrase.dish();
         phrase.need("of", "of and the eater whose container it was");
-        return new Event.BoxesGone(thrown, new Boxes(count, dish, phrase.eater()));
+        return new Boxes(count, dish, phrase.eater());
     }
 
     private static Event counted(LineWords phrase) throws WrongLine {

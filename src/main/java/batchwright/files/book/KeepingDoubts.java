@@ -4,7 +4,9 @@ import batchwright.book.Book;
 import batchwright.book.Entry;
 import batchwright.book.Event.Bought;
 import batchwright.book.Event.Filled;
+import batchwright.book.Event.Moved;
 import batchwright.book.Event.Place;
+import batchwright.book.BoxKeeping;
 import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.text.Problem;
@@ -28,6 +30,7 @@ final class KeepingDoubts {
     static List<Problem> of(Book book, Kitchen kitchen) {
         var doubts = new KeepingDoubts(kitchen);
         book.all(Filled.class).forEach(filled -> doubts.look(filled.entry(), filled.event()));
+        book.all(Moved.class).forEach(moved -> doubts.look(moved.entry(), moved.event()));
         book.all(Bought.class)
                 .forEach(bought -> bought.event().useBy().ifPresent(until -> doubts.notBefore(bought.entry(), until)));
         return doubts.doubts;
@@ -35,13 +38,42 @@ final class KeepingDoubts {
 
     private void look(Entry entry, Filled filled) {
         notBefore(entry, filled.until());
+        String dish = filled.boxes().dish();
         if (filled.place() == Place.FREEZER) {
-            notAfter(entry, filled, FREEZER_DAYS, entry.day().plusDays(FREEZER_DAYS));
+            notLongerFrozen(entry, filled.until(), dish);
         } else {
-            Optional.ofNullable(kitchen.dishes().get(filled.boxes().dish()))
+            Optional.ofNullable(kitchen.dishes().get(dish))
                     .map(Dish::fridgeDays)
-                    .ifPresent(days -> notAfter(entry, filled, days, entry.day().plusDays(days - 1L)));
+                    .ifPresent(days -> notAfter(
+                            entry,
+                            filled.until(),
+                            entry.day().plusDays(days - 1L),
+                            "the %s days that %s keeps in the fridge".formatted(days, dish)));
         }
+    }
+
+    private void look(Entry entry, Moved moved) {
+        moved.until().ifPresent(until -> {
+            notBefore(entry, until);
+            if (moved.to() == Place.FREEZER) {
+                notLongerFrozen(entry, until, moved.boxes().dish());
+            } else {
+                int days = BoxKeeping.MOST_THAWED_DAYS;
+                notAfter(
+                        entry,
+                        until,
+                        entry.day().plusDays(days),
+                        "the %s days that a container takes to thaw and to be eaten".formatted(days));
+            }
+        });
+    }
+
+    private void notLongerFrozen(Entry entry, LocalDate until, String dish) {
+        notAfter(
+                entry,
+                until,
+                entry.day().plusDays(FREEZER_DAYS),
+                "the %s days that %s keeps in the freezer".formatted(FREEZER_DAYS, dish));
     }
 
     private void notBefore(Entry entry, LocalDate until) {
@@ -53,17 +85,10 @@ final class KeepingDoubts {
         }
     }
 
-    private void notAfter(Entry entry, Filled filled, int days, LocalDate last) {
-        if (filled.until().isAfter(last)) {
+    private void notAfter(Entry entry, LocalDate until, LocalDate last, String days) {
+        if (until.isAfter(last)) {
             doubts.add(Problem.warning(
-                    entry.at(),
-                    "until %s is more than the %s days that %s keeps in the %s"
-                            .formatted(
-                                    filled.until(),
-                                    days,
-                                    filled.boxes().dish(),
-                                    filled.place() == Place.FREEZER ? "freezer" : "fridge"),
-                    "until %s at the latest: the day it is filled is day 1".formatted(last)));
+                    entry.at(), "until %s is more than %s".formatted(until, days), "until %s at the latest".formatted(last)));
         }
     }
 }

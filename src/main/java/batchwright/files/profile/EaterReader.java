@@ -71,12 +71,8 @@ public final class EaterReader {
             "container_weight",
             "container_volume",
             "container_density");
-    private static final NumberRange BAND =
-            NumberRange.of("energy_band", "1", "15", "%", "the part of the aim that a day may miss");
     private static final NumberRange ON_AVERAGE = NumberRange.of(
             "energy_on_average", "0", "15", "%", "the part of the aim that the mean of all days may miss");
-    private static final NumberRange PROTEIN =
-            NumberRange.of("protein", "0.5", "3.5", "g per kg", "of body weight a day; more has no known use");
     private static final NumberRange FIBRE = NumberRange.of("fibre", "0", "80", "g", "a day");
     private static final NumberRange FRUIT_VEG = NumberRange.of("fruit_and_vegetables", "0", "1500", "g", "a day");
 
@@ -149,8 +145,8 @@ public final class EaterReader {
     private Adjustments target(Yaml.Group group) {
         var fields = Fields.of(group, TARGET, problems);
         return new Adjustments(
-                decimal(fields, "energy_band", BAND, "a share such as 3 %"),
-                decimal(fields, "protein", PROTEIN, "grams per kg of body weight, such as 1.8 g per kg"),
+                decimal(fields, "energy_band", ProfileRanges.BAND, "a share such as 3 %"),
+                decimal(fields, "protein", ProfileRanges.PROTEIN, "grams per kg of body weight, such as 1.8 g per kg"),
                 grams(fields, "fibre", FIBRE, "grams a day, such as 38 g"),
                 grams(fields, "fruit_and_vegetables", FRUIT_VEG, "grams a day, such as 400 g"),
                 grams(fields, "carbohydrate", CARBOHYDRATE, "grams a day, such as 130 g"),

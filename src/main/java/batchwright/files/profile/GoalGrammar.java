@@ -22,11 +22,10 @@ final class GoalGrammar {
     private static final String EXPECTED = "expected hold, or gain or lose with a rate, or a weight by a day: "
             + "gain 0.25 % a week, lose 0.4 kg or 1 lb a week, lose 400 kcal a day, reach 78 kg or 172 lb by"
             + " 2027-03-01";
-    private static final String WHY = "faster change is for a clinician to guide; to stay as you are write hold";
+    static final String WHY = "faster change is for a clinician to guide; to stay as you are write hold";
     private static final NumberRange PERCENT = NumberRange.of("rate", "0.01", "2", "% a week", WHY);
     private static final NumberRange KG = NumberRange.of("rate", "0.01", "2", "kg a week", WHY);
     private static final NumberRange LB = NumberRange.of("rate", "0.03", "4.4", "lb a week", WHY);
-    private static final NumberRange KCAL = NumberRange.of("rate", "1", "1500", "kcal a day", WHY);
 
     private GoalGrammar() {}
 
@@ -55,7 +54,7 @@ final class GoalGrammar {
         }
         return unit.startsWith("kg")
                 ? numbers.decimal(number, KG).map(n -> new Goal.KgAWeek(signed(n, sign)))
-                : numbers.decimal(number, KCAL).map(n -> new Goal.EnergyADay(signed(n, sign)));
+                : numbers.decimal(number, ProfileRanges.KCAL).map(n -> new Goal.EnergyADay(signed(n, sign)));
     }
 
     private static double signed(BigDecimal rate, int sign) {

@@ -23,7 +23,6 @@ import java.util.stream.Stream;
 /** How an eater likes to be fed: containers a day, what to avoid, what is always eaten, which snacks. */
 final class WishesReader {
     private static final List<String> SNACK_KEYS = List.of("only", "measures_a_day", "kinds_a_day", "any_together");
-    private static final NumberRange CONTAINERS = NumberRange.of("containers_a_day", "1", "6", "", "");
     private static final NumberRange MEASURES = NumberRange.of("measures_a_day", "0", "12", "", "");
     private static final NumberRange KINDS = NumberRange.of("kinds_a_day", "0", "6", "", "");
     /** Words that claim more than a program can know. */
@@ -46,7 +45,8 @@ final class WishesReader {
     }
 
     Wishes read(Fields fields) {
-        int containers = fields.whole("containers_a_day", CONTAINERS).orElse(USUAL_CONTAINERS);
+        int containers =
+                fields.whole("containers_a_day", ProfileRanges.CONTAINERS).orElse(USUAL_CONTAINERS);
         fields.texts("avoid", "[peanut, pork_loin]").forEach(this::avoid);
         var avoided = new Avoided(avoidFoods, avoidAllergens, avoidDishes, avoidDiets, checked(fields));
         var always = new ArrayList<Wishes.Always>();

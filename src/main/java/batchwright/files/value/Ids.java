@@ -22,6 +22,11 @@ public final class Ids {
                 written, EATER, "a letter, then letters, digits, _ and -, all lower case: lifter-gaining", problems);
     }
 
+    /** Whether a text can be the short name of an eater. */
+    public static boolean isEater(String text) {
+        return EATER.matcher(text).matches();
+    }
+
     /** The id inside a file must be the name of the file, so that either finds the other. */
     public static void sameAsFile(Written id, Problems problems) {
         SourceFile file = id.at().file();

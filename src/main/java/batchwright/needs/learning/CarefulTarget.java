@@ -114,7 +114,7 @@ public final class CarefulTarget {
         if (Math.abs(change) <= Math.max(LEAST_CHANGE_KCAL, seen.holds().sd())) {
             return wait(
                     WaitReason.NEAR_ENOUGH,
-                    "The target fits: what your weighings say differs by less than they can tell, or than matters.");
+                    "By your weighings it would be nearly the same: the difference is less than they can tell, or than matters.");
         }
         if (change < 0 && seen.now().likely() < LEAST_OF_RESTING * resting()) {
             return wait(

@@ -40,7 +40,7 @@ public final class BookText {
                             EventWords.line(entry.day(), entry.event())));
         }
         page.heading("CONTAINERS on " + Dates.inFull(home.day()));
-        home.boxes().forEach(lot -> page.paragraph("  ", "      ", lot.boxes().eater() + ": " + TodayText.lot(lot)));
+        home.boxes().forEach(lot -> page.paragraph("  ", "      ", lot.boxes().eater() + ": " + TodayText.lot(lot, home.day())));
         if (home.boxes().isEmpty()) {
             page.line("  none");
         }
@@ -50,7 +50,7 @@ public final class BookText {
                 .forEach((food, lots) -> lots.forEach(lot -> table.row(
                         Show.whole(lot.grams()),
                         food.name(),
-                        lot.useBy().map(Dates::shortly).orElse(""))));
+                        lot.useBy().map(by -> Dates.shortly(by, home.day())).orElse(""))));
         if (home.foods().isEmpty()) {
             page.line("  none");
         } else {

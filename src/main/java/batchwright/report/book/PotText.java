@@ -22,12 +22,12 @@ public final class PotText {
                         answer.dish(), answer.part(), Show.whole(answer.cookedGrams()), Show.whole(answer.rawGrams())));
         var table = new TextTable("  ")
                 .left("for")
-                .right("containers")
+                .right("number")
                 .right("g each")
                 .right("planned")
-                .right("kcal now")
+                .right("kcal")
                 .right("planned")
-                .right("protein g")
+                .right("protein\ng")
                 .right("planned");
         for (PotFill fill : answer.fills()) {
             table.row(

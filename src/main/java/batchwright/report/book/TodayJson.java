@@ -1,11 +1,17 @@
 package batchwright.report.book;
 
 import batchwright.answer.Today;
+import batchwright.answer.Today.DayByBook;
+import batchwright.answer.Today.Lacking;
 import batchwright.book.BoxesLeft;
+import batchwright.book.Event.Place;
 import batchwright.book.KeptPlan.EatersDay;
+import batchwright.book.KeptPlan.PlannedBox;
+import batchwright.book.KeptPlan.PlannedSnack;
 import batchwright.report.print.Json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -28,7 +34,10 @@ public final class TodayJson {
             ObjectNode node = eaters.addObject().put("eater", eater.eater());
             planned(node, "today", eater.today());
             planned(node, "tomorrow", eater.tomorrow());
-            node.put("eaten_kcal", eater.eaten()).put("nothing_else", eater.closed());
+            node.put("eaten_kcal", eater.eaten().kcal())
+                    .put("nothing_else", eater.eaten().closed());
+            boxes(node.putArray("in_no_plan"), eater.over());
+            lacking(node.putArray("lacking_later"), eater.lacking());
         }
         boxes(root.putArray("containers"), today.boxes());
         ArrayNode useUp = root.putArray("use_up");
@@ -42,35 +51,49 @@ public final class TodayJson {
                 .forEach(each -> due.addObject()
                         .put("do", each.kind().name().toLowerCase(Locale.ROOT))
                         .put("dish", each.what())
-                        .put("count", each.count()));
+                        .put("count", each.count())
+                        .put("eater", each.eater().orElse(null))
+                        .put("from", each.from().map(Place::word).orElse(null)));
         ArrayNode notes = root.putArray("notes");
         today.notes().forEach(notes::add);
         return Json.text(root);
     }
 
-    private static void planned(ObjectNode node, String name, Optional<EatersDay> day) {
+    private static void planned(ObjectNode node, String name, Optional<DayByBook> day) {
         if (day.isEmpty()) {
             node.putNull(name);
             return;
         }
+        EatersDay plan = day.get().planned();
         ObjectNode planned = node.putObject(name);
-        ArrayNode boxes = planned.putArray("containers");
-        day.get()
-                .boxes()
-                .forEach(box -> boxes.addObject()
-                        .put("dish", box.dish())
-                        .put("count", box.count())
-                        .put("from", box.frozen() ? "freezer" : "fridge"));
-        ArrayNode snacks = planned.putArray("snacks");
-        day.get()
-                .snacks()
-                .forEach(snack -> snacks.addObject()
+        food(planned, plan.boxes(), plan.snacks(), plan.kcal());
+        ObjectNode left = planned.putObject("left");
+        food(left, day.get().boxes(), day.get().snacks(), day.get().kcal());
+        lacking(planned.putArray("lacking"), day.get().lacking());
+    }
+
+    private static void lacking(ArrayNode array, List<Lacking> all) {
+        all.forEach(lacking -> array.addObject()
+                .put("day", lacking.day().toString())
+                .put("dish", lacking.dish())
+                .put("count", lacking.count())
+                .put("energy_kcal", Json.tenth(lacking.kcal())));
+    }
+
+    private static void food(ObjectNode node, List<PlannedBox> planned, List<PlannedSnack> eaten, BigDecimal kcal) {
+        ArrayNode boxes = node.putArray("containers");
+        planned.forEach(box -> boxes.addObject()
+                .put("dish", box.dish())
+                .put("count", box.count())
+                .put("from", box.frozen() ? "freezer" : "fridge"));
+        ArrayNode snacks = node.putArray("snacks");
+        eaten.forEach(snack -> snacks.addObject()
                         .put("food", snack.food())
                         .put("measure", snack.measure())
                         .put("count", snack.count())
                         .put("grams", snack.grams())
                         .put("always", snack.always()));
-        planned.put("energy_kcal", day.get().kcal());
+        node.put("energy_kcal", kcal);
     }
 
     static void boxes(ArrayNode boxes, List<BoxesLeft.Lot> lots) {
@@ -78,7 +101,8 @@ public final class TodayJson {
                 .put("dish", lot.boxes().dish())
                 .put("eater", lot.boxes().eater())
                 .put("count", lot.count())
-                .put("in", TodayText.place(lot.place()))
+                .put("in", lot.place().word())
+                .put("thawed", lot.thawed())
                 .put("until", lot.until().toString()));
     }
 }

@@ -17,7 +17,8 @@ public final class FaultsJson {
         return Json.text(root);
     }
 
-    static void put(ObjectNode node, Fault fault) {
+    /** What is wrong, what to do, and where. */
+    public static void put(ObjectNode node, Fault fault) {
         fault.problem().ifPresent(p -> node.put("severity", p.isError() ? "error" : "warning"));
         node.put("wrong", fault.wrong()).put("cure", fault.cure());
         fault.problem().ifPresent(p -> {

@@ -25,8 +25,13 @@ public record ReportStyle(LabelStyle labels, KitchenClock clock) {
     Document document(String title, List<PlanPage> pages) {
         return new Document(
                 title + " – " + Document.GENERATOR,
-                resource(STYLE_SHEET) + LabelCss.of(labels.sheet()) + SheetHead.css(pages),
+                styleSheet() + LabelCss.of(labels.sheet()) + SheetHead.css(pages),
                 pages.isEmpty() ? "" : resource(SCRIPT));
+    }
+
+    /** The style sheet that all pages share. */
+    public static String styleSheet() {
+        return resource(STYLE_SHEET);
     }
 
     private static String resource(String name) {

@@ -1,5 +1,6 @@
 package batchwright.report.labels;
 
+import batchwright.answer.PotLabels;
 import batchwright.food.Dish;
 import batchwright.plan.Batch;
 import batchwright.plan.Day;
@@ -33,6 +34,14 @@ public record ContainerLabel(
             }
         }
         return labels;
+    }
+
+    /** Those of a pot as it came out. */
+    public static List<ContainerLabel> of(PotLabels pot) {
+        return pot.boxes().stream()
+                .map(box -> new ContainerLabel(
+                        pot.batch(), box.fill(), box.eater(), box.eaterNumber(), box.number(), box.day(), box.from()))
+                .toList();
     }
 
     private static void add(List<ContainerLabel> labels, Batch batch, Fill fill, EaterDays eater, int eaterNumber) {

@@ -17,6 +17,17 @@ public record LabelFit(LabelSheet sheet, Typeface face) {
         return words.lines(look, line -> onOneLine(line, look));
     }
 
+    /** The same of several that are to look alike, in their order: their dates have one form. */
+    public List<List<LabelLine>> lines(List<LabelWords> alike, LabelLook look) {
+        int form = alike.stream()
+                .mapToInt(words -> words.dateForm(look, line -> onOneLine(line, look)))
+                .max()
+                .orElse(0);
+        return alike.stream()
+                .map(words -> words.lines(look, line -> onOneLine(line, look), form))
+                .toList();
+    }
+
     /** The lines of type that one of its paragraphs takes. */
     public List<String> broken(LabelLine line, LabelLook look) {
         return LinesOfType.of(

@@ -51,11 +51,26 @@ public final class LabelWords {
 
     /** @param fits whether a paragraph is short enough for one line of type */
     List<LabelLine> lines(LabelLook look, Predicate<LabelLine> fits) {
+        return lines(look, fits, dateForm(look, fits));
+    }
+
+    /** Which of the forms of its dates is the longest that fits on one line, from 0; those that look alike take the shortest of theirs. */
+    int dateForm(LabelLook look, Predicate<LabelLine> fits) {
+        List<String> forms = when(look.wording() == Wording.LEAST);
+        int form = 0;
+        while (form < forms.size() - 1 && !fits.test(new LabelLine(Role.WHEN, forms.get(form)))) {
+            form++;
+        }
+        return form;
+    }
+
+    /** @param form of its dates, as {@link #dateForm} counts them */
+    List<LabelLine> lines(LabelLook look, Predicate<LabelLine> fits, int form) {
         Wording wording = look.wording();
         boolean least = wording == Wording.LEAST;
         List<LabelLine> lines = new ArrayList<>();
         lines.add(name(Role.WHO, who(), wording.compareTo(Wording.BRIEF) >= 0, look, fits));
-        lines.add(first(when(least).stream().map(when -> new LabelLine(Role.WHEN, when)), fits));
+        lines.add(new LabelLine(Role.WHEN, when(least).get(form)));
         lines.add(name(Role.TITLE, look.cuts() ? titleOnOneLine(fits) : title(), look.cuts(), look, fits));
         if (label.isFrozen() && !least) {
             lines.add(new LabelLine(Role.THAW, thaw(wording)));

@@ -1,7 +1,9 @@
 package batchwright.report.labels;
 
+import batchwright.answer.PotLabels;
 import batchwright.food.Dish;
 import batchwright.plan.Session;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,17 +21,25 @@ public record SetLabel(LabelLook look, List<LabelLine> lines) {
      * A label for each container of a session; those of a dish and eater look alike.
      */
     public static List<SetLabel> of(Session session, LabelStyle style, Typeface face) {
+        return of(ContainerLabel.of(session), session.cookingDay(), session.firstDay(), style, face);
+    }
+
+    /** The same of a pot as it came out. */
+    public static List<SetLabel> of(PotLabels pot, LabelStyle style, Typeface face) {
+        return of(ContainerLabel.of(pot), pot.cookingDay(), pot.firstDay(), style, face);
+    }
+
+    private static List<SetLabel> of(
+            List<ContainerLabel> all, LocalDate cooked, int firstDay, LabelStyle style, Typeface face) {
         Map<Alike, List<LabelWords>> boxes = new LinkedHashMap<>();
-        ContainerLabel.of(session)
-                .forEach(label -> boxes.computeIfAbsent(
-                                new Alike(label.dish(), label.eaterNumber()), alike -> new ArrayList<>())
-                        .add(new LabelWords(
-                                label, style.rounding().rules(), session.cookingDay(), session.firstDay(), face)));
+        all.forEach(label -> boxes.computeIfAbsent(
+                        new Alike(label.dish(), label.eaterNumber()), alike -> new ArrayList<>())
+                .add(new LabelWords(label, style.rounding().rules(), cooked, firstDay, face)));
         LabelFit fit = new LabelFit(style.sheet(), face);
         List<SetLabel> labels = new ArrayList<>();
         for (List<LabelWords> alike : boxes.values()) {
             LabelLook look = fit.look(alike);
-            alike.forEach(words -> labels.add(new SetLabel(look, fit.lines(words, look))));
+            fit.lines(alike, look).forEach(lines -> labels.add(new SetLabel(look, lines)));
         }
         return labels;
     }

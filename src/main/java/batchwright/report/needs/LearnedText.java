@@ -58,8 +58,16 @@ public final class LearnedText {
         chart(WEIGHT, this::weight);
         if (seen.evidence().isEnough()) {
             page.gap();
+            paragraph(LearnedWords.sideBySide(seen));
+            LearnedBars.sideBySide(seen, page);
+            page.gap();
             paragraph(LearnedWords.holding(seen));
             chart(HOLDS, this::holds);
+        }
+        if (seen.evidence().loggedDays() > 0) {
+            page.gap();
+            paragraph(LearnedWords.eaten(seen) + " # is what was weighed out here, + other food, | the target.");
+            LearnedBars.eaten(learned, page);
         }
         page.gap();
         table();
@@ -74,7 +82,7 @@ public final class LearnedText {
         List<TrendDay> trend = learned.seen().trend();
         chart.lines(
                         trend.stream().map(point).toList(),
-                        Dates.shortly(trend.get(0).date()),
+                        Dates.shortly(trend.get(0).date(), learned.seen().lastDate()),
                         Dates.shortly(learned.seen().lastDate()))
                 .forEach(page::line);
     }
@@ -119,7 +127,7 @@ public final class LearnedText {
         TrendDay last = week.last();
         boolean shown = learned.seen().evidence().isEnough();
         table.row(
-                Dates.shortly(last.date()),
+                Dates.shortly(last.date(), learned.seen().lastDate()),
                 oneDecimal(week.weighedKg()),
                 Show.oneDecimal(last.trendKg()),
                 Show.oneDecimal((last.mostKg() - last.leastKg()) / 2),
@@ -137,7 +145,7 @@ public final class LearnedText {
         leftOut.stream()
                 .skip(Math.max(0, leftOut.size() - MOST_LEFT_OUT))
                 .forEach(left -> page.item("Left out: " + Show.oneDecimal(left.weightKg()) + " kg on "
-                        + Dates.shortly(left.date()) + ", " + left.why().says() + "."));
+                        + Dates.shortly(left.date(), learned.seen().lastDate()) + ", " + left.why().says() + "."));
     }
 
     private void paragraph(String text) {

@@ -1,12 +1,16 @@
 package batchwright.report.needs;
 
 import batchwright.needs.learning.TargetAdvice;
+import batchwright.needs.weighing.DayIntake;
 import batchwright.needs.weighing.Expenditure;
 import batchwright.needs.weighing.KcalBand;
 import batchwright.needs.weighing.RecordSize;
+import batchwright.needs.weighing.TrendDay;
 import batchwright.report.print.Dates;
 import batchwright.report.print.Show;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** The sentences about what weighings say; the same in a terminal and on a page. */
@@ -76,6 +80,33 @@ public final class LearnedWords {
                 : (kg < 0 ? "falling" : "rising") + " by about " + Show.twoDecimals(Math.abs(kg)) + " kg a week";
         return "Weight without the noise of weighing: " + Show.oneDecimal(seen.weightKg()) + " kg; lately " + change
                 + ".";
+    }
+
+    /** The equation, and what weighings make of it, by what stands beside them. */
+    public static Map<String, KcalBand> bands(Expenditure seen) {
+        Map<String, KcalBand> bands = new LinkedHashMap<>();
+        bands.put("holds your weight, by the equation", seen.prior().band());
+        bands.put("holds your weight, by your weighings", seen.holds());
+        bands.put("burnt now, by your weighings", seen.now());
+        return bands;
+    }
+
+    /** Both in a sentence. */
+    public static String sideBySide(Expenditure seen) {
+        return "The equation alone says " + band(seen.prior().band()) + " would hold your weight; with your weighings it is "
+                + band(seen.holds()) + ".";
+    }
+
+    /** Food over the weeks, in a sentence. */
+    public static String eaten(Expenditure seen) {
+        List<DayIntake> days = seen.trend().stream()
+                .map(TrendDay::intake)
+                .filter(DayIntake::complete)
+                .toList();
+        double planned = days.stream().mapToDouble(DayIntake::plannedKcal).average().orElse(0);
+        double other = days.stream().mapToDouble(DayIntake::unplannedKcal).average().orElse(0);
+        return "Eaten on the " + Show.count(days.size(), "day that is", "days that are") + " recorded completely: "
+                + Show.whole(planned + other) + " kcal on average, " + Show.whole(other) + " of it not weighed out here.";
     }
 
     /** Energy over the weeks, in a sentence. */

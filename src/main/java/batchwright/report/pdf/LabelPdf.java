@@ -1,5 +1,6 @@
 package batchwright.report.pdf;
 
+import batchwright.answer.PotLabels;
 import batchwright.report.export.WholePlan;
 import batchwright.report.labels.FilledSheet;
 import batchwright.report.labels.LabelStyle;
@@ -7,8 +8,10 @@ import batchwright.report.labels.SetLabel;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
@@ -32,12 +35,26 @@ public record LabelPdf(byte[] content, int sheets, Set<String> lacking) {
     }
 
     public static LabelPdf of(WholePlan plan, LabelStyle style) {
+        return of(
+                plan.forWhom(),
+                plan.whole().kitchen().cookingDay(),
+                style,
+                face -> plan.plan().sessions().stream()
+                        .flatMap(session -> SetLabel.of(session, style, face).stream())
+                        .toList());
+    }
+
+    /** Of a pot as it came out. */
+    public static LabelPdf of(PotLabels pot, LabelStyle style) {
+        return of(pot.batch().dish().name(), pot.cookingDay(), style, face -> SetLabel.of(pot, style, face));
+    }
+
+    private static LabelPdf of(
+            String whose, LocalDate cooked, LabelStyle style, Function<LiberationSans, List<SetLabel>> set) {
         try (var pdf = new PDDocument()) {
-            describe(pdf, plan);
+            describe(pdf, whose, cooked);
             var face = new LiberationSans(pdf);
-            List<SetLabel> labels = plan.plan().sessions().stream()
-                    .flatMap(session -> SetLabel.of(session, style, face).stream())
-                    .toList();
+            List<SetLabel> labels = set.apply(face);
             List<FilledSheet> sheets = FilledSheet.of(labels, style);
             var page = new SheetPage(pdf, style.sheet(), face);
             for (FilledSheet sheet : sheets) {
@@ -51,24 +68,22 @@ public record LabelPdf(byte[] content, int sheets, Set<String> lacking) {
         }
     }
 
-    private static void describe(PDDocument pdf, WholePlan plan) {
+    private static void describe(PDDocument pdf, String whose, LocalDate cooked) {
         pdf.setDocumentId(ID);
-        pdf.getDocumentInformation().setTitle("Labels, " + plan.forWhom());
+        pdf.getDocumentInformation().setTitle("Labels, " + whose);
         pdf.getDocumentInformation().setProducer(MAKER);
         PDDocumentCatalog catalog = pdf.getDocumentCatalog();
         catalog.setLanguage("en");
         var seen = new PDViewerPreferences(new COSDictionary());
         seen.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
         catalog.setViewerPreferences(seen);
-        mark(catalog.getCOSObject(), plan);
+        mark(catalog.getCOSObject(), cooked);
     }
 
     /** Marks the file as ours. It stands in the catalog, which is written first (ISO 32000-1, 14.5: page-piece dictionary). */
-    private static void mark(COSDictionary catalog, WholePlan plan) {
+    private static void mark(COSDictionary catalog, LocalDate cooked) {
         var data = new COSDictionary();
-        data.setString(
-                COSName.LAST_MODIFIED,
-                "D:" + plan.whole().kitchen().cookingDay().toString().replace("-", ""));
+        data.setString(COSName.LAST_MODIFIED, "D:" + cooked.toString().replace("-", ""));
         data.setName(COSName.getPDFName("Private"), "Labels");
         var pieces = new COSDictionary();
         pieces.setItem(COSName.getPDFName(MAKER), data);

@@ -9,6 +9,7 @@ import batchwright.report.print.Dates;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -33,11 +34,11 @@ public final class EatenFirstText {
         }
         if (!first.over().isEmpty()) {
             page.paragraph("Left besides, and in no plan, as it makes no whole day for everybody: "
-                    + until(first.over())
+                    + until(first.over(), first.day())
                     + ". Eat it by then in place of a container of the same size, or give it away.");
         }
         if (!first.past().isEmpty()) {
-            page.paragraph("Past its last day, to be thrown away: " + until(first.past()) + ".");
+            page.paragraph("Past its last day, to be thrown away: " + until(first.past(), first.day()) + ".");
         }
         return page.gap().toString();
     }
@@ -64,12 +65,12 @@ public final class EatenFirstText {
         return lot.count() + " x " + lot.boxes().dish() + (lot.place() == Place.FREEZER ? " (frozen)" : "");
     }
 
-    private static String until(List<BoxesLeft.Lot> lots) {
-        return lots.stream().map(EatenFirstText::until).collect(Collectors.joining(", "));
+    private static String until(List<BoxesLeft.Lot> lots, LocalDate today) {
+        return lots.stream().map(lot -> until(lot, today)).collect(Collectors.joining(", "));
     }
 
-    private static String until(BoxesLeft.Lot lot) {
+    private static String until(BoxesLeft.Lot lot, LocalDate today) {
         return "%s x %s for %s until %s"
-                .formatted(lot.count(), lot.boxes().dish(), lot.boxes().eater(), Dates.shortly(lot.until()));
+                .formatted(lot.count(), lot.boxes().dish(), lot.boxes().eater(), Dates.shortly(lot.until(), today));
     }
 }

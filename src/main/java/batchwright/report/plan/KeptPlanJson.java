@@ -8,6 +8,7 @@ import batchwright.book.KeptPlan.KeptBatch;
 import batchwright.book.KeptPlan.KeptFill;
 import batchwright.book.KeptPlan.KeptPart;
 import batchwright.book.KeptPlan.KeptPurchase;
+import batchwright.book.KeptPlan.KeptSwap;
 import batchwright.book.KeptPlan.PlannedBox;
 import batchwright.book.KeptPlan.PlannedSnack;
 import batchwright.report.print.Json;
@@ -103,9 +104,19 @@ public final class KeptPlanJson {
             }
             var fills = new ArrayList<KeptFill>();
             batch.path("fills").forEach(fill -> fills.add(fill(fill)));
-            batches.add(new KeptBatch(firstDay(batch), batch.path("dish").asText(), ingredients, fills));
+            batches.add(new KeptBatch(firstDay(batch), batch.path("dish").asText(), ingredients, fills, swaps(batch)));
         }
         return batches;
+    }
+
+    private static List<KeptSwap> swaps(JsonNode batch) {
+        var swaps = new ArrayList<KeptSwap>();
+        for (JsonNode swap : batch.path("swaps")) {
+            swaps.add(new KeptSwap(
+                    swap.path("food").asText(),
+                    Optional.ofNullable(swap.path("by").textValue())));
+        }
+        return swaps;
     }
 
     private static KeptFill fill(JsonNode fill) {

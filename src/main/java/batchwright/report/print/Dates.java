@@ -16,6 +16,11 @@ public final class Dates {
         return SHORT.format(day);
     }
 
+    /** The same, with its year where that is not the year of today: Thu 28 Jan 2027. */
+    public static String shortly(LocalDate day, LocalDate today) {
+        return SHORT.format(day) + (day.getYear() == today.getYear() ? "" : " " + day.getYear());
+    }
+
     /** Wednesday 25 November 2026. */
     public static String inFull(LocalDate day) {
         return LONG.format(day);

@@ -78,6 +78,15 @@ public final class Json {
         }
     }
 
+    /** The same on one line. */
+    public static String line(ObjectNode object) {
+        try {
+            return MAPPER.writeValueAsString(object) + "\n";
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
     public static BigDecimal tenth(BigDecimal value) {
         return Show.plain(value, 1);
     }

@@ -1,6 +1,7 @@
 package batchwright.report.print;
 
 import batchwright.food.Measure;
+import batchwright.food.MeasureName;
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.plan.Snack;
@@ -10,12 +11,10 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Collection;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Amounts as people read them: rounded half up, a point before decimals, the same in every locale. */
 public final class Show {
-    private static final Set<String> ABBREVIATIONS = Set.of("tbsp", "tsp", "oz", "g");
 
     private static final String AT_LEAST = ">=";
     private static final String AT_LEAST_NOTE =
@@ -133,12 +132,11 @@ public final class Show {
         return count + " " + (count == 1 ? one : many);
     }
 
-    /** 1 medium banana (118 g); 2 tbsp peanut butter, smooth (32 g); 2 x handful almonds (56.7 g). */
+    /** 1 medium banana (118 g); 2 tbsp peanut butter, smooth (32 g); 2 handfuls almonds (56.7 g). */
     public static String snack(Snack snack) {
         Measure measure = snack.measure();
-        String times = snack.count() == 1 || ABBREVIATIONS.contains(measure.name()) ? " " : " x ";
-        return snack.count() + times + measure.name() + " " + measure.food().name() + " (" + plainText(snack.grams(), 1)
-                + " g)";
+        return MeasureName.counted(snack.count(), measure.name()) + " " + measure.food().name() + " ("
+                + plainText(snack.grams(), 1) + " g)";
     }
 
     public static String snacks(Collection<Snack> snacks) {

@@ -4,6 +4,7 @@ import batchwright.answer.BuyLine;
 import batchwright.answer.Leftover;
 import batchwright.answer.PlanAnswer;
 import batchwright.food.Pack;
+import batchwright.food.Shops;
 import batchwright.plan.Batch;
 import batchwright.plan.Session;
 import batchwright.quantity.Currency;
@@ -141,7 +142,20 @@ public final class BuyText {
                 "    ",
                 "Grams are as bought, with peel, bone or shell, but drained where it is said. left: what remains of packs"
                         + " and pantry taken.");
+        reserve();
         leftovers();
+    }
+
+    private void reserve() {
+        Shops shops = answer.kitchen().shops();
+        if (shops.keepsReserve()) {
+            page.paragraph(
+                    "  ",
+                    "    ",
+                    "Room to spare: of what is weighed into dishes at least "
+                            + Show.plainText(shops.reserve().movePointRight(2), 1)
+                            + " % more is at hand than is used. --why says what that costs.");
+        }
     }
 
     /** Stock keeps its worth for the next plan, waste has none. */

@@ -29,19 +29,23 @@ final class FilledPlan {
         }
         var batch = new Batch(request.dish(), List.of(new Fill(Optional.empty(), request.containers(), portions)));
         return new Session(
-                1, request.forNobody(), List.of(), List.of(batch), shopping(request, batch.ingredients()), Proof.NONE);
+                1, request.forNobody(), List.of(), List.of(batch), shopping(request, batch), Proof.NONE);
     }
 
     /** In the order of the catalogue. */
-    private static List<Purchase> shopping(DishRequest request, Map<Food, BigDecimal> edible) {
+    private static List<Purchase> shopping(DishRequest request, Batch batch) {
+        Map<Food, BigDecimal> edible = batch.ingredients();
+        Map<Food, BigDecimal> atHand = batch.atHand(request.kitchen().shops());
         List<Purchase> shopping = new ArrayList<>();
         for (Food food : request.kitchen().foods().values()) {
             BigDecimal grams = edible.get(food);
             if (grams != null) {
                 BigDecimal used = grams.divide(food.edibleShare(), MathContext.DECIMAL64);
-                var shelf = new Shelf(request.kitchen(), food, used.doubleValue());
+                double needed = atHand.getOrDefault(food, BigDecimal.ZERO).divide(food.edibleShare(), MathContext.DECIMAL64)
+                        .doubleValue();
+                var shelf = new Shelf(request.kitchen(), food, needed);
                 BigDecimal pantry = request.kitchen().pantryGrams(food);
-                shopping.add(new Purchase(food, shelf.purchase(used.doubleValue()), used, used.min(pantry)));
+                shopping.add(new Purchase(food, shelf.purchase(needed), used, used.min(pantry)));
             }
         }
         return shopping;

@@ -42,10 +42,11 @@ final class Needed {
         return new Portion(part, part.stepGrams()).nutrients().get(nutrient).doubleValue();
     }
 
-    /** Of a food in all containers together [g as purchased]. */
+    /** To be at hand of a food for all containers together [g as purchased]. */
     double usedByStep(Part part, Food food) {
         double edible = part.shares().getOrDefault(food, BigDecimal.ZERO).doubleValue() * part.stepGrams();
-        return edible * request.containers() / food.edibleShare().doubleValue();
+        double atHand = request.kitchen().shops().atHand(part).doubleValue();
+        return edible * atHand * request.containers() / food.edibleShare().doubleValue();
     }
 
     /** Fewest steps when the part is in. */

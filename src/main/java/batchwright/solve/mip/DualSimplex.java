@@ -404,6 +404,30 @@ final class DualSimplex implements Relaxation {
         return x;
     }
 
+    /** Multipliers of the scaled rows that prove {@link #cost}. */
+    double[] multipliers() {
+        return tableau.multipliers();
+    }
+
+    /**
+     * Why nothing keeps all bounds.
+     *
+     * @param multipliers of the scaled rows: so combined, they ask of every point for more than it can give
+     * @param by how much more
+     */
+    record Contradiction(double[] multipliers, double by) {}
+
+    /** After a solve that found that nothing does. */
+    Contradiction contradiction() {
+        double[] multipliers = tableau.multipliersOfRow(hopelessRow);
+        double by = rows.bound(multipliers, new double[n], lower, upper);
+        if (by > 0) {
+            return new Contradiction(multipliers, by);
+        }
+        double[] opposite = Arrays.stream(multipliers).map(a -> -a).toArray();
+        return new Contradiction(opposite, rows.bound(opposite, new double[n], lower, upper));
+    }
+
     /** What there is to know of the last optimum by whoever wants to derive more rows from it. */
     Optimum optimum() {
         double[] all = all();

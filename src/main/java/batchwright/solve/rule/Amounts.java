@@ -86,6 +86,20 @@ public final class Amounts {
 
     /** Grams of a food as purchased that a dish uses, over all eaters. */
     public static Expression usedBy(Draft draft, Dish dish, Food food) {
+        return usedBy(draft, dish, food, part -> 1);
+    }
+
+    /** Grams of a food as purchased that are to be at hand for a dish, over all eaters: what it uses, and room to spare. */
+    public static Expression atHandFor(Draft draft, Dish dish, Food food) {
+        return usedBy(draft, dish, food, part -> atHand(draft, part));
+    }
+
+    /** Grams that are to be at hand for each gram of a part. */
+    static double atHand(Draft draft, Part part) {
+        return draft.request().kitchen().shops().atHand(part).doubleValue();
+    }
+
+    private static Expression usedBy(Draft draft, Dish dish, Food food, ToDoubleFunction<Part> times) {
         var sum = new Expression();
         double perEdible = 1 / food.edibleShare().doubleValue();
         for (Seat seat : draft.request().seats()) {
@@ -98,7 +112,8 @@ public final class Amounts {
                                 part -> part.shares()
                                                 .getOrDefault(food, BigDecimal.ZERO)
                                                 .doubleValue()
-                                        * perEdible),
+                                        * perEdible
+                                        * times.applyAsDouble(part)),
                         1);
             }
         }

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * What is used of a food is at home or in the packs bought. One row for each food: grams as purchased.
+ * What is used of a food, and room to spare, is at home or in the packs bought. One row for each food: grams as purchased.
  *
  * <p>Three things make the relaxation tighter without changing any whole-numbered plan: a pack counts for no more than can be
  * used at all; each user of a food alone needs packs; a dish that cannot be cooked from the pantry needs a pack of each
@@ -48,7 +48,7 @@ public record StockRule() implements Rule {
         needsPack(draft, food);
     }
 
-    /** No plan uses more of a food [grams as purchased]. */
+    /** No plan needs more of a food [grams as purchased]. */
     public static double mostUsed(Draft draft, Food food) {
         var used = Expression.of(Amounts.usedAlways(draft, food));
         users(draft, food).forEach(user -> used.plus(user, 1));
@@ -82,7 +82,7 @@ public record StockRule() implements Rule {
         List<Expression> users = new ArrayList<>();
         for (Dish dish : draft.menu().dishes()) {
             if (draft.menu().foods(dish).contains(food)) {
-                users.add(Amounts.usedBy(draft, dish, food));
+                users.add(Amounts.atHandFor(draft, dish, food));
             }
         }
         for (Seat seat : draft.request().seats()) {
@@ -101,7 +101,8 @@ public record StockRule() implements Rule {
             double inOne = 0;
             for (Dish dish : draft.menu().dishes(seat)) {
                 double inThis = dish.parts().stream()
-                        .mapToDouble(p -> p.mostGrams() * draft.menu().mostShare(dish, p, food))
+                        .mapToDouble(p ->
+                                p.mostGrams() * draft.menu().mostShare(dish, p, food) * Amounts.atHand(draft, p))
                         .sum();
                 inOne = Math.max(inOne, inThis);
             }
@@ -142,7 +143,8 @@ public record StockRule() implements Rule {
         double least = dish.parts().stream()
                 .filter(p -> !p.optional())
                 .mapToDouble(p -> p.leastGrams()
-                        * p.shares().getOrDefault(food, BigDecimal.ZERO).doubleValue())
+                        * p.shares().getOrDefault(food, BigDecimal.ZERO).doubleValue()
+                        * Amounts.atHand(draft, p))
                 .sum();
         return least
                         * PlanRequest.LEAST_CONTAINERS_OF_A_DISH

@@ -125,16 +125,27 @@ final class Basket {
             boolean noDates =
                     kitchen.lotsOf(food).stream().allMatch(lot -> lot.useBy().isEmpty());
             if (!food.perishable() && noDates) {
-                BigDecimal all = used.stream().map(u -> u.of(food)).reduce(BigDecimal.ZERO, BigDecimal::add);
+                BigDecimal all = atHand(used, food);
                 BigDecimal missing = all.subtract(kitchen.pantryGrams(food)).subtract(LEAST_GRAMS);
                 planned.put(food, new ArrayDeque<>(PackCover.of(sold(kitchen, food), missing)));
             }
         }
     }
 
+    /** The most that is used up to any session, with what is to be at hand for that one: room to spare is there for the next. */
+    private static BigDecimal atHand(List<Used> used, Food food) {
+        BigDecimal before = BigDecimal.ZERO;
+        BigDecimal most = BigDecimal.ZERO;
+        for (Used here : used) {
+            before = before.add(here.of(food));
+            most = most.max(before.add(here.room(food)));
+        }
+        return most;
+    }
+
     private Optional<Purchase> line(PlanRequest here, Food food, Used used) {
         BigDecimal atHome = here.kitchen().pantryGrams(food);
-        BigDecimal missing = used.of(food).subtract(atHome);
+        BigDecimal missing = used.of(food).add(used.room(food)).subtract(atHome);
         BigDecimal missingBesides = used.besides(food).subtract(here.lastingGrams(food));
         BigDecimal needed = missing.max(missingBesides).subtract(LEAST_GRAMS);
         Map<Pack, Integer> packs = new LinkedHashMap<>();

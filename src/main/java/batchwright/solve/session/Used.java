@@ -13,13 +13,18 @@ import java.util.Map;
  * Edible grams by food that a session uses; asked for, they are grams as purchased.
  *
  * @param batches what is cooked
+ * @param forBatches what is to be at hand for that
  * @param snacks what is eaten besides containers
  */
-record Used(Map<Food, BigDecimal> batches, Map<Food, BigDecimal> snacks) {
+record Used(Map<Food, BigDecimal> batches, Map<Food, BigDecimal> forBatches, Map<Food, BigDecimal> snacks) {
     static Used of(Session session) {
         Map<Food, BigDecimal> batches = new LinkedHashMap<>();
         session.batches()
                 .forEach(b -> b.ingredients().forEach((food, grams) -> batches.merge(food, grams, BigDecimal::add)));
+        Map<Food, BigDecimal> forBatches = new LinkedHashMap<>();
+        session.batches()
+                .forEach(b -> b.atHand(session.kitchen().shops())
+                        .forEach((food, grams) -> forBatches.merge(food, grams, BigDecimal::add)));
         Map<Food, BigDecimal> snacks = new LinkedHashMap<>();
         for (EaterDays eater : session.eaters()) {
             for (Day day : eater.days()) {
@@ -27,12 +32,17 @@ record Used(Map<Food, BigDecimal> batches, Map<Food, BigDecimal> snacks) {
                 day.always().forEach(s -> snacks.merge(s.measure().food(), s.grams(), BigDecimal::add));
             }
         }
-        return new Used(batches, snacks);
+        return new Used(batches, forBatches, snacks);
     }
 
     BigDecimal of(Food food) {
         BigDecimal cooked = batches.getOrDefault(food, BigDecimal.ZERO);
         return asPurchased(food, cooked.add(snacks.getOrDefault(food, BigDecimal.ZERO)));
+    }
+
+    /** What is to be at hand besides what is used. */
+    BigDecimal room(Food food) {
+        return asPurchased(food, forBatches.getOrDefault(food, BigDecimal.ZERO)).subtract(cooked(food));
     }
 
     BigDecimal cooked(Food food) {

@@ -1,9 +1,11 @@
 package batchwright.report.needs;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import batchwright.Golden;
 import batchwright.needs.learning.Learned;
+import batchwright.needs.weighing.DayIntake;
 import batchwright.needs.weighing.SixWeeks;
 import batchwright.report.html.LearnedFigures;
 import batchwright.report.html.chart.Svg;
@@ -63,21 +65,52 @@ class LearnedTextTest {
     }
 
     @Test
-    void a_page_gets_two_pictures_each_with_its_table() {
+    void a_page_gets_pictures_each_with_its_table() {
         List<Figure> figures = LearnedFigures.of(SixWeeks.of(42));
 
         assertThat(figures)
                 .extracting(Figure::heading)
-                .containsExactly("What the scale says", "What holds your weight");
+                .containsExactly(
+                        "What the scale says",
+                        "The equation and your weighings",
+                        "What holds your weight",
+                        "What you ate");
         assertThat(figures).allSatisfy(figure -> {
             Svg picture = figure.picture().orElseThrow();
             assertThat(picture.says()).isEqualTo(figure.says());
-            assertThat(figure.table().orElseThrow().rows()).hasSize(6);
+            assertThat(figure.table().orElseThrow().rows())
+                    .hasSize(figure.heading().equals("The equation and your weighings") ? 3 : 6);
         });
         long dots = figures.get(0).picture().orElseThrow().shapes().stream()
                 .filter(Svg.Circle.class::isInstance)
                 .count();
         assertThat(dots).isEqualTo(SixWeeks.of(42).seen().evidence().weighings());
-        assertThat(LearnedFigures.of(SixWeeks.of(7))).hasSize(1);
+        assertThat(LearnedFigures.of(SixWeeks.of(7)))
+                .extracting(Figure::heading)
+                .containsExactly("What the scale says", "What you ate");
+    }
+
+    /** A column for each recorded day, its two pieces as high as the day's two figures on the axis that is drawn. */
+    @Test
+    void columns_are_as_high_as_what_was_eaten() {
+        Learned learned = SixWeeks.of(42);
+        Svg picture = LearnedFigures.of(learned).get(3).picture().orElseThrow();
+        List<Svg.Rectangle> pieces = picture.shapes().stream()
+                .filter(Svg.Rectangle.class::isInstance)
+                .map(Svg.Rectangle.class::cast)
+                .toList();
+        double axis = picture.shapes().stream()
+                .filter(shape -> shape instanceof Svg.Text text && text.text().matches("[1-9]000"))
+                .mapToDouble(shape -> Double.parseDouble(((Svg.Text) shape).text()))
+                .max()
+                .orElseThrow();
+
+        assertThat(pieces).hasSize(2 * 42);
+        for (int day = 0; day < 42; day++) {
+            DayIntake eaten = learned.seen().trend().get(day).intake();
+            double high = Double.parseDouble(pieces.get(2 * day).height())
+                    + Double.parseDouble(pieces.get(2 * day + 1).height());
+            assertThat(high * axis / 140).isCloseTo(eaten.complete() ? eaten.kcal() : 0, within(axis / 140));
+        }
     }
 }

@@ -1,0 +1,5 @@
+/** A list of many clients, and what each is answered. */
+@NullMarked
+package batchwright.answer.roster;
+
+import org.jspecify.annotations.NullMarked;
