@@ -13,13 +13,7 @@ import java.math.BigDecimal;
  * @param onlyNamed whether plans offer it as a snack only to eaters whose profile names the food
  */
 public record Measure(
-        Food food,
-        String name,
-        BigDecimal grams,
-        int snackMost,
-        String source,
-        String snackKind,
-        boolean onlyNamed) {
+        Food food, String name, BigDecimal grams, int snackMost, String source, String snackKind, boolean onlyNamed) {
     /** Is eaten on a carrier. */
     public static final String SPREAD = "spread";
     /** Bread, or a fruit: what a spread is eaten on. */

@@ -48,7 +48,9 @@ class FoodsCommandTest {
         Cli.Result result = run("foods", "xaubergenesx");
 
         assertThat(result.code()).isZero();
-        assertThat(result.out()).startsWith("No food has the words \"xaubergenesx\".").contains("try another one");
+        assertThat(result.out())
+                .startsWith("No food has the words \"xaubergenesx\".")
+                .contains("try another one");
         assertThat(run("foods", "chikcpaes", "boild").out()).contains("chickpeas_cooked");
     }
 

@@ -154,8 +154,7 @@ class StarterFilesTest {
 
     @Test
     void a_snack_names_its_allergens() {
-        assertThat(run("snack", "430", "--protein", "15").flat())
-                .contains("Allergens in the snacks above:", "peanut");
+        assertThat(run("snack", "430", "--protein", "15").flat()).contains("Allergens in the snacks above:", "peanut");
         assertThat(run("snack", "430", "--for", "nobody").code()).isEqualTo(2);
     }
 

@@ -32,8 +32,9 @@ class MeasuresAsSoldTest {
     @MethodSource("counted")
     void it_weighs_what_some_pack_holds(Measure measure) {
         Food food = measure.food();
-        assertThat(KITCHEN.packsOf(food)).anySatisfy(pack -> assertThat(
-                        pack.grams().subtract(measure.grams()).abs())
-                .isLessThan(measure.grams().multiply(new BigDecimal("0.03"))));
+        assertThat(KITCHEN.packsOf(food))
+                .anySatisfy(pack -> assertThat(
+                                pack.grams().subtract(measure.grams()).abs())
+                        .isLessThan(measure.grams().multiply(new BigDecimal("0.03"))));
     }
 }

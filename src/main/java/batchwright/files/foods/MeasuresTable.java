@@ -96,7 +96,9 @@ public final class MeasuresTable {
     }
 
     private boolean isOnlyNamed(Written written) {
-        if (!written.isEmpty() && !written.text().equals("yes") && !written.text().equals("no")) {
+        if (!written.isEmpty()
+                && !written.text().equals("yes")
+                && !written.text().equals("no")) {
             problems.error(written, written.quoted() + " must be yes or no", "expected yes, or leave it empty");
         }
         return written.text().equals("yes");

@@ -8,11 +8,13 @@ import java.util.stream.Collectors;
 
 /** What single words say of a food: the table {@code cook_words.csv}. Words are given one, not many. */
 final class CookWords {
-    private static final Map<String, Set<String>> KINDS = ResourceTable.divided(CookWords.class, "cook_words.csv", 2)
-            .stream()
-            .collect(Collectors.toMap(
-                    row -> row.get(0),
-                    row -> Words.of(row.get(1)).stream().map(Words::singular).collect(Collectors.toSet())));
+    private static final Map<String, Set<String>> KINDS =
+            ResourceTable.divided(CookWords.class, "cook_words.csv", 2).stream()
+                    .collect(Collectors.toMap(
+                            row -> row.get(0),
+                            row -> Words.of(row.get(1)).stream()
+                                    .map(Words::singular)
+                                    .collect(Collectors.toSet())));
 
     private CookWords() {}
 

@@ -49,8 +49,7 @@ final class FoodFinder<T> {
     private Optional<Fitting<T>> fitting(IndexedFood<T> food, Fit fit) {
         double coverage = fit.coverage(food);
         return coverage > LEAST
-                ? Optional.of(
-                        new Fitting<>(food.food(), fit.score(food), coverage, fit.wording(), fit.hasAll(food)))
+                ? Optional.of(new Fitting<>(food.food(), fit.score(food), coverage, fit.wording(), fit.hasAll(food)))
                 : Optional.empty();
     }
 }

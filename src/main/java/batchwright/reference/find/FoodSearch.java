@@ -25,8 +25,7 @@ public final class FoodSearch {
 
     public FoodSearch(Collection<Food> catalogue, List<Sr28Food> reference) {
         var foods = new ArrayList<IndexedFood<Object>>();
-        catalogue.forEach(
-                f -> foods.add(IndexedFood.of(f, true, f.name(), f.id() + " " + f.group(), vocabulary)));
+        catalogue.forEach(f -> foods.add(IndexedFood.of(f, true, f.name(), f.id() + " " + f.group(), vocabulary)));
         reference.forEach(f -> foods.add(IndexedFood.of(f, false, f.description(), "", vocabulary)));
         this.finder = new FoodFinder<>(vocabulary, foods);
         this.spelling = new Spelling(vocabulary, otherWords());

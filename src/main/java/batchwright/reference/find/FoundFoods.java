@@ -13,8 +13,7 @@ import java.util.List;
  * @param match how well they fit what was typed
  * @param readAs what was typed, with slips mended
  */
-public record FoundFoods(
-        List<Food> yours, List<Sr28Food> reference, boolean yoursFirst, Match match, String readAs) {
+public record FoundFoods(List<Food> yours, List<Sr28Food> reference, boolean yoursFirst, Match match, String readAs) {
 
     /** How well foods fit. */
     public enum Match {

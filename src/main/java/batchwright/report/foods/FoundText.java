@@ -32,14 +32,15 @@ public final class FoundText {
     private static String says(FoundFoods found, String asked) {
         int yours = found.yours().size();
         int reference = found.reference().size();
-        String counted = (yours == 0 ? "no food" : yours == 1 ? "1 food" : yours + " foods")
-                + " of your catalogue and " + reference + " of USDA SR28";
+        String counted = (yours == 0 ? "no food" : yours == 1 ? "1 food" : yours + " foods") + " of your catalogue and "
+                + reference + " of USDA SR28";
         String prices = yours == 0 ? "" : " Prices are of the pack that is cheapest per edible gram.";
         return switch (found.match()) {
             case ALL ->
                 Character.toUpperCase(counted.charAt(0)) + counted.substring(1)
                         + (yours + reference == 1 ? " matches " : " match ") + asked + "." + prices;
-            case NEAREST -> "There is no " + asked + " here. Nearest: " + first(found) + ". It is not the same food." + prices;
+            case NEAREST ->
+                "There is no " + asked + " here. Nearest: " + first(found) + ". It is not the same food." + prices;
             case SOME -> "No food has all of " + asked + ". Nearest: " + first(found) + "." + prices;
         };
     }

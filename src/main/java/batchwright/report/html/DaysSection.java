@@ -57,7 +57,11 @@ public record DaysSection(
                 + " ends inside the band of " + band.says()
                 + " kcal.";
         return new Figure(
-                "energy", "Energy", says, Optional.of(new EnergyChart(days, target, scale).draw(says)), Optional.empty());
+                "energy",
+                "Energy",
+                says,
+                Optional.of(new EnergyChart(days, target, scale).draw(says)),
+                Optional.empty());
     }
 
     private static List<KeyEntry> key(PlanPage page, List<EatenDay> days, EaterDays eater) {

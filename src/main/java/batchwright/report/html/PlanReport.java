@@ -35,7 +35,9 @@ public record PlanReport(
                         .toList(),
                 pages.stream()
                         .map(page -> page.way(
-                                once ? "Pages" : "Pages of session " + page.session(), "", shopOnce ? "At home" : "Shop"))
+                                once ? "Pages" : "Pages of session " + page.session(),
+                                "",
+                                shopOnce ? "At home" : "Shop"))
                         .toList());
     }
 }

@@ -25,6 +25,7 @@ import java.util.Locale;
 final class FirstScreen {
     /** With these, and the sentence above, no more than the 25 lines of a small terminal. */
     private static final int MOST_EATERS = 4;
+
     private static final int MOST_DISHES = 6;
     private static final int LINES = 22;
     private static final String CUT = " ...";
@@ -96,7 +97,8 @@ final class FirstScreen {
         for (EaterDays eater : plan.first().eaters()) {
             DayTarget target = eater.seat().target();
             Nutrients day = averageDay(eater.seat().eater().id());
-            lines.add(eater.seat().eater().name() + ": " + Show.amount(day, Nutrient.ENERGY) + " kcal on an average day (aim "
+            lines.add(eater.seat().eater().name() + ": " + Show.amount(day, Nutrient.ENERGY)
+                    + " kcal on an average day (aim "
                     + target.energyAimKcal() + "), " + Show.amount(day, Nutrient.PROTEIN) + " g protein"
                     + " (at least " + target.day(Nutrient.PROTEIN).least() + ")");
             lines.add("Day 1: " + DaysText.eats(eater.days().get(0)));
@@ -122,7 +124,8 @@ final class FirstScreen {
         List<String> lines = new ArrayList<>();
         for (Session session : plan.sessions()) {
             for (Batch batch : session.batches()) {
-                lines.add(when(session) + batch.containers() + " x " + batch.dish().name());
+                lines.add(when(session) + batch.containers() + " x "
+                        + batch.dish().name());
             }
         }
         return lines;
@@ -136,7 +139,8 @@ final class FirstScreen {
                         .map(under -> ", " + under)
                         .orElse("") + "; " + currency().text(each) + " a day" + (eaters() == 1 ? "" : " and eater"));
         for (Session session : plan.sessions()) {
-            lines.add(when(session) + BuyText.things(session)
+            lines.add(when(session)
+                    + BuyText.things(session)
                     + (session.shopsVisited().isEmpty()
                             ? ", all is at home"
                             : " at " + String.join(" and ", session.shopsVisited())));

@@ -61,9 +61,8 @@ public final class BuyText {
 
     /** 36 packs and 1 food loose: loose goods are one bag each, however many steps on the scale. */
     public static String things(Session session) {
-        return things(BuyLine.of(session).stream()
-                .filter(l -> l.pack().isPresent())
-                .toList());
+        return things(
+                BuyLine.of(session).stream().filter(l -> l.pack().isPresent()).toList());
     }
 
     private static String things(List<BuyLine> bought) {

@@ -104,9 +104,8 @@ class FoodSearchTest {
     /** What a food is without, it is not found by: lemons, without peel. */
     @Test
     void every_food_is_found_by_its_own_words() {
-        List<Sr28Food> said = TABLE.stream()
-                .filter(food -> !food.words().contains("without"))
-                .toList();
+        List<Sr28Food> said =
+                TABLE.stream().filter(food -> !food.words().contains("without")).toList();
         for (int i = 0; i < said.size(); i += 97) {
             assertThat(find(said.get(i).description())).contains(said.get(i));
         }

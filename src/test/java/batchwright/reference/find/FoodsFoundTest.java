@@ -41,9 +41,10 @@ class FoodsFoundTest {
 
     @Test
     void every_query_finds_something() {
-        assertThat(QUERIES).allSatisfy(query -> assertThat(SEARCH.find(query.get(0)).isEmpty())
-                .as(query.get(0))
-                .isFalse());
+        assertThat(QUERIES)
+                .allSatisfy(query -> assertThat(SEARCH.find(query.get(0)).isEmpty())
+                        .as(query.get(0))
+                        .isFalse());
     }
 
     /** Otherwise the food would not be lacking; and one that finds nothing would be of no use. */

@@ -55,7 +55,8 @@ class HtmlReportTest {
         String html = report(answer).replace("http://www.w3.org/2000/svg", "");
 
         assertThat(html)
-                .doesNotContainPattern("(?i)https?:|//[a-z]|<script[^>]|<link|<img|<iframe|@import|url\\(|\\son[a-z]+=");
+                .doesNotContainPattern(
+                        "(?i)https?:|//[a-z]|<script[^>]|<link|<img|<iframe|@import|url\\(|\\son[a-z]+=");
         assertThat(Pattern.compile("href=\"([^\"]*)\"").matcher(html).results().map(m -> m.group(1)))
                 .isNotEmpty()
                 .allMatch(href -> html.contains("id=\"" + href.substring(1) + "\""));
@@ -69,7 +70,8 @@ class HtmlReportTest {
                 .orElseThrow()
                 .batches()
                 .forEach(batch -> assertThat(head)
-                        .contains("<bdi>" + batch.containers() + " × " + batch.dish().name()));
+                        .contains("<bdi>" + batch.containers() + " × "
+                                + batch.dish().name()));
     }
 
     @Test
