@@ -29,14 +29,14 @@ final class Fit {
     private static final double ALL_STATES = 0.45;
     private static final double LETTER = 0.0005;
 
-    private final Asked asked;
+    private final Query asked;
     /** For each word asked for and each word of the vocabulary, 0 to 1. */
     private final double[][] alike;
 
     private final double[] weights;
     private final double all;
 
-    Fit(Asked asked, Vocabulary vocabulary) {
+    Fit(Query asked, Vocabulary vocabulary) {
         this.asked = asked;
         int words = asked.words().size();
         this.alike = new double[words][vocabulary.words().size()];
@@ -69,7 +69,7 @@ final class Fit {
         return begins && !CookWords.isSoft(typed) ? BEGINS : 0;
     }
 
-    Asked.Wording wording() {
+    Query.Wording wording() {
         return asked.wording();
     }
 
@@ -116,18 +116,18 @@ final class Fit {
     private double shareAskedFor(IndexedFood<?> food) {
         double said = 0;
         double wanted = 0;
-        for (int w = 0; w < food.weights().length; w++) {
-            said += food.weights()[w];
-            wanted += food.weights()[w] * askedFor(food.words().get(w));
+        for (int w = 0; w < food.weights().size(); w++) {
+            said += food.weights().get(w);
+            wanted += food.weights().get(w) * askedFor(food.words().get(w));
         }
         return said == 0 ? 0 : wanted / said;
     }
 
     private int statesNotAskedFor(IndexedFood<?> food) {
         int states = 0;
-        for (int w = 0; w < food.weights().length; w++) {
+        for (int w = 0; w < food.weights().size(); w++) {
             Word word = food.words().get(w);
-            if (word.isState() && food.weights()[w] >= IndexedFood.CLASS && askedFor(word) == 0) {
+            if (word.isState() && food.weights().get(w) >= IndexedFood.CLASS && askedFor(word) == 0) {
                 states++;
             }
         }

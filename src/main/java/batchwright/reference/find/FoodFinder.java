@@ -22,7 +22,7 @@ final class FoodFinder<T> {
      * @param wording the one that it fits best
      * @param hasAll whether it has every word of that wording that says something
      */
-    record Fitting<T>(T food, double score, double coverage, Asked.Wording wording, boolean hasAll) {}
+    record Fitting<T>(T food, double score, double coverage, Query.Wording wording, boolean hasAll) {}
 
     FoodFinder(Vocabulary vocabulary, List<IndexedFood<T>> foods) {
         this.vocabulary = vocabulary;
@@ -30,7 +30,7 @@ final class FoodFinder<T> {
     }
 
     /** Best first; foods that fit equally keep their order. */
-    List<Fitting<T>> find(Collection<Asked> wordings) {
+    List<Fitting<T>> find(Collection<Query> wordings) {
         List<Fit> fits = wordings.stream()
                 .filter(asked -> !asked.words().isEmpty())
                 .map(asked -> new Fit(asked, vocabulary))

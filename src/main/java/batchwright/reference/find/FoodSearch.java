@@ -4,7 +4,7 @@ import batchwright.food.Food;
 import batchwright.food.OtherNames;
 import batchwright.reference.Sr28;
 import batchwright.reference.Sr28Food;
-import batchwright.reference.find.Asked.Wording;
+import batchwright.reference.find.Query.Wording;
 import batchwright.reference.find.FoodFinder.Fitting;
 import batchwright.reference.find.FoundFoods.Match;
 import java.util.ArrayList;
@@ -63,11 +63,11 @@ public final class FoodSearch {
                 String.join(" ", words));
     }
 
-    private static List<Asked> wordings(List<String> words) {
-        var wordings = new ArrayList<Asked>();
-        wordings.add(Asked.of(words, Wording.TYPED));
-        OtherNames.replacedIn(words).forEach(w -> wordings.add(Asked.of(forms(w), Wording.OTHER_NAME)));
-        OtherNames.nearestTo(words).forEach(w -> wordings.add(Asked.of(forms(w), Wording.NEAREST)));
+    private static List<Query> wordings(List<String> words) {
+        var wordings = new ArrayList<Query>();
+        wordings.add(Query.of(words, Wording.TYPED));
+        OtherNames.replacedIn(words).forEach(w -> wordings.add(Query.of(forms(w), Wording.OTHER_NAME)));
+        OtherNames.nearestTo(words).forEach(w -> wordings.add(Query.of(forms(w), Wording.NEAREST)));
         return wordings;
     }
 

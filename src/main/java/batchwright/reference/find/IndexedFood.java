@@ -11,7 +11,7 @@ import java.util.List;
  * @param head index in words of what it is: rice in white rice
  * @param length letters of the name
  */
-record IndexedFood<T>(T food, boolean ours, List<Word> words, double[] weights, int head, int length) {
+record IndexedFood<T>(T food, boolean ours, List<Word> words, List<Double> weights, int head, int length) {
     static final double CLASS = 0.15;
     private static final double NAME = 1;
     private static final double BEHIND = 0.35;
@@ -27,9 +27,7 @@ record IndexedFood<T>(T food, boolean ours, List<Word> words, double[] weights, 
         reading.name(name);
         vocabulary.learn(besides).forEach(word -> reading.put(word, 0));
         vocabulary.count(reading.words);
-        double[] weights =
-                reading.weights.stream().mapToDouble(Double::doubleValue).toArray();
-        return new IndexedFood<>(food, ours, reading.words, weights, Math.max(0, reading.head), name.length());
+        return new IndexedFood<>(food, ours, reading.words, reading.weights, Math.max(0, reading.head), name.length());
     }
 
     /** The last word that says what it is, before one that only adds to it. */

@@ -24,9 +24,9 @@ import java.util.Locale;
 /** What fits on the first screen: how much, what to cook, what it costs, what to do next. The whole follows. */
 final class FirstScreen {
     /** With these, and the sentence above, no more than the 25 lines of a small terminal. */
-    private static final int MOST_EATERS = 4;
+    private static final int MOST_EATERS = 3;
 
-    private static final int MOST_DISHES = 6;
+    private static final int MOST_DISHES = 5;
     private static final int LINES = 22;
     private static final String CUT = " ...";
     private static final String INDENT = " ".repeat(8);

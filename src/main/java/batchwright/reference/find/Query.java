@@ -10,7 +10,7 @@ import java.util.List;
  * @param head index of what it is: onion in red onion
  * @param wording how it came about
  */
-record Asked(List<String> words, int head, Wording wording) {
+record Query(List<String> words, int head, Wording wording) {
     private static final String CANNED = "canned";
 
     /** How words came about, and how much less they count. */
@@ -33,7 +33,7 @@ record Asked(List<String> words, int head, Wording wording) {
         }
     }
 
-    static Asked of(List<String> typed, Wording wording) {
+    static Query of(List<String> typed, Wording wording) {
         List<String> words = withoutContainer(typed);
         int head = 1;
         while (head < words.size() && !CookWords.endsTheFood(words.get(head))) {
@@ -43,7 +43,7 @@ record Asked(List<String> words, int head, Wording wording) {
         while (head > 0 && (CookWords.isSoft(words.get(head)) || CookWords.isState(words.get(head)))) {
             head--;
         }
-        return new Asked(words, Math.max(0, head), wording);
+        return new Query(words, Math.max(0, head), wording);
     }
 
     /** A tin of beans is canned beans, a bag of spinach is spinach. */
