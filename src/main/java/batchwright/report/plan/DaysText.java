@@ -70,11 +70,11 @@ final class DaysText {
     private void eats(List<Day> days) {
         int from = 0;
         for (int i = 1; i <= days.size(); i++) {
-            if (i == days.size() || !eats(days.get(i)).equals(eats(days.get(from)))) {
+            if (i == days.size() || !eats(session, days.get(i)).equals(eats(session, days.get(from)))) {
                 String which = i - from == 1
                         ? "Day " + number(days.get(from))
                         : "Days " + number(days.get(from)) + "-" + number(days.get(i - 1));
-                page.paragraph("  %-10s".formatted(which), " ".repeat(12), eats(days.get(from)));
+                page.paragraph("  %-10s".formatted(which), " ".repeat(12), eats(session, days.get(from)));
                 from = i;
             }
         }
@@ -90,7 +90,7 @@ final class DaysText {
     }
 
     /** Containers, snacks, and what is always eaten. */
-    static String eats(Day day) {
+    static String eats(Session session, Day day) {
         List<String> eats = new ArrayList<>();
         for (Serving serving : day.servings()) {
             String frozen = serving.from() == Serving.Storage.FREEZER ? " (frozen)" : "";

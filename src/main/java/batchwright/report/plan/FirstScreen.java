@@ -101,7 +101,7 @@ final class FirstScreen {
                     + " kcal on an average day (aim "
                     + target.energyAimKcal() + "), " + Show.amount(day, Nutrient.PROTEIN) + " g protein"
                     + " (at least " + target.day(Nutrient.PROTEIN).least() + ")");
-            lines.add("Day 1: " + DaysText.eats(eater.days().get(0)));
+            lines.add("Day 1: " + DaysText.eats(plan.first(), eater.days().get(0)));
         }
         return lines;
     }
