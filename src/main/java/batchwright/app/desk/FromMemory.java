@@ -9,6 +9,7 @@ import batchwright.plan.Proof;
 import batchwright.plan.Watch;
 import batchwright.quantity.Money;
 import batchwright.solve.BatchPlanner;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -39,8 +40,12 @@ record FromMemory(Memory memory, boolean whole) implements Planner {
             return result(request, kept.stream().toList(), raised(Proof.NONE, bound));
         }
         PlanResult looked = looked(unlimited, kept.map(Plan::cost), new NoLower(watch, bound));
-        List<Plan> plans = Stream.concat(looked.plans().stream(), kept.stream()).toList();
-        Proof proof = raised(looked.proof(), bound);
+        List<Plan> plans = Stream.concat(looked.plans().stream(), kept.stream())
+                .sorted(Comparator.comparing(Plan::cost))
+                .toList();
+        // Plans that are dearer than the one to beat may have been found on the way: they prove nothing of it.
+        Proof proof = raised(
+                plans.isEmpty() ? looked.proof() : capped(looked.proof(), plans.get(0).cost()), bound);
         boolean none = looked instanceof PlanResult.NoPlan && plans.isEmpty();
         return none ? looked : result(request, plans, proof);
     }
@@ -93,6 +98,12 @@ record FromMemory(Memory memory, boolean whole) implements Planner {
                                 budget, plan.cost(), request.kitchen().currency()))
                         : List.of(),
                 proof);
+    }
+
+    private static Proof capped(Proof proof, Money most) {
+        return proof.lowerBound().compareTo(most) <= 0
+                ? proof
+                : new Proof(proof.cost(), most, proof.nodes(), proof.took(), proof.interrupted(), proof.closeEnough());
     }
 
     private static Proof raised(Proof proof, Money bound) {

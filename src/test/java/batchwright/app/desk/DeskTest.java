@@ -31,7 +31,7 @@ class DeskTest {
     private static final List<String> DISHES =
             List.of("chickpea_tagine", "tuna_bean_pasta", "lentil_ragu", "turkey_chili", "peanut_stew");
     /** As many as take some seconds; more on request. */
-    private static final int MOVES = Integer.getInteger("batchwright.moves", 25);
+    private static final int MOVES = Integer.getInteger("batchwright.moves", 12);
 
     /** Of a quick answer: some thousandths of a second for a hundred. */
     private static final int MOST_RELAXATIONS = 4_000;
