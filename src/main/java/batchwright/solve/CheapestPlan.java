@@ -11,6 +11,7 @@ import batchwright.solve.rule.Menu;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The whole search for one request: first those with fewer of its dishes, where it has many ({@link FewDishesFirst}); then quick ones
@@ -23,7 +24,7 @@ final class CheapestPlan {
     /** Nodes of the search over sets of dishes of several eaters in which only plans with every day alike are looked for. */
     private static final long ALIKE_SETS = 60;
 
-    /** Plans with every day alike that are improved. */
+    /** Plans that are improved. */
     private static final int MOST_IMPROVED = 3;
 
     /** Most work on each of the requests with fewer dishes: some seconds. */
@@ -69,10 +70,15 @@ final class CheapestPlan {
     }
 
     private SearchResult<DaysSolution> search(Optional<Found<DaysSolution>> toBeat) {
-        return request.seats().size() > 1 ? forSeveral(toBeat) : forOne(toBeat);
+        List<Found<DaysSolution>> first =
+                aim == Aim.LEAST_COST ? FirstPlan.plans(request, sets, effort) : List.of();
+        Optional<Found<DaysSolution>> good =
+                Stream.concat(toBeat.stream(), first.stream()).min(Comparator.comparingDouble(Found::cost));
+        return request.seats().size() > 1 ? forSeveral(good, first) : forOne(good);
     }
 
-    private SearchResult<DaysSolution> forSeveral(Optional<Found<DaysSolution>> toBeat) {
+    private SearchResult<DaysSolution> forSeveral(
+            Optional<Found<DaysSolution>> toBeat, List<Found<DaysSolution>> first) {
         StepBudget budget = new StepBudget(ALIKE_SETS);
         Effort spend = effort.within(budget);
         TotalsDraft draft = aim.complete(TotalsDraft.choosingDishes(request, new Menu(request), spend));
@@ -83,7 +89,7 @@ final class CheapestPlan {
         SearchResult<DaysSolution> result = search.search();
         if (result.state() == SearchResult.State.STOPPED) {
             effort.proven(result.bound());
-            improved(alikeFirst.cheapest(MOST_IMPROVED)).ifPresent(search::offer);
+            improved(cheapest(first, alikeFirst.cheapest(MOST_IMPROVED))).ifPresent(search::offer);
             alikeFirst.beginThorough();
             search.askPostponedAnew();
             budget.refill(Long.MAX_VALUE);
@@ -91,6 +97,14 @@ final class CheapestPlan {
         }
         effort.count(result);
         return result;
+    }
+
+    private static List<Found<DaysSolution>> cheapest(
+            List<Found<DaysSolution>> some, List<Found<DaysSolution>> others) {
+        return Stream.concat(some.stream(), others.stream())
+                .sorted(Comparator.comparingDouble(Found::cost))
+                .limit(MOST_IMPROVED)
+                .toList();
     }
 
     private Optional<Found<DaysSolution>> improved(List<Found<DaysSolution>> plans) {

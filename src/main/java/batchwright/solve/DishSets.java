@@ -50,8 +50,13 @@ final class DishSets {
 
     /** A heuristic: a plan with these dishes and the same containers on every day, if one is soon found. */
     Optional<Found<DaysSolution>> heuristic(Set<Dish> dishes, double cutoff) {
+        return heuristic(dishes, cutoff, HEURISTIC_STEPS);
+    }
+
+    /** The same with at most so many nodes. */
+    Optional<Found<DaysSolution>> heuristic(Set<Dish> dishes, double cutoff, long steps) {
         var menu = whole.only(request, dishes);
-        Effort little = effort.limited(HEURISTIC_STEPS);
+        Effort little = effort.limited(steps);
         TotalsDraft totals = aim.complete(TotalsDraft.everyDayAlike(request, menu, little));
         var dayByDay = new DayByDay(totals, aim, little, Depth.EVERY_DAY_ALIKE);
         var result = new BranchAndBound<>(totals.model(), dayByDay, cutoff, little).search();

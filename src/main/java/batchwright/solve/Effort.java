@@ -128,4 +128,38 @@ final class Effort implements Stop {
     long nodes() {
         return nodes.get();
     }
+
+    /**
+     * Ends a search by what it does alone, never by the clock.
+     *
+     * @param nodes that may be looked at
+     * @param trials relaxations that may be solved besides
+     * @param meter all work; ends what is too large for a single node
+     */
+    private record StepsOnly(StepBudget nodes, StepBudget trials, Meter meter) implements Stop {
+        @Override
+        public boolean requested() {
+            return nodes.isSpent();
+        }
+
+        @Override
+        public boolean urgent() {
+            return trials.isSpent();
+        }
+
+        @Override
+        public void spendNode() {
+            nodes.spend();
+        }
+
+        @Override
+        public void spendTrial() {
+            trials.spend();
+        }
+
+        @Override
+        public void spend(long work) {
+            meter.spend(work);
+        }
+    }
 }

@@ -2,16 +2,19 @@ package batchwright.solve;
 
 import batchwright.food.Dish;
 import batchwright.plan.PlanRequest;
+import batchwright.plan.Seat;
 import batchwright.solve.mip.Column;
 import batchwright.solve.mip.RelaxedOptimum;
 import batchwright.solve.rule.Menu;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The same request with few of its dishes, then with more: how a large kitchen is searched first, so that there is soon a plan.
@@ -22,12 +25,20 @@ final class FewDishesFirst {
     /** With this many dishes or fewer, a search needs none before it. */
     private static final int FEW = 30;
 
-    private static final int GROUP = 24;
-    /** In a kitchen of so many dishes a group's best are fewer, so that there are not too many groups in the next round. */
-    private static final int MANY = 100;
+    /** Small groups: the work of a relaxation grows with more than the square of its dishes. */
+    private static final int GROUP = 8;
 
-    private static final int BEST_OF_A_GROUP = 12;
-    private static final int BEST_AMONG_MANY = 8;
+    /** A short list is no longer. */
+    private static final int SHORT = 12;
+
+    /** Of a group, where one eater judges; with more eaters fewer for each. */
+    private static final int BEST_FOR_ONE = 3;
+
+    private static final int FEW_EATERS = 3;
+    private static final int MOST_OF_A_GROUP = 5;
+
+    /** No search of its own for so many. */
+    private static final int MANY = 100;
     private static final double COOKED = 1e-6;
 
     private final PlanRequest request;
@@ -43,11 +54,25 @@ final class FewDishesFirst {
         return new FewDishesFirst(request, effort).requests();
     }
 
+    /** About a dozen dishes that are cheap together for one eater or another. */
+    static List<Dish> shortlist(PlanRequest request, Effort effort) {
+        var few = new FewDishesFirst(request, effort);
+        List<Dish> dishes = new Menu(request).dishes();
+        List<Dish> before = List.of();
+        while (dishes.size() > SHORT && !dishes.equals(before)) {
+            before = dishes;
+            dishes = few.bestOfGroups(dishes);
+        }
+        return dishes;
+    }
+
     private List<PlanRequest> requests() {
         Deque<List<Dish>> rounds = new ArrayDeque<>();
         List<Dish> dishes = new Menu(request).dishes();
-        while (dishes.size() > FEW) {
-            dishes = bestOfGroups(dishes, dishes.size() > MANY ? BEST_AMONG_MANY : BEST_OF_A_GROUP);
+        List<Dish> before = List.of();
+        while (dishes.size() > FEW && !dishes.equals(before)) {
+            before = dishes;
+            dishes = bestOfGroups(dishes);
             rounds.addFirst(dishes);
         }
         // Rounds with hardly more dishes, or with very many, are not worth a search of their own.
@@ -64,23 +89,32 @@ final class FewDishesFirst {
         return request.withKitchen(request.kitchen().withDishes(byId));
     }
 
-    private List<Dish> bestOfGroups(List<Dish> dishes, int most) {
-        List<Dish> best = new ArrayList<>();
+    /** Each group is judged by every eater alone: the relaxation of one is small. */
+    private List<Dish> bestOfGroups(List<Dish> dishes) {
+        int seats = request.seats().size();
+        int each = seats == 1 ? BEST_FOR_ONE : seats <= FEW_EATERS ? 2 : 1;
+        Set<Dish> best = new HashSet<>(request.mustCook());
         for (int from = 0; from < dishes.size(); from += GROUP) {
-            best.addAll(bestOf(dishes.subList(from, Math.min(from + GROUP, dishes.size())), most));
+            List<Dish> group = dishes.subList(from, Math.min(from + GROUP, dishes.size()));
+            request.seats().stream()
+                    .flatMap(seat -> bestOf(group, seat, each).stream())
+                    .distinct()
+                    .limit(MOST_OF_A_GROUP)
+                    .forEach(best::add);
         }
-        return best;
+        return dishes.stream().filter(best::contains).toList();
     }
 
-    private List<Dish> bestOf(List<Dish> group, int most) {
-        PlanRequest small = with(group);
-        TotalsDraft draft = Aim.LEAST_COST.complete(TotalsDraft.choosingDishes(small, new Menu(small), effort));
+    private List<Dish> bestOf(List<Dish> some, Seat seat, int most) {
+        PlanRequest small = with(some).withSeats(List.of(seat));
+        var menu = new Menu(small);
+        TotalsDraft draft = Aim.LEAST_COST.complete(TotalsDraft.choosingDishes(small, menu, effort));
         var relaxed = new RelaxedOptimum(draft.model(), effort);
         List<Dish> best = new ArrayList<>();
         List<Column> before = new ArrayList<>();
         while (best.size() < most) {
             Optional<double[]> optimum = relaxed.without(before);
-            List<Dish> cooked = group.stream()
+            List<Dish> cooked = menu.dishes().stream()
                     .filter(dish -> !best.contains(dish))
                     .filter(dish -> optimum.isEmpty()
                             || optimum.get()[draft.cookedColumn(dish).index()] > COOKED)
@@ -92,8 +126,6 @@ final class FewDishesFirst {
             best.addAll(cooked);
             cooked.forEach(dish -> before.add(draft.cookedColumn(dish)));
         }
-        return group.stream()
-                .filter(dish -> best.contains(dish) || request.mustCook().contains(dish))
-                .toList();
+        return best;
     }
 }

@@ -57,7 +57,10 @@ class BoxesLeftTest {
         assertThat(left.lots().get(0).thawed()).isTrue();
         assertThat(left.lots().get(0).until()).hasToString("2026-12-01");
         assertThat(left.lots()).extracting(BoxesLeft.Lot::count).containsExactly(1, 3, 1);
-        assertThat(of(FILLED, "2026-11-30 thawed ragu of anna").shortfalls().get(0).says())
+        assertThat(of(FILLED, "2026-11-30 thawed ragu of anna")
+                        .shortfalls()
+                        .get(0)
+                        .says())
                 .isEqualTo("there is no container of ragu for anna left in the freezer");
     }
 
@@ -75,9 +78,15 @@ class BoxesLeftTest {
     void what_was_thawed_or_is_past_its_day_is_not_frozen() {
         String thawed = "2026-11-30 thawed ragu of anna";
 
-        assertThat(of(FROZEN, thawed, "2026-12-01 froze ragu of anna").notToFreeze().get(0).says())
+        assertThat(of(FROZEN, thawed, "2026-12-01 froze ragu of anna")
+                        .notToFreeze()
+                        .get(0)
+                        .says())
                 .isEqualTo("ragu for anna was thawed before");
-        assertThat(of(FILLED, "2026-12-03 froze ragu of anna").notToFreeze().get(0).says())
+        assertThat(of(FILLED, "2026-12-03 froze ragu of anna")
+                        .notToFreeze()
+                        .get(0)
+                        .says())
                 .isEqualTo("ragu for anna was past its last day, 2026-12-02");
         assertThat(of(FILLED, FROZEN, thawed, "2026-12-01 froze 3 ragu of anna").notToFreeze())
                 .isEmpty();

@@ -1,7 +1,9 @@
 package batchwright.solve.mip;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The optimum of a model when no column need be whole: soon known, and a hint at what is worth a look. */
 public final class RelaxedOptimum {
@@ -22,5 +24,10 @@ public final class RelaxedOptimum {
         return relaxation.solve(lower, upper) == Relaxation.Status.OPTIMAL
                 ? Optional.of(relaxation.values())
                 : Optional.empty();
+    }
+
+    /** Its cost; empty when there is none. */
+    public OptionalDouble cost() {
+        return without(List.of()).isPresent() ? OptionalDouble.of(relaxation.cost()) : OptionalDouble.empty();
     }
 }

@@ -57,24 +57,21 @@ public record SwapRule() implements Rule {
     public static void follow(
             Draft draft, String row, Expression all, double most, List<Variant> variants, List<Expression> amounts) {
         var together = new Expression().plus(all, -1);
+        var written = new Expression().plus(all, 1);
         for (int k = 0; k < variants.size(); k++) {
             Expression is = draft.cookedAs(variants.get(k));
             Expression amount = amounts.get(k);
-            String name = row + "." + (k + 1);
             together.plus(amount, 1);
+            written.plus(amount, -1).plus(is, most);
             draft.model()
                     .atMost(
-                            "swap_most." + name,
+                            "swap_most." + row + "." + (k + 1),
                             new Expression().plus(amount, 1).plus(is, -most),
                             0);
-            draft.model()
-                    .atLeast(
-                            "swap_all." + name,
-                            new Expression().plus(amount, 1).plus(all, -1).plus(is, -most),
-                            -most);
         }
         if (!variants.isEmpty()) {
             draft.model().atMost("swap_some." + row, together, 0);
+            draft.model().atMost("swap_none." + row, written, most);
         }
     }
 }

@@ -60,7 +60,7 @@ record Meaning(String says, String unit) {
         row("only_if_cooked", "dish count: containers only of dishes that are cooked", "containers");
         row("one_variant", "a dish is cooked as one variant at most, and only if it is cooked", "variants");
         row("swap_most", "nothing of a variant that is not cooked", "the column's");
-        row("swap_all", "all of a variant that is cooked", "the column's");
+        row("swap_none", "nothing as written when a variant is cooked", "the column's");
         row("swap_some", "no more of variants than there is in all", "the column's");
         row("batch", "dish count: a dish that is cooked fills at least two containers", "containers");
         row("dishes", "dish count: dishes in the cooking session", "dishes");

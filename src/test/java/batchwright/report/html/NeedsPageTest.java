@@ -28,7 +28,9 @@ class NeedsPageTest {
     void six_weeks_are_pictures_with_tables() throws Exception {
         String page = page(SixWeeks.of(42));
 
-        assertThat(page).contains("What the scale says", "The equation and your weighings", "What you ate", "A step is offered");
+        assertThat(page)
+                .contains(
+                        "What the scale says", "The equation and your weighings", "What you ate", "A step is offered");
         assertThat(page.split("<svg", -1)).hasSize(6);
         assertThat(page.split("<table", -1)).hasSize(6);
         assertThat(HtmlReport.isIn(page)).isTrue();
