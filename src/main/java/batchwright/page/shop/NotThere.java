@@ -27,7 +27,6 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.atomic.AtomicReference;
 
 /** A food is not there: the plan is worked out without it, and kept if the shopper likes it. */
 final class NotThere {
@@ -48,7 +47,7 @@ final class NotThere {
     private static final class Search implements Watch {
         private final KeptSession session;
         private final String food;
-        private final AtomicReference<Optional<Found>> found = new AtomicReference<>(Optional.empty());
+        private volatile Optional<Found> result = Optional.empty();
         private volatile boolean stopped;
 
         Search(KeptSession session, String food) {
@@ -98,7 +97,7 @@ final class NotThere {
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
             found = new Found(Optional.empty(), "Something went wrong inside the program; no plan is shown.");
         }
-        search.found.set(Optional.of(found));
+        search.result = Optional.of(found);
     }
 
     private Search search(Visit visit) {
@@ -117,8 +116,7 @@ final class NotThere {
         Frame frame = visit.frame(Place.SHOP, "Without " + name);
         visit.show(
                 "without",
-                search.found
-                        .get()
+                search.result
                         .map(found -> found(frame, search, found, workspace, kitchen))
                         .orElseGet(() -> WithoutPage.working(frame)));
     }
@@ -154,8 +152,7 @@ final class NotThere {
 
     void keep(Visit visit) {
         Search search = search(visit);
-        PlanAnswer answer = search.found
-                .get()
+        PlanAnswer answer = search.result
                 .flatMap(Found::answer)
                 .filter(a -> a.plan().isPresent())
                 .orElseThrow(() -> Refused.because("there is no plan without it yet", "Wait until it is worked out."));

@@ -36,7 +36,7 @@ import java.util.stream.Stream;
 /** At the stove: the order of work of the next cooking session; what was done goes into the book. */
 public final class StoveSituation implements Situation {
     private static final String HERE = "/stove";
-    private static final LabelStyle LABELS = new LabelStyle(LabelSheet.values()[0], LabelRounding.values()[0]);
+    private static final LabelStyle LABELS = new LabelStyle(LabelSheet.A4_2X7, LabelRounding.US);
 
     @Override
     public void open(Routes routes) {
