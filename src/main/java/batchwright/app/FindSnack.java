@@ -78,8 +78,8 @@ public final class FindSnack {
             return SnackAnswers.stopped(ask, kitchen.currency(), needs.get());
         }
         Optional<Wishes> wishes = needs.map(found -> found.eater().wishes());
-        var find = new FindSnack(
-                kitchen, food -> wishes.map(w -> w.offersAsSnack(food)).orElse(true), ask.fromHome());
+        Predicate<Food> allowed = food -> wishes.map(w -> w.offersAsSnack(food)).orElse(true);
+        var find = new FindSnack(kitchen, allowed, ask.fromHome());
         if (find.items.isEmpty()) {
             throw ask.fromHome()
                     ? nothingAtHome()
@@ -87,7 +87,16 @@ public final class FindSnack {
                             "no snack is on offer",
                             "Give some measures a snack_max in foods/measures.csv and a price in foods/shop.csv.");
         }
-        return find.search(ask);
+        SnackAnswers answers = find.search(ask);
+        return ask.fromHome() ? answers : answers.withAtHome(atHome(kitchen, allowed, ask));
+    }
+
+    /** What is at home comes first: the best of it, where it does what is asked. */
+    private static Optional<SnackAnswers.Offer> atHome(Kitchen kitchen, Predicate<Food> allowed, SnackAnswers.Ask ask) {
+        var home = new FindSnack(kitchen, allowed, true);
+        return home.items.isEmpty()
+                ? Optional.empty()
+                : home.search(ask.ofWhatIsAtHome()).found().stream().findFirst();
     }
 
     private static Refused nothingAtHome() {

@@ -9,10 +9,12 @@ import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.PriceRank;
 import batchwright.reference.Sr28;
-import batchwright.reference.Sr28Food;
+import batchwright.reference.find.FoundFoods;
 import batchwright.report.foods.CompareText;
 import batchwright.report.foods.FoodsJson;
 import batchwright.report.foods.FoodsText;
+import batchwright.report.foods.FoundJson;
+import batchwright.report.foods.FoundText;
 import batchwright.report.foods.PriceAnswer;
 import batchwright.report.foods.TakeJson;
 import batchwright.report.foods.TakeText;
@@ -56,8 +58,8 @@ final class FoodsCommand implements Callable<Integer> {
             hideParamSyntax = true,
             paramLabel = "WORDS",
             description =
-                    "Words or their beginnings, in any order: searched for in your catalogue and in USDA SR28. A food's short"
-                            + " name shows all about it; without words, your whole catalogue.")
+                    "What a cook calls it, British or American, in any order: searched for in your catalogue and in USDA SR28."
+                            + " A food's short name shows all about it; without words, your whole catalogue.")
     private List<String> words = new ArrayList<>();
 
     @Option(names = "--all", description = "Show every match in USDA SR28, not only the best " + SHOWN + ".")
@@ -168,29 +170,13 @@ final class FoodsCommand implements Callable<Integer> {
 
     private int found(Kitchen kitchen, FindFoods find) {
         var table = Sr28.load();
-        FindFoods.Found found = find.found(table, words);
-        List<Food> foods = found.yours();
-        List<Sr28Food> reference = found.reference();
-        int most = all ? reference.size() : SHOWN;
+        FoundFoods found = find.found(table, words);
+        int most = all ? found.reference().size() : SHOWN;
         if (program.json) {
-            return program.answer(FoodsJson.found(kitchen, foods, reference, most));
+            return program.answer(FoundJson.of(kitchen, found, most));
         }
-        String says = found.isEmpty()
-                ? "No food has the words " + asked() + "." + nearest(find.nearestWords(table, words))
-                : counts(foods.size(), reference.size());
-        return program.answer(FoodsText.found(kitchen, foods, reference, most, says));
-    }
-
-    private String counts(int yours, int reference) {
-        return (yours == 0 ? "No food" : count(yours)) + " of your catalogue and " + reference + " of USDA SR28 "
-                + (yours + reference == 1 ? "matches " : "match ") + asked() + "."
-                + (yours == 0 ? "" : " Prices are of the pack that is cheapest per edible gram.");
-    }
-
-    private static String nearest(List<String> words) {
-        return words.isEmpty()
-                ? " Leave out a word, or try another one."
-                : " Nearest: " + String.join(", ", words) + ".";
+        List<String> near = found.isEmpty() ? find.nearestWords(table, words) : List.of();
+        return program.answer(FoundText.of(kitchen, found, most, asked(), near));
     }
 
     private String asked() {

@@ -18,7 +18,8 @@ import java.util.stream.Collectors;
  * table is common knowledge, and a food that it lacks is found by its own name only.
  */
 public final class OtherNames {
-    private static final List<OtherNames> ALL = read();
+    private static final List<OtherNames> ALL = read("other_names.csv");
+    private static final List<OtherNames> NEAREST = read("nearest_names.csv");
 
     private final List<String> other;
     private final List<String> ours;
@@ -35,8 +36,17 @@ public final class OtherNames {
      * @param words in small letters, as {@link Words#of} gives them
      */
     public static List<List<String>> replacedIn(List<String> words) {
+        return replacedIn(words, ALL);
+    }
+
+    /** The same words with foods that no table has replaced by the nearest ones; empty when they name no such food. */
+    public static List<List<String>> nearestTo(List<String> words) {
+        return replacedIn(words, NEAREST);
+    }
+
+    private static List<List<String>> replacedIn(List<String> words, List<OtherNames> table) {
         Set<List<String>> queries = new LinkedHashSet<>(List.of(words));
-        for (OtherNames name : ALL) {
+        for (OtherNames name : table) {
             for (List<String> query : List.copyOf(queries)) {
                 if (name.isIn(query)) {
                     queries.add(name.replace(query));
@@ -55,9 +65,18 @@ public final class OtherNames {
                         Collectors.mapping(name -> String.join(" ", name.ours), Collectors.toList())));
     }
 
+    /** Every word of every food that is lacking. */
+    public static Set<String> lackingWords() {
+        return words(NEAREST);
+    }
+
     /** Every word of every other name. */
     public static Set<String> words() {
-        return ALL.stream().flatMap(name -> name.other.stream()).collect(Collectors.toSet());
+        return words(ALL);
+    }
+
+    private static Set<String> words(List<OtherNames> table) {
+        return table.stream().flatMap(name -> name.other.stream()).collect(Collectors.toSet());
     }
 
     private boolean isIn(List<String> words) {
@@ -93,10 +112,10 @@ public final class OtherNames {
         return replaced;
     }
 
-    private static List<OtherNames> read() {
-        try (InputStream in = OtherNames.class.getResourceAsStream("other_names.csv")) {
+    private static List<OtherNames> read(String table) {
+        try (InputStream in = OtherNames.class.getResourceAsStream(table)) {
             if (in == null) {
-                throw new IllegalStateException("other_names.csv is not inside the program.");
+                throw new IllegalStateException(table + " is not inside the program.");
             }
             return new String(in.readAllBytes(), UTF_8)
                     .lines()

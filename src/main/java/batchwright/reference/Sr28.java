@@ -2,10 +2,7 @@ package batchwright.reference;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * USDA SR28 without the foods whose description holds a trade name: US Department of Agriculture, Agricultural Research Service,
@@ -19,12 +16,10 @@ public final class Sr28 {
 
     private final List<String> columns;
     private final String text;
-    private final String small;
 
     private Sr28(List<String> columns, String text) {
         this.columns = columns;
         this.text = text;
-        this.small = text.toLowerCase(Locale.ROOT);
     }
 
     public static Sr28 load() {
@@ -44,24 +39,6 @@ public final class Sr28 {
             foods.add(rowAt(at));
         }
         return foods;
-    }
-
-    /** Foods in whose line this piece of a word stands somewhere, in the order of their numbers. */
-    List<Sr28Food> holding(String piece) {
-        var foods = new ArrayList<Sr28Food>();
-        int at = small.indexOf(piece, 1);
-        while (at >= 0) {
-            foods.add(rowAt(text.lastIndexOf('\n', at) + 1));
-            at = small.indexOf(piece, text.indexOf('\n', at));
-        }
-        return foods;
-    }
-
-    /** Every word of every description. */
-    public Set<String> words() {
-        var words = new TreeSet<String>();
-        foods().forEach(food -> words.addAll(food.words()));
-        return words;
     }
 
     private Sr28Food rowAt(int start) {

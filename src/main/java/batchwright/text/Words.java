@@ -38,7 +38,7 @@ public final class Words {
      * A form that is the same for one and for many: berry, berries; tomato, tomatoes; peach, peaches; leaf, leaves. It is only
      * for comparing, and need not be a word: cookie, cookies give cooky.
      */
-    static String singular(String word) {
+    public static String singular(String word) {
         String one = word.length() > SHORT && word.endsWith("s") && !word.endsWith("ss") && !word.endsWith("us")
                 ? word.substring(0, word.length() - 1)
                 : word;

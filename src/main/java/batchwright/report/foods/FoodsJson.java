@@ -7,7 +7,6 @@ import batchwright.food.Nutrients;
 import batchwright.food.Pack;
 import batchwright.food.PriceRank;
 import batchwright.food.UnitPrice;
-import batchwright.reference.Sr28Food;
 import batchwright.report.print.Json;
 import batchwright.report.print.Show;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -23,15 +22,6 @@ public final class FoodsJson {
 
     public static String of(Kitchen kitchen, List<Food> foods) {
         return Json.text(root(kitchen, foods));
-    }
-
-    /** @param reference foods of USDA SR28 that match, best first; at most so many are given */
-    public static String found(Kitchen kitchen, List<Food> foods, List<Sr28Food> reference, int most) {
-        ObjectNode root = root(kitchen, foods);
-        ObjectNode sr28 = root.putObject("sr28").put("count", reference.size());
-        ArrayNode list = sr28.putArray("foods");
-        reference.stream().limit(most).forEach(food -> Sr28Json.put(list.addObject(), kitchen, food));
-        return Json.text(root);
     }
 
     /** Ranked foods first to last; those without a price separately, by their ids. */
@@ -51,7 +41,7 @@ public final class FoodsJson {
         return Json.text(root);
     }
 
-    private static ObjectNode root(Kitchen kitchen, List<Food> foods) {
+    static ObjectNode root(Kitchen kitchen, List<Food> foods) {
         ObjectNode root =
                 Json.schema("foods/1").put("currency", kitchen.currency().code());
         ArrayNode list = root.putArray("foods");

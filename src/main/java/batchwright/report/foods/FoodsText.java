@@ -12,7 +12,6 @@ import batchwright.food.UnitPrice;
 import batchwright.food.origin.Origin;
 import batchwright.food.origin.Origins;
 import batchwright.quantity.Money;
-import batchwright.reference.Sr28Food;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import batchwright.report.print.TextTable;
@@ -28,29 +27,32 @@ public final class FoodsText {
     static final int PROTEIN_COMPARED_G = 30;
     private static final String STALE = "stale";
     private final Kitchen kitchen;
-    private final Page page = new Page();
+    private final Page page;
 
-    private FoodsText(Kitchen kitchen) {
+    private FoodsText(Kitchen kitchen, Page page) {
         this.kitchen = kitchen;
+        this.page = page;
     }
 
     /** @param answer the first sentence */
     public static String table(Kitchen kitchen, List<Food> foods, String answer) {
-        return new FoodsText(kitchen).byGroup(foods, answer).toString();
+        return new FoodsText(kitchen, new Page()).byGroup(foods, answer).toString();
     }
 
-    /**
-     * @param answer the first sentence
-     * @param reference foods of USDA SR28 that match, best first; at most so many are shown
-     */
-    public static String found(Kitchen kitchen, List<Food> foods, List<Sr28Food> reference, int most, String answer) {
-        Page page = new FoodsText(kitchen).byGroup(foods, answer);
-        Sr28Text.table(page, kitchen, reference, most);
-        return page.toString();
+    /** Foods best first, in no groups, for what was searched for. */
+    static void bestFirst(Page page, Kitchen kitchen, List<Food> foods) {
+        if (foods.isEmpty()) {
+            return;
+        }
+        var text = new FoodsText(kitchen, page);
+        TextTable table = text.columns();
+        foods.forEach(food -> text.row(table, "", food));
+        page.table(table);
+        text.tellWhatIsStale(foods);
     }
 
     public static String one(Kitchen kitchen, Food food) {
-        return new FoodsText(kitchen).full(food);
+        return new FoodsText(kitchen, new Page()).full(food);
     }
 
     private Page byGroup(List<Food> foods, String answer) {
@@ -59,25 +61,33 @@ public final class FoodsText {
             return page;
         }
         page.gap();
-        var table = new TextTable("")
+        TextTable table = columns();
+        Set<String> groups = foods.stream().map(Food::group).collect(Collectors.toCollection(LinkedHashSet::new));
+        for (String group : groups) {
+            table.row(group.replace('_', ' ') + ":", "", "", "", "", "");
+            foods.stream().filter(f -> f.group().equals(group)).forEach(f -> row(table, " ", f));
+        }
+        page.table(table);
+        tellWhatIsStale(foods);
+        return page;
+    }
+
+    private TextTable columns() {
+        return new TextTable("")
                 .left("food")
                 .right("kcal\n/100 g")
                 .right("protein\ng/100 g")
                 .right(kitchen.currency() + " per\n1000 kcal")
                 .right(kitchen.currency() + " per 30\ng protein")
                 .left("cheapest\nat");
-        Set<String> groups = foods.stream().map(Food::group).collect(Collectors.toCollection(LinkedHashSet::new));
-        for (String group : groups) {
-            table.row(group.replace('_', ' ') + ":", "", "", "", "", "");
-            foods.stream().filter(f -> f.group().equals(group)).forEach(f -> row(table, f));
-        }
-        page.table(table);
+    }
+
+    private void tellWhatIsStale(List<Food> foods) {
         if (foods.stream().flatMap(f -> UnitPrice.of(kitchen, f).stream()).anyMatch(p -> isStale(p.pack()))) {
             page.gap()
                     .paragraph(STALE + ": the price was seen more than " + Pack.STALE_AFTER_DAYS + " days before "
                             + kitchen.cookingDay() + ".");
         }
-        return page;
     }
 
     private boolean isStale(Pack pack) {
@@ -88,10 +98,10 @@ public final class FoodsText {
         return isStale(pack) ? text + " (" + STALE + ")" : text;
     }
 
-    private void row(TextTable table, Food food) {
+    private void row(TextTable table, String indent, Food food) {
         Optional<UnitPrice> price = UnitPrice.of(kitchen, food);
         table.row(
-                " " + food.id(),
+                indent + food.id(),
                 Show.amount(food.per100g(), Nutrient.ENERGY),
                 Show.oneDecimal(food.per100g().get(Nutrient.PROTEIN)),
                 money(price.flatMap(p -> p.of(Nutrient.ENERGY, KCAL_COMPARED))),
