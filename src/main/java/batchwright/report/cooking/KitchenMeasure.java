@@ -32,9 +32,12 @@ public record KitchenMeasure(Measure measure, int twelfths, BigDecimal off) {
     private static final BigDecimal TOO_FAR = new BigDecimal("0.10");
 
     private static final String EGG = "egg";
+    private static final String VEGETABLE = "vegetable";
     private static final List<String> SIZES = List.of("small", "medium", "large", "extra large", "jumbo");
-    /** Packs that a cook counts, too: two bunches of kale rather than 37 cups. */
-    private static final List<String> COUNTED_AS_SOLD = List.of("bunch", "head");
+    /** Packs that a cook counts, too: two bunches of kale rather than 37 cups, half a piece of ginger. */
+    private static final List<String> COUNTED_AS_SOLD = List.of("bunch", "head", "piece");
+    /** From half a one on a cook counts what can be counted, rather than cups of what it is cut into. */
+    private static final int COUNTED_FROM = ONE / 2;
 
     private static final List<String> WEIGHTS = List.of("ounce", "pound", "oz", "lb");
 
@@ -80,12 +83,28 @@ public record KitchenMeasure(Measure measure, int twelfths, BigDecimal off) {
         if (grams.signum() <= 0) {
             return Optional.empty();
         }
-        return measures.stream()
+        List<KitchenMeasure> fitting = measures.stream()
                 .filter(m -> !WEIGHTS.contains(m.name()))
                 .map(m -> rounded(m, grams))
-                .filter(k -> MeasureKind.of(k.measure.name()) != MeasureKind.CUP || k.twelfths <= MOST_CUPS)
+                .filter(k -> k.kind() != MeasureKind.CUP || k.twelfths <= MOST_CUPS)
                 .filter(k -> k.twelfths > 0 && k.twelfths <= MOST && k.off.compareTo(TOO_FAR) <= 0)
+                .toList();
+        boolean counted = fitting.stream()
+                .anyMatch(k -> k.kind() == MeasureKind.PIECE && k.twelfths >= COUNTED_FROM && k.beyondHandy() == 0);
+        return fitting.stream()
+                .filter(k -> !counted || !k.isCupOfWhatIsCut())
                 .min(Comparator.comparingInt(KitchenMeasure::beyondHandy).thenComparing(KitchenMeasure::isAbout));
+    }
+
+    private MeasureKind kind() {
+        return MeasureKind.of(measure.name());
+    }
+
+    /** Such as a cup of shreds; or of a vegetable, whose leaves or pieces are loose in it. */
+    private boolean isCupOfWhatIsCut() {
+        return kind() == MeasureKind.CUP
+                && (measure.name().startsWith("cup of ")
+                        || measure.food().group().equals(VEGETABLE));
     }
 
     private static KitchenMeasure rounded(Measure measure, BigDecimal grams) {
@@ -102,7 +121,7 @@ public record KitchenMeasure(Measure measure, int twelfths, BigDecimal off) {
 
     /** 0 for a number that is easily counted, else the number. */
     private int beyondHandy() {
-        return MeasureKind.of(measure.name()).isHandy(twelfths) ? 0 : twelfths;
+        return kind().isHandy(twelfths) ? 0 : twelfths;
     }
 
     private boolean isAbout() {

@@ -12,17 +12,25 @@ import batchwright.report.html.part.WayThrough;
 import batchwright.report.plan.PlanText;
 import batchwright.report.print.Dates;
 import batchwright.report.print.Show;
+import java.util.LinkedHashMap;
 import java.util.List;
 
 /**
  * The answer first: what it costs, how sure that is, and whether every day holds what it must.
  *
+ * @param dishes what is cooked, with the number of containers
  * @param hits one for each eater
  * @param shopOnce whether there is one shopping list for several sessions
- * @param ways to the pages of each session
+ * @param ways to the pages of each session, when there are several
  */
 public record AnswerSection(
-        String whose, String forWhom, List<Tile> tiles, List<OnTarget> hits, boolean shopOnce, List<WayThrough> ways) {
+        String whose,
+        String forWhom,
+        List<Tile> tiles,
+        List<String> dishes,
+        List<OnTarget> hits,
+        boolean shopOnce,
+        List<WayThrough> ways) {
     /** @param sessions one page for each cooking session of the plan */
     static AnswerSection of(PlanAnswer answer, Plan plan, List<PlanPage> sessions) {
         boolean once = plan.isCookedOnce();
@@ -32,14 +40,24 @@ public record AnswerSection(
                         + Dates.inFull(answer.kitchen().cookingDay()),
                 PlanPage.forWhom(answer),
                 tiles(answer, plan, sessions),
+                dishes(plan),
                 plan.first().eaters().stream()
                         .map(eater -> OnTarget.of(
                                 eater.seat(), days(sessions, eater.seat().eater())))
                         .toList(),
                 shopOnce,
                 once
-                        ? List.of(sessions.get(0).way("Pages", "", "Shop"))
+                        ? List.of()
                         : sessions.stream().map(page -> way(page, shopOnce)).toList());
+    }
+
+    /** 10 × Chickpea tagine; of several sessions all containers together. */
+    private static List<String> dishes(Plan plan) {
+        var containers = new LinkedHashMap<String, Integer>();
+        plan.batches().forEach(batch -> containers.merge(batch.dish().name(), batch.containers(), Integer::sum));
+        return containers.entrySet().stream()
+                .map(dish -> dish.getValue() + " × " + dish.getKey())
+                .toList();
     }
 
     private static List<Tile> tiles(PlanAnswer answer, Plan plan, List<PlanPage> sessions) {

@@ -34,7 +34,7 @@ public record DaysSection(
         var tables = new DaysTables(days, target);
         return new DaysSection(
                 eater.seat().eater().name(),
-                energy(days, target),
+                energy(days, target, EnergyChart.scale(page)),
                 key(page, days, eater),
                 MacrosFigure.of(days, target),
                 tables.all(),
@@ -49,7 +49,7 @@ public record DaysSection(
                 .map(needs -> BodyFigures.of(needs, page.answer().intakes(needs)));
     }
 
-    private static Figure energy(List<EatenDay> days, DayTarget target) {
+    private static Figure energy(List<EatenDay> days, DayTarget target, int scale) {
         Range band = target.day(Nutrient.ENERGY);
         long inside =
                 days.stream().filter(d -> band.holds(d.total(Nutrient.ENERGY))).count();
@@ -57,7 +57,11 @@ public record DaysSection(
                 + " ends inside the band of " + band.says()
                 + " kcal.";
         return new Figure(
-                "energy", "Energy", says, Optional.of(new EnergyChart(days, target).draw(says)), Optional.empty());
+                "energy",
+                "Energy",
+                says,
+                Optional.of(new EnergyChart(days, target, scale).draw(says)),
+                Optional.empty());
     }
 
     private static List<KeyEntry> key(PlanPage page, List<EatenDay> days, EaterDays eater) {

@@ -21,11 +21,24 @@ final class EnergyChart {
     private final DayTarget target;
     private final double unitsPerKcal;
 
-    EnergyChart(List<EatenDay> days, DayTarget target) {
+    /** @param scale kcal at the right end */
+    EnergyChart(List<EatenDay> days, DayTarget target, int scale) {
         this.days = days;
         this.target = target;
-        int most = days.stream().mapToInt(d -> d.total(Nutrient.ENERGY)).max().orElse(0);
-        this.unitsPerKcal = (RIGHT - LEFT) / Math.max(most, most(target));
+        this.unitsPerKcal = (RIGHT - LEFT) / scale;
+    }
+
+    /** The most that any eater of the page has or may have, so that all their pictures have one scale [kcal]. */
+    static int scale(PlanPage page) {
+        return page.plan().eaters().stream()
+                .mapToInt(eater -> Math.max(
+                        most(eater.seat().target()),
+                        page.eaten(eater).stream()
+                                .mapToInt(day -> day.total(Nutrient.ENERGY))
+                                .max()
+                                .orElse(0)))
+                .max()
+                .orElse(1);
     }
 
     /** Without a band, the aim. */
@@ -47,6 +60,7 @@ final class EnergyChart {
                         + target.day(Nutrient.ENERGY).says());
         svg.line((least + most) / 2, 17, (least + most) / 2, TOP - 6, "leader");
         svg.text(Svg.WIDTH, TOP - 8, Anchor.END, "small", "kcal");
+        svg.text(LEFT, TOP - 8, Anchor.MIDDLE, "small", "0");
         svg.rectangle(least, TOP - 5, most - least, bottom - TOP + 7, "band");
         for (int i = 0; i < days.size(); i++) {
             day(svg, days.get(i), TOP + ROW * i);

@@ -4,7 +4,7 @@ import batchwright.answer.PlanAnswer;
 import batchwright.report.html.part.Document;
 import batchwright.report.html.part.Templates;
 
-/** The report as one HTML file: no script, no font, no picture from elsewhere. The same answer gives the same bytes. */
+/** The report as one HTML file: no script, no font and no picture from elsewhere. The same answer gives the same bytes. */
 public final class HtmlReport {
     private HtmlReport() {}
 

@@ -40,7 +40,7 @@ final class MacrosFigure {
                 + " shaded is as it should be.";
         return new Figure(
                 "macros",
-                "Energy and macros against the target",
+                "Each day beside its target",
                 says,
                 Optional.of(new PercentChart(rows).draw(says)),
                 Optional.of(table(rows)));

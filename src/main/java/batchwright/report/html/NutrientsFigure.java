@@ -8,6 +8,7 @@ import batchwright.needs.intakes.Kind;
 import batchwright.report.html.chart.PercentChart;
 import batchwright.report.html.chart.PercentChart.Dot;
 import batchwright.report.html.chart.PercentChart.Row;
+import batchwright.report.html.chart.PercentChart.Zone;
 import batchwright.report.html.chart.Svg;
 import batchwright.report.html.part.Figure;
 import batchwright.report.html.part.Table;
@@ -27,6 +28,7 @@ import java.util.stream.Collectors;
  */
 public record NutrientsFigure(Figure figure, Optional<String> noTable, Table table, List<String> tableNotes) {
     private static final BigDecimal PER_CENT = BigDecimal.valueOf(100);
+    private static final double FULL = 100;
     public static final String NO_ALARM =
             "A few days below are no deficiency: the amounts leave a margin over what most people need. What cooking takes from"
                     + " vitamins is not counted, nor the salt that you add. Whether a supplement makes sense is a question for a"
@@ -85,7 +87,7 @@ public record NutrientsFigure(Figure figure, Optional<String> noTable, Table tab
                     name,
                     List.of(percent),
                     dot(intake),
-                    Optional.empty(),
+                    Optional.of(new Zone(FULL, limit.map(l -> percent(l, recommended.get())))),
                     limit.map(l -> percent(l, recommended.get())),
                     mark + intake.percent().orElseThrow() + " %"));
         }
@@ -93,8 +95,8 @@ public record NutrientsFigure(Figure figure, Optional<String> noTable, Table tab
                 name,
                 List.of(percent(intake.aDay(), most)),
                 dot(intake),
-                Optional.empty(),
-                Optional.of(100.0),
+                Optional.of(new Zone(0, Optional.of(FULL))),
+                Optional.of(FULL),
                 mark + percent(intake.aDay(), most, 0) + " %"));
     }
 

@@ -3,6 +3,7 @@ package batchwright.report.html;
 import batchwright.answer.PlanAnswer;
 import batchwright.plan.Plan;
 import batchwright.report.html.part.Document;
+import batchwright.report.html.part.WayThrough;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,13 +12,15 @@ import java.util.Optional;
  *
  * @param whole what holds for all sessions, when there are several
  * @param shopOnce the shopping list for all sessions, when all is bought before the first
+ * @param ways through the pages of each session
  */
 public record PlanReport(
         Document document,
         AnswerSection answer,
         Optional<WholeSection> whole,
         Optional<ShoppingPage> shopOnce,
-        List<SessionPages> sessions) {
+        List<SessionPages> sessions,
+        List<WayThrough> ways) {
     public static PlanReport of(PlanAnswer answer, Plan plan, ReportStyle style) {
         List<PlanPage> pages = PlanPage.all(answer, style);
         boolean once = plan.isCookedOnce();
@@ -29,6 +32,12 @@ public record PlanReport(
                 shopOnce ? Optional.of(ShoppingPage.forAll(answer, plan)) : Optional.empty(),
                 pages.stream()
                         .map(page -> once ? SessionPages.of(page) : SessionPages.ofSeveral(page, shopOnce))
+                        .toList(),
+                pages.stream()
+                        .map(page -> page.way(
+                                once ? "Pages" : "Pages of session " + page.session(),
+                                "",
+                                shopOnce ? "At home" : "Shop"))
                         .toList());
     }
 }

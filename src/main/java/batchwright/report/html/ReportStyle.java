@@ -14,6 +14,7 @@ import java.util.Objects;
 /** What a reader chooses for a report: its labels, whose paper size all pages take, and the time of day its schedule shows. */
 public record ReportStyle(LabelStyle labels, KitchenClock clock) {
     private static final String STYLE_SHEET = "report.css";
+    private static final String SCRIPT = "report.js";
 
     /** With the minutes of cooking since its start. */
     public ReportStyle(LabelStyle labels) {
@@ -23,13 +24,19 @@ public record ReportStyle(LabelStyle labels, KitchenClock clock) {
     /** @param pages whose sheets of paper say what they belong to */
     Document document(String title, List<PlanPage> pages) {
         return new Document(
-                title + " – " + Document.GENERATOR, styleSheet() + LabelCss.of(labels.sheet()) + SheetHead.css(pages));
+                title + " – " + Document.GENERATOR,
+                styleSheet() + LabelCss.of(labels.sheet()) + SheetHead.css(pages),
+                pages.isEmpty() ? "" : resource(SCRIPT));
     }
 
     /** The style sheet that all pages share. */
     public static String styleSheet() {
-        try (InputStream in = ReportStyle.class.getResourceAsStream(STYLE_SHEET)) {
-            return new String(Objects.requireNonNull(in, STYLE_SHEET).readAllBytes(), StandardCharsets.UTF_8);
+        return resource(STYLE_SHEET);
+    }
+
+    private static String resource(String name) {
+        try (InputStream in = ReportStyle.class.getResourceAsStream(name)) {
+            return new String(Objects.requireNonNull(in, name).readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -89,7 +89,8 @@ final class DaysText {
         return dish.kind() == Dish.Kind.MAIN ? "" : " (" + dish.kind().name().toLowerCase(Locale.ROOT) + ")";
     }
 
-    private static String eats(Day day) {
+    /** Containers, snacks, and what is always eaten. */
+    static String eats(Day day) {
         List<String> eats = new ArrayList<>();
         for (Serving serving : day.servings()) {
             String frozen = serving.from() == Serving.Storage.FREEZER ? " (frozen)" : "";

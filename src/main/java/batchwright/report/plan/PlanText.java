@@ -67,6 +67,7 @@ public final class PlanText {
     private void plan(Plan plan) {
         page.paragraph(forWhom() + cookedOn(plan) + ": " + Show.money(plan.cost(), currency())
                 + Show.budget(answer.budget(), plan.cost(), currency()) + ", " + proven() + ".");
+        new FirstScreen(answer, plan, page).write();
         if (plan.isCookedOnce()) {
             cookAndEat(answer);
             intakes();

@@ -10,7 +10,7 @@ public final class Page {
     public static final int WIDTH = 80;
 
     /** Longer lines of running text are hard to read, however wide the terminal is: common practice. */
-    private static final int PROSE = 100;
+    public static final int PROSE = 100;
 
     private final int width;
     private final StringBuilder out = new StringBuilder();

@@ -43,7 +43,7 @@ public final class BuyText {
     }
 
     public void write() {
-        page.heading("BUY: " + things() + ", " + Show.money(session.cost(), currency()));
+        page.heading("BUY: " + things(bought) + ", " + Show.money(session.cost(), currency()));
         for (String shop : shops()) {
             List<BuyLine> here =
                     bought.stream().filter(l -> shop(l).equals(shop)).toList();
@@ -59,8 +59,13 @@ public final class BuyText {
         oddPriceDates();
     }
 
-    /** Loose goods are one bag each, however many steps on the scale. */
-    private String things() {
+    /** 36 packs and 1 food loose: loose goods are one bag each, however many steps on the scale. */
+    public static String things(Session session) {
+        return things(
+                BuyLine.of(session).stream().filter(l -> l.pack().isPresent()).toList());
+    }
+
+    private static String things(List<BuyLine> bought) {
         int packs = bought.stream()
                 .filter(l -> !isLoose(l))
                 .mapToInt(BuyLine::packs)

@@ -20,6 +20,7 @@ public final class SnackJson {
         ask(root.putObject("ask"), answers.ask());
         ArrayNode found = root.putArray("answers");
         answers.found().forEach(offer -> offer(found.addObject(), offer));
+        answers.atHome().ifPresent(home -> offer(root.putObject("from_home"), home));
         answers.shortfall().ifPresent(shortfall -> shortfall(root, shortfall));
         answers.stopped().ifPresent(needs -> NeedsJson.cautions(root, needs));
         return Json.text(root);

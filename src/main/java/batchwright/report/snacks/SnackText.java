@@ -50,7 +50,8 @@ public final class SnackText {
             page.line("Nothing to add: there is no calorie gap.");
             return;
         }
-        page.paragraph(says(best) + ".");
+        answers.atHome().ifPresent(home -> page.paragraph("From home: " + says(home) + "."));
+        page.paragraph((answers.atHome().isPresent() ? "Of all that is on offer: " : "") + says(best) + ".");
         page.gap();
         page.paragraph("Smallest means "
                 + READINGS.getOrDefault(answers.ask().by(), answers.ask().by()) + ": " + asked()
@@ -138,7 +139,7 @@ public final class SnackText {
     private Set<Allergen> allergens() {
         var all = EnumSet.noneOf(Allergen.class);
         Stream<SnackAnswers.Offer> shown = Stream.concat(
-                answers.found().stream(),
+                Stream.concat(answers.atHome().stream(), answers.found().stream()),
                 answers.shortfall().stream().flatMap(s -> Stream.concat(Stream.of(s.closest()), s.over().stream())));
         shown.flatMap(offer -> offer.items().stream())
                 .forEach(snack -> all.addAll(snack.measure().food().allergens()));

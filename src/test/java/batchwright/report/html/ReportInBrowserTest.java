@@ -100,7 +100,7 @@ class ReportInBrowserTest {
     void names_run_no_script() throws IOException {
         Browser open = open(odd, PHONE, false);
 
-        assertThat(open.run("return document.scripts.length")).isEqualTo(0L);
+        assertThat(open.run("return document.scripts.length")).isEqualTo(1L);
         assertThat(open.run("return [...document.querySelectorAll('bdi')].filter(b => b.children.length).length"))
                 .isEqualTo(0L);
     }
@@ -115,6 +115,38 @@ class ReportInBrowserTest {
             assertThat(open.run("return document.styleSheets[0].cssRules.length > 50"))
                     .isEqualTo(true);
         }
+    }
+
+    @Test
+    void ticks_count_down_and_last() throws IOException {
+        Browser open = open(answer, 390, false);
+        open.run("localStorage.clear(); return 1");
+        open = open(answer, 390, false);
+        long all = (Long) open.run("return document.querySelectorAll('.tobuy input').length");
+        String left = "return document.querySelector('.left').textContent";
+        assertThat(open.run(left)).isEqualTo(all + " of " + all + " left to get");
+
+        open.run("document.querySelector('.tobuy input').click(); return 1");
+        assertThat(open.run(left)).isEqualTo((all - 1) + " of " + all + " left to get");
+
+        open = open(answer, 390, false);
+        assertThat(open.run("return document.querySelector('.tobuy input').checked"))
+                .isEqualTo(true);
+        assertThat(open.run(left)).isEqualTo((all - 1) + " of " + all + " left to get");
+        assertThat(open(odd, 390, false).run("return document.querySelectorAll('.ticks input:checked').length"))
+                .isEqualTo(0L);
+    }
+
+    @Test
+    void the_way_stays_in_sight() throws IOException {
+        Browser open = open(answer, 390, false);
+        open.run("document.getElementById('cook').scrollIntoView(); return 1");
+
+        assertThat(open.run("return Math.round(document.querySelector('.pages > nav').getBoundingClientRect().top)"))
+                .isEqualTo(0L);
+        assertThat(open.run("const nav = document.querySelector('.pages > nav').getBoundingClientRect();"
+                        + "return document.querySelector('#cook h2').getBoundingClientRect().top >= nav.bottom"))
+                .isEqualTo(true);
     }
 
     /** As if a name had got past the escapes: no script, no style and no picture of its own. */

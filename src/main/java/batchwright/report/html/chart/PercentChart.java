@@ -9,6 +9,10 @@ import java.util.Optional;
  * takes a quarter of the width, so that one large figure does not squeeze the others.
  */
 public final class PercentChart {
+    /** What the marks mean. */
+    public static final String KEY =
+            "Shaded: where the amount should lie, from a floor on, or up to a limit. ● inside, ▽ below, ▲ above; ┃ an upper limit.";
+
     private static final double LEFT = 112;
     private static final double RIGHT = Svg.WIDTH - 84.0;
     private static final double TOP = 24;
@@ -71,7 +75,7 @@ public final class PercentChart {
 
     private void zone(Svg svg, Row row, double top) {
         row.zone.ifPresent(zone -> {
-            double to = zone.to.map(this::x).orElse(RIGHT);
+            double to = Math.min(RIGHT, zone.to.map(this::x).orElse(RIGHT));
             svg.rectangle(x(zone.from), top + 3, to - x(zone.from), ROW - 6, "band");
         });
     }

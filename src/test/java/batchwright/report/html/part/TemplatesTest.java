@@ -82,6 +82,7 @@ class TemplatesTest {
         assertThat(page(new Document("t", "a > b { content: \"&\" }")))
                 .contains("<style>a > b { content: \"&\" }</style>");
         assertThatThrownBy(() -> new Document("t", "</style>")).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Document("t", "", "'</script>'")).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
@@ -107,9 +108,9 @@ class TemplatesTest {
                                 .results()
                                 .map(m -> file.getKey() + ": " + m.group()))
                         .toList())
-                .containsExactly("layout.jte: $unsafe{document.css()}");
+                .containsExactly("layout.jte: $unsafe{document.css()}", "layout.jte: $unsafe{document.script()}");
         assertThat(String.join("\n", sources.values()))
                 .doesNotContainPattern(
-                        "(?i)<script|<style>(?!\\$unsafe\\{document\\.css)|\\sstyle=|\\son[a-z]+=|<iframe|<base");
+                        "(?i)<script>(?!\\$unsafe\\{document\\.script)|<script[^>]|<style>(?!\\$unsafe\\{document\\.css)|\\sstyle=|\\son[a-z]+=|<iframe|<base");
     }
 }
