@@ -16,19 +16,29 @@ import java.util.Optional;
  * @param found best first; empty when no snack does what was asked
  * @param shortfall why none does; there exactly when none is found and nothing stopped the search
  * @param stopped the eater it is for, when a caution stops planning for that eater
+ * @param atHome the best one of what is at home, when more than that was on offer
  */
 public record SnackAnswers(
-        Ask ask, Currency currency, List<Offer> found, Optional<Shortfall> shortfall, Optional<Needs> stopped) {
+        Ask ask,
+        Currency currency,
+        List<Offer> found,
+        Optional<Shortfall> shortfall,
+        Optional<Needs> stopped,
+        Optional<Offer> atHome) {
     public SnackAnswers {
         found = List.copyOf(found);
     }
 
     public SnackAnswers(Ask ask, Currency currency, List<Offer> found, Optional<Shortfall> shortfall) {
-        this(ask, currency, found, shortfall, Optional.empty());
+        this(ask, currency, found, shortfall, Optional.empty(), Optional.empty());
     }
 
     public static SnackAnswers stopped(Ask ask, Currency currency, Needs needs) {
-        return new SnackAnswers(ask, currency, List.of(), Optional.empty(), Optional.of(needs));
+        return new SnackAnswers(ask, currency, List.of(), Optional.empty(), Optional.of(needs), Optional.empty());
+    }
+
+    public SnackAnswers withAtHome(Optional<Offer> best) {
+        return new SnackAnswers(ask, currency, found, shortfall, stopped, best);
     }
 
     /**
@@ -50,6 +60,10 @@ public record SnackAnswers(
             Optional<Money> budget,
             Optional<BigDecimal> mostKcal,
             boolean fromHome) {
+        public Ask ofWhatIsAtHome() {
+            return new Ask(kcal, proteinG, by, kinds, budget, mostKcal, true);
+        }
+
         public Ask withBudget(Optional<Money> most) {
             return new Ask(kcal, proteinG, by, kinds, most, mostKcal, fromHome);
         }

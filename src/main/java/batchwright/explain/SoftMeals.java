@@ -30,7 +30,7 @@ final class SoftMeals {
     static Optional<SoftRule> snackPairs(EaterInRequest at, Kitchen kitchen) {
         boolean binds = !at.wishes().meals().anySnacks()
                 && kitchen.snackMeasures().stream()
-                        .filter(m -> at.wishes().offersAsSnack(m.food()))
+                        .filter(at.wishes()::offersInPlans)
                         .anyMatch(m -> m.isSpread() || m.isOneOfItsKind());
         return binds
                 ? Optional.of(new SoftRule(

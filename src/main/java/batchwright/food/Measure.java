@@ -10,8 +10,10 @@ import java.math.BigDecimal;
  * @param snackMost most of them in one day as a snack; 0 when it is not offered as a snack
  * @param source where the grams come from
  * @param snackKind {@link #SPREAD}, {@link #CARRIER} or any word for what is alike, such as milk; empty when nothing is said
+ * @param onlyNamed whether plans offer it as a snack only to eaters whose profile names the food
  */
-public record Measure(Food food, String name, BigDecimal grams, int snackMost, String source, String snackKind) {
+public record Measure(
+        Food food, String name, BigDecimal grams, int snackMost, String source, String snackKind, boolean onlyNamed) {
     /** Is eaten on a carrier. */
     public static final String SPREAD = "spread";
     /** Bread, or a fruit: what a spread is eaten on. */
@@ -21,7 +23,7 @@ public record Measure(Food food, String name, BigDecimal grams, int snackMost, S
 
     /** One without a kind. */
     public Measure(Food food, String name, BigDecimal grams, int snackMost, String source) {
-        this(food, name, grams, snackMost, source, "");
+        this(food, name, grams, snackMost, source, "", false);
     }
 
     public boolean isSpread() {

@@ -84,6 +84,11 @@ public record Wishes(
         return allows(food) && snackFoods.map(only -> only.contains(food)).orElse(true);
     }
 
+    /** Whether plans may offer it to the eater as a snack. */
+    public boolean offersInPlans(Measure measure) {
+        return offersAsSnack(measure.food()) && (snackFoods.isPresent() || !measure.onlyNamed());
+    }
+
     /** Whether this part may reach the eater. */
     public boolean allows(Part part) {
         return avoided.allows(part);

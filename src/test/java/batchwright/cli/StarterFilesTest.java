@@ -154,8 +154,7 @@ class StarterFilesTest {
 
     @Test
     void a_snack_names_its_allergens() {
-        assertThat(run("snack", "430", "--protein", "15").flat())
-                .contains("Allergens in the snacks above:", "tree nut");
+        assertThat(run("snack", "430", "--protein", "15").flat()).contains("Allergens in the snacks above:", "peanut");
         assertThat(run("snack", "430", "--for", "nobody").code()).isEqualTo(2);
     }
 
@@ -208,7 +207,7 @@ class StarterFilesTest {
         assertThat(found("oats")).containsExactly("rolled_oats", "example_oat_drink");
         assertThat(found("egz")).isEmpty();
         assertThat(found("zzzzzz")).isEmpty();
-        assertThat(found("almonds", "zzzzzz")).isEmpty();
+        assertThat(found("almonds", "zzzzzz")).contains("almonds");
         assertThat(found().stream().filter(id -> !id.startsWith("example_"))).hasSize(402);
         assertThat(run("foods", "zzzzzz").code()).isZero();
     }

@@ -19,8 +19,10 @@ import java.util.regex.Pattern;
 public final class MeasuresTable {
     private static final int MOST_LINES = 50_000;
     static final List<String> COLUMNS = List.of("food", "measure", "grams", "snack_max", "source");
-    /** May be left out. */
+    /** These may be left out. */
     static final String KIND = "snack_kind";
+
+    static final String NAMED = "snack_named";
 
     private static final Pattern KINDS = Pattern.compile("[a-z][a-z_]{0,19}|");
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9 _-]{0,39}");
@@ -45,7 +47,7 @@ public final class MeasuresTable {
             Optional<SourceFile> file, FoodNames foods, List<LabelsTable.Defined> defined, Problems problems) {
         var table = new MeasuresTable(foods, problems);
         Optional<List<TableRow>> rows =
-                file.flatMap(f -> CsvTable.rows(f, MOST_LINES, COLUMNS, List.of(KIND), problems));
+                file.flatMap(f -> CsvTable.rows(f, MOST_LINES, COLUMNS, List.of(KIND, NAMED), problems));
         rows.ifPresentOrElse(all -> all.forEach(table::row), table.names::unknown);
         defined.stream().filter(d -> table.isNew(d.measure(), d.at())).forEach(d -> table.names.add(d.measure()));
         return table.names;
@@ -75,7 +77,8 @@ public final class MeasuresTable {
                     grams.get(),
                     snacks.get(),
                     row.cell("source").text(),
-                    kind(row.cell(KIND)));
+                    kind(row.cell(KIND)),
+                    isOnlyNamed(row.cell(NAMED)));
             MeasureWeights.check(measure, row.cell("grams"), problems);
             return Optional.of(measure).filter(m -> isNew(m, row.cell("measure")));
         }
@@ -90,6 +93,15 @@ public final class MeasuresTable {
                     "expected spread, carrier, or a word for what is alike, such as milk");
         }
         return written.text();
+    }
+
+    private boolean isOnlyNamed(Written written) {
+        if (!written.isEmpty()
+                && !written.text().equals("yes")
+                && !written.text().equals("no")) {
+            problems.error(written, written.quoted() + " must be yes or no", "expected yes, or leave it empty");
+        }
+        return written.text().equals("yes");
     }
 
     private boolean isNew(Measure measure, Written at) {

@@ -46,8 +46,8 @@ final class DietDoubts {
     void warn(Span at, Problems problems) {
         kitchen.dishes().values().stream().filter(ifAllWereRight::allows).forEach(this::inDish);
         kitchen.snackMeasures().stream()
+                .filter(ifAllWereRight::offersInPlans)
                 .map(Measure::food)
-                .filter(ifAllWereRight::offersAsSnack)
                 .filter(food -> !kitchen.packsOf(food).isEmpty()
                         || kitchen.pantryGrams(food).signum() > 0)
                 .forEach(food -> look(food.id(), food.origins()));

@@ -82,7 +82,7 @@ public final class Menu {
     private static List<Measure> snacksFor(PlanRequest request, Seat seat) {
         var wishes = seat.eater().wishes();
         return request.kitchen().snackMeasures().stream()
-                .filter(m -> wishes.offersAsSnack(m.food()))
+                .filter(wishes::offersInPlans)
                 .filter(m -> !request.kitchen().packsOf(m.food()).isEmpty()
                         || request.lastingGrams(m.food()).signum() > 0)
                 .toList();
