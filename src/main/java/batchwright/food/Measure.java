@@ -23,7 +23,12 @@ public record Measure(
 
     /** One without a kind. */
     public Measure(Food food, String name, BigDecimal grams, int snackMost, String source) {
-        this(food, name, grams, snackMost, source, "", false);
+        this(food, name, grams, snackMost, source, "");
+    }
+
+    /** Of which plans make use for anybody. */
+    public Measure(Food food, String name, BigDecimal grams, int snackMost, String source, String snackKind) {
+        this(food, name, grams, snackMost, source, snackKind, false);
     }
 
     public boolean isSpread() {
