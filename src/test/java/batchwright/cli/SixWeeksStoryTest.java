@@ -290,8 +290,8 @@ class SixWeeksStoryTest {
         live(day("2026-12-29"));
         page.run("2026-12-30", "book threw away 1 " + DISH + " of sam");
         page.says("The rest of the plan again, with what is there; containers stay on the days they were planned for:");
-        Cli.Result rest =
-                page.run("2026-12-30", "plan " + BOTH + " --rest --keep-containers --guest tomorrow --seconds 300 --keep", 16);
+        Cli.Result rest = page.run(
+                "2026-12-30", "plan " + BOTH + " --rest --keep-containers --guest tomorrow --seconds 300 --keep", 16);
         assertThat(rest.out()).contains("THE REST of the plan of Mon 28 Dec: 3 days from Wed 30 Dec on");
         assertThat(rest.code()).isZero();
         page.run("2026-12-30", "today", 8);

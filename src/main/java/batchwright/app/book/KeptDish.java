@@ -40,7 +40,8 @@ record KeptDish(Kitchen kitchen) {
         if (batch.swaps().isEmpty()) {
             return Optional.of(written);
         }
-        List<Swap> swaps = batch.swaps().stream().flatMap(swap -> known(swap).stream()).toList();
+        List<Swap> swaps =
+                batch.swaps().stream().flatMap(swap -> known(swap).stream()).toList();
         return swaps.size() < batch.swaps().size()
                 ? Optional.empty()
                 : Variant.of(written, swaps).map(Variant::dish);
@@ -51,8 +52,7 @@ record KeptDish(Kitchen kitchen) {
         Optional<Food> food = food(swap.food());
         return swap.by().isEmpty()
                 ? food.map(written -> new Swap(written, Optional.empty()))
-                : food.flatMap(written ->
-                        swap.by().flatMap(this::food).map(by -> new Swap(written, Optional.of(by))));
+                : food.flatMap(written -> swap.by().flatMap(this::food).map(by -> new Swap(written, Optional.of(by))));
     }
 
     private Optional<Food> food(String id) {

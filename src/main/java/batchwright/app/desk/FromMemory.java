@@ -45,7 +45,10 @@ record FromMemory(Memory memory, boolean whole) implements Planner {
                 .toList();
         // Plans that are dearer than the one to beat may have been found on the way: they prove nothing of it.
         Proof proof = raised(
-                plans.isEmpty() ? looked.proof() : capped(looked.proof(), plans.get(0).cost()), bound);
+                plans.isEmpty()
+                        ? looked.proof()
+                        : capped(looked.proof(), plans.get(0).cost()),
+                bound);
         boolean none = looked instanceof PlanResult.NoPlan && plans.isEmpty();
         return none ? looked : result(request, plans, proof);
     }

@@ -65,7 +65,11 @@ public final class ProofCheck {
             return new Verdict(
                     Optional.empty(), proof.boundMinor(), proof.parts().size(), check.leaves);
         } catch (DoesNotHold fault) {
-            return new Verdict(Optional.of(String.valueOf(fault.getMessage())), 0, proof.parts().size(), check.leaves);
+            return new Verdict(
+                    Optional.of(String.valueOf(fault.getMessage())),
+                    0,
+                    proof.parts().size(),
+                    check.leaves);
         }
     }
 
