@@ -70,8 +70,7 @@ final class CheapestPlan {
     }
 
     private SearchResult<DaysSolution> search(Optional<Found<DaysSolution>> toBeat) {
-        List<Found<DaysSolution>> first =
-                aim == Aim.LEAST_COST ? FirstPlan.plans(request, sets, effort) : List.of();
+        List<Found<DaysSolution>> first = aim == Aim.LEAST_COST ? FirstPlan.plans(request, sets, effort) : List.of();
         Optional<Found<DaysSolution>> good =
                 Stream.concat(toBeat.stream(), first.stream()).min(Comparator.comparingDouble(Found::cost));
         return request.seats().size() > 1 ? forSeveral(good, first) : forOne(good);

@@ -39,6 +39,7 @@ final class FewDishesFirst {
 
     /** No search of its own for so many. */
     private static final int MANY = 100;
+
     private static final double COOKED = 1e-6;
 
     private final PlanRequest request;

@@ -91,8 +91,7 @@ final class FirstPlan {
         if (effort.requested()) {
             return Optional.empty();
         }
-        TotalsDraft totals =
-                Aim.LEAST_COST.complete(TotalsDraft.cookingAll(request, menu.only(request, set), effort));
+        TotalsDraft totals = Aim.LEAST_COST.complete(TotalsDraft.cookingAll(request, menu.only(request, set), effort));
         return new RelaxedOptimum(totals.model(), effort)
                 .cost().stream().mapToObj(bound -> new Judged(set, bound)).findFirst();
     }
