@@ -120,6 +120,20 @@ class ArchitectureTest {
                         "audit",
                         "answer",
                         "report",
+                        "app",
+                        "page"));
+        may.put(
+                "page",
+                Set.of(
+                        "quantity",
+                        "text",
+                        "food",
+                        "person",
+                        "needs",
+                        "book",
+                        "plan",
+                        "answer",
+                        "report",
                         "app"));
         return may;
     }
@@ -198,6 +212,9 @@ class ArchitectureTest {
         "picocli, cli",
         "com.fasterxml.jackson, report",
         "gg.jte, report",
+        "io.javalin, page",
+        "org.eclipse.jetty, page",
+        "com.google.zxing, page",
         "org.apache.pdfbox, report.pdf",
         "org.apache.fontbox, report.pdf",
         "org.snakeyaml, files",

@@ -74,7 +74,7 @@ public record ProfileQuestion(
             answers -> true);
 
     /** The question that a key of a profile answers; empty for a group of questions of health. */
-    static Optional<ProfileQuestion> of(String key) {
+    public static Optional<ProfileQuestion> of(String key) {
         return Stream.concat(Stream.of(DOCTOR_AGREES), list().stream())
                 .filter(question -> question.key.equals(key))
                 .findFirst();

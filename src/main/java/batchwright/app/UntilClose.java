@@ -57,8 +57,7 @@ final class UntilClose implements Watch {
     }
 
     private boolean isClose() {
-        return best.flatMap(cost -> bound.filter(least -> isClose(cost, least)))
-                .isPresent();
+        return best.flatMap(cost -> bound.filter(least -> isClose(cost, least))).isPresent();
     }
 
     /** Whether this cost is as close to this bound as was asked for. */

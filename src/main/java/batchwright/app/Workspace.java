@@ -117,8 +117,8 @@ public record Workspace(
     /** @throws Refused when a file has an error */
     public Kitchen kitchen() {
         Kitchen read = value(source.kitchen(cookingDay));
-        Kitchen kitchen = reserve.map(share -> read.with(read.shops().withReserve(share)))
-                .orElse(read);
+        Kitchen kitchen =
+                reserve.map(share -> read.with(read.shops().withReserve(share))).orElse(read);
         Equipment equipment = kitchen.equipment();
         if (mostMinutes.isPresent()) {
             equipment = equipment.withHandsOnMinutes(mostMinutes);

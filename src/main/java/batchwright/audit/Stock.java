@@ -55,7 +55,8 @@ record Stock() implements Inspection {
         return bought;
     }
 
-    private static void noNeedlessPack(Evidence evidence, Purchase purchase, Grams eaten, Grams weighed, Findings findings) {
+    private static void noNeedlessPack(
+            Evidence evidence, Purchase purchase, Grams eaten, Grams weighed, Findings findings) {
         Food food = evidence.known().food(purchase.food()).orElse(purchase.food());
         BigDecimal used = atHand(evidence, food, eaten.of(food), weighed);
         BigDecimal besides =

@@ -6,23 +6,39 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 
 /**
  * A plan as it was kept: what was to be cooked, eaten and bought, by short names. Days are counted from 1, the first cooking day.
  *
- * @param number of the plans kept for one cooking day the one with the highest number counts; from 1
+ * @param kept what it was when it was kept
+ * @param work the order of work of each cooking session; none in a plan that was kept without it
  */
 public record KeptPlan(
         LocalDate cookingDay,
-        int number,
+        Kept kept,
         int days,
         List<EatersDay> eatersDays,
         List<KeptBatch> batches,
-        List<KeptPurchase> shopping) {
+        List<KeptPurchase> shopping,
+        List<KeptWork> work) {
     public KeptPlan {
         eatersDays = List.copyOf(eatersDays);
         batches = List.copyOf(batches);
         shopping = List.copyOf(shopping);
+        work = List.copyOf(work);
+    }
+
+    /**
+     * @param number of the plans kept for one cooking day the one with the highest number counts; from 1
+     * @param bookLine the last line of the book then: what was bought before counted as stock already; 0 where that is not known
+     * @param budgetMinor in minor units; empty without one
+     */
+    public record Kept(int number, int bookLine, OptionalLong budgetMinor) {}
+
+    /** By which it is told from others: 2026-11-30-1. */
+    public String key() {
+        return cookingDay + "-" + kept.number();
     }
 
     /** @param kcal of all that is planned */
@@ -39,13 +55,20 @@ public record KeptPlan(
      * @param day on which it is cooked
      * @param ingredients raw edible grams
      * @param swaps what is not as the dish is written
+     * @param dayBefore what is to be done the evening before
      */
     public record KeptBatch(
-            int day, String dish, List<Weight> ingredients, List<KeptFill> fills, List<KeptSwap> swaps) {
+            int day,
+            String dish,
+            List<Weight> ingredients,
+            List<KeptFill> fills,
+            List<KeptSwap> swaps,
+            List<String> dayBefore) {
         public KeptBatch {
             ingredients = List.copyOf(ingredients);
             fills = List.copyOf(fills);
             swaps = List.copyOf(swaps);
+            dayBefore = List.copyOf(dayBefore);
         }
     }
 
@@ -67,8 +90,28 @@ public record KeptPlan(
      * @param day of the cooking session for which it is bought
      * @param grams of one pack, as purchased
      * @param costMinor of all of them, in minor units
+     * @param pack what the shelf says; both empty where that was not kept
      */
-    public record KeptPurchase(int day, String food, int packs, BigDecimal grams, long costMinor) {}
+    public record KeptPurchase(
+            int day, String food, int packs, BigDecimal grams, long costMinor, String shop, String pack) {
+        /**
+         * The same when it was bought as planned.
+         *
+         * @param digits decimals of the currency
+         */
+        public Event.Bought bought(int digits) {
+            return new Event.Bought(
+                    packs,
+                    grams.stripTrailingZeros().scale() < 0 ? grams.setScale(0) : grams,
+                    food,
+                    Optional.of(BigDecimal.valueOf(costMinor, digits)),
+                    Optional.empty());
+        }
+
+        public BigDecimal allGrams() {
+            return grams.multiply(BigDecimal.valueOf(packs));
+        }
+    }
 
     /** The day of the cooking session that a day is cooked for in. */
     public int sessionOf(int day) {

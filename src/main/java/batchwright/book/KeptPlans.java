@@ -10,7 +10,7 @@ public record KeptPlans(List<KeptPlan> plans) {
     public KeptPlans {
         plans = plans.stream()
                 .sorted(Comparator.comparing(KeptPlan::cookingDay)
-                        .thenComparing(KeptPlan::number)
+                        .thenComparing(plan -> plan.kept().number())
                         .reversed())
                 .toList();
     }
@@ -22,5 +22,30 @@ public record KeptPlans(List<KeptPlan> plans) {
     /** The same, of an eater. */
     public Optional<KeptPlan> on(LocalDate date, String eater) {
         return plans.stream().filter(plan -> plan.on(date, eater).isPresent()).findFirst();
+    }
+
+    /**
+     * The cooking session that is next, today's included; when none is to come, the last one of the plan that holds today.
+     */
+    public Optional<KeptSession> next(LocalDate today) {
+        List<KeptSession> all = plans.stream()
+                .flatMap(plan -> plan.batches().stream()
+                        .map(KeptPlan.KeptBatch::day)
+                        .distinct()
+                        .map(day -> new KeptSession(plan, day)))
+                .filter(session -> on(session.date()).filter(session.plan()::equals).isPresent())
+                .sorted(Comparator.comparing(KeptSession::date))
+                .toList();
+        return all.stream()
+                .filter(session -> !session.date().isBefore(today))
+                .findFirst()
+                .or(() -> all.stream()
+                        .filter(session -> session.plan().covers(today))
+                        .reduce((earlier, later) -> later));
+    }
+
+    /** By its key. */
+    public Optional<KeptPlan> of(String key) {
+        return plans.stream().filter(plan -> plan.key().equals(key)).findFirst();
     }
 }

@@ -6,6 +6,7 @@ import batchwright.app.Refused;
 import batchwright.app.Workspace;
 import batchwright.cli.book.BookCommand;
 import batchwright.cli.book.TodayCommand;
+import batchwright.cli.serve.ServeCommand;
 import batchwright.report.print.Commands;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -34,6 +35,7 @@ import picocli.CommandLine.ScopeType;
             TodayCommand.class,
             RosterCommand.class,
             CheckCommand.class,
+            ServeCommand.class,
             InitCommand.class
         },
         footer = {
@@ -97,10 +99,11 @@ public final class Batchwright implements Runnable {
     @Override
     public void run() {
         throw Refused.because(
-                "no command is named", "Name one of needs, plan, snack, dishes, foods, book, today, roster, check, init.");
+                "no command is named",
+                "Name one of needs, plan, snack, dishes, foods, book, today, roster, serve, check, init.");
     }
 
-    MakePlan plans() {
+    public MakePlan plans() {
         return plans;
     }
 
@@ -123,8 +126,26 @@ public final class Batchwright implements Runnable {
 
     /** The files that this command line reads. */
     public Workspace workspace() {
-        Optional<Path> folder = Optional.ofNullable(data).map(this::folder);
-        return Workspace.open(folder, here, cookingDay(), this::complain);
+        return Workspace.open(namedFolder(), here, cookingDay(), this::complain);
+    }
+
+    /** The folder that the command line names; empty when it names none. */
+    public Optional<Path> namedFolder() {
+        return Optional.ofNullable(data).map(this::folder);
+    }
+
+    /** The current folder. */
+    public Path here() {
+        return here;
+    }
+
+    public Clock clock() {
+        return clock;
+    }
+
+    /** The day that the command line names; empty when it names none. */
+    public Optional<LocalDate> namedDay() {
+        return Optional.ofNullable(date).map(text -> new Given("--date", text).day());
     }
 
     /** What comes next reads the same files on the same day. */
@@ -134,14 +155,18 @@ public final class Batchwright implements Runnable {
     }
 
     private LocalDate cookingDay() {
-        return Optional.ofNullable(date)
-                .map(text -> new Given("--date", text).day())
-                .orElseGet(() -> LocalDate.now(clock));
+        return namedDay().orElseGet(() -> LocalDate.now(clock));
     }
 
     /** @return the exit code */
     public int answer(String answer) {
         return answer(answer, ExitCode.DONE);
+    }
+
+    /** Shows something at once, while the command goes on. */
+    public void tell(String text) {
+        terminal.out().print(shown(text));
+        terminal.out().flush();
     }
 
     int answer(String answer, ExitCode exit) {
@@ -164,7 +189,7 @@ public final class Batchwright implements Runnable {
         return new ProgressLine(terminal.err(), terminal.somebodyLooks(), interruption::asked).start();
     }
 
-    void complain(String text) {
+    public void complain(String text) {
         terminal.err().print(shown(text));
     }
 

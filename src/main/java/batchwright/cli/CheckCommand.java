@@ -19,10 +19,7 @@ import picocli.CommandLine.ParentCommand;
         name = "check",
         header = "Are my files right? Silent when they are.",
         customSynopsis = "check [OPTIONS]",
-        footer = {
-            "  java -jar target/batchwright.jar check",
-            "  java -jar target/batchwright.jar check --proof plan.proof"
-        })
+        footer = {"  java -jar target/batchwright.jar check", "  java -jar target/batchwright.jar check --json"})
 final class CheckCommand implements Callable<Integer> {
     /** Set by the command line's parser before {@link #call()}. */
     @ParentCommand
@@ -32,7 +29,8 @@ final class CheckCommand implements Callable<Integer> {
     @Option(
             names = "--proof",
             paramLabel = "FILE",
-            description = "Check a proof that plan --proof wrote, from the files and in exact arithmetic, in their place.")
+            description =
+                    "Check a proof that plan --proof wrote, from the files and in exact arithmetic, in their place.")
     private @Nullable String proof;
 
     @Mixin
@@ -48,8 +46,7 @@ final class CheckCommand implements Callable<Integer> {
         return program.answer(
                 program.json
                         ? ProofCheckText.json(answer.file(), answer.verdict())
-                        : ProofCheckText.of(
-                                answer.file(), answer.verdict(), answer.currency(), look.width(program)),
+                        : ProofCheckText.of(answer.file(), answer.verdict(), answer.currency(), look.width(program)),
                 answer.verdict().holds() ? ExitCode.DONE : ExitCode.NOT_RIGHT);
     }
 

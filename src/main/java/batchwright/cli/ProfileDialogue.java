@@ -4,6 +4,7 @@ import batchwright.app.ProfileAnswers;
 import batchwright.app.ProfileDraft;
 import batchwright.app.ProfileQuestion;
 import batchwright.app.Refused;
+import batchwright.app.profile.UsualUnits;
 import batchwright.needs.safety.DecisionReason;
 import batchwright.text.Problem;
 import java.math.BigDecimal;
@@ -15,18 +16,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Asks for what a profile says, one question at a time, and keeps the answers in a draft as it goes. A wrong answer is explained in
  * the words that a profile's mistake is, and asked for again; back goes one question back, quit ends.
  */
 final class ProfileDialogue {
-    private static final Pattern BARE_NUMBER = Pattern.compile("[0-9]+([.][0-9]+)?");
-    /** 5 11, 5'11", 5ft 11 */
-    private static final Pattern FEET = Pattern.compile("([3-8])\\s*(?:ft|'|\\s)\\s*([0-9]{1,2})\\s*(?:in|\")?");
-
     private static final BigDecimal ADULT_YEARS = BigDecimal.valueOf(18);
     /** No names, but answers to the question whether to save. */
     private static final Set<String> NO_NAMES = Set.of("yes", "y", "no", "n");
@@ -174,7 +169,7 @@ final class ProfileDialogue {
 
     private boolean isOneAnswered(ProfileQuestion question) {
         while (true) {
-            String answer = asking.ask((question.asks() + " " + hint(question)).strip());
+            String answer = asking.ask((question.asks() + " " + new UsualUnits(answers).hint(question)).strip());
             if (answer.equals("back")) {
                 return false;
             }
@@ -186,7 +181,7 @@ final class ProfileDialogue {
                 asking.say("Without it nothing can be worked out.");
                 continue;
             }
-            answers.put(question.key(), withUnit(question, answer));
+            answers.put(question.key(), new UsualUnits(answers).withUnit(question, answer));
             List<Problem> wrong = answers.problemsOf(question.key());
             asking.explain(wrong);
             if (wrong.isEmpty()) {
@@ -202,37 +197,6 @@ final class ProfileDialogue {
         if (question.key().equals(ProfileQuestion.AGE) && new BigDecimal(answer).compareTo(ADULT_YEARS) < 0) {
             asking.say(DecisionReason.of("under_18").says() + " Type back if the age is wrong, else quit.");
         }
-    }
-
-    /** An example in the units of the user, or in both while they are not known. */
-    private String hint(ProfileQuestion question) {
-        String metric = question.example().metric();
-        String us = question.example().us();
-        if (metric.isEmpty()) {
-            return "";
-        }
-        if (metric.equals(us) || answers.has(ProfileQuestion.HEIGHT)) {
-            return "Such as " + question.example().of(isUs()) + ".";
-        }
-        return "Such as " + metric + ", or " + us + ".";
-    }
-
-    /** Whether somebody who says the height like that measures in pounds. */
-    private boolean isUs() {
-        String height = answers.all().getOrDefault(ProfileQuestion.HEIGHT, "");
-        return height.contains("ft") || height.contains("in");
-    }
-
-    private String withUnit(ProfileQuestion question, String answer) {
-        boolean height = question.key().equals(ProfileQuestion.HEIGHT);
-        Matcher feet = FEET.matcher(answer);
-        if (height && feet.matches()) {
-            return feet.group(1) + " ft " + feet.group(2) + " in";
-        }
-        boolean known = height || answers.has(ProfileQuestion.HEIGHT);
-        return known && BARE_NUMBER.matcher(answer).matches()
-                ? (answer + " " + question.unit().of(isUs())).strip()
-                : answer;
     }
 
     /** Shows the answers; false when one is to be changed. */

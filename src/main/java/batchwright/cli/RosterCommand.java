@@ -66,7 +66,9 @@ final class RosterCommand implements Callable<Integer> {
             description = "Where the answers go, a line each; default standard output.")
     private @Nullable String out;
 
-    @Option(names = "--resume", description = "With --out: go on where an earlier run ended; who has an answer is not asked.")
+    @Option(
+            names = "--resume",
+            description = "With --out: go on where an earlier run ended; who has an answer is not asked.")
     private boolean resume;
 
     @Option(
@@ -84,7 +86,8 @@ final class RosterCommand implements Callable<Integer> {
     @Option(
             names = "--threads",
             paramLabel = "N",
-            description = "Clients that are answered at once; default one for each core. The answers do not depend on it.")
+            description =
+                    "Clients that are answered at once; default one for each core. The answers do not depend on it.")
     private @Nullable String threads;
 
     @Option(
@@ -96,7 +99,9 @@ final class RosterCommand implements Callable<Integer> {
                             + " default ${DEFAULT-VALUE}.")
     private String effort = "";
 
-    @Option(names = "--as-ready", description = "Write each answer as soon as it is there, not in the order of the list.")
+    @Option(
+            names = "--as-ready",
+            description = "Write each answer as soon as it is there, not in the order of the list.")
     private boolean asReady;
 
     @Option(names = "--force", description = "Let the files that are named here replace others.")
@@ -132,7 +137,8 @@ final class RosterCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (list == null) {
-            throw Refused.because("no list is named", "Name a table of clients, a folder of profiles, or - for a stream.");
+            throw Refused.because(
+                    "no list is named", "Name a table of clients, a folder of profiles, or - for a stream.");
         }
         if (out == null && (resume || summary != null)) {
             throw Refused.because(
@@ -159,7 +165,8 @@ final class RosterCommand implements Callable<Integer> {
                 beside.write(summary, page(program.folder(out)), "");
             }
             ExitCode exit = counts.faults > 0 ? ExitCode.NOT_RIGHT : ExitCode.DONE;
-            return beside.exit(interruption.asked() ? ExitCode.INTERRUPTED : exit).code();
+            return beside.exit(interruption.asked() ? ExitCode.INTERRUPTED : exit)
+                    .code();
         }
     }
 
@@ -230,7 +237,8 @@ final class RosterCommand implements Callable<Integer> {
         try (BufferedReader lines = Files.newBufferedReader(answers, StandardCharsets.UTF_8)) {
             return RosterPage.of(lines, ReportStyle.styleSheet());
         } catch (IOException why) {
-            throw Refused.because("the answers cannot be read again", "The file with the answers is as it was written.");
+            throw Refused.because(
+                    "the answers cannot be read again", "The file with the answers is as it was written.");
         }
     }
 }

@@ -67,7 +67,8 @@ final class EquipmentReader {
     private static final NumberRange TRIP =
             NumberRange.of("price of a trip", "0", "1000000", "", "what the way to a shop and back costs you");
 
-    private static final NumberRange RESERVE = NumberRange.of("reserve", "0", "50", "%", "room to spare of what is weighed");
+    private static final NumberRange RESERVE =
+            NumberRange.of("reserve", "0", "50", "%", "room to spare of what is weighed");
 
     private final Fields fields;
     private final Problems problems;

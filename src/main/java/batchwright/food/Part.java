@@ -87,8 +87,9 @@ public final class Part {
         BigDecimal all = went.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
         List<Ingredient> cooked = new ArrayList<>();
         shares().forEach((food, share) -> {
-            BigDecimal grams =
-                    went.getOrDefault(food, BigDecimal.ZERO).multiply(writtenGrams()).divide(all, MathContext.DECIMAL64);
+            BigDecimal grams = went.getOrDefault(food, BigDecimal.ZERO)
+                    .multiply(writtenGrams())
+                    .divide(all, MathContext.DECIMAL64);
             var weighed = new CookedYield(food, "in the pot", factor, "checked", "weighed", density(food));
             cooked.add(new Ingredient(food, grams, Optional.of(weighed)));
         });

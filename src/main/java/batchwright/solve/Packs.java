@@ -45,8 +45,8 @@ final class Packs {
         for (Seat seat : request.seats()) {
             var wishes = seat.eater().wishes();
             double inOne = menu.dishes(seat).stream()
-                    .flatMapToDouble(
-                            d -> d.parts().stream().mapToDouble(p -> p.mostGrams()
+                    .flatMapToDouble(d -> d.parts().stream()
+                            .mapToDouble(p -> p.mostGrams()
                                     * menu.mostShare(d, p, food)
                                     * request.kitchen().shops().atHand(p).doubleValue()))
                     .sum();

@@ -126,8 +126,8 @@ final class PlanAssembly {
         batches.forEach(b -> b.ingredients().forEach((food, grams) -> cooked.merge(food, grams, BigDecimal::add)));
         PlanRequest request = draft.request();
         Map<Food, BigDecimal> atHand = new LinkedHashMap<>();
-        batches.forEach(b ->
-                b.atHand(request.kitchen().shops()).forEach((food, grams) -> atHand.merge(food, grams, BigDecimal::add)));
+        batches.forEach(b -> b.atHand(request.kitchen().shops())
+                .forEach((food, grams) -> atHand.merge(food, grams, BigDecimal::add)));
         Map<Food, BigDecimal> edible = new LinkedHashMap<>(cooked);
         for (EaterDays eater : eaters) {
             for (Day day : eater.days()) {

@@ -39,7 +39,8 @@ public final class GrowingFile implements Closeable {
                     file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
             if (channel.tryLock() == null) {
                 channel.close();
-                throw new CannotWrite("another program writes to \"" + file + "\"", "Wait for it, or name another file.");
+                throw new CannotWrite(
+                        "another program writes to \"" + file + "\"", "Wait for it, or name another file.");
             }
             channel.truncate(anew ? 0 : wholeLines(channel));
             channel.position(channel.size());

@@ -49,6 +49,11 @@ class BadCommandLinesTest {
         plan lifter-gaining --days five           | --days cannot be "five"                  | from 1 to 28
         plan lifter-gaining --days 99999999999    | --days cannot be "99999999999"           | from 1 to 28
         plan lifter-gaining --dishes 11           | --dishes cannot be "11"                  | from 1 to 10
+        plan lifter-gaining --reserve 51          | --reserve cannot be "51"                 | from 0 to 50
+        plan lifter-gaining --reserve some        | --reserve cannot be "some"               | per cent
+        plan lifter-gaining --cooks 2 --proof p   | --proof goes with one cooking session    | Leave out --cooks
+        check --proof nowhere.proof               | there is no file nowhere.proof           | holds a proof
+        check --proof notes.txt                   | notes.txt is no proof                    | Make the proof again
         plan lifter-gaining --seconds 0           | --seconds cannot be "0"                  | from 1 to 3600
         plan lifter-gaining --date tomorrow       | --date cannot be "tomorrow"              | such as 2026-11-25
         check --date 11/25/2026                   | --date cannot be "11/25/2026"            | year-month-day

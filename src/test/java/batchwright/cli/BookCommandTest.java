@@ -295,7 +295,9 @@ class BookCommandTest {
 
         assertThat(book(filled.formatted("fridge", "2026-11-28")).code()).isZero();
         refused("froze lentil_ragu of lifter-gaining until 2027-11-26", "more than the 365 days");
-        refused("froze 2 lentil_ragu of lifter-gaining", "there is only 1 of lentil_ragu for lifter-gaining left in the");
+        refused(
+                "froze 2 lentil_ragu of lifter-gaining",
+                "there is only 1 of lentil_ragu for lifter-gaining left in the");
         assertThat(book("froze lentil_ragu of lifter-gaining").out())
                 .contains("froze 1 lentil_ragu of lifter-gaining until 2027-01-24");
         refused("thawed lentil_ragu of lifter-gaining until 2026-11-28", "more than the 2 days");

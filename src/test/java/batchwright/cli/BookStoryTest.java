@@ -62,7 +62,8 @@ class BookStoryTest {
         run("2026-11-29", "today");
         run("2026-11-29", "book bought list", 4);
         run("2026-11-29", "book cooked as planned");
-        says("The weight of the full pot says what goes into each container, with new labels; what they now hold is written:");
+        says(
+                "The weight of the full pot says what goes into each container, with new labels; what they now hold is written:");
         JsonNode kept = Shape.parse(Files.readString(here.resolve("profiles/plans/2026-11-29.json")));
         String dish = kept.get("batches").get(0).get("dish").asText();
         Cli.Result pot = run(

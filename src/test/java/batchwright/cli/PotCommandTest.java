@@ -42,12 +42,7 @@ class PotCommandTest {
                     "fills": [ %s, %s ] } ],
                   "shopping": [] }
                 """.formatted(
-                        DAY,
-                        DAY,
-                        foods,
-                        swaps,
-                        FILL.formatted("lifter-gaining", 100),
-                        FILL.formatted("desk-cutting", 0)));
+                DAY, DAY, foods, swaps, FILL.formatted("lifter-gaining", 100), FILL.formatted("desk-cutting", 0)));
     }
 
     private static final String CHICKPEAS = "{ \"food\": \"chickpeas\", \"grams\": 300 }";
@@ -112,7 +107,8 @@ class PotCommandTest {
 
         JsonNode pot = pot("--label-pdf", "labels.pdf", "--labels", "a4-2x4");
 
-        String kcal = Long.toString(Math.round(pot.get("fills").get(1).get("energy_kcal").asDouble() / 10) * 10);
+        String kcal = Long.toString(
+                Math.round(pot.get("fills").get(1).get("energy_kcal").asDouble() / 10) * 10);
         try (var pdf = Loader.loadPDF(here.resolve("labels.pdf").toFile())) {
             String text = new PDFTextStripper().getText(pdf).replace('\u00a0', ' ');
             assertThat(text).contains("Lifter, gaining", "Tagine 375 g, couscous", "in all", "2 of 2", kcal + " kcal");
@@ -124,8 +120,7 @@ class PotCommandTest {
     void a_dish_that_was_written_anew_is_refused() throws IOException {
         keep(BY_CANOLA, CANOLA + ", { \"food\": \"white_rice\", \"grams\": 40 }");
 
-        Cli.Result result = Cli.in(here)
-                .run("book filled chickpea_tagine --pot-with-lid 3.4kg --pot 1.9kg".split(" "));
+        Cli.Result result = Cli.in(here).run("book filled chickpea_tagine --pot-with-lid 3.4kg --pot 1.9kg".split(" "));
 
         assertThat(result.code()).isEqualTo(2);
         assertThat(result.err()).contains("with foods that its file does not have any more");

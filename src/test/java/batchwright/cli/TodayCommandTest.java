@@ -61,7 +61,10 @@ class TodayCommandTest {
         assertThat(today())
                 .contains("day 1 of 2 of the plan of Wed 25 Nov")
                 .contains("Eat: lifter-gaining: 2 x lentil_ragu + 1 medium banana (118 g); 1500 kcal.")
-                .contains("Cook: lentil_ragu.", "Freeze: 2 x lentil_ragu.", "Thaw tonight: 2 x lentil_ragu for lifter-gaining.")
+                .contains(
+                        "Cook: lentil_ragu.",
+                        "Freeze: 2 x lentil_ragu.",
+                        "Thaw tonight: 2 x lentil_ragu for lifter-gaining.")
                 .contains("Tomorrow: lifter-gaining: 2 x lentil_ragu (frozen); 1400 kcal.");
     }
 
@@ -142,15 +145,17 @@ class TodayCommandTest {
 
     @Test
     void a_list_is_bought_before_the_cooking_day() {
-        assertThat(Cli.in(here).run("book bought list --on 2026-11-24".split(" ")).out())
+        assertThat(Cli.in(here)
+                        .run("book bought list --on 2026-11-24".split(" "))
+                        .out())
                 .contains("2026-11-24 bought 907 g white_rice");
         for (String day : List.of("2026-11-24", "2026-11-25")) {
-            assertThat(Cli.in(here)
-                            .run("book", "bought", "list", "--on", day)
-                            .err())
+            assertThat(Cli.in(here).run("book", "bought", "list", "--on", day).err())
                     .contains("was written before, line");
         }
-        assertThat(Cli.in(here).run("book bought list --on 2026-11-20".split(" ")).err())
+        assertThat(Cli.in(here)
+                        .run("book bought list --on 2026-11-20".split(" "))
+                        .err())
                 .contains("no plan was kept that holds 2026-11-20");
     }
 
@@ -169,7 +174,8 @@ class TodayCommandTest {
     void containers_past_their_day_are_thrown_away() {
         book("filled 1 chickpea_tagine for lifter-gaining in fridge until 2026-11-24 --on 2026-11-21 --sure");
 
-        assertThat(flat(today())).contains("Throw away, past its day: 1 x chickpea_tagine for lifter-gaining in the fridge.");
+        assertThat(flat(today()))
+                .contains("Throw away, past its day: 1 x chickpea_tagine for lifter-gaining in the fridge.");
     }
 
     @Test

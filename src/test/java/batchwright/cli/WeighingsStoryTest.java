@@ -81,7 +81,8 @@ class WeighingsStoryTest {
         Cli.Result typed = run(today, "book", "adopted", EATER, "3150", "kcal");
         assertThat(typed.code()).isEqualTo(2);
         assertThat(typed.err()).contains("the step that is offered to desk-cutting is to", "--sure");
-        assertThat(run(today, "book", "adopted", "lifter-gaining", "3150", "kcal").err())
+        assertThat(run(today, "book", "adopted", "lifter-gaining", "3150", "kcal")
+                        .err())
                 .contains("nothing in the book says that lifter-gaining needs another target");
 
         assertThat(run(today, "needs", EATER, "--adopt").code()).isZero();

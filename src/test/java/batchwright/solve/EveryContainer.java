@@ -115,7 +115,9 @@ final class EveryContainer {
             // Throws when the share is no whole number of parts.
             BigDecimal parts =
                     i.amount().multiply(PARTS).multiply(BigDecimal.valueOf(raw)).divide(whole);
-            used[foods.indexOf(i.food())] += parts.longValueExact();
+            BigDecimal room =
+                    part.pieces() ? BigDecimal.ZERO : request.kitchen().shops().reserve();
+            used[foods.indexOf(i.food())] += parts.add(parts.multiply(room)).longValueExact();
             holds[0] += of(i.food(), Nutrient.ENERGY, parts);
             holds[1] += of(i.food(), Nutrient.PROTEIN, parts);
             holds[2] += of(i.food(), Nutrient.FAT, parts);

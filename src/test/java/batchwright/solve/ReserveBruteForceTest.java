@@ -36,7 +36,8 @@ class ReserveBruteForceTest {
 
         assertThat(Outcome.of(result)).isEqualTo(Outcome.of(BruteForce.leastCost(request)));
         result.best()
-                .ifPresent(plan -> assertThat(Audit.of(request, plan).failures()).isEmpty());
+                .ifPresent(
+                        plan -> assertThat(Audit.of(request, plan).failures()).isEmpty());
     }
 
     @ParameterizedTest(name = "seed {0}")
@@ -58,8 +59,10 @@ class ReserveBruteForceTest {
                     PlanRequest request = RandomProblems.of(seed);
                     PlanResult without = new BatchPlanner().plan(request);
                     PlanResult with = new BatchPlanner().plan(with(request, seed));
-                    with.best().ifPresent(plan -> assertThat(plan.cost())
-                            .isGreaterThanOrEqualTo(without.best().orElseThrow().cost()));
+                    with.best()
+                            .ifPresent(plan -> assertThat(plan.cost())
+                                    .isGreaterThanOrEqualTo(
+                                            without.best().orElseThrow().cost()));
                     return !Outcome.of(with).equals(Outcome.of(without));
                 })
                 .count();

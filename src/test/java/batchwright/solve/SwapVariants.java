@@ -78,7 +78,7 @@ public final class SwapVariants {
     }
 
     /** The least cost over all kitchens in which each dish is written as one of its variants. */
-    static OptionalLong leastCost(PlanRequest request) {
+    public static OptionalLong leastCost(PlanRequest request) {
         List<Map<String, Dish>> kitchens = List.of(new LinkedHashMap<>());
         for (Dish dish : request.kitchen().dishes().values()) {
             List<Dish> ways = new ArrayList<>(List.of(dish));

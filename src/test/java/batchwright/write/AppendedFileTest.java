@@ -67,7 +67,8 @@ class AppendedFileTest {
     void lines_are_taken_out_only_on_request() throws Exception {
         file().append(text -> List.of("one", "two", "three"));
 
-        assertThat(file().takeOut(line -> line.startsWith("t") ? Optional.empty() : Optional.of(line))).isEqualTo(2);
+        assertThat(file().takeOut(line -> line.startsWith("t") ? Optional.empty() : Optional.of(line)))
+                .isEqualTo(2);
 
         assertThat(text()).isEqualTo(HEAD + "one\n");
     }

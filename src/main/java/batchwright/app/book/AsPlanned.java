@@ -3,13 +3,13 @@ package batchwright.app.book;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
 import batchwright.book.Book;
+import batchwright.book.BoxKeeping;
 import batchwright.book.BoxesLeft;
 import batchwright.book.Entry;
 import batchwright.book.Event;
 import batchwright.book.Event.Boxes;
 import batchwright.book.Event.Place;
 import batchwright.book.Event.Weight;
-import batchwright.book.BoxKeeping;
 import batchwright.book.KeptPlan;
 import batchwright.book.KeptPlan.EatersDay;
 import batchwright.book.KeptPlan.KeptBatch;
@@ -83,11 +83,12 @@ final class AsPlanned {
         boolean bought = events.stream().anyMatch(Event.Bought.class::isInstance);
         return IntStream.rangeClosed(0, bought ? WrittenBefore.DAYS_AHEAD : 0)
                 .mapToObj(day::plusDays)
-                .flatMap(date -> workspace
-                        .keptPlans()
-                        .on(date)
-                        .flatMap(plan -> WrittenBefore.of(plan, date, events, book))
-                        .stream())
+                .flatMap(date ->
+                        workspace
+                                .keptPlans()
+                                .on(date)
+                                .flatMap(plan -> WrittenBefore.of(plan, date, events, book))
+                                .stream())
                 .findFirst();
     }
 
@@ -162,8 +163,7 @@ final class AsPlanned {
                 List<BoxesLeft.Lot> boxes = left.of(mine.eater()).stream()
                         .filter(lot -> !lot.until().isBefore(day))
                         .toList();
-                eaters.putIfAbsent(
-                        mine.eater(), new PlanByBook(kitchen, day, plans, book, mine.eater(), boxes));
+                eaters.putIfAbsent(mine.eater(), new PlanByBook(kitchen, day, plans, book, mine.eater(), boxes));
             });
         }
         List<Event> events = new DueToday(plans, book, day)
@@ -249,10 +249,11 @@ final class AsPlanned {
         Optional<List<Event>> known = Optional.empty();
         for (int ahead = 0; ahead <= WrittenBefore.DAYS_AHEAD; ahead++) {
             LocalDate date = day.plusDays(ahead);
-            Optional<KeptPlan> plan = plans.on(date)
-                    .filter(p -> date.equals(day) || date.equals(p.date(p.sessionOf(p.dayOf(date)))));
+            Optional<KeptPlan> plan =
+                    plans.on(date).filter(p -> date.equals(day) || date.equals(p.date(p.sessionOf(p.dayOf(date)))));
             if (plan.isPresent()) {
-                List<Event> list = list(plan.get(), plan.get().sessionOf(plan.get().dayOf(date)));
+                List<Event> list =
+                        list(plan.get(), plan.get().sessionOf(plan.get().dayOf(date)));
                 if (WrittenBefore.of(plan.get(), date, list, book).isEmpty()) {
                     return list;
                 }
@@ -266,15 +267,7 @@ final class AsPlanned {
         List<Event> events = new ArrayList<>();
         for (KeptPurchase line : plan.shopping()) {
             if (session == line.day()) {
-                events.add(new Event.Bought(
-                        line.packs(),
-                        line.grams().stripTrailingZeros().scale() < 0
-                                ? line.grams().setScale(0)
-                                : line.grams(),
-                        line.food(),
-                        Optional.of(BigDecimal.valueOf(
-                                line.costMinor(), kitchen.currency().digits())),
-                        Optional.empty()));
+                events.add(line.bought(kitchen.currency().digits()));
             }
         }
         return events;

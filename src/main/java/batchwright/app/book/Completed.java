@@ -2,10 +2,10 @@ package batchwright.app.book;
 
 import batchwright.answer.Thawing;
 import batchwright.book.Book;
+import batchwright.book.BoxKeeping;
 import batchwright.book.BoxesLeft;
 import batchwright.book.Event;
 import batchwright.book.Event.Place;
-import batchwright.book.BoxKeeping;
 import batchwright.book.KeptPlan;
 import batchwright.book.KeptPlans;
 import batchwright.food.Food;

@@ -34,8 +34,7 @@ record DueToday(KeptPlans plans, Book book, LocalDate day) {
                 .ifPresent(p -> p.batches().stream()
                         .filter(batch -> p.date(batch.day()).equals(day))
                         .forEach(batch -> cooking(p, batch, due)));
-        thawing(eaters)
-                .forEach(thaw -> due.add(Due.boxes(Due.Kind.THAW, thaw, Place.FREEZER)));
+        thawing(eaters).forEach(thaw -> due.add(Due.boxes(Due.Kind.THAW, thaw, Place.FREEZER)));
         boxes.stream()
                 .filter(lot -> lot.until().isBefore(day))
                 .forEach(lot -> due.add(Due.boxes(Due.Kind.PAST, lot.boxes(), lot.place())));
@@ -97,7 +96,9 @@ record DueToday(KeptPlans plans, Book book, LocalDate day) {
         return book.on(day)
                 .mapToInt(entry -> {
                     if (entry.event() instanceof Event.Filled filled && filled.place() == Place.FREEZER) {
-                        return filled.boxes().dish().equals(dish) ? filled.boxes().count() : 0;
+                        return filled.boxes().dish().equals(dish)
+                                ? filled.boxes().count()
+                                : 0;
                     } else if (entry.event() instanceof Event.Moved moved && moved.to() == Place.FREEZER) {
                         return moved.boxes().dish().equals(dish) ? moved.boxes().count() : 0;
                     }

@@ -44,8 +44,7 @@ record FilledFromPot(Workspace workspace, Kitchen kitchen, KeptPlan plan, KeptBa
                 boxes.addAll(boxes(eater, eaters.indexOf(eater) + 1, fill));
             }
         }
-        return new PotLabels(
-                new Batch(dish, List.copyOf(fills.values())), plan.date(batch.day()), batch.day(), boxes);
+        return new PotLabels(new Batch(dish, List.copyOf(fills.values())), plan.date(batch.day()), batch.day(), boxes);
     }
 
     private List<Box> boxes(String id, int eaterNumber, Fill fill) {
@@ -79,8 +78,9 @@ record FilledFromPot(Workspace workspace, Kitchen kitchen, KeptPlan plan, KeptBa
                         .map(s -> new Portion(asCooked, raw(s, asCooked)))
                         .orElse(new Portion(part, raw(kept, part))))
                 .toList();
-        Optional<Eater> eater =
-                kept.eater().flatMap(id -> workspace.source().eater(id, Optional.of(kitchen)).value());
+        Optional<Eater> eater = kept.eater()
+                .flatMap(
+                        id -> workspace.source().eater(id, Optional.of(kitchen)).value());
         return new Fill(eater, kept.containers(), portions);
     }
 

@@ -2,8 +2,10 @@ package batchwright.app.book;
 
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
+import batchwright.book.Entry;
 import batchwright.files.book.BookReader;
 import batchwright.files.disk.FolderFiles;
+import batchwright.report.plan.KeptPlanJson;
 import batchwright.write.CannotWrite;
 import batchwright.write.NewFile;
 import java.nio.file.Path;
@@ -16,6 +18,7 @@ public final class KeepPlan {
 
     private final FolderFiles folder;
     private final List<String> there;
+    private final int bookLine;
 
     /** @throws Refused when there is no kitchen that may be written into */
     public KeepPlan(Workspace workspace) {
@@ -29,6 +32,7 @@ public final class KeepPlan {
         this.there = workspace.value(workspace.source().keptPlans()).stream()
                 .map(file -> file.path().substring(file.path().lastIndexOf('/') + 1))
                 .toList();
+        this.bookLine = workspace.on(LocalDate.MAX).book().last().map(Entry::line).orElse(0);
     }
 
     /**
@@ -50,7 +54,7 @@ public final class KeepPlan {
      */
     public String keep(LocalDate cookingDay, String json) {
         try {
-            new NewFile(file(cookingDay)).write(json);
+            new NewFile(file(cookingDay)).write(KeptPlanJson.withBookLine(json, bookLine));
             return folder.shown(path(cookingDay));
         } catch (CannotWrite cannot) {
             throw Refused.because(cannot.wrong(), cannot.cure());

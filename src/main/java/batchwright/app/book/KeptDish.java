@@ -37,9 +37,11 @@ record KeptDish(Kitchen kitchen) {
     private Optional<Dish> cooked(KeptBatch batch, Dish written) {
         List<Swap> swaps = batch.swaps().stream()
                 .filter(swap -> kitchen.foods().containsKey(swap.food()))
-                .map(swap -> new Swap(
-                        kitchen.foods().get(swap.food()), swap.by().map(kitchen.foods()::get)))
+                .map(swap ->
+                        new Swap(kitchen.foods().get(swap.food()), swap.by().map(kitchen.foods()::get)))
                 .toList();
-        return batch.swaps().isEmpty() ? Optional.of(written) : Variant.of(written, swaps).map(Variant::dish);
+        return batch.swaps().isEmpty()
+                ? Optional.of(written)
+                : Variant.of(written, swaps).map(Variant::dish);
     }
 }

@@ -79,7 +79,8 @@ public final class OneEatersLines {
                     "Nothing was taken away. Copy it out first; then say that you are sure.");
         }
         try {
-            new AppendedFile(folder.path(BookReader.PATH), BookReader.HEAD, BookReader.TORN).takeOut(new OthersPart(eater)::of);
+            new AppendedFile(folder.path(BookReader.PATH), BookReader.HEAD, BookReader.TORN)
+                    .takeOut(new OthersPart(eater)::of);
             for (String path : plans) {
                 UserFile.takeAway(folder.path(path));
             }

@@ -53,7 +53,8 @@ final class PlanByBook {
         for (LocalDate date = today; date.isBefore(today.plusDays(MOST_DAYS)); date = date.plusDays(1)) {
             LocalDate day = date;
             plans.on(day, eater)
-                    .ifPresent(plan -> plan.on(day, eater).ifPresent(planned -> days.put(day, serve(plan, day, planned))));
+                    .ifPresent(plan ->
+                            plan.on(day, eater).ifPresent(planned -> days.put(day, serve(plan, day, planned))));
         }
     }
 
@@ -199,7 +200,8 @@ final class PlanByBook {
                         ? ate.food().grams()
                         : BigDecimal.ZERO)
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
-        return eaten.signum() > 0 && eaten.multiply(BigDecimal.TEN).compareTo(snack.grams().multiply(NINE)) >= 0;
+        return eaten.signum() > 0
+                && eaten.multiply(BigDecimal.TEN).compareTo(snack.grams().multiply(NINE)) >= 0;
     }
 
     private static BigDecimal times(BigDecimal each, int count) {

@@ -71,27 +71,18 @@ public final class TodayInKitchen {
         List<LocalDate> dates = List.of(day, day.plusDays(1), day.plusDays(2));
         dates.forEach(date -> plans.on(date).ifPresent(plan -> plan.on(date).forEach(mine -> ids.add(mine.eater()))));
         boxes.forEach(lot -> ids.add(lot.boxes().eater()));
-        return ids.stream()
-                .map(this::eater)
-                .toList();
+        return ids.stream().map(this::eater).toList();
     }
 
     private ForEater eater(String id) {
         PlanByBook plan = byBook.computeIfAbsent(id, this::byBook);
         return new ForEater(
-                id,
-                plan.on(day),
-                plan.on(day.plusDays(1)),
-                eaten(id),
-                plan.over(),
-                plan.lackingAfter(day.plusDays(1)));
+                id, plan.on(day), plan.on(day.plusDays(1)), eaten(id), plan.over(), plan.lackingAfter(day.plusDays(1)));
     }
 
     private PlanByBook byBook(String eater) {
         List<BoxesLeft.Lot> mine = boxes.stream()
-                .filter(lot -> lot.boxes().eater().equals(eater)
-                        && !lot.until().isBefore(day)
-                        && isOffered(lot))
+                .filter(lot -> lot.boxes().eater().equals(eater) && !lot.until().isBefore(day) && isOffered(lot))
                 .toList();
         return new PlanByBook(kitchen, day, plans, book, eater, mine);
     }

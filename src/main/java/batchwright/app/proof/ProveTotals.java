@@ -71,7 +71,6 @@ public final class ProveTotals {
         done.add(sets.part());
     }
 
-
     /** Smaller ones that hold all that may be cooked of these; empty when time is over. */
     private Optional<List<ProvenSets>> split(ProvenSets sets) {
         try {

@@ -155,7 +155,10 @@ public final class AnswerRoster {
                 .flatMap(all -> all.all(Event.Weighed.class)
                         .filter(of -> of.event().eater().equals(eater.id()))
                         .reduce((earlier, later) -> later))
-                .map(of -> new LastWeighed(of.day(), of.event().kg(), BigDecimal.valueOf(eater.body().weight().kg())));
+                .map(of -> new LastWeighed(
+                        of.day(),
+                        of.event().kg(),
+                        BigDecimal.valueOf(eater.body().weight().kg())));
     }
 
     /** What the lines of a pot ask for: said in one of them, or alike in several. */

@@ -46,7 +46,9 @@ record ClientEater(Workspace workspace, Kitchen kitchen, Set<String> ofPlan) {
         if (!answers.missing().isEmpty()) {
             throw Refused.because(
                     "the line does not say "
-                            + answers.missing().stream().map(question -> question.key()).collect(Collectors.joining(", ")),
+                            + answers.missing().stream()
+                                    .map(question -> question.key())
+                                    .collect(Collectors.joining(", ")),
                     "Fill these columns, or name a profile.");
         }
         String id = Ids.isEater(client.id()) ? client.id() : "client-" + client.line();

@@ -1,8 +1,8 @@
 package batchwright.app.roster;
 
+import batchwright.answer.roster.Client;
 import batchwright.files.table.CsvLines;
 import batchwright.files.value.Problems;
-import batchwright.answer.roster.Client;
 import batchwright.report.roster.ClientJson;
 import batchwright.text.SourceFile;
 import batchwright.text.Written;

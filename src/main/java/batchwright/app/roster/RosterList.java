@@ -1,10 +1,10 @@
 package batchwright.app.roster;
 
+import batchwright.answer.roster.Client;
 import batchwright.app.Refused;
 import batchwright.files.disk.DataFiles;
 import batchwright.files.disk.FolderFiles;
 import batchwright.files.disk.Found;
-import batchwright.answer.roster.Client;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -50,7 +50,8 @@ public final class RosterList {
 
     private static String profiles(Path here, String folder) {
         Found<List<DataFiles.Entry>> found = new FolderFiles(here).list(folder);
-        String lines = found.match(List::<DataFiles.Entry>of, entries -> entries, problem -> {
+        String lines = found
+                .match(List::<DataFiles.Entry>of, entries -> entries, problem -> {
                     throw Refused.by(List.of(problem));
                 })
                 .stream()

@@ -46,8 +46,7 @@ final class CookedWays {
     }
 
     private static boolean isPossible(PlanRequest request, Way way) {
-        return canBeHad(request.kitchen(), way)
-                && request.seats().stream().anyMatch(seat -> isFor(seat, way));
+        return canBeHad(request.kitchen(), way) && request.seats().stream().anyMatch(seat -> isFor(seat, way));
     }
 
     private static List<Way> ways(Dish dish) {
@@ -94,13 +93,12 @@ final class CookedWays {
         Wishes wishes = seat.eater().wishes();
         Meals meals = wishes.meals();
         int containers = wishes.containersADay();
-        int forItsMeal =
-                switch (dish.kind()) {
-                    case BREAKFAST -> meals.mostBreakfasts();
-                    case LUNCH -> meals.mostLunches(containers);
-                    case DINNER -> meals.mostDinners(containers);
-                    case MAIN -> containers;
-                };
+        int forItsMeal = switch (dish.kind()) {
+            case BREAKFAST -> meals.mostBreakfasts();
+            case LUNCH -> meals.mostLunches(containers);
+            case DINNER -> meals.mostDinners(containers);
+            case MAIN -> containers;
+        };
         return Math.min(Math.min(meals.sameDishADay(), containers), forItsMeal);
     }
 

@@ -41,7 +41,9 @@ final class DishRows {
         ProofModel.Sum again = model.new Sum();
         for (String dish : totals.ways().dishes()) {
             all.plus(model.column("cook." + dish), 1);
-            if (request.variety().lastTime().contains(totals.ways().of(dish).get(0).dish())) {
+            if (request.variety()
+                    .lastTime()
+                    .contains(totals.ways().of(dish).get(0).dish())) {
                 again.plus(model.column("cook." + dish), 1);
             }
         }

@@ -47,7 +47,8 @@ final class DishSetCover {
             possible.retainAll(in);
         }
         List<PlanProof.Part> near = parts.stream()
-                .filter(part -> possible.containsAll(part.with()) && part.among().containsAll(in))
+                .filter(part ->
+                        possible.containsAll(part.with()) && part.among().containsAll(in))
                 .toList();
         for (PlanProof.Part part : near) {
             if (in.containsAll(part.with()) && part.among().containsAll(possible)) {

@@ -120,11 +120,26 @@ final class EaterRows {
         int dinners = meals.mostDinners(all);
         int least = meals.lunches().least() + meals.dinners().least();
         meals(seat, "containers_a_day." + name, EnumSet.allOf(Kind.class), all, all);
-        meals(seat, "breakfasts." + name, Set.of(Kind.BREAKFAST), meals.breakfasts().least(), meals.mostBreakfasts());
+        meals(
+                seat,
+                "breakfasts." + name,
+                Set.of(Kind.BREAKFAST),
+                meals.breakfasts().least(),
+                meals.mostBreakfasts());
         meals(seat, "lunches." + name, Set.of(Kind.LUNCH), 0, lunches);
         meals(seat, "dinners." + name, Set.of(Kind.DINNER), 0, dinners);
-        meals(seat, "for_lunch." + name, Set.of(Kind.LUNCH, Kind.MAIN), meals.lunches().least(), all);
-        meals(seat, "for_dinner." + name, Set.of(Kind.DINNER, Kind.MAIN), meals.dinners().least(), all);
+        meals(
+                seat,
+                "for_lunch." + name,
+                Set.of(Kind.LUNCH, Kind.MAIN),
+                meals.lunches().least(),
+                all);
+        meals(
+                seat,
+                "for_dinner." + name,
+                Set.of(Kind.DINNER, Kind.MAIN),
+                meals.dinners().least(),
+                all);
         meals(seat, "not_breakfast." + name, Set.of(Kind.LUNCH, Kind.DINNER, Kind.MAIN), least, lunches + dinners);
     }
 
@@ -205,8 +220,6 @@ final class EaterRows {
 
     /** What one counts of a day's most of it; nothing where none is allowed. */
     private static BigDecimal share(int most) {
-        return most == 0
-                ? BigDecimal.ZERO
-                : BigDecimal.ONE.divide(BigDecimal.valueOf(most), MathContext.DECIMAL128);
+        return most == 0 ? BigDecimal.ZERO : BigDecimal.ONE.divide(BigDecimal.valueOf(most), MathContext.DECIMAL128);
     }
 }

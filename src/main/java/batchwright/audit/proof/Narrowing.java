@@ -33,8 +33,11 @@ final class Narrowing {
         coefficients = new long[rows.size()][];
         least = new long[rows.size()];
         for (int i = 0; i < rows.size(); i++) {
-            columns[i] = rows.get(i).columns().stream().mapToInt(Integer::intValue).toArray();
-            coefficients[i] = rows.get(i).coefficients().stream().mapToLong(Long::longValue).toArray();
+            columns[i] =
+                    rows.get(i).columns().stream().mapToInt(Integer::intValue).toArray();
+            coefficients[i] = rows.get(i).coefficients().stream()
+                    .mapToLong(Long::longValue)
+                    .toArray();
             least[i] = rows.get(i).least();
             for (int j : columns[i]) {
                 rowsOf.get(j).add(i);

@@ -19,12 +19,11 @@ final class PerGram {
 
     /** In the nutrient's unit. */
     static BigDecimal of(Part part, Nutrient nutrient) {
-        BigDecimal written =
-                switch (nutrient) {
-                    case COOKED_WEIGHT -> cooked(part);
-                    case VOLUME -> loose(part).max(cooked(part).divide(STEW_G_PER_ML, DIGITS));
-                    default -> inMix(part, nutrient).subtract(pouredOff(part, nutrient));
-                };
+        BigDecimal written = switch (nutrient) {
+            case COOKED_WEIGHT -> cooked(part);
+            case VOLUME -> loose(part).max(cooked(part).divide(STEW_G_PER_ML, DIGITS));
+            default -> inMix(part, nutrient).subtract(pouredOff(part, nutrient));
+        };
         return written.divide(whole(part), DIGITS);
     }
 
@@ -62,7 +61,12 @@ final class PerGram {
     }
 
     private static BigDecimal inIngredient(Ingredient ingredient, Nutrient nutrient) {
-        return ingredient.food().per100g().get(nutrient).multiply(ingredient.amount()).movePointLeft(2);
+        return ingredient
+                .food()
+                .per100g()
+                .get(nutrient)
+                .multiply(ingredient.amount())
+                .movePointLeft(2);
     }
 
     private static BigDecimal pouredOff(Part part, Nutrient nutrient) {

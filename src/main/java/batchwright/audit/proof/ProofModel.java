@@ -172,8 +172,8 @@ public final class ProofModel {
             sum = sum.add(entry.getValue().multiply(BigDecimal.valueOf(row.least())));
             for (int k = 0; k < row.columns().size(); k++) {
                 int j = row.columns().get(k);
-                reduced[j] = reduced[j].subtract(
-                        entry.getValue().multiply(BigDecimal.valueOf(row.coefficients().get(k))));
+                reduced[j] = reduced[j].subtract(entry.getValue()
+                        .multiply(BigDecimal.valueOf(row.coefficients().get(k))));
             }
         }
         for (int j = 0; j < reduced.length; j++) {

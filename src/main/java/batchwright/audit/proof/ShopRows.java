@@ -53,7 +53,10 @@ final class ShopRows {
         }
         for (Seat seat : request.seats()) {
             totals.snacks(seat).forEach(measure -> foods.add(measure.food()));
-            seat.eater().wishes().always().forEach(always -> foods.add(always.measure().food()));
+            seat.eater()
+                    .wishes()
+                    .always()
+                    .forEach(always -> foods.add(always.measure().food()));
         }
         foods.forEach(this::add);
         trips();
@@ -92,7 +95,13 @@ final class ShopRows {
         cover("stock." + food.id(), food, all, always, most, home);
         if (users.size() > 1) {
             for (int u = 0; u < users.size(); u++) {
-                cover("stock." + food.id() + "." + (u + 1), food, users.get(u).takes(), BigDecimal.ZERO, users.get(u).most(), home);
+                cover(
+                        "stock." + food.id() + "." + (u + 1),
+                        food,
+                        users.get(u).takes(),
+                        BigDecimal.ZERO,
+                        users.get(u).most(),
+                        home);
             }
         }
         if (lasting.compareTo(home) < 0) {
@@ -232,7 +241,8 @@ final class ShopRows {
         int number = 0;
         for (List<Integer> columns : bought.values()) {
             number++;
-            int trip = model.column("trip." + number, 0, 1, true, kitchen.shops().trip().minor());
+            int trip = model.column(
+                    "trip." + number, 0, 1, true, kitchen.shops().trip().minor());
             for (int column : columns) {
                 ProofModel.Variable packs = model.columns().get(column);
                 model.new Sum().plus(column, 1).plus(trip, -packs.most()).atMost("trip." + packs.name(), 0);

@@ -135,10 +135,13 @@ public final class TotalsOfDishes {
     /** Measures that the files offer to the eater as snacks. */
     List<Measure> snacks(Seat seat) {
         List<Measure> offered = new ArrayList<>();
-        request.kitchen().measures().values().forEach(all -> all.stream()
-                .filter(measure ->
-                        measure.snackMost() > 0 && seat.eater().wishes().offersAsSnack(measure.food()))
-                .forEach(offered::add));
+        request.kitchen()
+                .measures()
+                .values()
+                .forEach(all -> all.stream()
+                        .filter(measure ->
+                                measure.snackMost() > 0 && seat.eater().wishes().offersAsSnack(measure.food()))
+                        .forEach(offered::add));
         return offered;
     }
 

@@ -40,10 +40,10 @@ public final class PlanColumns implements AnswerRoster.Asks {
     public PlanQuestion question(List<String> eaters, Map<String, String> said) {
         int days = whole(said, DAYS, PlanRequest.USUAL_DAYS, PlanRequest.MOST_DAYS, "days");
         int cooks = whole(said, COOKS, 1, Math.min(days, Cooking.MOST_SESSIONS), "cooking sessions");
-        DishNumber dishes = new Given(DISHES, said.getOrDefault(DISHES, "" + PlanRequest.USUAL_MOST_DISHES))
-                .dishes(MOST_DISHES);
-        var wanted = new DishesWanted(
-                names(said, COOK), names(said, WITH), names(said, WITHOUT), names(said, LAST_TIME));
+        DishNumber dishes =
+                new Given(DISHES, said.getOrDefault(DISHES, "" + PlanRequest.USUAL_MOST_DISHES)).dishes(MOST_DISHES);
+        var wanted =
+                new DishesWanted(names(said, COOK), names(said, WITH), names(said, WITHOUT), names(said, LAST_TIME));
         return new PlanQuestion(
                 eaters,
                 days,

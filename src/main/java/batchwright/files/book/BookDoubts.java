@@ -58,10 +58,12 @@ public final class BookDoubts {
                 .forEach(s -> doubts.add(Problem.warning(
                         s.entry().at(), s.says(), "was it eaten before, or is a line about filling missing?")));
         boxes.notToFreeze()
-                .forEach(s -> doubts.add(Problem.warning(
-                        s.entry().at(),
-                        s.says(),
-                        "never freeze it: eat it within its day or throw it away; what was cooked again is filled anew")));
+                .forEach(
+                        s -> doubts.add(
+                                Problem.warning(
+                                        s.entry().at(),
+                                        s.says(),
+                                        "never freeze it: eat it within its day or throw it away; what was cooked again is filled anew")));
         FoodStock.of(book, before.pantry(), before.foods())
                 .shortfalls()
                 .forEach(s -> doubts.add(Problem.warning(

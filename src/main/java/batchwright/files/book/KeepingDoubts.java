@@ -1,12 +1,12 @@
 package batchwright.files.book;
 
 import batchwright.book.Book;
+import batchwright.book.BoxKeeping;
 import batchwright.book.Entry;
 import batchwright.book.Event.Bought;
 import batchwright.book.Event.Filled;
 import batchwright.book.Event.Moved;
 import batchwright.book.Event.Place;
-import batchwright.book.BoxKeeping;
 import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.text.Problem;
@@ -88,7 +88,9 @@ final class KeepingDoubts {
     private void notAfter(Entry entry, LocalDate until, LocalDate last, String days) {
         if (until.isAfter(last)) {
             doubts.add(Problem.warning(
-                    entry.at(), "until %s is more than %s".formatted(until, days), "until %s at the latest".formatted(last)));
+                    entry.at(),
+                    "until %s is more than %s".formatted(until, days),
+                    "until %s at the latest".formatted(last)));
         }
     }
 }

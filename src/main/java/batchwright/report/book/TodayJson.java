@@ -88,11 +88,11 @@ public final class TodayJson {
                 .put("from", box.frozen() ? "freezer" : "fridge"));
         ArrayNode snacks = node.putArray("snacks");
         eaten.forEach(snack -> snacks.addObject()
-                        .put("food", snack.food())
-                        .put("measure", snack.measure())
-                        .put("count", snack.count())
-                        .put("grams", snack.grams())
-                        .put("always", snack.always()));
+                .put("food", snack.food())
+                .put("measure", snack.measure())
+                .put("count", snack.count())
+                .put("grams", snack.grams())
+                .put("always", snack.always()));
         node.put("energy_kcal", kcal);
     }
 

@@ -117,7 +117,8 @@ public final class TodayText {
                 .filter(day -> !eater.eaten().closed() && !day.lacking().isEmpty())
                 .map(day -> gap(eater, day))
                 .filter(kcal -> kcal.compareTo(NO_GAP) > 0);
-        return gap.map(kcal -> ". For today: " + commands.line("snack %s --for %s".formatted(Show.whole(kcal), eater.eater())))
+        return gap.map(kcal ->
+                        ". For today: " + commands.line("snack %s --for %s".formatted(Show.whole(kcal), eater.eater())))
                 .orElse("");
     }
 

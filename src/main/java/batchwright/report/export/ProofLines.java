@@ -100,7 +100,8 @@ public final class ProofLines {
                 Json.read(lines.get(0)).filter(h -> h.path("schema").asText().equals("batchwright." + SCHEMA));
         List<Part> parts = new ArrayList<>();
         for (String line : lines.subList(1, lines.size())) {
-            Optional<Part> part = line.isBlank() ? Optional.empty() : Json.read(line).flatMap(ProofLines::part);
+            Optional<Part> part =
+                    line.isBlank() ? Optional.empty() : Json.read(line).flatMap(ProofLines::part);
             part.ifPresent(parts::add);
             if (part.isEmpty() && !line.isBlank()) {
                 return Optional.empty();

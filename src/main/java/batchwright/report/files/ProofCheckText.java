@@ -25,7 +25,8 @@ public final class ProofCheckText {
     public static String of(ProofFile file, ProofCheck.Verdict verdict, Currency currency, int width) {
         var page = new Page(width);
         if (!verdict.holds()) {
-            page.paragraph("", "  ", "The proof does not hold: " + verdict.wrong().orElseThrow() + ".");
+            page.paragraph(
+                    "", "  ", "The proof does not hold: " + verdict.wrong().orElseThrow() + ".");
             page.paragraph(
                     "",
                     "  ",
@@ -55,7 +56,8 @@ public final class ProofCheckText {
 
     private static String asked(ProofFile file) {
         return String.join(", ", file.asked().eaters()) + ", "
-                + Show.count(file.asked().days(), "day", "days") + " from " + file.asked().day();
+                + Show.count(file.asked().days(), "day", "days") + " from "
+                + file.asked().day();
     }
 
     private static String money(long minor, Currency currency) {

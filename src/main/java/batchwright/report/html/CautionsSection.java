@@ -12,7 +12,7 @@ public record CautionsSection(List<Line> lines) {
     public record Line(String about, String text) {}
 
     /** @param eaters how many there are: a caution for all of them names none */
-    static CautionsSection of(List<Notice> notices, int eaters) {
+    public static CautionsSection of(List<Notice> notices, int eaters) {
         Map<String, List<String>> about = new LinkedHashMap<>();
         for (Notice notice : notices) {
             List<String> names = about.computeIfAbsent(notice.caution().text(), text -> new ArrayList<>());

@@ -170,10 +170,7 @@ public final class LearnedFigures {
                         kcal(week.unplannedKcal()),
                         Integer.toString(week.loggedDays())));
         var chart = new IntakeChart(
-                byDay ? days : weeks,
-                target,
-                date(seen, seen.trend().get(0).date()),
-                date(seen, seen.lastDate()));
+                byDay ? days : weeks, target, date(seen, seen.trend().get(0).date()), date(seen, seen.lastDate()));
         return new Figure(LOOK, "What you ate", says, Optional.of(chart.draw(says)), Optional.of(table));
     }
 

@@ -44,14 +44,16 @@ public record NeedsPage(
     }
 
     private static NeedsPage page(Needs needs, Optional<Learned> learned) {
-        boolean hidden = needs.hidesFigures() || learned.filter(Learned::hidesFigures).isPresent();
+        boolean hidden =
+                needs.hidesFigures() || learned.filter(Learned::hidesFigures).isPresent();
         Document document = STYLE.document(needs.eater().name(), List.of());
         if (hidden || needs.target().isEmpty()) {
             List<Caution> why = new ArrayList<>(stops(learned));
             needs.cautions().stream()
                     .filter(caution -> needs.hidesFigures() || caution.stopsPlanning())
                     .forEach(why::add);
-            String says = needs.eater().name() + (hidden ? ": no figures" : ": no target") + " here, for the reason below.";
+            String says =
+                    needs.eater().name() + (hidden ? ": no figures" : ": no target") + " here, for the reason below.";
             return new NeedsPage(
                     document, says, List.of(), List.of(), Optional.empty(), List.of(), cautions(why.stream()));
         }
@@ -97,8 +99,8 @@ public record NeedsPage(
     }
 
     private static CautionsSection cautions(Stream<Caution> cautions) {
-        return new CautionsSection(cautions
-                .map(caution -> new CautionsSection.Line("", caution.text() + " [" + caution.source() + "]"))
-                .toList());
+        return new CautionsSection(
+                cautions.map(caution -> new CautionsSection.Line("", caution.text() + " [" + caution.source() + "]"))
+                        .toList());
     }
 }

@@ -18,7 +18,7 @@ public record PlanReport(
         Optional<WholeSection> whole,
         Optional<ShoppingPage> shopOnce,
         List<SessionPages> sessions) {
-    static PlanReport of(PlanAnswer answer, Plan plan, ReportStyle style) {
+    public static PlanReport of(PlanAnswer answer, Plan plan, ReportStyle style) {
         List<PlanPage> pages = PlanPage.all(answer, style);
         boolean once = plan.isCookedOnce();
         boolean shopOnce = answer.asked().shopOnce();

@@ -17,11 +17,14 @@ public record SetLabel(LabelLook look, List<LabelLine> lines) {
 
     private record Alike(Dish dish, int eater) {}
 
-    /**
-     * A label for each container of a session; those of a dish and eater look alike.
-     */
+    /** A label for each container of a session; those of a dish and eater look alike. */
     public static List<SetLabel> of(Session session, LabelStyle style, Typeface face) {
         return of(ContainerLabel.of(session), session.cookingDay(), session.firstDay(), style, face);
+    }
+
+    /** The same of a session that was kept. */
+    public static List<SetLabel> of(LabelledSession session, LabelStyle style, Typeface face) {
+        return of(session.labels(), session.cookingDay(), session.firstDay(), style, face);
     }
 
     /** The same of a pot as it came out. */
@@ -32,9 +35,9 @@ public record SetLabel(LabelLook look, List<LabelLine> lines) {
     private static List<SetLabel> of(
             List<ContainerLabel> all, LocalDate cooked, int firstDay, LabelStyle style, Typeface face) {
         Map<Alike, List<LabelWords>> boxes = new LinkedHashMap<>();
-        all.forEach(label -> boxes.computeIfAbsent(
-                        new Alike(label.dish(), label.eaterNumber()), alike -> new ArrayList<>())
-                .add(new LabelWords(label, style.rounding().rules(), cooked, firstDay, face)));
+        all.forEach(
+                label -> boxes.computeIfAbsent(new Alike(label.dish(), label.eaterNumber()), alike -> new ArrayList<>())
+                        .add(new LabelWords(label, style.rounding().rules(), cooked, firstDay, face)));
         LabelFit fit = new LabelFit(style.sheet(), face);
         List<SetLabel> labels = new ArrayList<>();
         for (List<LabelWords> alike : boxes.values()) {

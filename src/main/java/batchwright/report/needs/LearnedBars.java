@@ -33,8 +33,8 @@ final class LearnedBars {
             line.setCharAt(to, ']');
             line.setCharAt(place(band.likely(), least, most), '*');
             page.line("  " + name);
-            page.line("  " + line + "  " + KcalBand.rounded(band.likely()) + " (" + KcalBand.rounded(band.least()) + " to "
-                    + KcalBand.rounded(band.most()) + ")");
+            page.line("  " + line + "  " + KcalBand.rounded(band.likely()) + " (" + KcalBand.rounded(band.least())
+                    + " to " + KcalBand.rounded(band.most()) + ")");
         });
     }
 
@@ -42,12 +42,17 @@ final class LearnedBars {
     static void eaten(Learned learned, Page page) {
         List<TrendWeek> all = TrendWeek.of(learned.seen());
         List<TrendWeek> weeks = all.subList(Math.max(0, all.size() - MOST_WEEKS), all.size());
-        double target = learned.needs().target().map(day -> (double) day.energyAimKcal()).orElse(0.0);
-        double most = Math.max(target, weeks.stream().mapToDouble(LearnedBars::kcal).max().orElse(0));
+        double target = learned.needs()
+                .target()
+                .map(day -> (double) day.energyAimKcal())
+                .orElse(0.0);
+        double most = Math.max(
+                target, weeks.stream().mapToDouble(LearnedBars::kcal).max().orElse(0));
         for (TrendWeek week : weeks) {
             int planned = columns(week.plannedKcal().orElse(0), most);
             int eaten = columns(kcal(week), most);
-            var line = new StringBuilder("#".repeat(planned) + "+".repeat(eaten - planned) + " ".repeat(COLUMNS + 1 - eaten));
+            var line = new StringBuilder(
+                    "#".repeat(planned) + "+".repeat(eaten - planned) + " ".repeat(COLUMNS + 1 - eaten));
             if (target > 0) {
                 line.setCharAt(columns(target, most), '|');
             }

@@ -145,7 +145,8 @@ public final class LearnedText {
         leftOut.stream()
                 .skip(Math.max(0, leftOut.size() - MOST_LEFT_OUT))
                 .forEach(left -> page.item("Left out: " + Show.oneDecimal(left.weightKg()) + " kg on "
-                        + Dates.shortly(left.date(), learned.seen().lastDate()) + ", " + left.why().says() + "."));
+                        + Dates.shortly(left.date(), learned.seen().lastDate()) + ", "
+                        + left.why().says() + "."));
     }
 
     private void paragraph(String text) {

@@ -93,8 +93,8 @@ public final class LearnedWords {
 
     /** Both in a sentence. */
     public static String sideBySide(Expenditure seen) {
-        return "The equation alone says " + band(seen.prior().band()) + " would hold your weight; with your weighings it is "
-                + band(seen.holds()) + ".";
+        return "The equation alone says " + band(seen.prior().band())
+                + " would hold your weight; with your weighings it is " + band(seen.holds()) + ".";
     }
 
     /** Food over the weeks, in a sentence. */
@@ -103,10 +103,13 @@ public final class LearnedWords {
                 .map(TrendDay::intake)
                 .filter(DayIntake::complete)
                 .toList();
-        double planned = days.stream().mapToDouble(DayIntake::plannedKcal).average().orElse(0);
-        double other = days.stream().mapToDouble(DayIntake::unplannedKcal).average().orElse(0);
+        double planned =
+                days.stream().mapToDouble(DayIntake::plannedKcal).average().orElse(0);
+        double other =
+                days.stream().mapToDouble(DayIntake::unplannedKcal).average().orElse(0);
         return "Eaten on the " + Show.count(days.size(), "day that is", "days that are") + " recorded completely: "
-                + Show.whole(planned + other) + " kcal on average, " + Show.whole(other) + " of it not weighed out here.";
+                + Show.whole(planned + other) + " kcal on average, " + Show.whole(other)
+                + " of it not weighed out here.";
     }
 
     /** Energy over the weeks, in a sentence. */

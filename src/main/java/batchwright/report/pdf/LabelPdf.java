@@ -4,6 +4,7 @@ import batchwright.answer.PotLabels;
 import batchwright.report.export.WholePlan;
 import batchwright.report.labels.FilledSheet;
 import batchwright.report.labels.LabelStyle;
+import batchwright.report.labels.LabelledSession;
 import batchwright.report.labels.SetLabel;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -42,6 +43,11 @@ public record LabelPdf(byte[] content, int sheets, Set<String> lacking) {
                 face -> plan.plan().sessions().stream()
                         .flatMap(session -> SetLabel.of(session, style, face).stream())
                         .toList());
+    }
+
+    /** Of a session that was kept. */
+    public static LabelPdf of(LabelledSession session, LabelStyle style) {
+        return of(session.title(), session.cookingDay(), style, face -> SetLabel.of(session, style, face));
     }
 
     /** Of a pot as it came out. */

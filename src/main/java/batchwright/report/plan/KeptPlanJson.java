@@ -4,6 +4,7 @@ import batchwright.book.Event.Holds;
 import batchwright.book.Event.Weight;
 import batchwright.book.KeptPlan;
 import batchwright.book.KeptPlan.EatersDay;
+import batchwright.book.KeptPlan.Kept;
 import batchwright.book.KeptPlan.KeptBatch;
 import batchwright.book.KeptPlan.KeptFill;
 import batchwright.book.KeptPlan.KeptPart;
@@ -13,6 +14,7 @@ import batchwright.book.KeptPlan.PlannedBox;
 import batchwright.book.KeptPlan.PlannedSnack;
 import batchwright.report.print.Json;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -21,10 +23,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 
 /** Reads a plan that was kept as JSON, schema batchwright.plan/1. */
 public final class KeptPlanJson {
     private static final String SCHEMA = "batchwright.plan/1";
+
+    private static final String BOOK_LINE = "kept_after_book_line";
 
     private final JsonNode root;
     /** On which day each session cooks, by its number. */
@@ -52,14 +57,31 @@ public final class KeptPlanJson {
         try {
             return Optional.of(new KeptPlan(
                     LocalDate.parse(root.path("cooking_day").asText()),
-                    number,
+                    new Kept(number, root.path(BOOK_LINE).asInt(), budget()),
                     root.path("days").asInt(),
                     days(),
                     batches(),
-                    shopping()));
+                    shopping(),
+                    KeptWorkJson.read(root)));
         } catch (DateTimeException notAPlan) {
             return Optional.empty();
         }
+    }
+
+    /**
+     * Notes how far the book went when the plan was kept.
+     *
+     * @param json the plan
+     */
+    public static String withBookLine(String json, int line) {
+        return Json.read(json)
+                .map(root -> Json.text(((ObjectNode) root).put(BOOK_LINE, line)))
+                .orElse(json);
+    }
+
+    private OptionalLong budget() {
+        JsonNode budget = root.path("budget_minor");
+        return budget.isIntegralNumber() ? OptionalLong.of(budget.asLong()) : OptionalLong.empty();
     }
 
     private List<EatersDay> days() {
@@ -104,7 +126,10 @@ public final class KeptPlanJson {
             }
             var fills = new ArrayList<KeptFill>();
             batch.path("fills").forEach(fill -> fills.add(fill(fill)));
-            batches.add(new KeptBatch(firstDay(batch), batch.path("dish").asText(), ingredients, fills, swaps(batch)));
+            var dayBefore = new ArrayList<String>();
+            batch.path("day_before").forEach(task -> dayBefore.add(task.asText()));
+            batches.add(new KeptBatch(
+                    firstDay(batch), batch.path("dish").asText(), ingredients, fills, swaps(batch), dayBefore));
         }
         return batches;
     }
@@ -145,7 +170,9 @@ public final class KeptPlanJson {
                         line.path("food").asText(),
                         line.path("packs").asInt(),
                         number(line, "pack_g"),
-                        line.path("cost_minor").asLong()));
+                        line.path("cost_minor").asLong(),
+                        line.path("shop").asText(""),
+                        line.path("pack").asText("")));
             }
         }
         return shopping;

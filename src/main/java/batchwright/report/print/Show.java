@@ -135,8 +135,8 @@ public final class Show {
     /** 1 medium banana (118 g); 2 tbsp peanut butter, smooth (32 g); 2 handfuls almonds (56.7 g). */
     public static String snack(Snack snack) {
         Measure measure = snack.measure();
-        return MeasureName.counted(snack.count(), measure.name()) + " " + measure.food().name() + " ("
-                + plainText(snack.grams(), 1) + " g)";
+        return MeasureName.counted(snack.count(), measure.name()) + " "
+                + measure.food().name() + " (" + plainText(snack.grams(), 1) + " g)";
     }
 
     public static String snacks(Collection<Snack> snacks) {

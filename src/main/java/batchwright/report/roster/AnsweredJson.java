@@ -5,11 +5,11 @@ import batchwright.report.print.Json;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
-import java.nio.ByteBuffer;
 
 /**
  * The clients in a file of answers. Of each only eight bytes of a digest are kept: among ten million ids, two have the same with a

@@ -35,7 +35,10 @@ public final class RosterJson {
         Client first = clients.get(0);
         for (Client client : clients) {
             ObjectNode line = Json.schema(SCHEMA);
-            Json.text(line, "client", Optional.of(client.id()).filter(id -> client.wrong().isEmpty()));
+            Json.text(
+                    line,
+                    "client",
+                    Optional.of(client.id()).filter(id -> client.wrong().isEmpty()));
             line.put("line", client.line());
             if (answer.answer().isEmpty()) {
                 ArrayNode errors = line.putArray("errors");
@@ -46,10 +49,11 @@ public final class RosterJson {
             } else {
                 line.put("same_pot_as", first.id());
             }
-            Optional.ofNullable(answer.weighed().get(client.id())).ifPresent(last -> line.putObject("last_weighed")
-                    .put("date", last.day().toString())
-                    .put("weight_kg", Json.tenth(last.kg()))
-                    .put("profile_kg", Json.tenth(last.before())));
+            Optional.ofNullable(answer.weighed().get(client.id()))
+                    .ifPresent(last -> line.putObject("last_weighed")
+                            .put("date", last.day().toString())
+                            .put("weight_kg", Json.tenth(last.kg()))
+                            .put("profile_kg", Json.tenth(last.before())));
             text.append(Json.line(line));
         }
         return text.toString();

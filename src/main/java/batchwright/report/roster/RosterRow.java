@@ -54,7 +54,8 @@ public record RosterRow(String client, String attention, String target, String p
 
     private static String whyNot(JsonNode plan, JsonNode eater) {
         for (JsonNode caution : plan.path("cautions")) {
-            boolean isTheirs = caution.path("eater").asText(eater.path("eater").asText())
+            boolean isTheirs = caution.path("eater")
+                    .asText(eater.path("eater").asText())
                     .equals(eater.path("eater").asText());
             if (caution.path("stops_planning").asBoolean() && isTheirs) {
                 return caution.path("text").asText();
@@ -113,7 +114,8 @@ public record RosterRow(String client, String attention, String target, String p
     private static String weight(JsonNode weighed) {
         return weighed.isMissingNode()
                 ? ""
-                : weighed.path("weight_kg").asText() + " kg on " + weighed.path("date").asText() + " (profile "
+                : weighed.path("weight_kg").asText() + " kg on "
+                        + weighed.path("date").asText() + " (profile "
                         + weighed.path("profile_kg").asText() + " kg)";
     }
 

@@ -28,8 +28,7 @@ final class FilledPlan {
             portions.add(new Portion(parts.get(i), steps.get(i) * parts.get(i).stepGrams()));
         }
         var batch = new Batch(request.dish(), List.of(new Fill(Optional.empty(), request.containers(), portions)));
-        return new Session(
-                1, request.forNobody(), List.of(), List.of(batch), shopping(request, batch), Proof.NONE);
+        return new Session(1, request.forNobody(), List.of(), List.of(batch), shopping(request, batch), Proof.NONE);
     }
 
     /** In the order of the catalogue. */
@@ -41,7 +40,8 @@ final class FilledPlan {
             BigDecimal grams = edible.get(food);
             if (grams != null) {
                 BigDecimal used = grams.divide(food.edibleShare(), MathContext.DECIMAL64);
-                double needed = atHand.getOrDefault(food, BigDecimal.ZERO).divide(food.edibleShare(), MathContext.DECIMAL64)
+                double needed = atHand.getOrDefault(food, BigDecimal.ZERO)
+                        .divide(food.edibleShare(), MathContext.DECIMAL64)
                         .doubleValue();
                 var shelf = new Shelf(request.kitchen(), food, needed);
                 BigDecimal pantry = request.kitchen().pantryGrams(food);

@@ -117,8 +117,7 @@ public final class BoundTree {
             double score = pseudoCosts.score(j, x[j] - Math.floor(x[j]));
             if (pseudoCosts.seen(j) < RELIABLE && trials < TRIALS) {
                 trials++;
-                score = PseudoCosts.score(
-                        trial(j, answer, lower, upper, false), trial(j, answer, lower, upper, true));
+                score = PseudoCosts.score(trial(j, answer, lower, upper, false), trial(j, answer, lower, upper, true));
             }
             if (score > bestScore) {
                 bestScore = score;
@@ -138,9 +137,7 @@ public final class BoundTree {
         } else {
             ups[j] = at;
         }
-        double cost = judge.narrow(lows, ups)
-                ? relaxation.guess(lows, ups, TRIAL_PIVOTS)
-                : Double.POSITIVE_INFINITY;
+        double cost = judge.narrow(lows, ups) ? relaxation.guess(lows, ups, TRIAL_PIVOTS) : Double.POSITIVE_INFINITY;
         double gain = Math.max(0, Math.min(cost, goal) - answer.cost());
         pseudoCosts.learn(j, up, Math.abs((up ? at + 1 : at) - answer.values()[j]), gain);
         return gain;

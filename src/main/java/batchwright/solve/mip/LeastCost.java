@@ -43,8 +43,7 @@ public final class LeastCost {
             return new Answer(relaxation.cost(), relaxation.values(), asGiven(relaxation.multipliers(), 1));
         }
         DualSimplex.Contradiction found = relaxation.contradiction();
-        return new Answer(
-                Double.POSITIVE_INFINITY, new double[0], asGiven(found.multipliers(), enough / found.by()));
+        return new Answer(Double.POSITIVE_INFINITY, new double[0], asGiven(found.multipliers(), enough / found.by()));
     }
 
     /** No more than the least cost, after so many pivots at most; infinite when no point keeps the rows. */

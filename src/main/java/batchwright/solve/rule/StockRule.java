@@ -101,8 +101,8 @@ public record StockRule() implements Rule {
             double inOne = 0;
             for (Dish dish : draft.menu().dishes(seat)) {
                 double inThis = dish.parts().stream()
-                        .mapToDouble(p ->
-                                p.mostGrams() * draft.menu().mostShare(dish, p, food) * Amounts.atHand(draft, p))
+                        .mapToDouble(
+                                p -> p.mostGrams() * draft.menu().mostShare(dish, p, food) * Amounts.atHand(draft, p))
                         .sum();
                 inOne = Math.max(inOne, inThis);
             }

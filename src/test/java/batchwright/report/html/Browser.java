@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -22,7 +23,7 @@ import org.openqa.selenium.logging.LoggingPreferences;
  * A browser without a window. {@code .ci/run} installs it; without it a test that asks for it is skipped, unless the system property
  * {@code batchwright.cross-checks} is {@code required}.
  */
-final class Browser implements AutoCloseable {
+public final class Browser implements AutoCloseable {
     private static final Path BROWSER = Path.of("/usr/bin/chromium");
     private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
     private static final boolean REQUIRED = "required".equals(System.getProperty("batchwright.cross-checks"));
@@ -37,7 +38,7 @@ final class Browser implements AutoCloseable {
         this.folder = folder;
     }
 
-    static Browser start(Path folder) {
+    public static Browser start(Path folder) {
         assumeTrue(
                 REQUIRED || (Files.exists(BROWSER) && Files.exists(DRIVER)),
                 "Chromium is not there: apt-get install chromium chromium-driver");
@@ -59,16 +60,33 @@ final class Browser implements AutoCloseable {
     Browser open(String html, int width, boolean dark) throws IOException {
         Path file = folder.resolve("report.html");
         Files.writeString(file, html);
+        return go(file.toUri().toString(), width, dark);
+    }
+
+    /** Opens an address. */
+    public Browser go(String address, int width, boolean dark) {
         driver.executeCdpCommand(
                 "Emulation.setDeviceMetricsOverride",
                 Map.of("width", width, "height", 800, "deviceScaleFactor", 1, "mobile", false));
         media("", dark);
-        driver.get(file.toUri().toString());
+        driver.get(address);
         return this;
     }
 
+    /** For what a hand does: keys and clicks. */
+    public WebDriver driver() {
+        return driver;
+    }
+
+    /** The whole page, however long, as a picture. */
+    public byte[] picture() {
+        Map<String, Object> answer = driver.executeCdpCommand(
+                "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", true));
+        return Base64.getDecoder().decode((String) Objects.requireNonNull(answer.get("data")));
+    }
+
     /** @param medium print, or empty for the screen */
-    void media(String medium, boolean dark) {
+    public void media(String medium, boolean dark) {
         driver.executeCdpCommand(
                 "Emulation.setEmulatedMedia",
                 Map.of(
@@ -78,17 +96,25 @@ final class Browser implements AutoCloseable {
                         List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
     }
 
-    Object run(String script) {
+    public Object run(String script) {
         return Objects.requireNonNull(driver.executeScript(script));
     }
 
     /** A script that answers later, by calling its last argument. */
-    Object runLater(String script) {
+    public Object runLater(String script) {
         return Objects.requireNonNull(driver.executeAsyncScript(script));
     }
 
+    /** Whether the connection is lost. */
+    public void offline(boolean lost) {
+        driver.executeCdpCommand("Network.enable", Map.of());
+        driver.executeCdpCommand(
+                "Network.emulateNetworkConditions",
+                Map.of("offline", lost, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
+    }
+
     /** What the browser complained of since it was asked before. */
-    List<String> complaints() {
+    public List<String> complaints() {
         return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
                 .map(LogEntry::getMessage)
                 .toList();

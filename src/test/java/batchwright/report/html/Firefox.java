@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  * {@code .ci/run} installs it; without it a test that asks for it is skipped, unless the system property {@code batchwright.cross-checks} is
  * {@code required}.
  */
-final class Firefox implements AutoCloseable {
+public final class Firefox implements AutoCloseable {
     private static final Path BROWSER = Path.of("/usr/bin/firefox-esr");
     private static final boolean REQUIRED = "required".equals(System.getProperty("batchwright.cross-checks"));
     private static final Pattern LISTENING = Pattern.compile("WebDriver BiDi listening on (ws://\\S+)");
@@ -65,7 +65,7 @@ final class Firefox implements AutoCloseable {
                 .textValue();
     }
 
-    static Firefox start(Path folder) throws IOException, InterruptedException {
+    public static Firefox start(Path folder) throws IOException, InterruptedException {
         assumeTrue(REQUIRED || Files.exists(BROWSER), "Firefox is not there: apt-get install firefox-esr");
         return new Firefox(folder);
     }
@@ -95,6 +95,25 @@ final class Firefox implements AutoCloseable {
         print.putObject("page").put("width", widthMm / 10).put("height", heightMm / 10);
         return Base64.getDecoder()
                 .decode(ask("browsingContext.print", print).get("data").textValue());
+    }
+
+    /** Opens an address. */
+    public void go(String address) throws IOException, InterruptedException {
+        ask("browsingContext.navigate", tab().put("url", address).put("wait", "complete"));
+    }
+
+    /** The value of a script, as text; it counts as a tap of the user. */
+    public String run(String script) throws IOException, InterruptedException {
+        ObjectNode evaluate = json.createObjectNode()
+                .put("expression", script)
+                .put("awaitPromise", true)
+                .put("userActivation", true);
+        evaluate.putObject("target").put("context", tab);
+        JsonNode answer = ask("script.evaluate", evaluate);
+        if (!answer.path("type").asText().equals("success")) {
+            throw new IOException(script + ": " + answer);
+        }
+        return answer.at("/result/value").asText();
     }
 
     private ObjectNode tab() {

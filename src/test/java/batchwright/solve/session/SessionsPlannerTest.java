@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.audit.Audit;
 import batchwright.audit.AuditReport;
+import batchwright.food.Shops;
 import batchwright.plan.Plan;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.PlanResult;
 import batchwright.plan.Session;
 import batchwright.quantity.Money;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -43,6 +45,22 @@ class SessionsPlannerTest {
         assertThat(result).isInstanceOf(PlanResult.Planned.class);
         assertThat(costs(planOf(request, result))).containsExactly(600L, 300L);
         assertThat(result.proof().cost()).isEqualTo(new Money(900));
+    }
+
+    /**
+     * With a tenth to spare each session needs 110 g of meat, a pack of 200 g for 5.00. Grain: 220 g at hand for the first, 400 g in all
+     * and 20 g to spare for the last, so 400 g for 3.00 at first and 200 g for 2.00 then.
+     */
+    @Test
+    void room_to_spare_of_a_session_is_there_for_the_next() {
+        PlanRequest without = grainAndMeat(true).request(4, 2, false);
+        PlanRequest request =
+                without.withKitchen(without.kitchen().with(Shops.FREE.withReserve(new BigDecimal("0.1"))));
+
+        PlanResult result = LittleSessions.plan(request);
+
+        assertThat(costs(planOf(request, result))).containsExactly(800L, 700L);
+        assertThat(result.proof().lowerBound()).isLessThanOrEqualTo(new Money(1500));
     }
 
     /** Each session needs 200 g of grain, so the pack of 500 g for 3.00 is half for it: 3.00 in all, though by weight only 2.40 are used. */

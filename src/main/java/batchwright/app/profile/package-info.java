@@ -1,0 +1,5 @@
+/** Entering a profile, whatever the door: how an answer is understood that is typed without its unit. */
+@NullMarked
+package batchwright.app.profile;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,41 @@
+package batchwright.page;
+
+import batchwright.app.Refused;
+import batchwright.app.Workspace;
+import batchwright.food.Kitchen;
+import batchwright.person.Eater;
+import java.util.List;
+import java.util.Optional;
+
+/** The eaters that have a profile. What a request names is looked up here and goes nowhere before. */
+public final class KnownEaters {
+    private final Workspace workspace;
+
+    public KnownEaters(Workspace workspace) {
+        this.workspace = workspace;
+    }
+
+    public List<String> ids() {
+        return workspace.source().eaters().match(List::of, all -> all, problem -> {
+            throw Refused.by(List.of(problem));
+        });
+    }
+
+    /** @throws Refused when there is no such eater */
+    public String id(String asked) {
+        return ids().stream()
+                .filter(asked::equals)
+                .findFirst()
+                .orElseThrow(() -> Refused.because("there is no such eater", "Choose one of those that are shown."));
+    }
+
+    /** How the profile calls an eater; the short name where it cannot be read. */
+    public String name(String id, Kitchen kitchen) {
+        return workspace
+                .source()
+                .eater(id, Optional.of(kitchen))
+                .value()
+                .map(Eater::name)
+                .orElse(id);
+    }
+}

@@ -1,0 +1,114 @@
+package batchwright.page.desk;
+
+import batchwright.app.CookingWanted;
+import batchwright.app.DishNumber;
+import batchwright.app.DishesWanted;
+import batchwright.app.InsightWanted;
+import batchwright.app.PlanQuestion;
+import batchwright.app.TypedSum;
+import batchwright.page.Visit;
+import batchwright.plan.Cooking;
+import batchwright.plan.PlanRequest;
+import batchwright.report.web.Trouble;
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What stands in the fields of the desk, as typed. */
+record DeskWish(
+        List<String> eaters,
+        String days,
+        String budget,
+        String mostDishes,
+        String sessions,
+        List<String> with,
+        List<String> without) {
+    private static final int MOST_EATERS = 6;
+    private static final int MOST_DISHES = 10;
+    private static final Duration PATIENCE = Duration.ofSeconds(30);
+
+    static final DeskWish USUAL = new DeskWish(
+            List.of(), "" + PlanRequest.USUAL_DAYS, "", "" + PlanRequest.USUAL_MOST_DISHES, "1", List.of(), List.of());
+
+    /**
+     * @param eaters there are; others are not taken
+     * @param dishes there are
+     */
+    static DeskWish of(Visit visit, List<String> eaters, List<String> dishes) {
+        List<String> ticked = visit.fields("eater");
+        return new DeskWish(
+                eaters.stream().filter(ticked::contains).toList(),
+                visit.field("days"),
+                visit.field("budget"),
+                visit.field("dishes"),
+                visit.field("sessions"),
+                chosen(visit, dishes, "with"),
+                chosen(visit, dishes, "without"));
+    }
+
+    private static List<String> chosen(Visit visit, List<String> dishes, String wish) {
+        return dishes.stream()
+                .filter(dish -> visit.field("dish-" + dish).equals(wish))
+                .toList();
+    }
+
+    DeskWish withEaters(List<String> other) {
+        return new DeskWish(other, days, budget, mostDishes, sessions, with, without);
+    }
+
+    String wishFor(String dish) {
+        if (with.contains(dish)) {
+            return "with";
+        }
+        return without.contains(dish) ? "without" : "any";
+    }
+
+    /** None when it can be asked. */
+    List<Trouble> troubles() {
+        List<Trouble> troubles = new ArrayList<>();
+        if (eaters.isEmpty()) {
+            troubles.add(new Trouble("eaters", "Choose who eats."));
+        } else if (eaters.size() > MOST_EATERS) {
+            troubles.add(new Trouble("eaters", "Choose at most " + MOST_EATERS + " eaters."));
+        }
+        whole(troubles, "days", days, "Days", PlanRequest.MOST_DAYS);
+        whole(troubles, "dishes", mostDishes, "Most dishes", MOST_DISHES);
+        whole(troubles, "sessions", sessions, "Cooking sessions", Cooking.MOST_SESSIONS);
+        if (!budget.isEmpty() && !budget.matches("[0-9]{1,9}([.][0-9]{1,4})?")) {
+            troubles.add(new Trouble("budget", "Enter the most to spend as a number such as 60 or 60.50."));
+        }
+        if (troubles.isEmpty() && Integer.parseInt(sessions) > Integer.parseInt(days)) {
+            troubles.add(new Trouble("sessions", "Each cooking session needs a day of its own: enter at most " + days + "."));
+        }
+        if (troubles.isEmpty() && !with.isEmpty() && Integer.parseInt(sessions) > 1) {
+            troubles.add(new Trouble(
+                    "dish-choice", "With several cooking sessions each chooses its own dishes: keep none in."));
+        }
+        return troubles;
+    }
+
+    private static void whole(List<Trouble> troubles, String field, String typed, String what, int most) {
+        if (!typed.matches("[0-9]{1,3}") || Integer.parseInt(typed) < 1 || Integer.parseInt(typed) > most) {
+            troubles.add(new Trouble(field, what + ": enter a whole number from 1 to " + most + "."));
+        }
+    }
+
+    /** Only without troubles. */
+    PlanQuestion question() {
+        return new PlanQuestion(
+                eaters,
+                Integer.parseInt(days),
+                budget.isEmpty() ? Optional.empty() : Optional.of(new TypedSum(new BigDecimal(budget))),
+                new CookingWanted(
+                        new DishesWanted(List.of(), with, without, List.of()),
+                        DishNumber.atMost(Integer.parseInt(mostDishes)),
+                        Integer.parseInt(sessions),
+                        false,
+                        false),
+                List.of(),
+                new PlanQuestion.HowLong(PATIENCE),
+                InsightWanted.NONE);
+    }
+}

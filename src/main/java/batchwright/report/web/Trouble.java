@@ -1,0 +1,8 @@
+package batchwright.report.web;
+
+/**
+ * What is wrong with a form.
+ *
+ * @param field the id of the field it is about
+ */
+public record Trouble(String field, String says) {}

@@ -1,0 +1,256 @@
+package batchwright.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import batchwright.report.html.Browser;
+import com.sun.net.httpserver.HttpServer;
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.InetSocketAddress;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestMethodOrder;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebDriver;
+import org.openqa.selenium.WebElement;
+
+/**
+ * The page in Chromium: its own scripts run and nothing else, all of it is readable for all, and a hostile page gets nothing. With
+ * {@code -Dbatchwright.pictures=FOLDER} it writes a picture of each page there.
+ */
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
+class PageInBrowserTest {
+    private static final int PHONE = 390;
+    private static final int NARROW = 320;
+    private static final int DESK = 1440;
+    private static final Duration PATIENCE = Duration.ofSeconds(120);
+    private static final @Nullable String PICTURES = System.getProperty("batchwright.pictures");
+
+    private static @Nullable OpenedPage page;
+    private static @Nullable Browser browser;
+
+    @BeforeAll
+    static void start(@TempDir Path folder, @TempDir Path pages) throws IOException {
+        browser = Browser.start(pages);
+        page = OpenedPage.small(folder);
+        browser.go(page.server.address(), DESK, false);
+    }
+
+    @AfterAll
+    static void stop() {
+        if (browser != null) {
+            browser.close();
+        }
+        if (page != null) {
+            page.close();
+        }
+    }
+
+    private static Browser browser() {
+        return Objects.requireNonNull(browser);
+    }
+
+    private static OpenedPage page() {
+        return Objects.requireNonNull(page);
+    }
+
+    private static WebDriver driver() {
+        return browser().driver();
+    }
+
+    private static void open(String path, int width, boolean dark) {
+        browser().go(page().origin() + path, width, dark);
+    }
+
+    private static void until(String script) {
+        long end = System.nanoTime() + PATIENCE.toNanos();
+        while (!Boolean.TRUE.equals(browser().run("return " + script))) {
+            if (System.nanoTime() > end) {
+                throw new AssertionError("it never came to " + script);
+            }
+            try {
+                Thread.sleep(100);
+            } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+    }
+
+    /** Looks at a page in all sizes: nothing to complain of, and no scrolling to the side. */
+    private void look(String name, String path) throws IOException {
+        for (int width : new int[] {PHONE, DESK}) {
+            for (boolean dark : new boolean[] {false, true}) {
+                open(path, width, dark);
+                if (PICTURES != null) {
+                    Files.write(
+                            Path.of(PICTURES).resolve(name + "-" + width + (dark ? "-dark" : "") + ".png"),
+                            browser().picture());
+                }
+            }
+        }
+        assertThat(violations()).as(name).isEmpty();
+        open(path, NARROW, false);
+        assertThat(violations()).as(name).isEmpty();
+        assertThat(browser().run("return document.documentElement.scrollWidth <= window.innerWidth"))
+                .as(name + " at 320 px")
+                .isEqualTo(true);
+        assertThat(browser().complaints()).as(name).isEmpty();
+    }
+
+    /** WCAG 2.2 AA, as far as axe-core can tell. */
+    private List<?> violations() throws IOException {
+        try (InputStream axe = Objects.requireNonNull(getClass().getResourceAsStream("/axe.min.js"))) {
+            browser().run(new String(axe.readAllBytes(), StandardCharsets.UTF_8) + "; return 1");
+        }
+        Object found = browser().runLater("const done = arguments[arguments.length - 1];"
+                + "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']})"
+                + ".then(r => done({passed: r.passes.length, violations: r.violations.map(v => v.id + ': '"
+                + " + v.nodes.map(n => n.html).slice(0, 3).join(' '))}));");
+        Map<?, ?> map = (Map<?, ?>) found;
+        assertThat((Long) map.get("passed")).isGreaterThan(10);
+        return (List<?>) Objects.requireNonNull(map.get("violations"));
+    }
+
+    @Test
+    @Order(1)
+    void questions_are_for_everybody() throws IOException {
+        look("start", "/start");
+        look("question", "/start/questions");
+        open("/start/questions", PHONE, false);
+        driver().findElement(By.cssSelector("button:not(.less)")).click();
+        assertThat(driver().getTitle()).startsWith("Error: ");
+        assertThat(browser().run("return document.activeElement.id")).isEqualTo("troubles");
+        assertThat(violations()).isEmpty();
+        browser().complaints();
+    }
+
+    /** By keyboard alone: from the field to the plan, which comes to the page by itself. */
+    @Test
+    @Order(2)
+    void a_plan_comes_to_the_desk_by_itself_and_moves_with_the_slider() throws IOException {
+        open("/desk", DESK, false);
+        driver().findElement(By.cssSelector("input[value='parent-holding']")).sendKeys(Keys.SPACE);
+        until("document.querySelector('#answer .tiles') !== null");
+        String before = tile();
+        driver().findElement(By.cssSelector("input[data-moves='days']")).sendKeys(Keys.ARROW_LEFT);
+        until("document.querySelector('#days').value === '4'");
+        until("!document.querySelector('#answer').classList.contains('stale')");
+        until("document.querySelector('#answer').textContent.includes('Before and now')");
+
+        assertThat(tile()).isNotEqualTo(before);
+        assertThat(driver().findElement(By.id("spoken")).getText()).startsWith("Worked out: ");
+        look("desk", "/desk");
+    }
+
+    private static String tile() {
+        return driver().findElement(By.cssSelector(".tiles dd strong")).getText();
+    }
+
+    @Test
+    @Order(3)
+    void what_is_kept_is_eaten_from_the_fridge_and_undone() throws IOException {
+        open("/desk", PHONE, false);
+        driver().findElement(By.xpath("//button[.='Keep this plan']")).click();
+        assertThat(driver().findElement(By.className("said")).getText()).startsWith("Kept as ");
+        WebElement weight = driver().findElement(By.id("weighed-parent-holding"));
+        weight.sendKeys("68");
+        weight.submit();
+        assertThat(driver().findElement(By.className("said")).getText()).contains("weighed parent-holding 68 kg");
+        look("fridge", "/fridge");
+        open("/fridge", PHONE, false);
+        driver().findElement(By.xpath("//button[.='Eaten as planned']")).click();
+        assertThat(driver().getTitle()).startsWith("Error: ");
+        driver().findElement(By.xpath("//button[starts-with(., 'It is right all the same')]"))
+                .click();
+        assertThat(page().file("profiles/book.txt")).contains("ate parent-holding nothing else");
+        browser().complaints();
+        driver().findElement(By.xpath("//button[.='Undo']")).click();
+        assertThat(page().file("profiles/book.txt")).contains("undo 2026-11-30 ate parent-holding nothing else");
+        look("cupboard", "/cupboard");
+        look("weight", "/fridge/weight/parent-holding");
+    }
+
+    @Test
+    @Order(4)
+    void the_switch_for_phones_is_for_everybody() throws IOException {
+        open("/phone", DESK, false);
+        driver().findElement(By.xpath("//button[.='Switch it on']")).click();
+        look("phone", "/phone");
+        open("/phone", DESK, false);
+        driver().findElement(By.xpath("//button[starts-with(., 'Switch it off')]")).click();
+        assertThat(driver().findElement(By.className("big")).getText()).isEqualTo("It is switched off.");
+    }
+
+    /**
+     * A page of another port of this computer, which a browser calls the same site, in the browser that was let in: what it asks for it
+     * does not see, what it sends is not taken, and it shows nothing of ours in itself.
+     */
+    @Test
+    @Order(5)
+    void a_hostile_page_gets_nothing() throws IOException {
+        String ours = page().origin();
+        page().enter().post("/fridge/weighed", "eater", "parent-holding", "words", "68", "sure", "yes");
+        String before = page().file("profiles/book.txt");
+        HttpServer hostile = HttpServer.create(new InetSocketAddress("127.0.0.1", 0), 0);
+        hostile.createContext("/", exchange -> {
+            byte[] html = "<!DOCTYPE html><title>hostile</title><body>".getBytes(StandardCharsets.UTF_8);
+            exchange.getResponseHeaders().add("Content-Type", "text/html");
+            exchange.sendResponseHeaders(200, html.length);
+            exchange.getResponseBody().write(html);
+            exchange.close();
+        });
+        hostile.start();
+        try {
+            for (String name : List.of("127.0.0.1", "localhost")) {
+                browser().go("http://" + name + ":" + hostile.getAddress().getPort() + "/", DESK, false);
+                Object got = browser().runLater("const done = arguments[arguments.length - 1]; const ours = '" + ours
+                        + "'; (async () => { const got = [];"
+                        + "for (const mode of ['cors', 'no-cors']) { try { const r = await fetch(ours + '/desk', {credentials: 'include', mode});"
+                        + " got.push((await r.text()).length); } catch (e) { got.push(0); } }"
+                        + "try { await fetch(ours + '/fridge/weighed', {method: 'POST', credentials: 'include', mode: 'no-cors',"
+                        + " body: new URLSearchParams({eater: 'parent-holding', words: '80'})}); } catch (e) { }"
+                        + "const load = (tag, attribute) => new Promise(r => { const e = document.createElement(tag);"
+                        + " e.onload = () => r(tag === 'iframe' ? 2 : 1); e.onerror = () => r(0); e[attribute] = ours + '/desk'; document.body.append(e); setTimeout(() => r(0), 3000); });"
+                        + "got.push(await load('script', 'src'), await load('img', 'src'));"
+                        + "const frame = document.createElement('iframe'); frame.src = ours + '/desk'; document.body.append(frame);"
+                        + "await new Promise(r => setTimeout(r, 1000));"
+                        + "let inside = 0; try { inside = frame.contentDocument ? frame.contentDocument.body.textContent.length : 0; } catch (e) { }"
+                        + "got.push(inside); done(got); })()");
+                assertThat((List<?>) got).as(name).allSatisfy(length -> assertThat((Long) length).isZero());
+                browser().run("const f = document.createElement('form'); f.method = 'post'; f.action = '" + ours
+                        + "/fridge/weighed'; for (const [n, v] of [['eater', 'parent-holding'], ['words', '80']]) {"
+                        + " const i = document.createElement('input'); i.name = n; i.value = v; f.append(i); } document.body.append(f); f.submit(); return 1");
+                until("document.title.startsWith('Error: ')");
+            }
+            assertThat(page().file("profiles/book.txt")).isEqualTo(before);
+            browser().complaints();
+        } finally {
+            hostile.stop(0);
+        }
+    }
+
+    /** Should a name ever get past the templates, it runs nothing. */
+    @Test
+    @Order(6)
+    void no_script_runs_that_is_not_ours() {
+        open("/fridge", DESK, false);
+        browser().run("const s = document.createElement('script'); s.textContent = 'window.ran = 1'; document.body.append(s);"
+                + "const i = document.createElement('img'); i.setAttribute('onerror', 'window.ran = 2'); i.src = 'data:,x'; document.body.append(i); return 1");
+
+        assertThat(browser().run("return window.ran === undefined")).isEqualTo(true);
+        browser().complaints();
+    }
+}
