@@ -234,7 +234,7 @@ class SixWeeksStoryTest {
                         + " body behind it: it needs 300 kcal a day more than the equation says, which nobody in the story knows. Sam is ill in"
                         + " the second week, and both are away over Christmas. One dish and few snacks keep the page short; days that repeat"
                         + " what was shown are not shown. This page is made by a test, so each answer is what the program says. The random numbers"
-                        + " are the first that were taken; of 200 such lives " + SHARE
+                        + " are those of seeds 0 and 1; of 200 such lives " + SHARE
                         + " end within 100 kcal of what is true"
                         + " ([what weighings say](weighing.md#six-weeks-of-steps)).");
 
