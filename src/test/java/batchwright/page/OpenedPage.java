@@ -129,7 +129,8 @@ final class OpenedPage implements AutoCloseable {
     /** Something that is no text. */
     byte[] bytes(String path) {
         try {
-            return client.send(request(path).build(), BodyHandlers.ofByteArray()).body();
+            return client.send(request(path).build(), BodyHandlers.ofByteArray())
+                    .body();
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         } catch (InterruptedException e) {
