@@ -64,6 +64,10 @@ class NobodyGetsInTest {
                 "/desk/answer",
                 "/desk/events",
                 "/desk/report",
+                "/shop",
+                "/shop/without",
+                "/stove",
+                "/stove/labels.pdf",
                 "/fridge/weight/desk-cutting",
                 "/nothing"
             })
