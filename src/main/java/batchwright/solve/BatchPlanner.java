@@ -56,7 +56,7 @@ public final class BatchPlanner implements Planner {
     public static BatchPlanner below(Money cost) {
         return new BatchPlanner(
                 BatchPlanner::byTheClock,
-                (request, effort) -> CheapestPlan.search(request, Aim.LEAST_COST, effort, cost.minor()));
+                (request, effort) -> CheapestPlan.search(request, Aim.LEAST_COST, effort, (double) cost.minor()));
     }
 
     /**

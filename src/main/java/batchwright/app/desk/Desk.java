@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One question that is asked again and again while its figures are moved. Files are read once, when the desk is made: make another one
@@ -88,10 +89,9 @@ public final class Desk {
 
     private PlanAnswer answer(Sliders sliders, MakePlan plans, Watch watch) {
         PlanQuestion asked = sliders.in(question);
-        var request = new AtomicReference<Optional<PlanRequest>>(Optional.empty());
-        PlanAnswer answer =
-                plans.answer(table.withEaters(eaters(sliders)), asked, watch, made -> request.set(Optional.of(made)));
-        request.get().ifPresent(made -> memory.keep(made, answer, !watch.stop()));
+        var request = new AtomicReference<@Nullable PlanRequest>();
+        PlanAnswer answer = plans.answer(table.withEaters(eaters(sliders)), asked, watch, request::set);
+        Optional.ofNullable(request.get()).ifPresent(made -> memory.keep(made, answer, !watch.stop()));
         return answer;
     }
 

@@ -31,7 +31,7 @@ record RowsToSolve(ProofModel rows) implements BoundTree.Judge {
         var cost = new Expression();
         double unit = Math.pow(10, -ProofModel.DECIMALS);
         for (ProofModel.Variable c : rows.columns()) {
-            cost.plus(model.column(c.name(), c.least(), c.most(), c.whole(), 0), c.cost());
+            cost.plus(model.column(c.name(), (double) c.least(), (double) c.most(), c.whole(), 0), (double) c.cost());
         }
         for (ProofModel.AtLeast row : rows.rows()) {
             var sum = new Expression();

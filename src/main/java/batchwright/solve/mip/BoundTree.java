@@ -138,7 +138,7 @@ public final class BoundTree {
             ups[j] = at;
         }
         double cost = judge.narrow(lows, ups) ? relaxation.guess(lows, ups, TRIAL_PIVOTS) : Double.POSITIVE_INFINITY;
-        double gain = Math.max(0, Math.min(cost, goal) - answer.cost());
+        double gain = Math.max(0, Math.min(cost, (double) goal) - answer.cost());
         pseudoCosts.learn(j, up, Math.abs((up ? at + 1 : at) - answer.values()[j]), gain);
         return gain;
     }

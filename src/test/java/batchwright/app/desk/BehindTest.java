@@ -26,11 +26,12 @@ class BehindTest {
         });
         var second = new Heard(() -> {});
         try (var behind = new Behind(desk)) {
-            behind.begin(older, first);
+            Future<?> left = behind.begin(older, first);
             begun.await();
             Future<?> end = behind.begin(newer, second);
             overtaken.countDown();
             end.get(1, TimeUnit.MINUTES);
+            left.get(1, TimeUnit.MINUTES);
         }
 
         assertThat(first.answers).isEmpty();
