@@ -34,7 +34,6 @@ final class PlanByBook {
 
     private final Kitchen kitchen;
     private final Book book;
-    private final KeptPlans plans;
     private final String eater;
     private final LocalDate today;
     /** Not yet given to a day. */
@@ -46,7 +45,6 @@ final class PlanByBook {
     PlanByBook(Kitchen kitchen, LocalDate today, KeptPlans plans, Book book, String eater, List<BoxesLeft.Lot> boxes) {
         this.kitchen = kitchen;
         this.book = book;
-        this.plans = plans;
         this.eater = eater;
         this.today = today;
         this.free = new ArrayList<>(boxes);
