@@ -14,7 +14,7 @@ import batchwright.report.labels.LabelRounding;
 import batchwright.report.labels.LabelSheet;
 import batchwright.report.labels.LabelStyle;
 import batchwright.report.roster.RosterJson;
-import batchwright.report.roster.RosterPage;
+import batchwright.report.html.roster.RosterPage;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

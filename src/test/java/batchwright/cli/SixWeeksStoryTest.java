@@ -20,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -58,7 +59,17 @@ class SixWeeksStoryTest {
     /** What the first plan bought, when nothing was at home. */
     private List<String> shopping = List.of();
 
+    /** Set by the test before anything is written. */
+    @SuppressWarnings("NullAway.Init")
     private StoryPage page;
+
+    private LifeByTheBook life(String eater) {
+        return Objects.requireNonNull(lives.get(eater));
+    }
+
+    private Needs needsOf(String eater) {
+        return Objects.requireNonNull(needs.get(eater));
+    }
 
     private static LocalDate day(String date) {
         return LocalDate.parse(date);
@@ -88,8 +99,8 @@ class SixWeeksStoryTest {
                     NeedsOfEater.answer(
                             Workspace.open(Optional.empty(), here, LifeByTheBook.FIRST, note -> {}), eater));
         }
-        lives.put(SAM, new LifeByTheBook(0, needs.get(SAM), WRONG_KCAL));
-        lives.put(PARENT, new LifeByTheBook(1, needs.get(PARENT), 0));
+        lives.put(SAM, new LifeByTheBook(0, needsOf(SAM), WRONG_KCAL));
+        lives.put(PARENT, new LifeByTheBook(1, needsOf(PARENT), 0));
     }
 
     private List<String> book() throws IOException {
@@ -110,7 +121,7 @@ class SixWeeksStoryTest {
 
     /** The day's weighing, when there is one, and what it says of the eater's state. */
     private List<String> lived(LocalDate day, String eater, double plannedKcal) {
-        WeighedDay lived = lives.get(eater).live(day, plannedKcal);
+        WeighedDay lived = life(eater).live(day, plannedKcal);
         List<String> lines = new ArrayList<>();
         lived.weightKg()
                 .ifPresent(kg -> lines.add(String.format(Locale.ROOT, "%s weighed %s %.1f kg", day, eater, kg)));
@@ -140,7 +151,7 @@ class SixWeeksStoryTest {
             write(lived(
                     day,
                     eater,
-                    eats ? kcal(lines, eater) : needs.get(eater).total().kcal()));
+                    eats ? kcal(lines, eater) : needsOf(eater).total().kcal()));
         }
     }
 
@@ -318,13 +329,13 @@ class SixWeeksStoryTest {
         page.says("## What is true");
         int sam = aim(day("2027-01-10"), SAM);
         int parent = aim(day("2027-01-10"), PARENT);
-        int trueSam = lives.get(SAM).trueTargetKcal(needs.get(SAM));
-        int trueParent = lives.get(PARENT).trueTargetKcal(needs.get(PARENT));
+        int trueSam = life(SAM).trueTargetKcal(needsOf(SAM));
+        int trueParent = life(PARENT).trueTargetKcal(needsOf(PARENT));
         page.says(String.format(
                 Locale.ROOT,
                 "Sam's target went from %d to %d kcal; the made-up body needs %d. The other's is %d kcal, and %d would be right: no step"
                         + " was offered that anybody took.",
-                Math.round(needs.get(SAM).total().kcal()),
+                Math.round(needsOf(SAM).total().kcal()),
                 sam,
                 trueSam,
                 parent,

@@ -9,7 +9,7 @@ import batchwright.app.TypedSum;
 import batchwright.page.Visit;
 import batchwright.plan.Cooking;
 import batchwright.plan.PlanRequest;
-import batchwright.report.web.Trouble;
+import batchwright.report.html.web.Trouble;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.ArrayList;

@@ -10,7 +10,7 @@ import batchwright.app.profile.UsualUnits;
 import batchwright.needs.caution.Caution;
 import batchwright.needs.safety.DecisionReason;
 import batchwright.person.HealthGroup;
-import batchwright.report.web.CheckPage;
+import batchwright.report.html.web.CheckPage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -9,12 +9,12 @@ import batchwright.page.Routes;
 import batchwright.page.Situation;
 import batchwright.page.Visit;
 import batchwright.page.desk.DeskSituation;
-import batchwright.report.web.CheckPage;
-import batchwright.report.web.Place;
-import batchwright.report.web.QuestionPage;
-import batchwright.report.web.QuestionPage.Answer;
-import batchwright.report.web.StartPage;
-import batchwright.report.web.Trouble;
+import batchwright.report.html.web.CheckPage;
+import batchwright.report.html.web.Place;
+import batchwright.report.html.web.QuestionPage;
+import batchwright.report.html.web.QuestionPage.Answer;
+import batchwright.report.html.web.StartPage;
+import batchwright.report.html.web.Trouble;
 import java.util.List;
 import java.util.Optional;
 

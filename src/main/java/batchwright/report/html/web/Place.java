@@ -1,4 +1,4 @@
-package batchwright.report.web;
+package batchwright.report.html.web;
 
 /** A situation that has pages of its own, in the order in which the page leads through them. */
 public enum Place {

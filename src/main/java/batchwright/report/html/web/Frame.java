@@ -1,4 +1,4 @@
-package batchwright.report.web;
+package batchwright.report.html.web;
 
 import batchwright.report.html.part.Document;
 import java.util.Arrays;

@@ -1,4 +1,4 @@
-package batchwright.report.web;
+package batchwright.report.html.web;
 
 import batchwright.answer.EatenFirst;
 import batchwright.answer.Notice;

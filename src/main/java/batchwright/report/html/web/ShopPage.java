@@ -1,4 +1,4 @@
-package batchwright.report.web;
+package batchwright.report.html.web;
 
 import batchwright.book.Event.Bought;
 import batchwright.book.KeptPlan.KeptPurchase;

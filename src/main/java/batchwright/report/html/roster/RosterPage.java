@@ -1,4 +1,4 @@
-package batchwright.report.roster;
+package batchwright.report.html.roster;
 
 import batchwright.report.html.part.Document;
 import batchwright.report.html.part.Templates;
@@ -28,7 +28,7 @@ public record RosterPage(
     /**
      * The page as HTML.
      *
-     * @param answers lines of {@link RosterJson}
+     * @param answers lines of {@link batchwright.report.roster.RosterJson}
      * @param css the style sheet
      */
     public static String of(BufferedReader answers, String css) throws IOException {

@@ -1,4 +1,4 @@
-package batchwright.report.web;
+package batchwright.report.html.web;
 
 /**
  * A page in place of the one that was asked for.

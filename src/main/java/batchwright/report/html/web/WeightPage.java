@@ -1,4 +1,4 @@
-package batchwright.report.web;
+package batchwright.report.html.web;
 
 import batchwright.needs.caution.Caution;
 import batchwright.needs.learning.Learned;

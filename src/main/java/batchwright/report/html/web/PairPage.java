@@ -1,4 +1,4 @@
-package batchwright.report.web;
+package batchwright.report.html.web;
 
 /**
  * Asks before a phone is paired: something that only looks at an address must not use its key up.

@@ -1,4 +1,4 @@
-package batchwright.report.web;
+package batchwright.report.html.web;
 
 import java.util.List;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package batchwright.report.roster;
+package batchwright.report.html.roster;
 
 import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
@@ -21,7 +21,7 @@ public record RosterRow(String client, String attention, String target, String p
     private static final BigDecimal CLOSE = BigDecimal.valueOf(5);
 
     /**
-     * From a line of {@link RosterJson}.
+     * From a line of {@link batchwright.report.roster.RosterJson}.
      *
      * @param pot the line that has the plan: this one, or one before
      * @param place of the client among the eaters of the pot, from 0

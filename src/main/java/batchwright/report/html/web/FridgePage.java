@@ -1,4 +1,4 @@
-package batchwright.report.web;
+package batchwright.report.html.web;
 
 import batchwright.answer.AtHome;
 import batchwright.answer.Today;
