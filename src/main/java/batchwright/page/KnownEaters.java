@@ -31,11 +31,11 @@ public final class KnownEaters {
 
     /** How the profile calls an eater; the short name where it cannot be read. */
     public String name(String id, Kitchen kitchen) {
-        return workspace
-                .source()
-                .eater(id, Optional.of(kitchen))
-                .value()
-                .map(Eater::name)
-                .orElse(id);
+        return eater(id, kitchen).map(Eater::name).orElse(id);
+    }
+
+    /** As the profile says; empty when it cannot be read. */
+    public Optional<Eater> eater(String id, Kitchen kitchen) {
+        return workspace.source().eater(id, Optional.of(kitchen)).value();
     }
 }
