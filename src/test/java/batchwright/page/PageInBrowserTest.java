@@ -226,6 +226,7 @@ class PageInBrowserTest {
         assertThat(driver().getTitle()).startsWith("Error: ");
         driver().findElement(By.xpath("//button[starts-with(., 'It is right all the same')]"))
                 .click();
+        until("!document.title.startsWith('Error: ')");
         assertThat(page().file("profiles/book.txt")).contains("ate parent-holding nothing else");
         browser().complaints();
         driver().findElement(By.xpath("//button[.='Undo']")).click();
