@@ -1,5 +1,6 @@
 package batchwright.page;
 
+import batchwright.app.Eaters;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
 import batchwright.food.Kitchen;
@@ -16,9 +17,7 @@ public final class KnownEaters {
     }
 
     public List<String> ids() {
-        return workspace.source().eaters().match(List::of, all -> all, problem -> {
-            throw Refused.by(List.of(problem));
-        });
+        return Eaters.ids(workspace);
     }
 
     /** @throws Refused when there is no such eater */
@@ -31,7 +30,7 @@ public final class KnownEaters {
 
     /** How the profile calls an eater; the short name where it cannot be read. */
     public String name(String id, Kitchen kitchen) {
-        return eater(id, kitchen).map(Eater::name).orElse(id);
+        return new Eaters(workspace, kitchen).nameOf(id);
     }
 
     /** As the profile says; empty when it cannot be read. */
