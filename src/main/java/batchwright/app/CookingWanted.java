@@ -29,7 +29,7 @@ public record CookingWanted(
     }
 
     CookingWanted withDishes(DishesWanted other) {
-        return new CookingWanted(other, number, sessions, vary, shopOnce);
+        return new CookingWanted(other, number, sessions, vary, shopOnce, left);
     }
 
     /** In one session. */

@@ -4,7 +4,9 @@ import batchwright.app.Eaters;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
 import batchwright.food.Kitchen;
+import batchwright.person.Eater;
 import java.util.List;
+import java.util.Optional;
 
 /** The eaters that have a profile. What a request names is looked up here and goes nowhere before. */
 public final class KnownEaters {
@@ -29,5 +31,10 @@ public final class KnownEaters {
     /** How the profile calls an eater; the short name where it cannot be read. */
     public String name(String id, Kitchen kitchen) {
         return new Eaters(workspace, kitchen).nameOf(id);
+    }
+
+    /** As the profile says; empty when it cannot be read. */
+    public Optional<Eater> eater(String id, Kitchen kitchen) {
+        return workspace.source().eater(id, Optional.of(kitchen)).value();
     }
 }

@@ -39,7 +39,7 @@ public final class WholePage {
             Consumer<String> terminal,
             Consumer<Throwable> fault) {
         var visitors = new Visitors(files.clock());
-        var desk = new DeskSituation(plans);
+        var desk = new DeskSituation();
         List<Situation> situations = List.of(
                 new Welcome(),
                 new FridgeSituation(),

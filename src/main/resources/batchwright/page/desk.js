@@ -1,18 +1,19 @@
 "use strict";
-// A slider that moves asks anew; the answer comes by itself, the last one asked for.
+// A slider that moves asks anew. Two answers come by themselves: a quick one, marked, and then that of the whole search.
+// What is shown never gives way to something older.
 (() => {
   const form = document.getElementById("wish");
   const answer = document.getElementById("answer");
   const working = document.getElementById("working");
   const spoken = document.getElementById("spoken");
   let waiting = 0;
-  let shown = Number(answer.dataset.shown);
+  const stamp = (part) => Number(part.querySelector(".shown")?.dataset.stamp ?? 0);
 
   document.querySelectorAll("input[data-moves]").forEach((range) => {
     const field = document.getElementById(range.dataset.moves);
     const follow = () => {
-      if (field.value !== "" && !isNaN(Number(field.value))) {
-        range.value = field.value;
+      if (!isNaN(Number(field.value))) {
+        range.value = field.value === "" ? range.defaultValue : field.value;
       }
     };
     follow();
@@ -20,6 +21,11 @@
     range.addEventListener("input", () => { field.value = range.value; });
     field.addEventListener("input", follow);
   });
+
+  const seat = () => document.querySelectorAll("details[data-of]").forEach((changes) => {
+    changes.hidden = !form.querySelector(`input[name="eater"][value="${CSS.escape(changes.dataset.of)}"]`).checked;
+  });
+  seat();
 
   const ask = () => {
     answer.classList.add("stale");
@@ -39,6 +45,7 @@
   };
 
   form.addEventListener("input", () => {
+    seat();
     clearTimeout(waiting);
     waiting = setTimeout(ask, 120);
   });
@@ -51,21 +58,26 @@
   const events = new EventSource("/desk/events");
   events.addEventListener("progress", (event) => { working.textContent = event.data; });
   events.addEventListener("answer", (event) => {
-    const number = Number(event.data);
-    if (number === shown) {
+    if (Number(event.data) <= stamp(answer)) {
       return;
     }
     fetch("/desk/answer", { headers: { "X-Asked-By": "script" } })
-      .then((response) => (response.ok ? response.text() : null))
+      .then((response) => (response.ok ? response.text() : ""))
       .then((html) => {
-        if (html !== null) {
-          // Our own page, already escaped by the program that made it.
-          const fresh = new DOMParser().parseFromString(html, "text/html");
-          answer.replaceChildren(...fresh.body.childNodes);
-          answer.classList.remove("stale");
-          shown = number;
-          const says = answer.querySelector(".tiles dd strong, .big");
-          spoken.textContent = says ? "Worked out: " + says.textContent : "";
+        // Our own page, already escaped by the program that made it.
+        const fresh = new DOMParser().parseFromString(html, "text/html");
+        if (stamp(fresh) <= stamp(answer)) {
+          return;
+        }
+        const held = answer.contains(document.activeElement) ? document.activeElement.textContent : null;
+        answer.replaceChildren(...fresh.body.childNodes);
+        if (held !== null) {
+          [...answer.querySelectorAll("a, button, summary")].find((one) => one.textContent === held)?.focus();
+        }
+        answer.classList.remove("stale");
+        const says = answer.querySelector(".tiles dd strong, .big");
+        if (says && !answer.querySelector(".checking")) {
+          spoken.textContent = "Worked out: " + says.textContent;
         }
       });
   });

@@ -157,6 +157,55 @@ class PageInBrowserTest {
         look("desk", "/desk");
     }
 
+    /** Of what the page showed since a slider moved: each plan with its cost and whether it was still being checked. */
+    private static List<?> moved(String slider, Keys key) {
+        browser()
+                .run("const a = document.querySelector('#answer'); window.seen = [];"
+                        + "window.watching = new MutationObserver(() => { const tile = a.querySelector('.tiles dd strong');"
+                        + " window.seen.push([Number(a.querySelector('.shown').dataset.stamp), a.querySelector('.checking') !== null,"
+                        + " tile ? Number(tile.textContent.replace(/[^0-9.]/g, '')) : 0]); });"
+                        + "window.watching.observe(a, {childList: true}); return 1");
+        driver().findElement(By.cssSelector("input[data-moves='" + slider + "']"))
+                .sendKeys(key);
+        until("window.seen.length > 0 && !window.seen[window.seen.length - 1][1]");
+        return (List<?>) Objects.requireNonNull(browser().run("window.watching.disconnect(); return window.seen"));
+    }
+
+    /** A quick answer, then that of the whole search: what is shown never goes back, and never gets dearer by the search. */
+    @Test
+    @Order(7)
+    void budget_and_protein_move_and_the_whole_search_has_the_last_word() {
+        open("/desk", DESK, false);
+        driver().findElement(By.cssSelector("details[data-of='parent-holding'] summary"))
+                .click();
+        assertThat(driver().findElements(By.cssSelector("details[data-of]:not([hidden])")))
+                .hasSize(1);
+        int quick = 0;
+        long stamp = (Long) Objects.requireNonNull(
+                browser().run("return Number(document.querySelector('.shown').dataset.stamp)"));
+        for (Keys key : List.of(Keys.PAGE_UP, Keys.PAGE_UP, Keys.PAGE_DOWN, Keys.PAGE_UP)) {
+            long before = stamp;
+            List<?> seen = moved("protein-parent-holding", key);
+            double cost = Double.MAX_VALUE;
+            for (Object one : seen) {
+                List<?> shown = (List<?>) one;
+                assertThat((Long) shown.get(0)).isGreaterThan(stamp);
+                stamp = (Long) shown.get(0);
+                double now = ((Number) Objects.requireNonNull(shown.get(2))).doubleValue();
+                assertThat(now).isPositive().isLessThanOrEqualTo(cost);
+                cost = now;
+            }
+            // The whole search may be done before the browser has fetched the quick answer.
+            quick += stamp > before + 1 ? 1 : 0;
+        }
+        assertThat(quick).as("moves with a quick answer before the last").isPositive();
+        moved("budget", Keys.HOME);
+        assertThat(driver().findElement(By.id("answer")).getText()).contains("No plan keeps every rule.");
+        driver().findElement(By.id("budget")).sendKeys(Keys.chord(Keys.CONTROL, "a"), "150");
+        until("document.querySelector('#answer .tiles') !== null && document.querySelector('#answer .checking') === null");
+        assertThat(browser().complaints()).isEmpty();
+    }
+
     private static String tile() {
         return driver().findElement(By.cssSelector(".tiles dd strong")).getText();
     }
@@ -177,6 +226,7 @@ class PageInBrowserTest {
         assertThat(driver().getTitle()).startsWith("Error: ");
         driver().findElement(By.xpath("//button[starts-with(., 'It is right all the same')]"))
                 .click();
+        until("!document.title.startsWith('Error: ')");
         assertThat(page().file("profiles/book.txt")).contains("ate parent-holding nothing else");
         browser().complaints();
         driver().findElement(By.xpath("//button[.='Undo']")).click();

@@ -30,28 +30,37 @@ public final class Behind implements AutoCloseable {
             public void progress(Progress progress) {}
 
             @Override
-            public void answered(PlanAnswer answer) {}
+            public void answered(PlanAnswer answer, boolean isLast) {}
 
             @Override
-            public void failed(RuntimeException fault) {}
+            public void failed(Throwable fault) {}
         };
 
         void progress(Progress progress);
 
-        /** The end. */
-        void answered(PlanAnswer answer);
+        /** @param isLast whether this is the end: if not, there is no plan, and the reasons are looked for */
+        void answered(PlanAnswer answer, boolean isLast);
 
         /** The end, too: what was asked is refused, or there is a fault. */
-        void failed(RuntimeException fault);
+        void failed(Throwable fault);
     }
 
     /**
-     * How far a search is.
+     * How far a search is; costs only fall, bounds only rise.
      *
      * @param cost of the cheapest plan so far
      * @param bound no plan costs less
      */
-    public record Progress(Optional<Money> cost, Money bound) {}
+    public record Progress(Optional<Money> cost, Money bound) {
+        private Progress found(Money other) {
+            return new Progress(
+                    Optional.of(cost.filter(best -> best.compareTo(other) <= 0).orElse(other)), bound);
+        }
+
+        private Progress proven(Money other) {
+            return bound.compareTo(other) >= 0 ? this : new Progress(cost, other);
+        }
+    }
 
     public Behind(Desk desk) {
         this.desk = desk;
@@ -96,24 +105,32 @@ public final class Behind implements AutoCloseable {
             }
             try {
                 PlanAnswer answer = desk.full(sliders, this);
-                if (!ended.get()) {
-                    listener.answered(answer);
+                boolean asksWhy = answer.status() == PlanAnswer.Status.NO_PLAN && !answer.stoppedByCaution();
+                told(answer, !asksWhy);
+                if (asksWhy && !ended.get()) {
+                    told(desk.reasons(sliders, this), true);
                 }
-            } catch (RuntimeException fault) {
+            } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
                 if (!ended.get()) {
                     listener.failed(fault);
                 }
             }
         }
 
+        private void told(PlanAnswer answer, boolean isLast) {
+            if (!ended.get()) {
+                listener.answered(answer, isLast);
+            }
+        }
+
         @Override
         public void found(Money cost) {
-            tell(new Progress(Optional.of(cost), progress.bound()));
+            tell(progress.found(cost));
         }
 
         @Override
         public void bound(Money bound) {
-            tell(new Progress(progress.cost(), bound));
+            tell(progress.proven(bound));
         }
 
         private void tell(Progress now) {

@@ -6,6 +6,7 @@ import batchwright.app.MakePlan;
 import batchwright.app.PlanQuestion;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
+import batchwright.food.Kitchen;
 import batchwright.person.Eater;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Planner;
@@ -39,6 +40,14 @@ public final class Desk {
      */
     public static Desk of(Workspace workspace, PlanQuestion question) {
         return new Desk(question.withInsight(InsightWanted.NONE), MakePlan.Table.of(workspace, question));
+    }
+
+    /**
+     * Whether this desk can answer what another was made for: only what sliders move may differ. A kitchen counts as the same only when
+     * it is the same object: what was read anew may have changed.
+     */
+    public boolean isFor(PlanQuestion other, Kitchen kitchen) {
+        return table.kitchen() == kitchen && Sliders.of(other).in(question).equals(other);
     }
 
     /** The same desk, nothing having been asked yet. */

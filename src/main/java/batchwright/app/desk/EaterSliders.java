@@ -55,8 +55,8 @@ public record EaterSliders(
         return new EaterSliders(goalKcal, energyBandPercent, proteinGPerKg, containersADay, Optional.of(foods));
     }
 
-    /** @throws Refused when a figure is outside what a profile may say, or there is no such food */
-    Eater of(Eater written, Kitchen kitchen) {
+    /** @throws Refused when a figure is outside what a profile may say */
+    public void check() {
         goalKcal.ifPresent(kcal -> {
             if (kcal != 0) {
                 check(Math.abs(kcal), ProfileRanges.KCAL);
@@ -65,6 +65,11 @@ public record EaterSliders(
         energyBandPercent.ifPresent(percent -> check(percent, ProfileRanges.BAND));
         proteinGPerKg.ifPresent(grams -> check(grams, ProfileRanges.PROTEIN));
         containersADay.ifPresent(containers -> check(containers, ProfileRanges.CONTAINERS));
+    }
+
+    /** @throws Refused when a figure is outside what a profile may say, or there is no such food */
+    Eater of(Eater written, Kitchen kitchen) {
+        check();
         Eater changed = goalKcal.isPresent() ? written.withGoal(new Goal.EnergyADay(goalKcal.getAsInt())) : written;
         return changed.withAdjustments(adjustments(written.adjustments()))
                 .withWishes(wishes(written.wishes(), kitchen));

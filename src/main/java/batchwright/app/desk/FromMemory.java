@@ -39,8 +39,9 @@ record FromMemory(Memory memory, boolean whole) implements Planner {
         if (kept.filter(plan -> plan.cost().compareTo(bound) <= 0).isPresent()) {
             return result(request, kept.stream().toList(), raised(Proof.NONE, bound));
         }
+        // Of plans that cost the same, the one that was shown before stays: no figure on the desk moves for nothing.
         PlanResult looked = looked(unlimited, kept.map(Plan::cost), new NoLower(watch, bound));
-        List<Plan> plans = Stream.concat(looked.plans().stream(), kept.stream())
+        List<Plan> plans = Stream.concat(kept.stream(), looked.plans().stream())
                 .sorted(Comparator.comparing(Plan::cost))
                 .toList();
         // Plans that are dearer than the one to beat may have been found on the way: they prove nothing of it.

@@ -35,15 +35,28 @@ final class Memory {
      * @param plan the best that is known; dearer than the budget perhaps
      * @param bound no plan costs less
      */
-    private record Known(PlanRequest request, Optional<Plan> plan, Money bound) {}
+    private record Known(PlanRequest request, Optional<Plan> plan, Money bound) {
+        /** Whether an older answer to the same is of no more use. */
+        private boolean saysAsMuchAs(Known older) {
+            return bound.compareTo(older.bound) >= 0
+                    && older.plan
+                            .map(theirs -> plan.filter(mine -> mine.cost().compareTo(theirs.cost()) <= 0)
+                                    .isPresent())
+                            .orElse(true)
+                    && Stricter.isAtLeastAs(request, older.request)
+                    && Stricter.isAtLeastAs(older.request, request);
+        }
+    }
 
     /** @param seen whether somebody saw the answer, and not only what a search had when it was ended for a newer one */
     synchronized void keep(PlanRequest request, PlanAnswer answer, boolean seen) {
         newest = answer.plan().filter(plan -> seen).or(() -> newest);
-        answers.addFirst(new Known(
+        var known = new Known(
                 request.withBudget(Optional.empty()),
                 answer.plan(),
-                answer.proof().lowerBound()));
+                answer.proof().lowerBound());
+        answers.removeIf(known::saysAsMuchAs);
+        answers.addFirst(known);
         if (answers.size() > MOST) {
             answers.removeLast();
         }

@@ -4,12 +4,15 @@ import batchwright.answer.EatenFirst;
 import batchwright.answer.Fault;
 import batchwright.answer.PlanAnswer;
 import batchwright.app.FailedAudit;
-import batchwright.app.MakePlan;
 import batchwright.app.PlanQuestion;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
 import batchwright.app.book.EatFirst;
+import batchwright.app.desk.Behind;
+import batchwright.app.desk.Desk;
+import batchwright.app.desk.Sliders;
 import io.javalin.http.sse.SseClient;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -18,13 +21,12 @@ import java.util.concurrent.Executors;
 import java.util.stream.Collectors;
 
 /**
- * What lies on somebody's desk: the wish, the search that runs for it, the plan it came to and the one before. A new wish ends the search
- * for the one before; an answer is shown only if nothing else was asked meanwhile.
+ * What lies on somebody's desk: the wish, the plan it came to and the one before. A wish is answered twice: at once near the plan before,
+ * then by the whole search. A new wish ends both for the one before; an answer is shown only if nothing else was asked meanwhile.
  */
 final class DeskBoard {
     private static final int MOST_LISTENERS = 8;
 
-    private final MakePlan plans;
     private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
         var thread = new Thread(work, "desk");
         thread.setDaemon(true);
@@ -32,104 +34,164 @@ final class DeskBoard {
     });
     private final List<SseClient> listeners = new CopyOnWriteArrayList<>();
     private State state = new State(0, DeskWish.USUAL, Optional.empty(), Optional.empty(), Optional.empty());
-    private Optional<SearchWatch> running = Optional.empty();
+    private int stamps;
+    private Optional<Held> held = Optional.empty();
+
+    /** What answers as long as only sliders move. */
+    private record Held(Desk desk, Behind behind) {}
 
     /**
      * @param number of the wish
-     * @param working what the search knows; empty when none runs
-     * @param found what it came to
+     * @param working what is known of the search; empty when none runs
+     * @param found what is shown, perhaps still that of an earlier wish
      * @param before the last plan that was found for another wish
      */
     record State(
-            int number, DeskWish wish, Optional<String> working, Optional<Found> found, Optional<PlanAnswer> before) {}
+            int number, DeskWish wish, Optional<String> working, Optional<Found> found, Optional<PlanAnswer> before) {
+        State working(String says) {
+            return new State(number, wish, Optional.of(says), found, before);
+        }
+    }
+
+    /**
+     * @param stamp rises with everything that is shown
+     * @param number of the wish it answers
+     * @param checked whether it is the last answer to it
+     */
+    record Found(int stamp, int number, boolean checked, Outcome outcome) {}
 
     /**
      * @param answer empty when nothing needs to be cooked, or when it was refused
      * @param refused why it could not be worked out; empty when it was
      */
-    record Found(EatenFirst first, Optional<PlanAnswer> answer, String refused) {}
-
-    DeskBoard(MakePlan plans) {
-        this.plans = plans;
+    record Outcome(EatenFirst first, Optional<PlanAnswer> answer, String refused) {
+        static Outcome of(EatenFirst first, PlanAnswer answer) {
+            return new Outcome(first, Optional.of(answer), "");
+        }
     }
 
     synchronized State state() {
         return state;
     }
 
-    /** Begins a search; the one before ends. */
+    /** Begins to answer; what runs for the wish before ends. */
     synchronized void ask(DeskWish wish, Workspace workspace) {
-        running.ifPresent(SearchWatch::end);
+        held.ifPresent(mine -> mine.behind().stop());
         int number = state.number() + 1;
         Optional<PlanAnswer> before = state.found()
-                .flatMap(Found::answer)
-                .filter(a -> a.plan().isPresent())
+                .flatMap(found -> found.outcome().answer())
+                .filter(answer -> answer.plan().isPresent())
                 .or(state::before);
         state = new State(number, wish, Optional.of("Searching."), state.found(), before);
-        var watch = new SearchWatch(says -> working(number, says));
-        running = Optional.of(watch);
-        PlanQuestion question = wish.question();
-        worker.execute(() -> search(number, workspace, question, watch));
+        worker.execute(() -> answer(number, wish, workspace));
     }
 
-    private void search(int number, Workspace workspace, PlanQuestion question, SearchWatch watch) {
-        if (watch.stop()) {
+    private synchronized boolean isNewest(int number) {
+        return state.number() == number;
+    }
+
+    private void answer(int number, DeskWish wish, Workspace workspace) {
+        if (!isNewest(number)) {
             return;
         }
-        Found found;
         try {
+            PlanQuestion question = wish.question();
             EatenFirst first = EatFirst.of(workspace.quietly(), question.eaters(), question.days());
-            found = first.days() == question.days()
-                    ? new Found(first, Optional.empty(), "")
-                    : new Found(
-                            first,
-                            Optional.of(plans.answer(
-                                    workspace.on(first.next()),
-                                    question.withDays(question.days() - first.days()),
-                                    watch,
-                                    request -> {})),
-                            "");
-        } catch (Refused refused) {
-            found = refused(
-                    workspace,
-                    refused.faults().stream().map(DeskBoard::sentence).collect(Collectors.joining(" ")));
-        } catch (FailedAudit audit) {
-            found = refused(workspace, "A fault of ours: the plan did not pass its audit, so it is not shown.");
+            int rest = question.days() - first.days();
+            if (rest == 0) {
+                show(number, new Outcome(first, Optional.empty(), ""), true);
+            } else {
+                answer(number, first, question, wish.sliders(question).withDays(rest), workspace.on(first.next()));
+            }
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
-            found = refused(workspace, "Something went wrong inside the program; no plan is shown.");
+            failed(number, fault);
         }
-        done(number, found);
     }
 
-    private static Found refused(Workspace workspace, String why) {
-        return new Found(EatenFirst.none(workspace.cookingDay()), Optional.empty(), why);
+    private void answer(int number, EatenFirst first, PlanQuestion question, Sliders sliders, Workspace workspace) {
+        Held mine = held(question, workspace);
+        PlanAnswer quick = mine.desk().quick(sliders);
+        boolean isLast = quick.status() == PlanAnswer.Status.PLANNED || quick.stoppedByCaution();
+        if (isLast || isAffordable(quick)) {
+            show(number, Outcome.of(first, quick), isLast);
+        }
+        if (!isLast && isNewest(number)) {
+            var listener = new DeskSearch(this, number, first, quick.kitchen().currency());
+            var unused = mine.behind().begin(sliders, listener);
+        }
     }
 
-    private static String sentence(Fault fault) {
+    private static boolean isAffordable(PlanAnswer answer) {
+        return answer.plan()
+                .filter(plan -> answer.budget()
+                        .filter(budget -> plan.cost().compareTo(budget) > 0)
+                        .isEmpty())
+                .isPresent();
+    }
+
+    private synchronized Held held(PlanQuestion question, Workspace workspace) {
+        Optional<Held> fitting =
+                held.filter(mine -> mine.desk().isFor(question, workspace.quietly().kitchen()));
+        if (fitting.isPresent()) {
+            return fitting.get();
+        }
+        Desk desk = Desk.of(workspace, question);
+        held.ifPresent(mine -> mine.behind().close());
+        var made = new Held(desk, new Behind(desk));
+        held = Optional.of(made);
+        return made;
+    }
+
+    /** It cannot be worked out. */
+    void failed(int number, Throwable fault) {
+        var none = EatenFirst.none(LocalDate.EPOCH);
+        show(number, new Outcome(none, Optional.empty(), why(fault)), true);
+    }
+
+    private static String why(Throwable fault) {
+        if (fault instanceof Refused refused) {
+            return refused.faults().stream().map(DeskBoard::sentence).collect(Collectors.joining(" "));
+        }
+        return fault instanceof FailedAudit
+                ? "A fault of ours: the plan did not pass its audit, so it is not shown."
+                : "Something went wrong inside the program; no plan is shown.";
+    }
+
+    static String sentence(Fault fault) {
         String wrong = fault.wrong();
         return Character.toUpperCase(wrong.charAt(0)) + wrong.substring(1) + ". " + fault.cure();
     }
 
-    private void working(int number, String says) {
+    /** How far the search for a wish is. */
+    void working(int number, String says) {
         synchronized (this) {
             if (state.number() != number) {
                 return;
             }
-            state = new State(number, state.wish(), Optional.of(says), state.found(), state.before());
+            state = state.working(says);
         }
         send("progress", says);
     }
 
-    private void done(int number, Found found) {
+    /** An answer to a wish. */
+    void show(int number, Outcome outcome, boolean isLast) {
+        int stamp;
         synchronized (this) {
             if (state.number() != number) {
                 return;
             }
-            state = new State(number, state.wish(), Optional.empty(), Optional.of(found), state.before());
-            running = Optional.empty();
+            stamp = ++stamps;
+            state = new State(
+                    number,
+                    state.wish(),
+                    isLast ? Optional.empty() : Optional.of("Searching."),
+                    Optional.of(new Found(stamp, number, isLast, outcome)),
+                    state.before());
         }
-        send("progress", "");
-        send("answer", Integer.toString(number));
+        send("answer", Integer.toString(stamp));
+        if (isLast) {
+            send("progress", "");
+        }
     }
 
     /** Somebody looks at the desk in one more window. */
@@ -141,9 +203,7 @@ final class DeskBoard {
         client.onClose(() -> listeners.remove(client));
         State now = state();
         client.sendEvent("progress", now.working().orElse(""));
-        if (now.found().isPresent() && now.working().isEmpty()) {
-            client.sendEvent("answer", Integer.toString(now.number()));
-        }
+        now.found().ifPresent(found -> client.sendEvent("answer", Integer.toString(found.stamp())));
     }
 
     /** So that a window that was closed is noticed. */
@@ -156,7 +216,7 @@ final class DeskBoard {
     }
 
     synchronized void close() {
-        running.ifPresent(SearchWatch::end);
+        held.ifPresent(mine -> mine.behind().close());
         listeners.forEach(SseClient::close);
         worker.shutdownNow();
     }

@@ -1,13 +1,11 @@
 package batchwright.page.desk;
 
 import batchwright.answer.PlanAnswer;
-import batchwright.app.MakePlan;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
 import batchwright.app.book.KeepPlan;
 import batchwright.food.Dish;
 import batchwright.food.Kitchen;
-import batchwright.page.KnownEaters;
 import batchwright.page.Routes;
 import batchwright.page.Situation;
 import batchwright.page.Visit;
@@ -17,6 +15,8 @@ import batchwright.report.html.HtmlReport;
 import batchwright.report.html.ReportStyle;
 import batchwright.report.html.web.DeskAnswer;
 import batchwright.report.html.web.DeskPage;
+import batchwright.report.html.web.DeskShown;
+import batchwright.report.html.web.Frame;
 import batchwright.report.html.web.Place;
 import batchwright.report.html.web.Trouble;
 import batchwright.report.labels.LabelRounding;
@@ -40,7 +40,6 @@ public final class DeskSituation implements Situation {
     private static final ReportStyle STYLE =
             new ReportStyle(new LabelStyle(LabelSheet.of("a4-2x7").orElseThrow(), LabelRounding.US));
 
-    private final MakePlan plans;
     private final Map<Visitor, DeskBoard> boards = new ConcurrentHashMap<>();
     private final ScheduledExecutorService clock = Executors.newSingleThreadScheduledExecutor(work -> {
         var thread = new Thread(work, "knock");
@@ -48,17 +47,10 @@ public final class DeskSituation implements Situation {
         return thread;
     });
 
-    public DeskSituation(MakePlan plans) {
-        this.plans = plans;
-    }
-
     @Override
     public void open(Routes routes) {
         routes.get(HERE, visit -> show(visit, board(visit).state().wish(), List.of()))
-                .get(
-                        HERE + "/answer",
-                        visit -> visit.show(
-                                "deskanswer", page(visit, board(visit).state().wish(), List.of())))
+                .get(HERE + "/answer", this::answer)
                 .get(HERE + "/report", this::report)
                 .post(HERE, this::ask)
                 .post(HERE + "/keep", this::keep)
@@ -68,7 +60,7 @@ public final class DeskSituation implements Situation {
     }
 
     private DeskBoard board(Visit visit) {
-        return boards.computeIfAbsent(visit.visitor(), who -> new DeskBoard(plans));
+        return boards.computeIfAbsent(visit.visitor(), who -> new DeskBoard());
     }
 
     /** Puts an eater at the desk and begins to search. */
@@ -79,10 +71,11 @@ public final class DeskSituation implements Situation {
 
     private void ask(Visit visit) {
         Workspace workspace = visit.workspace();
+        Kitchen kitchen = workspace.kitchen();
         DeskWish wish = DeskWish.of(
                 visit,
-                new KnownEaters(workspace).ids(),
-                List.copyOf(workspace.kitchen().dishes().keySet()));
+                WrittenEater.all(workspace, kitchen),
+                List.copyOf(kitchen.dishes().keySet()));
         List<Trouble> troubles = wish.troubles();
         if (troubles.isEmpty()) {
             board(visit).ask(wish, workspace);
@@ -113,28 +106,30 @@ public final class DeskSituation implements Situation {
         Workspace workspace = visit.workspace();
         Kitchen kitchen = workspace.kitchen();
         DeskBoard.State state = board(visit).state();
-        Optional<DeskAnswer> answer = state.found().map(found -> answer(found, state));
+        Frame frame = visit.frame(Place.DESK, "Desk", troubles);
         return new DeskPage(
-                visit.frame(Place.DESK, "Desk", troubles),
-                choices(wish, workspace, kitchen),
+                frame,
+                choices(wish, WrittenEater.all(workspace, kitchen), kitchen),
                 new DeskPage.Fields(
                         wish.days(),
                         wish.budget(),
                         wish.mostDishes(),
                         wish.sessions(),
                         kitchen.currency().toString()),
-                state.found().isPresent() && state.working().isEmpty() ? state.number() : -1,
                 state.working(),
-                answer,
-                planned(state).isPresent() && visit.files().isOwn());
+                shown(visit, state, frame));
     }
 
-    private static DeskPage.Choices choices(DeskWish wish, Workspace workspace, Kitchen kitchen) {
-        var eaters = new KnownEaters(workspace);
+    private static DeskPage.Choices choices(DeskWish wish, List<WrittenEater> eaters, Kitchen kitchen) {
         return new DeskPage.Choices(
-                eaters.ids().stream()
-                        .map(id -> new DeskPage.Ticked(
-                                id, eaters.name(id, kitchen), wish.eaters().contains(id)))
+                eaters.stream()
+                        .map(eater -> new DeskPage.Ticked(
+                                eater.id(), eater.name(), wish.eaters().contains(eater.id())))
+                        .toList(),
+                eaters.stream()
+                        .flatMap(eater -> eater
+                                .controls(wish.changedOf(eater.id()), wish.eaters().contains(eater.id()))
+                                .stream())
                         .toList(),
                 kitchen.dishes().values().stream()
                         .sorted(Comparator.comparing(Dish::name))
@@ -142,19 +137,48 @@ public final class DeskSituation implements Situation {
                         .toList());
     }
 
+    private void answer(Visit visit) {
+        shown(visit, board(visit).state(), visit.frame(Place.DESK, "Desk"))
+                .ifPresentOrElse(shown -> visit.show("deskanswer", shown), visit::done);
+    }
+
+    private static Optional<DeskShown> shown(Visit visit, DeskBoard.State state, Frame frame) {
+        return state.found()
+                .map(found -> new DeskShown(
+                        frame,
+                        found.stamp(),
+                        mark(found, state.number()),
+                        answer(found.outcome(), state),
+                        planned(state).isPresent() && visit.files().isOwn()));
+    }
+
+    private static Optional<String> mark(DeskBoard.Found found, int asked) {
+        if (found.number() != asked) {
+            return Optional.of("This is for what was asked before; the answer to the change is being worked out.");
+        }
+        if (found.checked()) {
+            return Optional.empty();
+        }
+        boolean plan = found.outcome().answer().flatMap(PlanAnswer::plan).isPresent();
+        return Optional.of(
+                plan
+                        ? "A quick answer that keeps every rule. Checking whether there is a cheaper plan."
+                        : "Checking what stands in the way.");
+    }
+
     private static Optional<PlanAnswer> planned(DeskBoard.State state) {
         return state.found()
-                .flatMap(DeskBoard.Found::answer)
+                .flatMap(found -> found.outcome().answer())
                 .filter(a -> a.plan().isPresent());
     }
 
-    private static DeskAnswer answer(DeskBoard.Found found, DeskBoard.State state) {
-        if (!found.refused().isEmpty()) {
-            return DeskAnswer.refused(found.refused());
+    private static DeskAnswer answer(DeskBoard.Outcome outcome, DeskBoard.State state) {
+        if (!outcome.refused().isEmpty()) {
+            return DeskAnswer.refused(outcome.refused());
         }
-        return found.answer()
-                .map(answer -> DeskAnswer.of(found.first(), answer, state.before(), STYLE))
-                .orElseGet(() -> DeskAnswer.nothingToCook(found.first()));
+        return outcome.answer()
+                .map(answer -> DeskAnswer.of(outcome.first(), answer, state.before(), STYLE))
+                .orElseGet(() -> DeskAnswer.nothingToCook(outcome.first()));
     }
 
     private PlanAnswer shown(Visit visit) {
@@ -164,6 +188,15 @@ public final class DeskSituation implements Situation {
 
     private void keep(Visit visit) {
         PlanAnswer answer = shown(visit);
+        String seen = visit.field("stamp");
+        boolean isSeen = board(visit)
+                .state()
+                .found()
+                .filter(found -> seen.isEmpty() || seen.equals(Integer.toString(found.stamp())))
+                .isPresent();
+        if (!isSeen) {
+            throw Refused.because("the plan changed meanwhile", "Go back, look at it, and keep that one.");
+        }
         String kept = new KeepPlan(visit.workspace())
                 .keep(answer.kitchen().cookingDay(), PlanJson.of(answer, KitchenClock.FROM_ZERO));
         visit.go("/fridge", "Kept as " + kept + ": each day now goes by it.");

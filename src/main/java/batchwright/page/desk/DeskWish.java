@@ -6,6 +6,7 @@ import batchwright.app.DishesWanted;
 import batchwright.app.InsightWanted;
 import batchwright.app.PlanQuestion;
 import batchwright.app.TypedSum;
+import batchwright.app.desk.Sliders;
 import batchwright.page.Visit;
 import batchwright.plan.Cooking;
 import batchwright.plan.PlanRequest;
@@ -13,39 +14,54 @@ import batchwright.report.html.web.Trouble;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
-/** What stands in the fields of the desk, as typed. */
+/**
+ * What stands in the fields of the desk, as typed.
+ *
+ * @param dishes to be kept in and left out
+ * @param changed of eaters, by their short names
+ */
 record DeskWish(
         List<String> eaters,
         String days,
         String budget,
         String mostDishes,
         String sessions,
-        List<String> with,
-        List<String> without) {
+        DishesWanted dishes,
+        Map<String, EaterWish> changed) {
     private static final int MOST_EATERS = 6;
     private static final int MOST_DISHES = 10;
     private static final Duration PATIENCE = Duration.ofSeconds(30);
 
     static final DeskWish USUAL = new DeskWish(
-            List.of(), "" + PlanRequest.USUAL_DAYS, "", "" + PlanRequest.USUAL_MOST_DISHES, "1", List.of(), List.of());
+            List.of(),
+            "" + PlanRequest.USUAL_DAYS,
+            "",
+            "" + PlanRequest.USUAL_MOST_DISHES,
+            "1",
+            DishesWanted.ANY,
+            Map.of());
 
     /**
      * @param eaters there are; others are not taken
      * @param dishes there are
      */
-    static DeskWish of(Visit visit, List<String> eaters, List<String> dishes) {
+    static DeskWish of(Visit visit, List<WrittenEater> eaters, List<String> dishes) {
         List<String> ticked = visit.fields("eater");
+        Map<String, EaterWish> changed = new LinkedHashMap<>();
+        eaters.forEach(eater -> changed.put(eater.id(), EaterWish.of(visit, eater)));
         return new DeskWish(
-                eaters.stream().filter(ticked::contains).toList(),
+                eaters.stream().map(WrittenEater::id).filter(ticked::contains).toList(),
                 visit.field("days"),
                 visit.field("budget"),
                 visit.field("dishes"),
                 visit.field("sessions"),
-                chosen(visit, dishes, "with"),
-                chosen(visit, dishes, "without"));
+                new DishesWanted(List.of(), chosen(visit, dishes, "with"), chosen(visit, dishes, "without"), List.of()),
+                changed);
     }
 
     private static List<String> chosen(Visit visit, List<String> dishes, String wish) {
@@ -55,14 +71,19 @@ record DeskWish(
     }
 
     DeskWish withEaters(List<String> other) {
-        return new DeskWish(other, days, budget, mostDishes, sessions, with, without);
+        return new DeskWish(other, days, budget, mostDishes, sessions, dishes, changed);
     }
 
     String wishFor(String dish) {
-        if (with.contains(dish)) {
+        if (dishes.with().contains(dish)) {
             return "with";
         }
-        return without.contains(dish) ? "without" : "any";
+        return dishes.without().contains(dish) ? "without" : "any";
+    }
+
+    /** What is changed of an eater. */
+    EaterWish changedOf(String eater) {
+        return changed.getOrDefault(eater, EaterWish.AS_WRITTEN);
     }
 
     /** None when it can be asked. */
@@ -79,11 +100,12 @@ record DeskWish(
         if (!budget.isEmpty() && !budget.matches("[0-9]{1,9}([.][0-9]{1,4})?")) {
             troubles.add(new Trouble("budget", "Enter the most to spend as a number such as 60 or 60.50."));
         }
+        eaters.forEach(eater -> troubles.addAll(changedOf(eater).troubles(eater)));
         if (troubles.isEmpty() && Integer.parseInt(sessions) > Integer.parseInt(days)) {
             troubles.add(new Trouble(
                     "sessions", "Each cooking session needs a day of its own: enter at most " + days + "."));
         }
-        if (troubles.isEmpty() && !with.isEmpty() && Integer.parseInt(sessions) > 1) {
+        if (troubles.isEmpty() && !dishes.with().isEmpty() && Integer.parseInt(sessions) > 1) {
             troubles.add(new Trouble(
                     "dish-choice", "With several cooking sessions each chooses its own dishes: keep none in."));
         }
@@ -97,13 +119,22 @@ record DeskWish(
     }
 
     /** Only without troubles. */
+    Sliders sliders(PlanQuestion question) {
+        Sliders sliders = Sliders.of(question);
+        for (String eater : eaters) {
+            sliders = sliders.withEater(eater, changedOf(eater).sliders());
+        }
+        return sliders;
+    }
+
+    /** Only without troubles. */
     PlanQuestion question() {
         return new PlanQuestion(
                 eaters,
                 Integer.parseInt(days),
                 budget.isEmpty() ? Optional.empty() : Optional.of(new TypedSum(new BigDecimal(budget))),
                 new CookingWanted(
-                        new DishesWanted(List.of(), with, without, List.of()),
+                        dishes,
                         DishNumber.atMost(Integer.parseInt(mostDishes)),
                         Integer.parseInt(sessions),
                         false,

@@ -60,7 +60,7 @@ class BehindTest {
         private final Waits atFirst;
         private final List<Behind.Progress> progress = new ArrayList<>();
         private final List<PlanAnswer> answers = new ArrayList<>();
-        private final List<RuntimeException> faults = new ArrayList<>();
+        private final List<Throwable> faults = new ArrayList<>();
 
         Heard(Waits atFirst) {
             this.atFirst = atFirst;
@@ -79,12 +79,12 @@ class BehindTest {
         }
 
         @Override
-        public void answered(PlanAnswer answer) {
+        public void answered(PlanAnswer answer, boolean isLast) {
             answers.add(answer);
         }
 
         @Override
-        public void failed(RuntimeException fault) {
+        public void failed(Throwable fault) {
             faults.add(fault);
         }
     }
