@@ -83,10 +83,29 @@ public final class Eaters {
                 || name.equals(".");
     }
 
-    private List<String> ids() {
+    /**
+     * The short names of all that have a profile, in alphabetical order.
+     *
+     * @throws Refused when that cannot be found out
+     */
+    public static List<String> ids(Workspace workspace) {
         return workspace.source().eaters().match(List::of, ids -> ids, problem -> {
             throw Refused.by(List.of(problem));
         });
+    }
+
+    private List<String> ids() {
+        return ids(workspace);
+    }
+
+    /** How the profile calls an eater; the short name where it cannot be read. */
+    public String nameOf(String id) {
+        return workspace
+                .source()
+                .eater(id, Optional.of(kitchen))
+                .value()
+                .map(Eater::name)
+                .orElse(id);
     }
 
     private String example() {

@@ -1,11 +1,10 @@
 package batchwright.page;
 
+import batchwright.app.Eaters;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
 import batchwright.food.Kitchen;
-import batchwright.person.Eater;
 import java.util.List;
-import java.util.Optional;
 
 /** The eaters that have a profile. What a request names is looked up here and goes nowhere before. */
 public final class KnownEaters {
@@ -16,9 +15,7 @@ public final class KnownEaters {
     }
 
     public List<String> ids() {
-        return workspace.source().eaters().match(List::of, all -> all, problem -> {
-            throw Refused.by(List.of(problem));
-        });
+        return Eaters.ids(workspace);
     }
 
     /** @throws Refused when there is no such eater */
@@ -31,11 +28,6 @@ public final class KnownEaters {
 
     /** How the profile calls an eater; the short name where it cannot be read. */
     public String name(String id, Kitchen kitchen) {
-        return workspace
-                .source()
-                .eater(id, Optional.of(kitchen))
-                .value()
-                .map(Eater::name)
-                .orElse(id);
+        return new Eaters(workspace, kitchen).nameOf(id);
     }
 }

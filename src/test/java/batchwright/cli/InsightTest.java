@@ -141,6 +141,6 @@ class InsightTest {
         Cli.Result result = plan("parent-holding", "--cooks", "2", "--why");
 
         assertThat(result.code()).isEqualTo(2);
-        assertThat(result.err()).contains("--why, --frontier and --second-opinion go with one cooking session");
+        assertThat(result.err()).contains("--why, --frontier and --second-opinion do not go with --cooks");
     }
 }

