@@ -4,10 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/**
- * For a model that says everything: its whole columns rounded are the solution, if they still keep every row. Where rounding is not why they
- * do not, the other columns keep the rows as well as the relaxation can tell, and that is enough: to drop such a point would be no proof.
- */
+/** For a model that says everything: its whole columns rounded are the solution, if they still keep every row. */
 public final class PlainCompletion implements Completion<double[]> {
     /** Far below what is printed, far above what rounding to doubles does. */
     private static final double TOLERANCE = 1e-7;
@@ -23,20 +20,15 @@ public final class PlainCompletion implements Completion<double[]> {
     @Override
     public Verdict<double[]> complete(Point point, double cutoff) {
         double[] x = rounded(point.values());
-        boolean fixed = wholeColumns.stream().allMatch(c -> point.lower()[c.index()] == point.upper()[c.index()]);
-        if (keepsAll(x) || (fixed && othersMayDiffer())) {
+        if (model.brokenBy(x, TOLERANCE).isEmpty()) {
             return Verdict.closed(model.costOf(x), x);
         }
         List<Subproblem> subproblems = new ArrayList<>(othersThan(point));
-        if (!fixed) {
+        if (wholeColumns.stream().anyMatch(c -> point.lower()[c.index()] < point.upper()[c.index()])) {
             // Rounding a whole column may ask a little more of the other ones than they have in this point.
             subproblems.add(Subproblems.only(wholeColumns, point.values()));
         }
         return new Verdict<>(Optional.empty(), subproblems);
-    }
-
-    private boolean othersMayDiffer() {
-        return wholeColumns.size() < model.columns().size();
     }
 
     /** The values with every whole column at its whole number. */
