@@ -16,6 +16,7 @@ final class WhereToLook {
         var commands = new LinkedHashMap<String, String>();
         commands.put("list of activities", "Activities: needs --activities");
         commands.put("commas and without blanks", "Dishes: plan EATER --cook DISH,DISH");
+        commands.put("container of a dish by itself", "One container: dishes DISH --kcal 700");
         commands.put("force it to be replaced", "To replace it all the same: --force");
         commands.put("starter files", "Starter files: init DIR, then add --data DIR");
         commands.put("search for its words", "Search: foods WORDS");

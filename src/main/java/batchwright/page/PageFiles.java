@@ -23,7 +23,7 @@ public final class PageFiles {
     private final RememberedKitchen.Memory memory = new RememberedKitchen.Memory();
 
     /**
-     * @param named the folder of the command line
+     * @param named the folder that was named at the start
      * @param here the current folder
      * @param day on which the page is told to be; empty for the day it is
      */

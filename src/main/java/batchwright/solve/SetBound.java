@@ -1,7 +1,7 @@
 package batchwright.solve;
 
 import batchwright.solve.mip.BranchAndBound;
-import batchwright.solve.mip.PlainCompletion;
+import batchwright.solve.mip.Completion;
 import batchwright.solve.mip.SearchResult;
 
 /**
@@ -22,7 +22,11 @@ final class SetBound {
     SetBound(TotalsDraft totals, Effort effort) {
         this.effort = effort;
         this.search = BranchAndBound.withCuts(
-                totals.model(), new PlainCompletion(totals.model()), Double.POSITIVE_INFINITY, effort);
+                totals.model(),
+                // What is whole up to rounding counts: dropped because of rounding, it would be no bound.
+                (point, cutoff) -> Completion.Verdict.closed(point.bound(), point.values()),
+                Double.POSITIVE_INFINITY,
+                effort);
     }
 
     /** Goes on for one slice. */

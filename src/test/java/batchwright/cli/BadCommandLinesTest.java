@@ -51,7 +51,7 @@ class BadCommandLinesTest {
         plan lifter-gaining --dishes 11           | --dishes cannot be "11"                  | from 1 to 10
         plan lifter-gaining --reserve 51          | --reserve cannot be "51"                 | from 0 to 50
         plan lifter-gaining --reserve some        | --reserve cannot be "some"               | per cent
-        plan lifter-gaining --cooks 2 --proof p   | --proof goes with one cooking session    | Leave out --cooks
+        plan lifter-gaining --cooks 2 --proof p   | --proof does not go with --cooks         | Leave out --cooks
         check --proof nowhere.proof               | there is no file nowhere.proof           | holds a proof
         check --proof notes.txt                   | notes.txt is no proof                    | Make the proof again
         plan lifter-gaining --seconds 0           | --seconds cannot be "0"                  | from 1 to 3600
@@ -173,6 +173,6 @@ class BadCommandLinesTest {
 
     @Test
     void a_word_that_begins_with_an_at_sign_is_a_word() {
-        assertThat(Cli.in(here).run("foods", "@notes.txt").out()).startsWith("No food has the words \"@notes.txt\".");
+        assertThat(Cli.in(here).run("foods", "@notes.txt").out()).startsWith("No food has all of \"@notes.txt\".");
     }
 }

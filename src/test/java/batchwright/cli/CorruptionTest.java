@@ -26,7 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class CorruptionTest {
     private static final int SEEDS = Integer.getInteger("batchwright.seeds", 1000);
-    private static final Duration MOST = Duration.ofSeconds(2);
+    private static final Duration MOST = Duration.ofSeconds(4);
     private static final int SHOWN = 20;
     private static final List<Locale> LANGUAGES = List.of(
             Locale.forLanguageTag("tr-TR"),

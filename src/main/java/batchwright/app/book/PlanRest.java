@@ -106,7 +106,7 @@ public final class PlanRest {
         return plans.on(first, eater.id())
                 .orElseThrow(() -> Refused.because(
                         "no plan was kept that holds %s for %s".formatted(first, eater.id()),
-                        "There is no rest to plan: leave out --rest, and keep the plan."));
+                        "There is no rest to plan: ask for a whole plan, and keep it."));
     }
 
     private LocalDate lastDay(Eater eater, LocalDate first) {
@@ -144,7 +144,7 @@ public final class PlanRest {
                 .min(Comparator.comparingInt(lot -> rank(lot, day, first, planned, there)))
                 .orElseThrow(() -> Refused.because(
                         "no container is left for a guest on " + day,
-                        "Cook one more container of a dish: dishes DISH --kcal 700, or plan without a guest."));
+                        "Fill one container of a dish by itself, or plan without a guest."));
         List<BoxesLeft.Lot> mine = there.getOrDefault(best.boxes().eater(), List.of());
         int at = mine.indexOf(best);
         mine.remove(at);
