@@ -70,7 +70,16 @@ class ManyClientsTest {
         System.gc();
         long begun = System.nanoTime();
         Cli.Result result = Cli.in(here)
-                .run("roster", "clients.csv", "--out", "answers.jsonl", "--threads", threads, "--effort", "2", "--force");
+                .run(
+                        "roster",
+                        "clients.csv",
+                        "--out",
+                        "answers.jsonl",
+                        "--threads",
+                        threads,
+                        "--effort",
+                        "2",
+                        "--force");
         double seconds = (System.nanoTime() - begun) / 1e9;
         System.gc();
         long used = Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
@@ -80,7 +89,8 @@ class ManyClientsTest {
                     "%s threads: %.1f s, %d proven; %d MB in use afterwards; %s",
                     threads,
                     seconds,
-                    lines.filter(line -> line.contains("\"proven_cheapest\":true")).count(),
+                    lines.filter(line -> line.contains("\"proven_cheapest\":true"))
+                            .count(),
                     used >> 20,
                     result.err());
         }

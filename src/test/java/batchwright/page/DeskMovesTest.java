@@ -22,8 +22,8 @@ class DeskMovesTest {
     private static final int MOVES = 100;
 
     private static HttpResponse<String> move(OpenedPage page, String budget, String... eaters) {
-        List<String> form = new ArrayList<>(
-                List.of("eater", EATER, "days", "2", "budget", budget, "dishes", "2", "sessions", "1"));
+        List<String> form =
+                new ArrayList<>(List.of("eater", EATER, "days", "2", "budget", budget, "dishes", "2", "sessions", "1"));
         form.addAll(List.of(eaters));
         return page.post("/desk", form.toArray(String[]::new));
     }
@@ -78,7 +78,8 @@ class DeskMovesTest {
             String shown = Desk.end(page);
 
             assertThat(shown)
-                    .contains("name=\"protein-" + EATER + "\" value=\"1.7\"", "name=\"boxes-" + EATER + "\" value=\"2\"");
+                    .contains(
+                            "name=\"protein-" + EATER + "\" value=\"1.7\"", "name=\"boxes-" + EATER + "\" value=\"2\"");
             assertThat(shown).doesNotContainPattern("name=\"snack-" + EATER + "\" value=\"[^\"]+\" checked");
             assertThat(page.file("profiles/" + EATER + ".yaml")).isEqualTo(profile);
         }
@@ -93,7 +94,9 @@ class DeskMovesTest {
             assertThat(wrong.body()).contains("more than 3.5", "href=\"#protein-" + EATER + "\"", "value=\"9\"");
 
             move(page, "", "goal-" + EATER, "-1500");
-            assertThat(Desk.end(page)).contains("A caution stops planning.").doesNotContain("class=\"tiles\"", "Keep this plan");
+            assertThat(Desk.end(page))
+                    .contains("A caution stops planning.")
+                    .doesNotContain("class=\"tiles\"", "Keep this plan");
         }
     }
 

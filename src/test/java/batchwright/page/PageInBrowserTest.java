@@ -181,8 +181,8 @@ class PageInBrowserTest {
         assertThat(driver().findElements(By.cssSelector("details[data-of]:not([hidden])")))
                 .hasSize(1);
         int quick = 0;
-        long stamp = (Long) Objects.requireNonNull(
-                browser().run("return Number(document.querySelector('.shown').dataset.stamp)"));
+        long stamp = (Long)
+                Objects.requireNonNull(browser().run("return Number(document.querySelector('.shown').dataset.stamp)"));
         for (Keys key : List.of(Keys.PAGE_UP, Keys.PAGE_UP, Keys.PAGE_DOWN, Keys.PAGE_UP)) {
             long before = stamp;
             List<?> seen = moved("protein-parent-holding", key);
@@ -202,7 +202,8 @@ class PageInBrowserTest {
         moved("budget", Keys.HOME);
         assertThat(driver().findElement(By.id("answer")).getText()).contains("No plan keeps every rule.");
         driver().findElement(By.id("budget")).sendKeys(Keys.chord(Keys.CONTROL, "a"), "150");
-        until("document.querySelector('#answer .tiles') !== null && document.querySelector('#answer .checking') === null");
+        until(
+                "document.querySelector('#answer .tiles') !== null && document.querySelector('#answer .checking') === null");
         assertThat(browser().complaints()).isEmpty();
     }
 

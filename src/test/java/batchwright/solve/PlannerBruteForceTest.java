@@ -99,8 +99,7 @@ class PlannerBruteForceTest {
                 .map(dishes::get)
                 .map(Objects::requireNonNull)
                 .collect(Collectors.toSet());
-        Plan plan =
-                new BatchPlanner().plan(request.withMustCook(cooked)).best().orElseThrow();
+        Plan plan = new BatchPlanner().plan(request.withMustCook(cooked)).best().orElseThrow();
 
         agrees(request.withLeft(left(plan, stays)));
     }

@@ -46,6 +46,7 @@ public final class Desk {
      * Whether this desk can answer what another was made for: only what sliders move may differ. A kitchen counts as the same only when
      * it is the same object: what was read anew may have changed.
      */
+    @SuppressWarnings("ReferenceEquality")
     public boolean isFor(PlanQuestion other, Kitchen kitchen) {
         return table.kitchen() == kitchen && Sliders.of(other).in(question).equals(other);
     }

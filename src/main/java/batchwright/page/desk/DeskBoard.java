@@ -130,8 +130,8 @@ final class DeskBoard {
     }
 
     private synchronized Held held(PlanQuestion question, Workspace workspace) {
-        Optional<Held> fitting =
-                held.filter(mine -> mine.desk().isFor(question, workspace.quietly().kitchen()));
+        Optional<Held> fitting = held.filter(
+                mine -> mine.desk().isFor(question, workspace.quietly().kitchen()));
         if (fitting.isPresent()) {
             return fitting.get();
         }

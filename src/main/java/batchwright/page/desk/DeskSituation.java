@@ -127,9 +127,12 @@ public final class DeskSituation implements Situation {
                                 eater.id(), eater.name(), wish.eaters().contains(eater.id())))
                         .toList(),
                 eaters.stream()
-                        .flatMap(eater -> eater
-                                .controls(wish.changedOf(eater.id()), wish.eaters().contains(eater.id()))
-                                .stream())
+                        .flatMap(eater ->
+                                eater
+                                        .controls(
+                                                wish.changedOf(eater.id()),
+                                                wish.eaters().contains(eater.id()))
+                                        .stream())
                         .toList(),
                 kitchen.dishes().values().stream()
                         .sorted(Comparator.comparing(Dish::name))

@@ -74,7 +74,8 @@ record WrittenEater(String id, Optional<Eater> eater, Kitchen kitchen) {
 
     private static String protein(Eater mine, Needs needs) {
         double floor = needs.target()
-                .map(target -> target.day(Nutrient.PROTEIN).least() / mine.body().weight().kg())
+                .map(target -> target.day(Nutrient.PROTEIN).least()
+                        / mine.body().weight().kg())
                 .orElse(0.0);
         return floor > 0 ? Show.oneDecimal(floor) : "";
     }

@@ -27,8 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 class DeskBoardTest {
     private static final String EATER = "parent-holding";
     private static final long PATIENCE_NANOS = 120_000_000_000L;
-    private static final List<String> DISHES =
-            List.of("lentil_ragu.yaml", "turkey_chili.yaml", "chickpea_tagine.yaml");
+    private static final List<String> DISHES = List.of("lentil_ragu.yaml", "turkey_chili.yaml", "chickpea_tagine.yaml");
 
     private static Workspace kitchen(Path folder) throws IOException {
         new WriteStarterFiles().into(folder);
@@ -39,8 +38,7 @@ class DeskBoardTest {
                 Files.delete(other);
             }
         }
-        return new PageFiles(
-                        Optional.of(folder), folder, Clock.systemUTC(), Optional.of(LocalDate.of(2026, 11, 30)))
+        return new PageFiles(Optional.of(folder), folder, Clock.systemUTC(), Optional.of(LocalDate.of(2026, 11, 30)))
                 .now();
     }
 
@@ -66,10 +64,10 @@ class DeskBoardTest {
         long end = System.nanoTime() + PATIENCE_NANOS;
         while (System.nanoTime() < end) {
             DeskBoard.State now = board.state();
-            now.found()
-                    .filter(found -> found.stamp() > before)
-                    .ifPresent(found -> all.put(found.stamp(), found));
-            if (now.found().filter(found -> found.number() == number && found.checked()).isPresent()) {
+            now.found().filter(found -> found.stamp() > before).ifPresent(found -> all.put(found.stamp(), found));
+            if (now.found()
+                    .filter(found -> found.number() == number && found.checked())
+                    .isPresent()) {
                 assertThat(now.working()).isEmpty();
                 return new ArrayList<>(all.values());
             }
@@ -86,14 +84,15 @@ class DeskBoardTest {
     void budget_and_protein_move_and_every_plan_shown_keeps_them(@TempDir Path folder) throws Exception {
         Workspace kitchen = kitchen(folder);
         var board = new DeskBoard();
-        int quick = 0;
+        long quick = 0;
         try {
             for (String budget : List.of("", "45", "3")) {
                 for (String protein : List.of("", "1.5", "1.9", "1.6")) {
                     List<DeskBoard.Found> shown = shown(board, wish(budget, "", protein), kitchen);
                     for (DeskBoard.Found found : shown) {
                         PlanAnswer answer = found.outcome().answer().orElseThrow();
-                        assertThat(answer.plan().isPresent()).isEqualTo(answer.audit().isPresent());
+                        assertThat(answer.plan().isPresent())
+                                .isEqualTo(answer.audit().isPresent());
                         assertThat(answer.audit().stream()).allMatch(audit -> audit.passed());
                         plan(found).ifPresent(plan -> keeps(plan, answer, budget, protein));
                     }
@@ -101,7 +100,8 @@ class DeskBoardTest {
                     for (DeskBoard.Found found : shown.subList(0, shown.size() - 1)) {
                         assertThat(found.checked()).isFalse();
                         plan(found)
-                                .ifPresent(plan -> assertThat(plan(last).orElseThrow().cost())
+                                .ifPresent(plan -> assertThat(
+                                                plan(last).orElseThrow().cost())
                                         .isLessThanOrEqualTo(plan.cost()));
                     }
                     assertThat(plan(last).isPresent()).as("%s", budget).isEqualTo(!budget.equals("3"));
@@ -123,7 +123,10 @@ class DeskBoardTest {
         }
         if (!protein.isEmpty()) {
             double floor = Double.parseDouble(protein) * eater.body().weight().kg();
-            assertThat(plan.averageDay(eater).orElseThrow().get(Nutrient.PROTEIN).doubleValue())
+            assertThat(plan.averageDay(eater)
+                            .orElseThrow()
+                            .get(Nutrient.PROTEIN)
+                            .doubleValue())
                     .isGreaterThan(floor - 1);
         }
     }
