@@ -100,12 +100,12 @@ public final class Eaters {
 
     /** How the profile calls an eater; the short name where it cannot be read. */
     public String nameOf(String id) {
-        return workspace
-                .source()
-                .eater(id, Optional.of(kitchen))
-                .value()
-                .map(Eater::name)
-                .orElse(id);
+        return readable(id).map(Eater::name).orElse(id);
+    }
+
+    /** As the profile says; empty where it cannot be read. */
+    public Optional<Eater> readable(String id) {
+        return workspace.source().eater(id, Optional.of(kitchen)).value();
     }
 
     private String example() {

@@ -35,6 +35,6 @@ public final class KnownEaters {
 
     /** As the profile says; empty when it cannot be read. */
     public Optional<Eater> eater(String id, Kitchen kitchen) {
-        return workspace.source().eater(id, Optional.of(kitchen)).value();
+        return new Eaters(workspace, kitchen).readable(id);
     }
 }

@@ -35,7 +35,11 @@ final class WrittenBefore {
                 .findFirst();
     }
 
+    /** What stood in the book when the plan was kept happened before it: what was bought then was stock already. */
     private static boolean isOf(KeptPlan plan, int session, Entry entry) {
+        if (entry.line() <= plan.kept().bookLine()) {
+            return false;
+        }
         LocalDate cooks = plan.date(session);
         boolean before = entry.event() instanceof Event.Bought
                 && entry.day().isBefore(cooks)
