@@ -124,7 +124,18 @@ class ArchitectureTest {
                         "page"));
         may.put(
                 "page",
-                Set.of("quantity", "text", "food", "person", "limit", "needs", "book", "plan", "answer", "report", "app"));
+                Set.of(
+                        "quantity",
+                        "text",
+                        "food",
+                        "person",
+                        "limit",
+                        "needs",
+                        "book",
+                        "plan",
+                        "answer",
+                        "report",
+                        "app"));
         return may;
     }
 
