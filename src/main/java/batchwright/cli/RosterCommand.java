@@ -41,8 +41,8 @@ final class RosterCommand implements Callable<Integer> {
     private static final String STREAM = "-";
     private static final int MOST_THREADS = 256;
     private static final int MOST_EFFORT = 10_000;
-    /** About what a core does in a second. */
-    private static final long WORK_OF_AN_EFFORT = 200_000_000;
+    /** About what a core does in a second, once the code is compiled. */
+    private static final long WORK_OF_AN_EFFORT = 1_000_000_000;
 
     private static final LabelStyle USUAL = new LabelStyle(LabelSheet.A4_2X7, LabelRounding.US);
     private static final long PROGRESS_NANOS = 10_000_000_000L;

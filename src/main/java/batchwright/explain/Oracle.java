@@ -4,7 +4,6 @@ import batchwright.plan.PlanRequest;
 import batchwright.plan.Planner;
 import batchwright.plan.Planner.Possible;
 import batchwright.plan.Watch;
-import batchwright.quantity.Money;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.function.LongSupplier;
@@ -63,12 +62,6 @@ final class Oracle {
         Allowance(long most) {
             this.most = most;
         }
-
-        @Override
-        public void found(Money cost) {}
-
-        @Override
-        public void bound(Money bound) {}
 
         @Override
         public boolean stop() {

@@ -4,29 +4,13 @@ import batchwright.quantity.Currency;
 import batchwright.quantity.Money;
 
 /** Looks on while a planner searches, and may stop it. A planner calls it from the thread that asked for the plan. */
+@FunctionalInterface
 public interface Watch {
     /** Sees nothing and never stops. */
-    Watch NONE = new Watch() {
-        @Override
-        public void found(Money cost) {}
-
-        @Override
-        public void bound(Money bound) {}
-
-        @Override
-        public boolean stop() {
-            return false;
-        }
-    };
+    Watch NONE = () -> false;
 
     /** May stop a search as another may, but is told nothing: the costs of changed requests would only confuse. */
     record StopOnly(Watch watch) implements Watch {
-        @Override
-        public void found(Money cost) {}
-
-        @Override
-        public void bound(Money bound) {}
-
         @Override
         public boolean stop() {
             return watch.stop();
@@ -42,10 +26,10 @@ public interface Watch {
     default void paidIn(Currency currency) {}
 
     /** A plan of this cost was found, the cheapest so far. */
-    void found(Money cost);
+    default void found(Money cost) {}
 
     /** It is proven that no plan costs less than this. */
-    void bound(Money bound);
+    default void bound(Money bound) {}
 
     /** A plan that was found is wrong, by a fault of the program, and is not shown; what is wrong with it. */
     default void wrong(String what) {}

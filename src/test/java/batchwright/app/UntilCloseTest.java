@@ -42,4 +42,22 @@ class UntilCloseTest {
 
         assertThat(watch.stop()).isFalse();
     }
+
+    @Test
+    void who_limits_the_work_behind_it_is_asked_with_the_work() {
+        var byWork = new Watch() {
+            @Override
+            public boolean stop() {
+                return false;
+            }
+
+            @Override
+            public boolean stop(long work) {
+                return work > 5;
+            }
+        };
+
+        assertThat(new UntilClose(byWork, Optional.empty()).stop(5)).isFalse();
+        assertThat(new UntilClose(byWork, Optional.empty()).stop(6)).isTrue();
+    }
 }

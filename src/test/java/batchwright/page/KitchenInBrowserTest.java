@@ -4,13 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.report.html.Browser;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
@@ -30,9 +26,6 @@ import org.openqa.selenium.WebElement;
  */
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class KitchenInBrowserTest {
-    private static final int PHONE = 390;
-    private static final Duration PATIENCE = Duration.ofSeconds(60);
-    private static final @Nullable String PICTURES = System.getProperty("batchwright.pictures");
 
     private static @Nullable OpenedPage page;
     private static @Nullable Browser browser;
@@ -41,7 +34,7 @@ class KitchenInBrowserTest {
     static void start(@TempDir Path folder, @TempDir Path pages) throws IOException {
         browser = Browser.start(pages);
         page = KeptKitchen.open(folder);
-        browser.go(page.server.address(), PHONE, false);
+        browser.go(page.server.address(), BrowserVisit.PHONE, false);
     }
 
     @AfterAll
@@ -58,30 +51,20 @@ class KitchenInBrowserTest {
         return Objects.requireNonNull(browser);
     }
 
+    private static BrowserVisit visit() {
+        return new BrowserVisit(browser(), page());
+    }
+
     private static OpenedPage page() {
         return Objects.requireNonNull(page);
     }
 
     private static void open(String path) {
-        browser().go(page().origin() + path, PHONE, false);
+        browser().go(page().origin() + path, BrowserVisit.PHONE, false);
     }
 
     private static WebElement find(String css) {
         return browser().driver().findElement(By.cssSelector(css));
-    }
-
-    private static void until(String script) {
-        long end = System.nanoTime() + PATIENCE.toNanos();
-        while (!Boolean.TRUE.equals(browser().run("return " + script))) {
-            if (System.nanoTime() > end) {
-                throw new AssertionError("it never came to " + script);
-            }
-            try {
-                Thread.sleep(50);
-            } catch (InterruptedException e) {
-                throw new IllegalStateException(e);
-            }
-        }
     }
 
     private static String row(String food) {
@@ -117,7 +100,7 @@ class KitchenInBrowserTest {
         assertThat(find("#spoken").getAttribute("textContent")).startsWith("couscous taken. ");
         assertThat(browser().run("return document.activeElement.getAttribute('role')"))
                 .isEqualTo("checkbox");
-        until("JSON.parse(localStorage.getItem('batchwright.ticks')).waiting.length === 0");
+        visit().until("JSON.parse(localStorage.getItem('batchwright.ticks')).waiting.length === 0");
         assertThat(book("couscous")).hasSize(1);
         open("/shop");
         assertThat(find("#taken " + row("couscous")).getAttribute("aria-checked"))
@@ -133,11 +116,11 @@ class KitchenInBrowserTest {
         find(row("carrot")).click();
         find(row("garlic")).click();
         find("#taken " + row("garlic")).click();
-        until("document.getElementById('sent').textContent.startsWith('Not connected: 4 ticks wait')");
+        visit().until("document.getElementById('sent').textContent.startsWith('Not connected: 4 ticks wait')");
         assertThat(book("onion")).isEmpty();
 
         connected(true);
-        until("JSON.parse(localStorage.getItem('batchwright.ticks')).waiting.length === 0");
+        visit().until("JSON.parse(localStorage.getItem('batchwright.ticks')).waiting.length === 0");
         assertThat(book("onion")).hasSize(1);
         assertThat(book("carrot")).hasSize(1);
         assertThat(book("garlic")).as("taken and put back").hasSize(2);
@@ -157,8 +140,8 @@ class KitchenInBrowserTest {
                         + "window.fetch = (...what) => real(...what).then(answer => { if (lost++ === 0) throw new TypeError('lost'); return answer; });"
                         + "return 1");
         find(row("canola oil")).click();
-        until("document.getElementById('sent').textContent.startsWith('Not connected: 1 tick waits')");
-        until("JSON.parse(localStorage.getItem('batchwright.ticks')).waiting.length === 0");
+        visit().until("document.getElementById('sent').textContent.startsWith('Not connected: 1 tick waits')");
+        visit().until("JSON.parse(localStorage.getItem('batchwright.ticks')).waiting.length === 0");
 
         assertThat(book("canola_oil")).hasSize(1);
     }
@@ -173,7 +156,7 @@ class KitchenInBrowserTest {
 
         assertThat(find("#taken " + row("lemon juice")).getAttribute("aria-checked"))
                 .isEqualTo("true");
-        until("JSON.parse(localStorage.getItem('batchwright.ticks')).waiting.length === 0");
+        visit().until("JSON.parse(localStorage.getItem('batchwright.ticks')).waiting.length === 0");
         assertThat(book("lemon_juice")).hasSize(1);
     }
 
@@ -224,14 +207,14 @@ class KitchenInBrowserTest {
         assertThat(find("#timers .rest").getText()).matches("[0-9]+:[0-9]{2}");
 
         browser().run("const real = Date.now; Date.now = () => real() + 30 * 60000; return 1");
-        until("document.getElementById('alarm').textContent.startsWith('Time is up. Step 3')");
+        visit().until("document.getElementById('alarm').textContent.startsWith('Time is up. Step 3')");
         assertThat(find("#alarm").getAttribute("role")).isEqualTo("alert");
-        until("window.tones > 0");
+        visit().until("window.tones > 0");
         assertThat(browser().run("return document.body.classList.contains('rings')"))
                 .isEqualTo(true);
         assertThat(browser().driver().getTitle()).startsWith("Time is up");
         find("#timers .over button:last-child").click();
-        until("!document.body.classList.contains('rings')");
+        visit().until("!document.body.classList.contains('rings')");
         assertThat(browser().driver().findElements(By.cssSelector("#timers > li")))
                 .as("the other goes on")
                 .hasSize(1);
@@ -244,7 +227,7 @@ class KitchenInBrowserTest {
         find("#fill details summary").click();
         find("#full-chickpea_tagine").sendKeys("4800");
         find("#empty-chickpea_tagine").sendKeys("2.1 kg");
-        find("#fill details form button").click();
+        visit().press(find("#fill details form button"));
 
         assertThat(find(".shares").getText()).contains("2700 g in the pot", "450");
     }
@@ -252,42 +235,7 @@ class KitchenInBrowserTest {
     @Test
     @Order(8)
     void they_are_for_everybody() throws IOException {
-        look("shop", "/shop");
-        look("stove", "/stove");
-    }
-
-    /** Looks at a page in all sizes: nothing to complain of, and no scrolling to the side. */
-    private void look(String name, String path) throws IOException {
-        for (int width : new int[] {PHONE, 1440}) {
-            for (boolean dark : new boolean[] {false, true}) {
-                browser().go(page().origin() + path, width, dark);
-                if (PICTURES != null) {
-                    Files.write(
-                            Path.of(PICTURES).resolve(name + "-" + width + (dark ? "-dark" : "") + ".png"),
-                            browser().picture());
-                }
-            }
-        }
-        assertThat(violations()).as(name).isEmpty();
-        browser().go(page().origin() + path, 320, false);
-        assertThat(violations()).as(name).isEmpty();
-        assertThat(browser().run("return document.documentElement.scrollWidth <= window.innerWidth"))
-                .as(name + " at 320 px")
-                .isEqualTo(true);
-    }
-
-    /** WCAG 2.2 AA, as far as axe-core can tell. */
-    private List<?> violations() throws IOException {
-        try (InputStream axe = Objects.requireNonNull(getClass().getResourceAsStream("/axe.min.js"))) {
-            browser().run(new String(axe.readAllBytes(), StandardCharsets.UTF_8) + "; return 1");
-        }
-        Object found = browser()
-                .runLater("const done = arguments[arguments.length - 1];"
-                        + "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']})"
-                        + ".then(r => done({passed: r.passes.length, violations: r.violations.map(v => v.id + ': '"
-                        + " + v.nodes.map(n => n.html).slice(0, 3).join(' '))}));");
-        Map<?, ?> map = (Map<?, ?>) found;
-        assertThat((Long) map.get("passed")).isGreaterThan(10);
-        return (List<?>) Objects.requireNonNull(map.get("violations"));
+        visit().look("shop", "/shop");
+        visit().look("stove", "/stove");
     }
 }

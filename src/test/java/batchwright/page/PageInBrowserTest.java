@@ -5,15 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import batchwright.report.html.Browser;
 import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
-import java.io.InputStream;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
@@ -34,11 +30,6 @@ import org.openqa.selenium.WebElement;
  */
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class PageInBrowserTest {
-    private static final int PHONE = 390;
-    private static final int NARROW = 320;
-    private static final int DESK = 1440;
-    private static final Duration PATIENCE = Duration.ofMinutes(2);
-    private static final @Nullable String PICTURES = System.getProperty("batchwright.pictures");
 
     private static @Nullable OpenedPage page;
     private static @Nullable Browser browser;
@@ -47,7 +38,7 @@ class PageInBrowserTest {
     static void start(@TempDir Path folder, @TempDir Path pages) throws IOException {
         browser = Browser.start(pages);
         page = OpenedPage.small(folder);
-        browser.go(page.server.address(), DESK, false);
+        browser.go(page.server.address(), BrowserVisit.DESK, false);
     }
 
     @AfterAll
@@ -64,6 +55,10 @@ class PageInBrowserTest {
         return Objects.requireNonNull(browser);
     }
 
+    private static BrowserVisit visit() {
+        return new BrowserVisit(browser(), page());
+    }
+
     private static OpenedPage page() {
         return Objects.requireNonNull(page);
     }
@@ -76,66 +71,16 @@ class PageInBrowserTest {
         browser().go(page().origin() + path, width, dark);
     }
 
-    private static void until(String script) {
-        long end = System.nanoTime() + PATIENCE.toNanos();
-        while (!Boolean.TRUE.equals(browser().run("return " + script))) {
-            if (System.nanoTime() > end) {
-                throw new AssertionError("it never came to " + script);
-            }
-            try {
-                Thread.sleep(100);
-            } catch (InterruptedException e) {
-                throw new IllegalStateException(e);
-            }
-        }
-    }
-
-    /** Looks at a page in all sizes: nothing to complain of, and no scrolling to the side. */
-    private void look(String name, String path) throws IOException {
-        for (int width : new int[] {PHONE, DESK}) {
-            for (boolean dark : new boolean[] {false, true}) {
-                open(path, width, dark);
-                if (PICTURES != null) {
-                    Files.write(
-                            Path.of(PICTURES).resolve(name + "-" + width + (dark ? "-dark" : "") + ".png"),
-                            browser().picture());
-                }
-            }
-        }
-        assertThat(violations()).as(name).isEmpty();
-        open(path, NARROW, false);
-        assertThat(violations()).as(name).isEmpty();
-        assertThat(browser().run("return document.documentElement.scrollWidth <= window.innerWidth"))
-                .as(name + " at 320 px")
-                .isEqualTo(true);
-        assertThat(browser().complaints()).as(name).isEmpty();
-    }
-
-    /** WCAG 2.2 AA, as far as axe-core can tell. */
-    private List<?> violations() throws IOException {
-        try (InputStream axe = Objects.requireNonNull(getClass().getResourceAsStream("/axe.min.js"))) {
-            browser().run(new String(axe.readAllBytes(), StandardCharsets.UTF_8) + "; return 1");
-        }
-        Object found = browser()
-                .runLater("const done = arguments[arguments.length - 1];"
-                        + "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']})"
-                        + ".then(r => done({passed: r.passes.length, violations: r.violations.map(v => v.id + ': '"
-                        + " + v.nodes.map(n => n.html).slice(0, 3).join(' '))}));");
-        Map<?, ?> map = (Map<?, ?>) found;
-        assertThat((Long) map.get("passed")).isGreaterThan(10);
-        return (List<?>) Objects.requireNonNull(map.get("violations"));
-    }
-
     @Test
     @Order(1)
     void questions_are_for_everybody() throws IOException {
-        look("start", "/start");
-        look("question", "/start/questions");
-        open("/start/questions", PHONE, false);
-        driver().findElement(By.cssSelector("button:not(.less)")).click();
+        visit().look("start", "/start");
+        visit().look("question", "/start/questions");
+        open("/start/questions", BrowserVisit.PHONE, false);
+        visit().press(driver().findElement(By.cssSelector("button:not(.less)")));
         assertThat(driver().getTitle()).startsWith("Error: ");
         assertThat(browser().run("return document.activeElement.id")).isEqualTo("troubles");
-        assertThat(violations()).isEmpty();
+        assertThat(visit().violations()).isEmpty();
         browser().complaints();
     }
 
@@ -143,18 +88,18 @@ class PageInBrowserTest {
     @Test
     @Order(2)
     void a_plan_comes_to_the_desk_by_itself_and_moves_with_the_slider() throws IOException {
-        open("/desk", DESK, false);
+        open("/desk", BrowserVisit.DESK, false);
         driver().findElement(By.cssSelector("input[value='parent-holding']")).sendKeys(Keys.SPACE);
-        until("document.querySelector('#answer .tiles') !== null");
+        visit().until("document.querySelector('#answer .tiles') !== null");
         String before = tile();
         driver().findElement(By.cssSelector("input[data-moves='days']")).sendKeys(Keys.ARROW_LEFT);
-        until("document.querySelector('#days').value === '4'");
-        until("!document.querySelector('#answer').classList.contains('stale')");
-        until("document.querySelector('#answer').textContent.includes('Before and now')");
+        visit().until("document.querySelector('#days').value === '4'");
+        visit().until("!document.querySelector('#answer').classList.contains('stale')");
+        visit().until("document.querySelector('#answer').textContent.includes('Before and now')");
 
         assertThat(tile()).isNotEqualTo(before);
         assertThat(driver().findElement(By.id("spoken")).getText()).startsWith("Worked out: ");
-        look("desk", "/desk");
+        visit().look("desk", "/desk");
     }
 
     /** Of what the page showed since a slider moved: each plan with its cost and whether it was still being checked. */
@@ -167,7 +112,7 @@ class PageInBrowserTest {
                         + "window.watching.observe(a, {childList: true}); return 1");
         driver().findElement(By.cssSelector("input[data-moves='" + slider + "']"))
                 .sendKeys(key);
-        until("window.seen.length > 0 && !window.seen[window.seen.length - 1][1]");
+        visit().until("window.seen.length > 0 && !window.seen[window.seen.length - 1][1]");
         return (List<?>) Objects.requireNonNull(browser().run("window.watching.disconnect(); return window.seen"));
     }
 
@@ -175,7 +120,7 @@ class PageInBrowserTest {
     @Test
     @Order(7)
     void budget_and_protein_move_and_the_whole_search_has_the_last_word() {
-        open("/desk", DESK, false);
+        open("/desk", BrowserVisit.DESK, false);
         driver().findElement(By.cssSelector("details[data-of='parent-holding'] summary"))
                 .click();
         assertThat(driver().findElements(By.cssSelector("details[data-of]:not([hidden])")))
@@ -202,8 +147,8 @@ class PageInBrowserTest {
         moved("budget", Keys.HOME);
         assertThat(driver().findElement(By.id("answer")).getText()).contains("No plan keeps every rule.");
         driver().findElement(By.id("budget")).sendKeys(Keys.chord(Keys.CONTROL, "a"), "150");
-        until(
-                "document.querySelector('#answer .tiles') !== null && document.querySelector('#answer .checking') === null");
+        visit().until(
+                        "document.querySelector('#answer .tiles') !== null && document.querySelector('#answer .checking') === null");
         assertThat(browser().complaints()).isEmpty();
     }
 
@@ -214,37 +159,35 @@ class PageInBrowserTest {
     @Test
     @Order(3)
     void what_is_kept_is_eaten_from_the_fridge_and_undone() throws IOException {
-        open("/desk", PHONE, false);
-        driver().findElement(By.xpath("//button[.='Keep this plan']")).click();
+        open("/desk", BrowserVisit.PHONE, false);
+        visit().press("//button[.='Keep this plan']");
         assertThat(driver().findElement(By.className("said")).getText()).startsWith("Kept as ");
         WebElement weight = driver().findElement(By.id("weighed-parent-holding"));
         weight.sendKeys("68");
-        weight.submit();
+        visit().press(weight);
         assertThat(driver().findElement(By.className("said")).getText()).contains("weighed parent-holding 68 kg");
-        look("fridge", "/fridge");
-        open("/fridge", PHONE, false);
-        driver().findElement(By.xpath("//button[.='Eaten as planned']")).click();
+        visit().look("fridge", "/fridge");
+        open("/fridge", BrowserVisit.PHONE, false);
+        visit().press("//button[.='Eaten as planned']");
         assertThat(driver().getTitle()).startsWith("Error: ");
-        driver().findElement(By.xpath("//button[starts-with(., 'It is right all the same')]"))
-                .click();
-        until("!document.title.startsWith('Error: ')");
+        visit().press("//button[starts-with(., 'It is right all the same')]");
+        assertThat(driver().getTitle()).doesNotStartWith("Error: ");
         assertThat(page().file("profiles/book.txt")).contains("ate parent-holding nothing else");
         browser().complaints();
-        driver().findElement(By.xpath("//button[.='Undo']")).click();
+        visit().press("//button[.='Undo']");
         assertThat(page().file("profiles/book.txt")).contains("undo 2026-11-30 ate parent-holding nothing else");
-        look("cupboard", "/cupboard");
-        look("weight", "/fridge/weight/parent-holding");
+        visit().look("cupboard", "/cupboard");
+        visit().look("weight", "/fridge/weight/parent-holding");
     }
 
     @Test
     @Order(4)
     void the_switch_for_phones_is_for_everybody() throws IOException {
-        open("/phone", DESK, false);
-        driver().findElement(By.xpath("//button[.='Switch it on']")).click();
-        look("phone", "/phone");
-        open("/phone", DESK, false);
-        driver().findElement(By.xpath("//button[starts-with(., 'Switch it off')]"))
-                .click();
+        open("/phone", BrowserVisit.DESK, false);
+        visit().press("//button[.='Switch it on']");
+        visit().look("phone", "/phone");
+        open("/phone", BrowserVisit.DESK, false);
+        visit().press("//button[starts-with(., 'Switch it off')]");
         assertThat(driver().findElement(By.className("big")).getText()).isEqualTo("It is switched off.");
     }
 
@@ -269,7 +212,7 @@ class PageInBrowserTest {
         hostile.start();
         try {
             for (String name : List.of("127.0.0.1", "localhost")) {
-                browser().go("http://" + name + ":" + hostile.getAddress().getPort() + "/", DESK, false);
+                browser().go("http://" + name + ":" + hostile.getAddress().getPort() + "/", BrowserVisit.DESK, false);
                 Object got = browser()
                         .runLater("const done = arguments[arguments.length - 1]; const ours = '" + ours
                                 + "'; (async () => { const got = [];"
@@ -292,7 +235,7 @@ class PageInBrowserTest {
                                 "const f = document.createElement('form'); f.method = 'post'; f.action = '" + ours
                                         + "/fridge/weighed'; for (const [n, v] of [['eater', 'parent-holding'], ['words', '80']]) {"
                                         + " const i = document.createElement('input'); i.name = n; i.value = v; f.append(i); } document.body.append(f); f.submit(); return 1");
-                until("document.title.startsWith('Error: ')");
+                visit().until("document.title.startsWith('Error: ')");
             }
             assertThat(page().file("profiles/book.txt")).isEqualTo(before);
             browser().complaints();
@@ -305,7 +248,7 @@ class PageInBrowserTest {
     @Test
     @Order(6)
     void no_script_runs_that_is_not_ours() {
-        open("/fridge", DESK, false);
+        open("/fridge", BrowserVisit.DESK, false);
         browser()
                 .run(
                         "const s = document.createElement('script'); s.textContent = 'window.ran = 1'; document.body.append(s);"

@@ -1,7 +1,6 @@
 package batchwright.app.roster;
 
 import batchwright.plan.Watch;
-import batchwright.quantity.Money;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 
@@ -21,12 +20,6 @@ final class EffortLimit implements Watch {
     boolean isCutShort() {
         return cutShort.get();
     }
-
-    @Override
-    public void found(Money cost) {}
-
-    @Override
-    public void bound(Money bound) {}
 
     @Override
     public boolean stop() {

@@ -15,7 +15,6 @@ import batchwright.food.Kitchen;
 import batchwright.page.Visit;
 import batchwright.page.guard.Visitor;
 import batchwright.plan.Watch;
-import batchwright.quantity.Money;
 import batchwright.report.cooking.KitchenClock;
 import batchwright.report.html.web.Frame;
 import batchwright.report.html.web.Place;
@@ -54,12 +53,6 @@ final class NotThere {
             this.session = session;
             this.food = food;
         }
-
-        @Override
-        public void found(Money cost) {}
-
-        @Override
-        public void bound(Money bound) {}
 
         @Override
         public boolean stop() {
