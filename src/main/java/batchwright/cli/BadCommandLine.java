@@ -98,7 +98,7 @@ final class BadCommandLine {
                 .toList();
         String cure = NearestName.of(typed.replaceFirst("^-+", ""), bare(known).toList())
                 .map(name -> "Nearest: --" + name + ".")
-                .orElse("Options: " + String.join(", ", known) + ".");
+                .orElse(isProgram() ? seeHelp() : "Options: " + String.join(", ", known) + ".");
         return Fault.of("there is no option \"" + typed + "\"", cure);
     }
 

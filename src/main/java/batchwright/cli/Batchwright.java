@@ -83,6 +83,9 @@ public final class Batchwright implements Runnable {
             description = "Show this help.")
     boolean help;
 
+    @Option(names = "--version", versionHelp = true, description = "Show which version this is.")
+    boolean version;
+
     private final Terminal terminal;
     private final MakePlan plans;
     private final Path here;

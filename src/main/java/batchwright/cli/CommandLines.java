@@ -9,6 +9,7 @@ import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import picocli.CommandLine;
@@ -47,9 +48,15 @@ public final class CommandLines {
         var line = new CommandLine(root)
                 .setExpandAtFiles(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
+        line.getCommandSpec().version("batchwright " + version());
         layOut(line.getCommandSpec());
         line.getSubcommands().values().forEach(command -> layOut(command.getCommandSpec()));
         return line;
+    }
+
+    /** Packed, a jar knows its version. */
+    private static String version() {
+        return Objects.requireNonNullElse(CommandLines.class.getPackage().getImplementationVersion(), "(not packed)");
     }
 
     /** The commands without anybody who types: for manual pages and completion. */

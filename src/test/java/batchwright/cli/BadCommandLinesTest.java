@@ -31,6 +31,7 @@ class BadCommandLinesTest {
     @CsvSource(delimiter = '|', textBlock = """
         paln lifter-gaining                       | there is no command "paln"               | Nearest: plan.
         budget                                    | there is no command "budget"             | Commands: needs,
+        --zzzzzz                                  | there is no option "--zzzzzz"            | "--help" shows the commands.
         --budgte 60 plan lifter-gaining           | there is no option "--budgte"            | Nearest: --budget.
         --budget 60 plan lifter-gaining           | --budget stands before the command       | plan ... --budget
         --json                                    | no command is named                      | needs, plan, snack

@@ -77,6 +77,15 @@ class HelpTest {
     }
 
     @Test
+    void version_says_the_name_and_what_the_jar_knows() {
+        Cli.Result result = Cli.in(here).run("--version");
+
+        assertThat(result.code()).isZero();
+        assertThat(result.err()).isEmpty();
+        assertThat(result.out()).isEqualTo("batchwright (not packed)" + System.lineSeparator());
+    }
+
+    @Test
     void help_of_the_program() {
         Cli.Result result = Cli.in(here).run("--help");
 
