@@ -6,6 +6,7 @@ import batchwright.answer.PlanAnswer;
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.limit.DayTarget;
+import batchwright.person.Eater;
 import batchwright.plan.Batch;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
@@ -16,6 +17,7 @@ import batchwright.report.cooking.Work;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import batchwright.report.shopping.BuyText;
+import batchwright.text.Echo;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,6 +30,7 @@ final class FirstScreen {
 
     private static final int MOST_DISHES = 5;
     private static final int LINES = 22;
+    private static final int LONGEST_NAME = 40;
     private static final String CUT = " ...";
     private static final String INDENT = " ".repeat(8);
 
@@ -55,8 +58,12 @@ final class FirstScreen {
                         + (cautions == 0
                                 ? "."
                                 : "; read the " + Show.count(cautions, "caution", "cautions") + " at its end first.")));
-        int whole = all.stream().mapToInt(said -> lines(said).size()).sum();
-        all.forEach(said -> write(said, whole <= LINES));
+        int room = LINES - all.size();
+        for (Said said : all) {
+            int more = lines(said).size() - 1;
+            write(said, more <= room);
+            room -= more <= room ? more : 0;
+        }
     }
 
     /** A line, and the word before it; empty for those after the first of a block. */
@@ -80,11 +87,10 @@ final class FirstScreen {
         return Math.min(page.width(), Page.PROSE) - INDENT.length();
     }
 
-    /** Cut at a word where there is no room for the whole. */
+    /** @param whole or cut at a word after the first line */
     private void write(Said said, boolean whole) {
-        List<String> lines = lines(said);
         String word = String.format(Locale.ROOT, "%-8s", said.word());
-        if (whole || lines.size() == 1) {
+        if (whole) {
             page.paragraph(word, INDENT, said.text());
         } else {
             page.line(word + Page.wrap(said.text(), width() - CUT.length()).get(0) + CUT);
@@ -97,13 +103,18 @@ final class FirstScreen {
         for (EaterDays eater : plan.first().eaters()) {
             DayTarget target = eater.seat().target();
             Nutrients day = averageDay(eater.seat().eater().id());
-            lines.add(eater.seat().eater().name() + ": " + Show.amount(day, Nutrient.ENERGY)
+            lines.add(shown(eater.seat().eater()) + ": " + Show.amount(day, Nutrient.ENERGY)
                     + " kcal on an average day (aim "
                     + target.energyAimKcal() + "), " + Show.amount(day, Nutrient.PROTEIN) + " g protein"
                     + " (at least " + target.day(Nutrient.PROTEIN).least() + ")");
             lines.add("Day 1: " + DaysText.eats(plan.first(), eater.days().get(0)));
         }
         return lines;
+    }
+
+    /** A long name loses its middle: what follows it must be seen, too. */
+    static String shown(Eater eater) {
+        return Echo.shortened(LONGEST_NAME, eater.name());
     }
 
     private Nutrients averageDay(String eater) {

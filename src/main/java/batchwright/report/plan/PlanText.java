@@ -29,6 +29,9 @@ import java.util.stream.Collectors;
 /** A plan for people: the answer in one sentence, then what to cook, eat and buy, how sure it is, and the cautions. */
 public final class PlanText {
     private static final BigDecimal PER_CENT = BigDecimal.valueOf(100);
+    /** Of all eaters together, in the first sentence. */
+    private static final int LONGEST_NAMES = 80;
+
     private final PlanAnswer answer;
     private final Commands commands;
     private final boolean allNutrients;
@@ -152,8 +155,10 @@ public final class PlanText {
     }
 
     private String forWhom() {
+        String names =
+                answer.needs().stream().map(n -> FirstScreen.shown(n.eater())).collect(Collectors.joining(" and "));
         return Show.count(answer.days(), "day", "days") + " for "
-                + answer.needs().stream().map(n -> n.eater().name()).collect(Collectors.joining(" and "));
+                + (names.length() <= LONGEST_NAMES ? names : answer.needs().size() + " eaters");
     }
 
     private String proven() {
