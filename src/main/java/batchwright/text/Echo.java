@@ -38,6 +38,9 @@ public final class Echo {
 
     /** Where the first character stands that must not be printed; line ends and tabs may. */
     public static OptionalInt firstHidden(String text) {
+        if (isPlain(text)) {
+            return OptionalInt.empty();
+        }
         for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
             if (isHidden(text, i) && text.charAt(i) != '\n' && text.charAt(i) != '\t') {
                 return OptionalInt.of(i);
@@ -69,7 +72,12 @@ public final class Echo {
     }
 
     private static boolean isPlain(String text) {
-        return text.chars().allMatch(c -> c >= ' ' && c < ASCII - 1);
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < ' ' || text.charAt(i) >= ASCII - 1) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static String escaped(String text, boolean keepLineEnds) {
