@@ -52,13 +52,16 @@ class FirstScreenTest {
     void however_long_the_names() throws IOException {
         new WriteStarterFiles().into(folder);
         for (String eater : List.of("desk-cutting", "parent-holding")) {
-            String name = "name: " + ("Somebody called " + eater + " and so on ").repeat(5).strip();
+            String name = "name: "
+                    + ("Somebody called " + eater + " and so on ").repeat(5).strip();
             Reports.replace(folder.resolve("profiles/" + eater + ".yaml"), "(?m)^name: .*$", name);
         }
         Reports.replace(
                 folder.resolve("foods/dishes/lentil_ragu.yaml"), "(?m)^name: .*$", "name: " + "ragu ".repeat(40));
         List<String> screen = lines(
-                Reports.plan(folder, List.of("desk-cutting", "parent-holding"), List.of("lentil_ragu", "pepper_eggs"), 1), 80);
+                Reports.plan(
+                        folder, List.of("desk-cutting", "parent-holding"), List.of("lentil_ragu", "pepper_eggs"), 1),
+                80);
 
         answersAllFour(screen);
         assertThat(screen.get(0)).startsWith("1 day for 2 eaters: ");
