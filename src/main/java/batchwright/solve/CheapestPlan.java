@@ -88,8 +88,7 @@ final class CheapestPlan {
         return request.seats().size() > 1 ? forSeveral(good, first) : forOne(good);
     }
 
-    private SearchResult<DaysSolution> forSeveral(
-            Optional<Found<DaysSolution>> toBeat, Optional<FirstPlan> first) {
+    private SearchResult<DaysSolution> forSeveral(Optional<Found<DaysSolution>> toBeat, Optional<FirstPlan> first) {
         StepBudget budget = new StepBudget(ALIKE_SETS);
         Effort spend = effort.within(budget);
         TotalsDraft draft = aim.complete(TotalsDraft.choosingDishes(request, new Menu(request), spend));

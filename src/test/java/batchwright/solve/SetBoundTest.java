@@ -24,8 +24,7 @@ class SetBoundTest {
         Set<Dish> two = request.kitchen().dishes().values().stream()
                 .filter(dish -> Set.of("lentil_ragu", "peanut_stew").contains(dish.id()))
                 .collect(Collectors.toSet());
-        return Aim.LEAST_COST.complete(
-                TotalsDraft.cookingAll(request, new Menu(request).only(request, two), effort));
+        return Aim.LEAST_COST.complete(TotalsDraft.cookingAll(request, new Menu(request).only(request, two), effort));
     }
 
     @Test
@@ -45,7 +44,6 @@ class SetBoundTest {
         double[] cheapest = bound.cheapest().orElseThrow();
 
         assertThat(bound.hasEnded()).isTrue();
-        assertThat(bound.bound())
-                .isCloseTo(totals().model().costOf(cheapest), within(TENTH_OF_A_CENT));
+        assertThat(bound.bound()).isCloseTo(totals().model().costOf(cheapest), within(TENTH_OF_A_CENT));
     }
 }
