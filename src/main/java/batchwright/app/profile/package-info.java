@@ -1,4 +1,4 @@
-/** Entering a profile, whatever the door: how an answer is understood that is typed without its unit. */
+/** Entering a profile and changing it line by line, whatever the door; how an answer is understood that is typed without its unit. */
 @NullMarked
 package batchwright.app.profile;
 

@@ -3,6 +3,7 @@ package batchwright.files.profile;
 import batchwright.files.disk.DataFiles;
 import batchwright.files.disk.Found;
 import batchwright.files.disk.Read;
+import batchwright.files.page.WrittenValue;
 import batchwright.food.Kitchen;
 import batchwright.person.Eater;
 import batchwright.text.Problem;
@@ -15,7 +16,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -23,7 +23,6 @@ import java.util.stream.Collectors;
  * them has one grammar and the same messages. Keys of a group are written group.key, such as tape.neck.
  */
 public final class ProfilePage {
-    private static final Pattern PLAIN = Pattern.compile("[A-Za-z0-9][A-Za-z0-9 .%+/()_-]*");
     private static final Set<String> LISTS = Set.of("avoid");
     private static final String NOTHING = "none";
     private static final String MISSING = " is missing";
@@ -50,14 +49,14 @@ public final class ProfilePage {
             }
             open = group;
             String indent = group.isEmpty() ? "" : "  ";
-            String value = LISTS.contains(answer.getKey()) ? list(answer.getValue()) : quoted(answer.getValue());
+            String value = LISTS.contains(answer.getKey()) ? list(answer.getValue()) : WrittenValue.of(answer.getValue());
             lines.add(indent + answer.getKey().substring(dot + 1) + ": " + value);
             lineOf.put(answer.getKey(), lines.size());
         }
     }
 
     private void put(String key, String value) {
-        lines.add(key + ": " + quoted(value));
+        lines.add(key + ": " + WrittenValue.of(value));
         lineOf.put(key, lines.size());
     }
 
@@ -66,14 +65,7 @@ public final class ProfilePage {
         return Arrays.stream(names.split(","))
                 .map(name -> name.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", "_"))
                 .filter(name -> !name.isEmpty() && !name.equals(NOTHING))
-                .map(ProfilePage::quoted)
-                .collect(Collectors.joining(", ", "[", "]"));
-    }
-
-    private static String quoted(String value) {
-        return PLAIN.matcher(value).matches() && value.equals(value.strip())
-                ? value
-                : "\"" + value.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+                .collect(Collectors.collectingAndThen(Collectors.toList(), WrittenValue::of));
     }
 
     /** As it is written to a file. */

@@ -54,6 +54,7 @@ public final class DeskSituation implements Situation {
                 .get(HERE + "/report", this::report)
                 .post(HERE, this::ask)
                 .post(HERE + "/keep", this::keep)
+                .post(HERE + "/write", visit -> MovesWritten.write(visit, board(visit).state().wish(), HERE))
                 .events(HERE + "/events", (visit, client) -> board(visit).listen(client));
         var unused = clock.scheduleAtFixedRate(
                 () -> boards.values().forEach(DeskBoard::knock), KNOCK_SECONDS, KNOCK_SECONDS, TimeUnit.SECONDS);
