@@ -30,6 +30,15 @@ public final class EnterPrice {
 
     /** @throws Refused when the user has no kitchen, or the table would not be right with it; then nothing is written */
     public PriceAnswer enter(Food food, SeenPrice seen) {
+        return enter(food, seen, true);
+    }
+
+    /** Finds out whether {@link #enter} would do; nothing is written. */
+    public void check(Food food, SeenPrice seen) {
+        var unused = enter(food, seen, false);
+    }
+
+    private PriceAnswer enter(Food food, SeenPrice seen, boolean write) {
         var entry = new PriceEntry(food, seen.shop(), seen.pack(), seen.label(), seen.price());
         FolderFiles folder = workspace
                 .source()
@@ -44,7 +53,9 @@ public final class EnterPrice {
             String text = changed(file.text(), change);
             var after = new WithChange(folder, TABLE, SourceFile.of(folder.shown(TABLE), text));
             workspace.value(KitchenReader.readFoods(after, workspace.cookingDay()));
-            file.replace(text);
+            if (write) {
+                file.replace(text);
+            }
             int line = change.number() + (change.replaces() ? 0 : 1);
             return new PriceAnswer(folder.shown(TABLE), line, change.line(), change.priceBefore());
         } catch (CannotWrite cannot) {

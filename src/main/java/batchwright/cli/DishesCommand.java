@@ -4,18 +4,29 @@ import batchwright.answer.FilledDish;
 import batchwright.app.FillContainers;
 import batchwright.app.FindDish;
 import batchwright.app.Refused;
+import batchwright.app.Workspace;
+import batchwright.app.newdish.DishDialogue;
+import batchwright.cli.dishes.NewDishAsked;
 import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.plan.DishAnswer;
+import batchwright.reference.Sr28;
 import batchwright.report.dishes.DishesJson;
 import batchwright.report.dishes.DishesText;
 import batchwright.report.dishes.FilledDishJson;
 import batchwright.report.dishes.FilledDishText;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
@@ -41,11 +52,23 @@ final class DishesCommand implements Callable<Integer> {
             description = "Short name of a dish; without it, all dishes.")
     private List<String> dishes = new ArrayList<>();
 
+    @Option(names = "--new", description = "Make a dish of your own: asks what goes into a batch, and writes its file.")
+    private boolean isNew;
+
+    @Option(
+            names = "--answers",
+            paramLabel = "FILE",
+            description = "With --new: the answers, one a line, instead of the keyboard.")
+    private @Nullable Path answers;
+
     @Mixin
     private FillOptions fill = new FillOptions();
 
     @Override
     public Integer call() {
+        if (isNew || answers != null) {
+            return newDish();
+        }
         if (dishes.size() > 1) {
             throw Refused.because("more than one dish is named", "Name one dish, or none to list them all.");
         }
@@ -59,6 +82,37 @@ final class DishesCommand implements Callable<Integer> {
         }
         Dish dish = FindDish.answer(kitchen, dishes.get(0));
         return program.answer(program.json ? DishesJson.of(kitchen, List.of(dish)) : DishesText.one(kitchen, dish));
+    }
+
+    private int newDish() {
+        if (!isNew || !dishes.isEmpty() || fill.any() || program.json) {
+            throw Refused.because(
+                    "a new dish is asked for together with something else", "Write dishes --new alone, or with --answers.");
+        }
+        Workspace workspace = program.workspace();
+        var asking = new Asking(typed(), program::complain);
+        var dialogue = new DishDialogue(workspace, workspace.kitchen(), Sr28.load());
+        try {
+            new NewDishAsked(dialogue, asking::ask, asking::say).run();
+            return ExitCode.DONE.code();
+        } catch (Asking.Quit quit) {
+            program.complain("\nEnded; nothing was written.\n");
+            return ExitCode.INTERRUPTED.code();
+        }
+    }
+
+    private Input typed() {
+        if (answers == null) {
+            return program.keyboard()
+                    .orElseThrow(() -> Refused.because(
+                            "there is nobody to ask", "Run it at a terminal, or give the answers with --answers FILE."));
+        }
+        try {
+            Iterator<String> lines = Files.readAllLines(program.here().resolve(answers)).iterator();
+            return () -> lines.hasNext() ? Optional.of(lines.next()) : Optional.empty();
+        } catch (IOException unreadable) {
+            throw Refused.because("\"" + answers + "\" cannot be read", "Name a file with an answer on each line.");
+        }
     }
 
     private int containers() {
