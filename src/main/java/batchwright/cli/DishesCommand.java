@@ -11,7 +11,9 @@ import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.plan.DishAnswer;
 import batchwright.reference.Sr28;
+import batchwright.report.dishes.DishOrder;
 import batchwright.report.dishes.DishesJson;
+import batchwright.report.dishes.DishesTable;
 import batchwright.report.dishes.DishesText;
 import batchwright.report.dishes.FilledDishJson;
 import batchwright.report.dishes.FilledDishText;
@@ -19,10 +21,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -52,6 +56,12 @@ final class DishesCommand implements Callable<Integer> {
             description = "Short name of a dish; without it, all dishes.")
     private List<String> dishes = new ArrayList<>();
 
+    @Option(
+            names = "--sort",
+            paramLabel = "WORD",
+            description = "Of all dishes: by name, time, hands, needs, cost, kcal, protein or keeps.")
+    private String sort = "name";
+
     @Option(names = "--new", description = "Make a dish of your own: asks what goes into a batch, and writes its file.")
     private boolean isNew;
 
@@ -78,10 +88,21 @@ final class DishesCommand implements Callable<Integer> {
         Kitchen kitchen = program.workspace().kitchen();
         if (dishes.isEmpty()) {
             return program.answer(
-                    program.json ? DishesJson.of(kitchen, kitchen.dishes().values()) : DishesText.all(kitchen));
+                    program.json ? DishesJson.all(kitchen, order()) : DishesTable.of(kitchen, order()));
         }
         Dish dish = FindDish.answer(kitchen, dishes.get(0));
         return program.answer(program.json ? DishesJson.of(kitchen, List.of(dish)) : DishesText.one(kitchen, dish));
+    }
+
+    private DishOrder order() {
+        return DishOrder.of(sort)
+                .orElseThrow(() -> Refused.because(
+                        "dishes cannot be sorted by \"" + sort + "\"",
+                        "Write one of "
+                                + Arrays.stream(DishOrder.values())
+                                        .map(DishOrder::word)
+                                        .collect(Collectors.joining(", "))
+                                + "."));
     }
 
     private int newDish() {

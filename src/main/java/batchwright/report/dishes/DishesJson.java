@@ -34,6 +34,19 @@ import java.util.Optional;
 public final class DishesJson {
     private DishesJson() {}
 
+    /** All of a kitchen, in an order. */
+    public static String all(Kitchen kitchen, DishOrder order) {
+        return of(
+                kitchen,
+                order
+                        .sorted(kitchen.dishes().values().stream()
+                                .map(dish -> DishLine.of(kitchen, dish))
+                                .toList())
+                        .stream()
+                        .map(DishLine::dish)
+                        .toList());
+    }
+
     public static String of(Kitchen kitchen, Collection<Dish> dishes) {
         ObjectNode root =
                 Json.schema("dishes/1").put("currency", kitchen.currency().code());
@@ -61,6 +74,10 @@ public final class DishesJson {
             staple.allergens().forEach(a -> told.add(a.id()));
         });
         steps(node.putArray("steps"), kitchen, dish);
+        DishLine line = DishLine.of(kitchen, dish);
+        node.put("minutes", line.work().minutes()).put("hands_on_minutes", line.work().handsOn());
+        ArrayNode needs = node.putArray("needs");
+        line.needs().forEach(appliance -> needs.add(appliance.id()));
         Json.text(
                 node, "not_in_this_kitchen", kitchen.equipment().obstacle(dish).map(Step::text));
         CoreTemperaturesJson.put(node.putArray("core_temperatures"), CoreTemperatures.of(dish.foods()));

@@ -16,7 +16,6 @@ import batchwright.food.Step;
 import batchwright.plan.Batch;
 import batchwright.quantity.Money;
 import batchwright.report.cooking.KitchenMeasure;
-import batchwright.report.cooking.LeftOut;
 import batchwright.report.cooking.StepView;
 import batchwright.report.cooking.SwapWords;
 import batchwright.report.cooking.Work;
@@ -35,7 +34,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** Dishes for people: all in a table, or one in full. */
+/** One dish in full, for people. */
 public final class DishesText {
     private final Kitchen kitchen;
     private final Page page = new Page();
@@ -44,57 +43,12 @@ public final class DishesText {
         this.kitchen = kitchen;
     }
 
-    public static String all(Kitchen kitchen) {
-        return new DishesText(kitchen).table();
-    }
-
     public static String one(Kitchen kitchen, Dish dish) {
         return new DishesText(kitchen).full(dish);
     }
 
-    private String table() {
-        page.line(Show.count(kitchen.dishes().size(), "dish", "dishes") + ". One container, least/middle/most:");
-        page.gap();
-        var table = new TextTable("")
-                .left("dish")
-                .left("kind")
-                .right("keeps\ndays")
-                .left("freezes")
-                .right("kcal")
-                .right("protein\ng")
-                .right("cost\n" + kitchen.currency());
-        for (Dish dish : kitchen.dishes().values()) {
-            table.row(
-                    dish.id(),
-                    kind(dish),
-                    Integer.toString(dish.fridgeDays()),
-                    dish.freezes() ? "yes" : "no",
-                    range(dish, Nutrient.ENERGY),
-                    range(dish, Nutrient.PROTEIN),
-                    cost(OneContainer.of(dish, OneContainer.Size.MIDDLE, true).cost(kitchen)));
-        }
-        page.table(table);
-        Show.atLeastNote(page, table);
-        page.gap();
-        page.paragraph(
-                "Least leaves out what may be left out; middle and most hold every part. Cost is of the middle one, by"
-                        + " the unit price of the cheapest packs.");
-        LeftOut.says(kitchen).ifPresent(page::paragraph);
-        return page.toString();
-    }
-
     private static String kind(Dish dish) {
         return dish.kind().name().toLowerCase(Locale.ROOT);
-    }
-
-    private static String range(Dish dish, Nutrient nutrient) {
-        return amount(dish, OneContainer.Size.LEAST, false, nutrient) + "/"
-                + amount(dish, OneContainer.Size.MIDDLE, true, nutrient) + "/"
-                + amount(dish, OneContainer.Size.MOST, true, nutrient);
-    }
-
-    private static String amount(Dish dish, OneContainer.Size size, boolean optional, Nutrient nutrient) {
-        return Show.cell(OneContainer.of(dish, size, optional).nutrients(), nutrient);
     }
 
     private String cost(Optional<Money> cost) {
