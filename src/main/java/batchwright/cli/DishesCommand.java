@@ -10,7 +10,6 @@ import batchwright.cli.dishes.NewDishAsked;
 import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.plan.DishAnswer;
-import batchwright.reference.Sr28;
 import batchwright.report.dishes.DishOrder;
 import batchwright.report.dishes.DishesJson;
 import batchwright.report.dishes.DishesTable;
@@ -112,7 +111,7 @@ final class DishesCommand implements Callable<Integer> {
         }
         Workspace workspace = program.workspace();
         var asking = new Asking(typed(), program::complain);
-        var dialogue = new DishDialogue(workspace, workspace.kitchen(), Sr28.load());
+        var dialogue = new DishDialogue(workspace, workspace.kitchen());
         try {
             new NewDishAsked(dialogue, asking::ask, asking::say).run();
             return ExitCode.DONE.code();

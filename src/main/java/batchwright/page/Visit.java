@@ -17,6 +17,8 @@ public final class Visit {
     /** Of what is typed into a field. */
     private static final int LONGEST = 4000;
 
+    private static final int MOST_LINES = 60;
+
     private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}+");
 
     private final Context request;
@@ -45,6 +47,15 @@ public final class Visit {
     /** What was typed into a field, on one line; empty when nothing was. */
     public String field(String name) {
         return cleaned(Optional.ofNullable(request.formParam(name)).orElse(""));
+    }
+
+    /** What was typed into a field of several lines, those that say something. */
+    public List<String> lines(String name) {
+        return Optional.ofNullable(request.formParam(name)).orElse("").lines()
+                .map(Visit::cleaned)
+                .filter(line -> !line.isEmpty())
+                .limit(MOST_LINES)
+                .toList();
     }
 
     /** What was ticked. */
@@ -79,6 +90,15 @@ public final class Visit {
     /** @param template below {@code src/main/jte/web} */
     public void show(String template, Object view) {
         request.contentType("text/html; charset=utf-8").result(Templates.render("web/" + template, view));
+    }
+
+    /** @param right whether the form that was sent was right */
+    public void show(String template, Object view, boolean right) {
+        if (right) {
+            show(template, view);
+        } else {
+            showWrong(template, view);
+        }
     }
 
     /** The same for a form that was not right. */

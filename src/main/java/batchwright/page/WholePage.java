@@ -2,6 +2,9 @@ package batchwright.page;
 
 import batchwright.app.MakePlan;
 import batchwright.page.cupboard.CupboardSituation;
+import batchwright.page.cupboard.EquipmentPage;
+import batchwright.page.cupboard.LabelPage;
+import batchwright.page.cupboard.NewDishPage;
 import batchwright.page.desk.DeskSituation;
 import batchwright.page.fridge.FridgeSituation;
 import batchwright.page.guard.Hosts;
@@ -9,6 +12,7 @@ import batchwright.page.guard.Visitors;
 import batchwright.page.phone.NetworkDoor;
 import batchwright.page.phone.PhoneSituation;
 import batchwright.page.shop.ShopSituation;
+import batchwright.page.start.ChangeEater;
 import batchwright.page.start.StartSituation;
 import batchwright.page.stove.StoveSituation;
 import java.util.List;
@@ -47,7 +51,11 @@ public final class WholePage {
                 new StoveSituation(),
                 desk,
                 new CupboardSituation(),
+                new NewDishPage(),
+                new LabelPage(),
+                new EquipmentPage(),
                 new StartSituation(desk),
+                new ChangeEater(),
                 new PhoneSituation(visitors, door, terminal));
         PageServer server = PageServer.start(files, visitors, hosts, situations, port, fault);
         door.of(server.jetty(), server.port());

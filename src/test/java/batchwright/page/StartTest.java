@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.time.Clock;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -139,5 +140,48 @@ class StartTest {
         assertThat(Files.exists(here.resolve("my-kitchen/foods/shop.csv"))).isTrue();
         assertThat(new PageFiles(Optional.empty(), here, Clock.systemUTC(), Optional.of(OpenedPage.DAY)).isOwn())
                 .isTrue();
+    }
+
+    /** Everything is changeable later: its own line changes, notes and all others stay. */
+    @Test
+    void an_answer_of_an_eater_changes_its_line_of_the_profile(@TempDir Path folder) throws IOException {
+        try (OpenedPage page = OpenedPage.small(folder).enter()) {
+            String eater = "/start/eater/lifter-gaining";
+            List<String> before = page.file("profiles/lifter-gaining.yaml").lines().toList();
+            assertThat(page.get("/start").body()).contains("href=\"" + eater + "\"");
+            assertThat(page.get(eater).body()).contains("74 kg", "gain 0.25 % a week", eater + "/weight");
+            assertThat(page.get(eater + "/weight").body()).contains("value=\"74 kg\"", "Back to the answers");
+            assertThat(page.get(eater + "/avoid").body()).contains("name=\"chosen\" value=\"peanut\"");
+
+            assertThat(page.post(eater + "/weight", "words", "75.5").body())
+                    .contains("Written into", "75.5 kg");
+            page.post(eater + "/avoid", "chosen", "peanut", "words", "pork_loin");
+            HttpResponse<String> wrong = page.post(eater + "/age", "words", "old");
+            assertThat(wrong.statusCode()).isEqualTo(422);
+            assertThat(wrong.body()).contains("value=\"old\"");
+            assertThat(page.post(eater + "/age", "words", "15").statusCode()).isEqualTo(422);
+
+            List<String> after = page.file("profiles/lifter-gaining.yaml").lines().toList();
+            assertThat(after.stream().filter(line -> !before.contains(line)).toList())
+                    .containsExactly("weight: 75.5 kg            # or in pounds: 163 lb", "avoid: [peanut, pork_loin]");
+            assertThat(before.stream().filter(line -> !after.contains(line)).toList())
+                    .hasSize(2);
+            assertThat(page.get("/start/eater/..%2Fdraft").statusCode()).isGreaterThanOrEqualTo(400);
+        }
+    }
+
+    /** Who says that something of health applies is asked about it, and is not planned for before. */
+    @Test
+    void health_that_changed_is_taken_seriously(@TempDir Path folder) throws IOException {
+        try (OpenedPage page = OpenedPage.small(folder).enter()) {
+            String eater = "/start/eater/lifter-gaining";
+            assertThat(page.get(eater + "/health").body()).contains("value=\"none\" checked");
+            HttpResponse<String> none = page.post(eater + "/health");
+            assertThat(none.statusCode()).isEqualTo(422);
+            assertThat(none.body()).contains("value=\"gut_and_bones\"");
+            assertThat(page.post(eater + "/health", "chosen", "eating").body())
+                    .contains(eater + "/health.eating_disorder");
+            assertThat(page.file("profiles/lifter-gaining.yaml")).containsPattern("\n  eating: yes");
+        }
     }
 }

@@ -7,7 +7,6 @@ import batchwright.app.SeenPrice;
 import batchwright.app.Workspace;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
-import batchwright.reference.Sr28;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -54,10 +53,10 @@ public final class DishDialogue {
     private @Nullable ProposedDish proposed;
 
     /** @throws Refused when there is no folder of one's own that a dish can be written to */
-    public DishDialogue(Workspace workspace, Kitchen kitchen, Sr28 reference) {
+    public DishDialogue(Workspace workspace, Kitchen kitchen) {
         this.workspace = workspace;
         this.kitchen = kitchen;
-        this.dishes = new NewDish(workspace, kitchen, reference);
+        this.dishes = new NewDish(workspace, kitchen);
         this.words = new DishInWords(kitchen);
         dishes.checkFolder();
     }

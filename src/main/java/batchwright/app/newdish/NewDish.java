@@ -46,10 +46,10 @@ public final class NewDish {
     private final BatchLineGrammar grammar;
 
     /** @param kitchen with its dishes */
-    public NewDish(Workspace workspace, Kitchen kitchen, Sr28 reference) {
+    public NewDish(Workspace workspace, Kitchen kitchen) {
         this.workspace = workspace;
         this.kitchen = kitchen;
-        this.grammar = new BatchLineGrammar(kitchen, new FoodsMeant(kitchen, reference));
+        this.grammar = new BatchLineGrammar(kitchen, new FoodsMeant(kitchen, Sr28.load()));
     }
 
     /** What one line of the batch means. */

@@ -6,6 +6,7 @@ import batchwright.files.KitchenReader;
 import batchwright.files.disk.DataFiles;
 import batchwright.files.disk.FolderFiles;
 import batchwright.files.disk.WithChange;
+import batchwright.files.page.EditedPage;
 import batchwright.files.profile.EaterReader;
 import batchwright.food.Kitchen;
 import batchwright.text.SourceFile;
@@ -15,6 +16,7 @@ import batchwright.write.NewFile;
 import batchwright.write.OwnFile;
 import java.nio.file.Files;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -51,7 +53,7 @@ public final class ChangePage {
         if (!workspace.source().eaters().match(List::<String>of, ids -> ids, problem -> List.of()).contains(eater)) {
             throw Refused.because("there is no eater called \"" + eater + "\"", "Name one of the profiles.");
         }
-        String path = "profiles/" + eater + ".yaml";
+        String path = profilePath(eater);
         Kitchen kitchen = workspace.quietly().kitchen();
         return change(
                 path,
@@ -69,6 +71,30 @@ public final class ChangePage {
         return change(KITCHEN, "foods/kitchen-changes.txt", changes, files -> workspace
                 .quietly()
                 .value(KitchenReader.readFoods(files, workspace.cookingDay())));
+    }
+
+    /** What a profile says, text by key; of a key of a group group.key. Empty where there is none of one's own. */
+    public Map<String, String> writtenOf(String eater) {
+        return written(profilePath(eater));
+    }
+
+    /** The same of the page of the kitchen. */
+    public Map<String, String> writtenOfKitchen() {
+        return written(KITCHEN);
+    }
+
+    private Map<String, String> written(String path) {
+        return workspace
+                .source()
+                .folder()
+                .map(FolderFiles::new)
+                .flatMap(folder -> folder.read(path).match(Optional::<SourceFile>empty, Optional::of, no -> Optional.empty()))
+                .map(file -> new EditedPage(String.join("\n", file.lines()) + "\n").says())
+                .orElse(Map.of());
+    }
+
+    private static String profilePath(String eater) {
+        return "profiles/" + eater + ".yaml";
     }
 
     private Went change(String path, String beside, List<KeyChange> changes, Consumer<DataFiles> check) {

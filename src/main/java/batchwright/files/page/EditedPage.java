@@ -4,10 +4,13 @@ import batchwright.files.value.Problems;
 import batchwright.text.SourceFile;
 import batchwright.text.Span;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -39,6 +42,29 @@ public final class EditedPage {
 
     private static Optional<Yaml.Group> read(String text) {
         return YamlPage.read(SourceFile.of(NAME, text), new Problems());
+    }
+
+    /** Text by key as it is written, of a list with commas between; empty when the page cannot be read. */
+    public Map<String, String> says() {
+        Map<String, String> all = new LinkedHashMap<>();
+        page.ifPresent(said -> said.entries().forEach(entry -> put(all, "", entry)));
+        return all;
+    }
+
+    private static void put(Map<String, String> all, String group, Yaml.Entry entry) {
+        String key = group + entry.key().text();
+        if (entry.value() instanceof Yaml.Text text) {
+            all.put(key, text.written().text());
+        } else if (entry.value() instanceof Yaml.Items items) {
+            all.put(
+                    key,
+                    items.items().stream()
+                            .filter(Yaml.Text.class::isInstance)
+                            .map(item -> ((Yaml.Text) item).written().text())
+                            .collect(Collectors.joining(", ")));
+        } else if (entry.value() instanceof Yaml.Group inside && group.isEmpty()) {
+            inside.entries().forEach(line -> put(all, key + ".", line));
+        }
     }
 
     /** Empty when it cannot surely be done. */

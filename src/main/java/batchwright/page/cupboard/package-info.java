@@ -1,4 +1,4 @@
-/** Before the cupboard: what is at home, and what things cost. */
+/** Before the cupboard: what is at home, what things cost, labels, dishes and equipment of one's own. */
 @NullMarked
 package batchwright.page.cupboard;
 

@@ -6,10 +6,7 @@ import batchwright.app.ProfileDraft;
 import batchwright.app.ProfileQuestion;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
-import batchwright.app.profile.UsualUnits;
 import batchwright.needs.caution.Caution;
-import batchwright.needs.safety.DecisionReason;
-import batchwright.person.HealthGroup;
 import batchwright.report.html.web.CheckPage;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,8 +16,6 @@ import java.util.stream.Stream;
 
 /** The answers of somebody new: every one is kept in the draft of the profile as soon as it is right, whatever happens then. */
 final class Questions {
-    private static final int ADULT_YEARS = 18;
-
     private final ProfileAnswers answers;
     private final ProfileDraft draft;
 
@@ -72,60 +67,11 @@ final class Questions {
 
     /** What is wrong with the answer; empty when it was taken. */
     List<String> take(ProfileQuestion question, List<String> chosen, String words) {
-        if (question.key().equals(ProfileQuestion.HEALTH)) {
-            return takeHealth(chosen);
-        }
-        String answer = joined(question, chosen, words);
-        if (answer.isEmpty()) {
-            return List.of(chosen.isEmpty() && words.isEmpty() ? "Choose or enter an answer." : "Choose an answer.");
-        }
-        if (question.key().equals(ProfileQuestion.AGE) && isTooYoung(answer)) {
-            return List.of(DecisionReason.of("under_18").says());
-        }
-        String before = answers.all().getOrDefault(question.key(), "");
-        answers.put(question.key(), new UsualUnits(answers).withUnit(question, answer));
-        List<String> wrong = answers.problemsOf(question.key()).stream()
-                .map(problem -> capital(problem.wrong()) + "; " + problem.expected() + ".")
-                .toList();
+        List<String> wrong = new AnswerTaken(answers).take(question, chosen, words);
         if (wrong.isEmpty()) {
             draft.keep(answers);
-        } else if (before.isEmpty()) {
-            answers.remove(question.key());
-        } else {
-            answers.put(question.key(), before);
         }
         return wrong;
-    }
-
-    private static String joined(ProfileQuestion question, List<String> chosen, String words) {
-        if (question.key().equals("avoid")) {
-            String all = String.join(
-                    ", ",
-                    Stream.concat(chosen.stream(), Stream.of(words))
-                            .filter(part -> !part.isEmpty())
-                            .toList());
-            return all.isEmpty() ? QuestionWords.NONE : all;
-        }
-        return words.isEmpty() ? String.join(", ", chosen) : words;
-    }
-
-    private static boolean isTooYoung(String age) {
-        return age.matches("[0-9]{1,2}") && Integer.parseInt(age) < ADULT_YEARS;
-    }
-
-    private List<String> takeHealth(List<String> chosen) {
-        if (chosen.isEmpty()) {
-            return List.of("Tick what applies, or that none does.");
-        }
-        if (chosen.contains(QuestionWords.NONE) && chosen.size() > 1) {
-            return List.of("Tick either what applies, or that none does.");
-        }
-        answers.remove(ProfileQuestion.HEALTH);
-        for (HealthGroup group : answers.openGroups()) {
-            answers.put(ProfileQuestion.healthKey(group.key()), chosen.contains(group.key()) ? "yes" : "no");
-        }
-        draft.keep(answers);
-        return List.of();
     }
 
     /** It was asked and is not said. */
@@ -144,15 +90,7 @@ final class Questions {
     }
 
     List<CheckPage.Line> lines() {
-        return answers.questions().stream()
-                .filter(q -> !q.key().equals("day") || !answers.has(ProfileQuestion.ACTIVITY))
-                .map(q -> new CheckPage.Line(
-                        q.key(),
-                        capital(q.label()),
-                        q.key().equals(ProfileQuestion.ACTIVITY) && answers.has("day")
-                                ? answers.all().getOrDefault("day", "")
-                                : answers.said(q)))
-                .toList();
+        return AnswerLines.of(answers);
     }
 
     /** What the answers lead to that one must know, and what does not go together. */

@@ -120,7 +120,8 @@ public final class StartSituation implements Situation {
                 asked,
                 answer,
                 !question.needed(),
-                questions.before(question).isPresent());
+                questions.before(question).isPresent(),
+                QuestionPage.Sent.ON);
         if (wrong.isEmpty()) {
             visit.show("question", page);
         } else {

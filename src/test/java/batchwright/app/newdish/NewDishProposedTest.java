@@ -9,7 +9,6 @@ import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Ingredient;
 import batchwright.food.Kitchen;
-import batchwright.reference.Sr28;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -34,7 +33,7 @@ class NewDishProposedTest {
         new WriteStarterFiles().into(folder);
         var workspace = Workspace.open(Optional.of(folder), folder, LocalDate.of(2026, 11, 30), note -> {});
         kitchen = workspace.kitchen();
-        dishes = new NewDish(workspace, kitchen, Sr28.load());
+        dishes = new NewDish(workspace, kitchen);
     }
 
     /**

@@ -9,8 +9,21 @@ import java.util.List;
  * @param answer what stands in its fields, when it was answered before or could not be taken
  * @param mayBeLeftOut whether there is an eater without it
  * @param mayGoBack whether something was asked before
+ * @param sent where the answer goes
  */
-public record QuestionPage(Frame frame, Asked asked, Answer answer, boolean mayBeLeftOut, boolean mayGoBack) {
+public record QuestionPage(
+        Frame frame, Asked asked, Answer answer, boolean mayBeLeftOut, boolean mayGoBack, Sent sent) {
+    /**
+     * @param action where the answer is sent
+     * @param button what sends it
+     * @param back a page to go back to without an answer; empty for none
+     */
+    public record Sent(String action, String button, String back) {
+        /** One of several questions of somebody new. */
+        public static final Sent ON = new Sent("/start/questions", "Go on", "");
+    }
+
+
     /** How it is answered. */
     public enum Kind {
         /** One of the choices. */
