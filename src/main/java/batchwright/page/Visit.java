@@ -4,10 +4,13 @@ import batchwright.app.Workspace;
 import batchwright.page.guard.Visitor;
 import batchwright.report.html.part.Templates;
 import batchwright.report.html.web.Frame;
+import batchwright.report.html.web.PageUnits;
 import batchwright.report.html.web.Place;
 import batchwright.report.html.web.Trouble;
 import io.javalin.http.Context;
+import io.javalin.http.Cookie;
 import io.javalin.http.HttpStatus;
+import io.javalin.http.SameSite;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -17,6 +20,8 @@ public final class Visit {
     /** Of what is typed into a field. */
     private static final int LONGEST = 4000;
 
+    private static final String UNITS = "units";
+    private static final int YEAR_SECONDS = 365 * 24 * 60 * 60;
     private static final int MOST_LINES = 60;
 
     private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}+");
@@ -84,7 +89,22 @@ public final class Visit {
     }
 
     public Frame frame(Place place, String heading, List<Trouble> troubles) {
-        return new Frame(place, heading, visitor.token().text(), visitor.said(), troubles, visitor.isPhone());
+        return new Frame(place, heading, visitor.token().text(), visitor.said(), troubles, visitor.isPhone(), units());
+    }
+
+    /** That this browser chose. */
+    public PageUnits units() {
+        return PageUnits.of(Optional.ofNullable(request.cookie(UNITS)).orElse(""));
+    }
+
+    /** From now on, in this browser. */
+    public void choose(PageUnits units) {
+        var cookie = new Cookie(UNITS, units.kept());
+        cookie.setPath("/");
+        cookie.setHttpOnly(true);
+        cookie.setSameSite(SameSite.STRICT);
+        cookie.setMaxAge(YEAR_SECONDS);
+        request.cookie(cookie);
     }
 
     /** @param template below {@code src/main/jte/web} */

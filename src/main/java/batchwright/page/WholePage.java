@@ -14,6 +14,7 @@ import batchwright.page.phone.PhoneSituation;
 import batchwright.page.shop.ShopSituation;
 import batchwright.page.start.ChangeEater;
 import batchwright.page.start.StartSituation;
+import batchwright.page.start.UnitsChosen;
 import batchwright.page.stove.StoveSituation;
 import java.util.List;
 import java.util.function.Consumer;
@@ -56,6 +57,7 @@ public final class WholePage {
                 new EquipmentPage(),
                 new StartSituation(desk),
                 new ChangeEater(),
+                new UnitsChosen(),
                 new PhoneSituation(visitors, door, terminal));
         PageServer server = PageServer.start(files, visitors, hosts, situations, port, fault);
         door.of(server.jetty(), server.port());

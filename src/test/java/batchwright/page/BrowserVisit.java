@@ -20,7 +20,7 @@ import org.openqa.selenium.WebElement;
 record BrowserVisit(Browser browser, OpenedPage page) {
     static final int PHONE = 390;
     static final int DESK = 1440;
-    private static final int NARROW = 320;
+    static final int NARROW = 320;
     private static final Duration PATIENCE = Duration.ofMinutes(2);
     private static final @Nullable String PICTURES = System.getProperty("batchwright.pictures");
 

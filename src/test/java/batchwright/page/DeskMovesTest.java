@@ -71,7 +71,7 @@ class DeskMovesTest {
     }
 
     @Test
-    void what_is_moved_of_an_eater_stays_in_its_field_and_the_profile_as_it_was(@TempDir Path folder) throws Exception {
+    void what_is_moved_of_an_eater_stays_in_its_field_until_it_is_written_into_the_profile(@TempDir Path folder) throws Exception {
         try (OpenedPage page = OpenedPage.small(folder).enter()) {
             String profile = page.file("profiles/" + EATER + ".yaml");
             move(page, "", "protein-" + EATER, "1.7", "boxes-" + EATER, "2", "snacks-" + EATER, "shown");
@@ -82,6 +82,10 @@ class DeskMovesTest {
                             "name=\"protein-" + EATER + "\" value=\"1.7\"", "name=\"boxes-" + EATER + "\" value=\"2\"");
             assertThat(shown).doesNotContainPattern("name=\"snack-" + EATER + "\" value=\"[^\"]+\" checked");
             assertThat(page.file("profiles/" + EATER + ".yaml")).isEqualTo(profile);
+
+            assertThat(page.post("/desk/write").body()).contains("Written into");
+            assertThat(page.file("profiles/" + EATER + ".yaml"))
+                    .contains("protein: 1.7 g per kg", "containers_a_day: 2", "only: []");
         }
     }
 

@@ -191,6 +191,34 @@ class PageInBrowserTest {
         assertThat(driver().findElement(By.className("big")).getText()).isEqualTo("It is switched off.");
     }
 
+    /** By keyboard: a dish of one's own from the cupboard to its file, on the narrowest screen too. */
+    @Test
+    @Order(8)
+    void a_dish_is_entered_and_the_cupboard_s_other_pages_are_for_everybody() throws IOException {
+        browser().complaints();
+        open("/cupboard", BrowserVisit.PHONE, false);
+        visit().press("//a[.='A dish of your own']");
+        driver().findElement(By.id("name")).sendKeys("Lentils with rice");
+        driver().findElement(By.id("containers")).sendKeys("4");
+        driver().findElement(By.id("ingredients"))
+                .sendKeys("400 g lentils", Keys.ENTER, "300 g brown rice", Keys.ENTER, "2 onions");
+        visit().press("//button[.='Look at it']");
+        assertThat(driver().findElement(By.cssSelector("main")).getText()).contains("One container: ");
+        assertThat(visit().violations()).isEmpty();
+        visit().press("//button[.='Write it']");
+        assertThat(driver().findElement(By.className("said")).getText()).startsWith("Written: ");
+        assertThat(page().file("foods/dishes/lentils_with_rice.yaml")).contains("onion: 55 g");
+        for (String other : List.of(
+                "/cupboard/dish", "/cupboard/label", "/cupboard/kitchen", "/start/units", "/start/eater/parent-holding")) {
+            open(other, BrowserVisit.NARROW, true);
+            assertThat(visit().violations()).as(other).isEmpty();
+            assertThat(browser().run("return document.documentElement.scrollWidth <= window.innerWidth"))
+                    .as(other)
+                    .isEqualTo(true);
+        }
+        assertThat(browser().complaints()).isEmpty();
+    }
+
     /**
      * A page of another port of this computer, which a browser calls the same site, in the browser that was let in: what it asks for it
      * does not see, what it sends is not taken, and it shows nothing of ours in itself.

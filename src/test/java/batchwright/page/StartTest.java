@@ -184,4 +184,26 @@ class StartTest {
             assertThat(page.file("profiles/lifter-gaining.yaml")).containsPattern("\n  eating: yes");
         }
     }
+
+    /** Chosen in a browser, for that browser; what is written has its unit, and the files stay in theirs. */
+    @Test
+    void units_by_choice(@TempDir Path folder) throws IOException {
+        try (OpenedPage page = OpenedPage.small(folder).enter()) {
+            page.post("/cupboard/counted", "food", "couscous", "grams", "350");
+            assertThat(page.get("/cupboard").body()).contains("350 g");
+            assertThat(page.get("/fridge/weight/lifter-gaining").body()).contains("In kg; or");
+            assertThat(page.post("/start/units", "weight", "lb", "energy", "kJ", "food", "oz")
+                            .body())
+                    .contains("now uses these units");
+            assertThat(page.get("/fridge/weight/lifter-gaining").body()).contains("In lb; or");
+            assertThat(page.get("/cupboard").body()).contains("12.3 oz").doesNotContain("350 g,");
+            page.post("/fridge/weighed", "eater", "lifter-gaining", "words", "163,5");
+            page.post("/fridge/else", "eater", "lifter-gaining", "words", "out 900 kcal", "sure", "yes");
+            assertThat(page.file("profiles/book.txt")).contains("weighed lifter-gaining 74.1624 kg", "counted 350 g couscous");
+            assertThat(page.get("/fridge").body()).contains("3766 kJ");
+
+            page.enter();
+            assertThat(page.get("/fridge").body()).as("another browser").contains("In kg; or", "900 kcal");
+        }
+    }
 }

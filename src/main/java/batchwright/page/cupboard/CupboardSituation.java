@@ -13,6 +13,7 @@ import batchwright.page.Routes;
 import batchwright.page.Situation;
 import batchwright.page.Visit;
 import batchwright.report.html.web.CupboardPage;
+import batchwright.report.html.web.PageUnits;
 import batchwright.report.html.web.Place;
 import batchwright.report.html.web.Trouble;
 import java.util.HashMap;
@@ -57,7 +58,7 @@ public final class CupboardSituation implements Situation {
         }
         String until = visit.field("until");
         String words =
-                "counted " + visit.field("grams") + " " + food.get().id() + (until.isEmpty() ? "" : " until " + until);
+                "counted " + visit.units().foodWeight(visit.field("grams")) + " " + food.get().id() + (until.isEmpty() ? "" : " until " + until);
         try {
             new WriteInBook(workspace, kitchen, visit.field("sure").equals("yes"))
                     .add(words, visit.files().today());
@@ -91,7 +92,10 @@ public final class CupboardSituation implements Situation {
                     .enter(
                             food.get(),
                             new SeenPrice(
-                                    visit.field("shop"), visit.field("pack"), Optional.empty(), visit.field("price")));
+                                    visit.field("shop"),
+                                    visit.field("pack"),
+                                    Optional.empty(),
+                                    PageUnits.withPoint(visit.field("price"))));
             visit.go(
                     HERE,
                     "Line " + answer.number() + " of the table of prices is now: " + answer.line() + "."

@@ -117,17 +117,12 @@ public final class FridgeSituation implements Situation {
         }
         try {
             BookAnswer answer = book(visit, sure)
-                    .add(before + withUnit(field, words), visit.files().today());
+                    .add(before + (field.equals("weighed") ? visit.units().bodyWeight(words) : words), visit.files().today());
             visit.go(HERE, said(answer));
         } catch (Refused refused) {
             String says = says(refused);
             show(visit, new Typed(eater, field, words, isDoubt(says)), List.of(new Trouble(field + "-" + eater, says)));
         }
-    }
-
-    /** A bare number of a weighing is in kg. */
-    private static String withUnit(String field, String words) {
-        return field.equals("weighed") && words.matches("[0-9]+([.][0-9]+)?") ? words + " kg" : words;
     }
 
     private static String sentence(Fault fault) {

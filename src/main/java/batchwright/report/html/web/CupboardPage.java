@@ -4,7 +4,6 @@ import batchwright.answer.AtHome;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.report.print.Dates;
-import batchwright.report.print.Show;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
@@ -38,7 +37,7 @@ public record CupboardPage(
                                 .filter(lot -> lot.grams().compareTo(BigDecimal.ONE) >= 0)
                                 .map(lot -> new Stock(
                                         entry.getKey().name(),
-                                        Show.whole(lot.grams()) + " g"
+                                        frame.units().food(lot.grams())
                                                 + lot.useBy()
                                                         .map(day -> ", use by " + Dates.shortly(day))
                                                         .orElse(""))))

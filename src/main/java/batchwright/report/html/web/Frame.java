@@ -11,9 +11,16 @@ import java.util.Optional;
  * @param token goes with everything that is sent
  * @param said what was done on the page before
  * @param phone whether it is shown on a phone, which pairs no other
+ * @param units that were chosen in this browser
  */
 public record Frame(
-        Place place, String heading, String token, Optional<String> said, List<Trouble> troubles, boolean phone) {
+        Place place,
+        String heading,
+        String token,
+        Optional<String> said,
+        List<Trouble> troubles,
+        boolean phone,
+        PageUnits units) {
     public Frame {
         troubles = List.copyOf(troubles);
     }

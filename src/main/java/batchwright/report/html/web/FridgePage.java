@@ -104,10 +104,10 @@ public record FridgePage(
      */
     public static FridgePage of(
             Frame frame, Today today, AtHome home, Kitchen kitchen, Function<String, String> name, Typed typed) {
-        return new Making(today, kitchen, name).page(frame, home, typed);
+        return new Making(today, kitchen, name, frame.units()).page(frame, home, typed);
     }
 
-    private record Making(Today today, Kitchen kitchen, Function<String, String> name) {
+    private record Making(Today today, Kitchen kitchen, Function<String, String> name, PageUnits units) {
         FridgePage page(Frame frame, AtHome home, Typed typed) {
             return new FridgePage(
                     frame,
@@ -152,7 +152,7 @@ public record FridgePage(
                     eater.eater(),
                     name.apply(eater.eater()),
                     eater.today().map(this::planned).orElse(List.of()),
-                    eater.eaten().anything() ? Show.whole(eater.eaten().kcal()) + " kcal" : "",
+                    eater.eaten().anything() ? units.energy(eater.eaten().kcal()) : "",
                     eater.eaten().closed(),
                     today.boxes().stream()
                             .filter(lot -> lot.boxes().eater().equals(eater.eater()))
@@ -189,7 +189,7 @@ public record FridgePage(
                     past,
                     lot.each()
                             .kcal()
-                            .map(kcal -> Show.whole(kcal) + " kcal each")
+                            .map(kcal -> units.energy(kcal) + " each")
                             .orElse(""));
         }
 
