@@ -104,7 +104,10 @@ public final class DishDialogue {
     public List<String> answer(String answer) {
         return switch (stage) {
             case NAME -> taken(dishes.wrongName(answer), typed.withName(answer), Stage.CONTAINERS);
-            case CONTAINERS -> taken(dishes.wrongContainers(answer), typed.withContainers(answer), Stage.KIND);
+            case CONTAINERS -> {
+                String wanted = answer.isEmpty() ? typed.containers() : answer;
+                yield taken(dishes.wrongContainers(wanted), typed.withContainers(wanted), Stage.KIND);
+            }
             case KIND -> {
                 String small = answer.toLowerCase(java.util.Locale.ROOT);
                 yield taken(dishes.wrongKind(small), typed.withKind(small), Stage.INGREDIENTS);

@@ -25,8 +25,10 @@ import batchwright.write.NewFile;
 import java.math.BigDecimal;
 import java.text.Normalizer;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -117,7 +119,7 @@ public final class NewDish {
             throw Refused.because(withoutStop(says), "");
         });
         List<BatchLine> lines = lines(typed);
-        List<Seasoning> seasonings = only(Seasoning.class, lines);
+        List<Seasoning> seasonings = together(only(Seasoning.class, lines));
         List<Mixed> foods = cookedAsSaid(only(Mixed.class, lines), typed.steps());
         if (foods.isEmpty()) {
             throw Refused.because("there is no food in it yet", "Enter what goes in, such as 500 g brown rice.");
@@ -145,6 +147,15 @@ public final class NewDish {
             lines.add(line);
         }
         return lines;
+    }
+
+    /** Of one that was typed twice, the sum. */
+    private static List<Seasoning> together(List<Seasoning> typed) {
+        Map<String, Seasoning> byName = new LinkedHashMap<>();
+        typed.forEach(one -> byName.merge(one.name(), one, (a, b) -> new Seasoning(
+                a.name(),
+                a.grams().isEmpty() ? b.grams() : Optional.of(a.grams().get().add(b.grams().orElse(BigDecimal.ZERO))))));
+        return List.copyOf(byName.values());
     }
 
     private static <T> List<T> only(Class<T> type, List<BatchLine> lines) {

@@ -109,15 +109,18 @@ final class StepsProposed {
             left.removeAll(inPan);
         }
         if (!left.isEmpty() || !seasonings.isEmpty()) {
-            String what = left.isEmpty() ? "seasoning" : names(left);
-            boolean cold = foods.stream().noneMatch(StepsProposed::wantsHeat);
-            steps.add(new StepDraft(
-                    cold ? "Mix the " + what + "." : "Simmer the " + what + " under a lid for 20 minutes; mix all.",
-                    left,
-                    seasonings,
-                    false));
+            steps.add(new StepDraft(last(left), left, seasonings, false));
         }
         return steps;
+    }
+
+    private String last(List<Mixed> left) {
+        if (left.isEmpty()) {
+            return "Season and mix all.";
+        }
+        return foods.stream().noneMatch(StepsProposed::wantsHeat)
+                ? "Mix the " + names(left) + "."
+                : "Simmer the " + names(left) + " under a lid for 20 minutes; mix all.";
     }
 
     /** A dried bean that is not boiled hard makes ill, so the step says it. */

@@ -30,18 +30,19 @@ public final class EditedPage {
     public EditedPage(String text) {
         this.text = text;
         this.lines = text.isEmpty() ? List.of() : List.of(LINES.split(text));
-        this.page = isSilent(lines)
-                ? Optional.of(new Yaml.Group(List.of(), Span.whole(SourceFile.of(NAME, text))))
-                : read(text);
+        this.page = read(text);
     }
 
     /** Comments alone are a page to which lines can be added. */
-    private static boolean isSilent(List<String> lines) {
-        return lines.stream().map(String::strip).allMatch(line -> line.isEmpty() || line.startsWith("#"));
+    private static boolean isSilent(String text) {
+        return text.lines().map(String::strip).allMatch(line -> line.isEmpty() || line.startsWith("#"));
     }
 
     private static Optional<Yaml.Group> read(String text) {
-        return YamlPage.read(SourceFile.of(NAME, text), new Problems());
+        SourceFile file = SourceFile.of(NAME, text);
+        return isSilent(text)
+                ? Optional.of(new Yaml.Group(List.of(), Span.whole(file)))
+                : YamlPage.read(file, new Problems());
     }
 
     /** Text by key as it is written, of a list with commas between; empty when the page cannot be read. */

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** By what a list of dishes is sorted; equals stay by name. */
+@SuppressWarnings("ImmutableEnumChecker") // comparators that hold nothing
 public enum DishOrder {
     NAME(Comparator.comparing(line -> line.dish().id())),
     TIME(Comparator.comparingInt(line -> line.work().minutes())),

@@ -93,6 +93,13 @@ class NewDishProposedTest {
         assertThat(keeps("400 g lentils", "500 g tomatoes").freezes()).isTrue();
     }
 
+    @Test
+    void salt_typed_twice_is_added_up() {
+        Dish dish = keeps("400 g lentils", "4 g salt", "6 g salt");
+        assertThat(dish.staples()).singleElement().satisfies(salt -> assertThat(salt.grams().orElseThrow().doubleValue())
+                .isEqualTo(2.5));
+    }
+
     private static Dish keeps(String... ingredients) {
         return dishes.propose(new TypedDish("A try", "4", "", List.of(ingredients), List.of(), "", ""))
                 .dish();

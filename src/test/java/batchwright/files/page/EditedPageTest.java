@@ -120,6 +120,8 @@ class EditedPageTest {
     void a_page_of_comments_takes_lines() {
         assertThat(new EditedPage("# burners: 4\n").with("burners", "2")).contains("# burners: 4\nburners: 2\n");
         assertThat(new EditedPage("").with("burners", "2")).contains("burners: 2\n");
+        assertThat(new EditedPage("# one\nburners: 2\n").without("burners")).contains("# one\n");
+        assertThat(new EditedPage("# one\n").without("burners")).contains("# one\n");
     }
 
     @ParameterizedTest
