@@ -142,7 +142,7 @@ public final class EnterLabel {
         if (!others.isEmpty()) {
             throw Refused.by(others);
         }
-        return wrong;
+        return Map.copyOf(wrong);
     }
 
     private static String column(Problem problem, CsvLines.Line line, List<String> columns) {

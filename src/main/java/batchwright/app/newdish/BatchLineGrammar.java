@@ -83,10 +83,10 @@ final class BatchLineGrammar {
     }
 
     private static BigDecimal number(String written) {
-        String[] words = written.replace(',', '.').split("\\s+");
+        String[] words = written.replace(',', '.').split("\\s+", -1);
         BigDecimal sum = BigDecimal.ZERO;
         for (String word : words) {
-            String[] parts = word.split("/");
+            String[] parts = word.split("/", -1);
             BigDecimal below = parts.length == 2 ? new BigDecimal(parts[1]) : BigDecimal.ONE;
             sum = sum.add(
                     below.signum() == 0

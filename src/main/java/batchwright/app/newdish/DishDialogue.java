@@ -278,7 +278,7 @@ public final class DishDialogue {
         }
         stage = Stage.DONE;
         prices.forEach((food, price) -> price.ifPresent(seen -> said.add(priced(food, seen))));
-        return said;
+        return List.copyOf(said);
     }
 
     private String priced(Food food, SeenPrice seen) {

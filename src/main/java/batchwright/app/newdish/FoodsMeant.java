@@ -102,7 +102,7 @@ final class FoodsMeant {
             return food.flatMap(f -> kitchen.measure(f, measure)).map(Measure::grams);
         }
         return spice(words).map(measures::of).orElse(List.of()).stream()
-                .filter(m -> m.description().split("[ ,]")[0].equals(measure))
+                .filter(m -> m.description().split("[ ,]", 2)[0].equals(measure))
                 .findFirst()
                 .map(m -> new BigDecimal(m.grams()).divide(new BigDecimal(m.amount()), MathContext.DECIMAL64));
     }

@@ -37,8 +37,8 @@ final class StepsProposed {
     private List<StepDraft> named(List<String> typed) {
         Map<Object, Integer> stepOf = new LinkedHashMap<>();
         int rest = rest(typed);
-        foods.forEach(line -> stepOf.put(line, first(typed, List.of(line.food().id().split("_")), rest)));
-        seasonings.forEach(s -> stepOf.put(s, first(typed, List.of(s.name().split(" ")), seasoningStep(typed, rest))));
+        foods.forEach(line -> stepOf.put(line, first(typed, List.of(line.food().id().split("_", -1)), rest)));
+        seasonings.forEach(s -> stepOf.put(s, first(typed, List.of(s.name().split(" ", -1)), seasoningStep(typed, rest))));
         List<StepDraft> steps = new ArrayList<>();
         for (int number = 0; number < typed.size(); number++) {
             int n = number;

@@ -29,7 +29,7 @@ public final class EditedPage {
 
     public EditedPage(String text) {
         this.text = text;
-        this.lines = text.isEmpty() ? List.of() : List.of(LINES.split(text));
+        this.lines = text.isEmpty() ? List.of() : LINES.splitAsStream(text).toList();
         this.page = read(text);
     }
 
@@ -192,7 +192,7 @@ public final class EditedPage {
 
     private static boolean isInside(String line, int indent) {
         int own = line.length() - line.stripLeading().length();
-        return own > indent || own == indent && line.strip().startsWith("- ");
+        return own > indent || (own == indent && line.strip().startsWith("- "));
     }
 
     private static int afterColon(String line, Yaml.Entry entry) {

@@ -44,7 +44,7 @@ final class PageSays {
         Optional<Yaml.Entry> group = entry(page, path.group().get());
         return count(page, path.group().get()) <= 1
                 && (group.isEmpty()
-                        || group.get().value() instanceof Yaml.Group inside && count(inside, path.last()) <= 1);
+                        || (group.get().value() instanceof Yaml.Group inside && count(inside, path.last()) <= 1));
     }
 
     private static long count(Yaml.Group group, String key) {

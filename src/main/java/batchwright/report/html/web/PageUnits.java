@@ -16,8 +16,6 @@ import java.util.stream.Stream;
  * @param ounces food in oz, else g
  */
 public record PageUnits(boolean pounds, boolean kilojoules, boolean ounces) {
-    public static final PageUnits USUAL = new PageUnits(false, false, false);
-
     private static final String NUMBER = "[0-9]+([.,][0-9]{1,2})?";
     private static final String BETWEEN = ".";
     /** The international agreement of 1959: a sixteenth of 453.59237 g. */
@@ -25,7 +23,7 @@ public record PageUnits(boolean pounds, boolean kilojoules, boolean ounces) {
 
     /** @param kept by {@link #kept}; anything else in it says nothing */
     public static PageUnits of(String kept) {
-        List<String> words = List.of(kept.split("[.]"));
+        List<String> words = List.of(kept.split("[.]", -1));
         return new PageUnits(words.contains("lb"), words.contains("kJ"), words.contains("oz"));
     }
 
