@@ -81,10 +81,10 @@ public final class TodayInKitchen {
     }
 
     private PlanByBook byBook(String eater) {
-        List<BoxesLeft.Lot> mine = boxes.stream()
-                .filter(lot -> lot.boxes().eater().equals(eater) && !lot.until().isBefore(day) && isOffered(lot))
+        List<BoxesLeft.Lot> good = boxes.stream()
+                .filter(lot -> !lot.until().isBefore(day) && isOffered(lot))
                 .toList();
-        return new PlanByBook(kitchen, day, plans, book, eater, mine);
+        return new PlanByBook(kitchen, day, plans, book, eater, good);
     }
 
     /** Not to an eater who avoids the dish; what is past its day stays, to be thrown away. */
