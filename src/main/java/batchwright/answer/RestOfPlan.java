@@ -54,13 +54,13 @@ public record RestOfPlan(
     public record Offer(LeftDish dish, BoxesLeft.Lot lot) {}
 
     /** Containers of one eater that another has in a plan. */
-    public record Given(String dish, String of, String to, int count) {}
+    public record ToAnother(String dish, String of, String to, int count) {}
 
     /** What a plan gives to others than its own eaters. */
-    public List<Given> given(Plan plan) {
+    public List<ToAnother> given(Plan plan) {
         return plan.eaters().stream()
                 .flatMap(eater -> offers.stream()
-                        .map(offer -> new Given(
+                        .map(offer -> new ToAnother(
                                 offer.dish().origin(),
                                 offer.dish().eater(),
                                 eater.seat().eater().id(),

@@ -3,7 +3,7 @@ package batchwright.report.plan;
 import batchwright.answer.RestOfPlan;
 import batchwright.answer.RestOfPlan.Changes;
 import batchwright.answer.RestOfPlan.ForGuest;
-import batchwright.answer.RestOfPlan.Given;
+import batchwright.answer.RestOfPlan.ToAnother;
 import batchwright.book.BoxesLeft;
 import batchwright.plan.Plan;
 import batchwright.plan.left.LeftDish;
@@ -65,7 +65,7 @@ public final class RestOfPlanText {
         return page.gap().toString();
     }
 
-    private static String says(Given given) {
+    private static String says(ToAnother given) {
         return "%s has %s x %s of %s, who has no room for it."
                 .formatted(given.to(), given.count(), given.dish(), given.of());
     }
