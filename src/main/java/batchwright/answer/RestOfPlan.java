@@ -3,12 +3,17 @@ package batchwright.answer;
 import batchwright.book.BoxesLeft;
 import batchwright.book.Event.Boxes;
 import batchwright.book.KeptPlan.EatersDay;
+import batchwright.plan.EaterDays;
 import batchwright.plan.Plan;
+import batchwright.plan.Serving;
 import batchwright.plan.left.LeftContainers;
+import batchwright.plan.left.LeftDish;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The days of a kept plan that are still to come, and the containers that are there for them.
@@ -18,6 +23,7 @@ import java.util.Map;
  * @param guests what is set aside
  * @param over containers that nobody at the table can have on these days, or of which nobody knows what they hold
  * @param past containers past their last day
+ * @param offers containers that have no place with their own eater and may be for another: what a plan leaves of them is over, too
  */
 public record RestOfPlan(
         Stretch stretch,
@@ -25,8 +31,10 @@ public record RestOfPlan(
         LeftContainers left,
         List<ForGuest> guests,
         List<BoxesLeft.Lot> over,
-        List<BoxesLeft.Lot> past) {
+        List<BoxesLeft.Lot> past,
+        List<Offer> offers) {
     public RestOfPlan {
+        offers = List.copyOf(offers);
         planned = List.copyOf(planned);
         guests = List.copyOf(guests);
         over = List.copyOf(over);
@@ -41,6 +49,50 @@ public record RestOfPlan(
      * @param keeps whether containers stay on the days they were planned for
      */
     public record Stretch(LocalDate planOf, LocalDate first, int days, boolean keeps) {}
+
+    /** The same containers, to a search and in the book. */
+    public record Offer(LeftDish dish, BoxesLeft.Lot lot) {}
+
+    /** Containers of one eater that another has in a plan. */
+    public record ToAnother(String dish, String of, String to, int count) {}
+
+    /** What a plan gives to others than its own eaters. */
+    public List<ToAnother> given(Plan plan) {
+        return plan.eaters().stream()
+                .flatMap(eater -> offers.stream()
+                        .map(offer -> new ToAnother(
+                                offer.dish().origin(),
+                                offer.dish().eater(),
+                                eater.seat().eater().id(),
+                                count(eater, offer))))
+                .filter(given -> given.count() > 0)
+                .toList();
+    }
+
+    /** All that is in no plan. */
+    public List<BoxesLeft.Lot> over(Optional<Plan> plan) {
+        List<BoxesLeft.Lot> all = new ArrayList<>(over);
+        for (Offer offer : offers) {
+            int eaten = plan
+                    .map(Plan::eaters)
+                    .orElse(List.of())
+                    .stream()
+                    .mapToInt(eater -> count(eater, offer))
+                    .sum();
+            if (eaten < offer.lot().count()) {
+                all.add(offer.lot().of(offer.lot().count() - eaten));
+            }
+        }
+        return all;
+    }
+
+    private static int count(EaterDays eater, Offer offer) {
+        return eater.days().stream()
+                .flatMap(day -> day.servings().stream())
+                .filter(serving -> serving.dish().equals(offer.dish().dish()))
+                .mapToInt(Serving::count)
+                .sum();
+    }
 
     /** A container that somebody else eats. */
     public record ForGuest(LocalDate day, Boxes boxes) {}

@@ -4,6 +4,7 @@ import batchwright.food.Allergen;
 import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Ingredient;
+import batchwright.food.Instead;
 import batchwright.food.Part;
 import batchwright.food.Staple;
 import batchwright.food.origin.Diet;
@@ -13,8 +14,10 @@ import batchwright.person.Wishes;
 import batchwright.plan.Fill;
 import batchwright.plan.Portion;
 import batchwright.plan.Snack;
+import batchwright.plan.left.LeftDish;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -35,6 +38,7 @@ record Avoid() implements Inspection {
                 .ifPresent(seat -> evidence.known()
                         .dish(batch.dish())
                         .ifPresent(dish -> inspectFill(evidence, dish, fill, seat.eater(), findings))));
+        evidence.request().left().dishes().forEach(left -> inspectLeft(left, evidence, findings));
         evidence.days((seat, day) -> {
             List<Snack> eaten = new ArrayList<>(day.snacks());
             eaten.addAll(day.always());
@@ -44,6 +48,27 @@ record Avoid() implements Inspection {
                         .ifPresent(food -> inspectFood(Say.day(seat, day), food, seat.eater(), findings));
             }
         });
+    }
+
+    /** Who has containers from before avoids neither the dish they are of nor a food that is in all of them. */
+    private static void inspectLeft(LeftDish left, Evidence evidence, Findings findings) {
+        Optional<Dish> origin =
+                Optional.ofNullable(evidence.request().kitchen().dishes().get(left.origin()));
+        origin.ifPresent(dish -> evidence.days((seat, day) -> {
+            Wishes wishes = seat.eater().wishes();
+            boolean eaten = day.servings().stream()
+                    .anyMatch(serving -> serving.dish().id().equals(left.dish().id()));
+            if (eaten && wishes.avoidDishes().contains(dish)) {
+                findings.add(Say.day(seat, day) + ": " + left.origin() + " is avoided");
+            }
+            if (eaten && !seat.eater().id().equals(left.eater())) {
+                dish.parts().stream()
+                        .filter(part -> !part.optional())
+                        .flatMap(part -> part.mix().stream())
+                        .filter(ingredient -> ingredient.instead().equals(Instead.NONE))
+                        .forEach(ingredient -> inspectLiking(Say.day(seat, day), ingredient.food(), wishes, findings));
+            }
+        }));
     }
 
     private static void inspectFill(Evidence evidence, Dish dish, Fill fill, Eater eater, Findings findings) {

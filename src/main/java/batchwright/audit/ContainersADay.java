@@ -13,8 +13,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Each day has exactly the containers asked for, a dish no more often than allowed; what is served is what was packed; and all that is
- * left from before is eaten, by whom and when it was said.
+ * Each day has exactly the containers asked for, a dish no more often than allowed, be it cooked now or before; what is served is what was
+ * packed; and all that is left from before is eaten, by whom and when it was said, or no more than there is of what is only offered.
  */
 record ContainersADay() implements Inspection {
     private record Packed(String dish, String eater) {
@@ -30,7 +30,7 @@ record ContainersADay() implements Inspection {
 
     @Override
     public void inspect(Evidence evidence, Findings findings) {
-        evidence.days((seat, day) -> inspectDay(seat, day, findings));
+        evidence.days((seat, day) -> inspectDay(evidence, seat, day, findings));
         compare(served(evidence), packed(evidence, findings), findings);
         evidence.request().left().dishes().forEach(left -> inspectLeft(left, evidence, findings));
     }
@@ -41,12 +41,12 @@ record ContainersADay() implements Inspection {
                 .filter(serving -> serving.dish().id().equals(left.dish().id()))
                 .forEach(serving -> {
                     eaten.merge(day.day(), serving.count(), Integer::sum);
-                    if (!seat.eater().id().equals(left.eater())) {
-                        findings.add(Say.day(seat, day) + ": " + left.dish().id() + " is left for " + left.eater());
+                    if (!left.isFor(seat.eater().id())) {
+                        findings.add(Say.day(seat, day) + ": " + left.dish().id() + " is for somebody else");
                     }
                 }));
         int all = eaten.values().stream().mapToInt(Integer::intValue).sum();
-        if (all != left.containers()) {
+        if (left.isEaten() ? all != left.containers() : all > left.containers()) {
             findings.add(left.dish().id() + ": " + left.containers() + " containers are left, " + all + " are eaten");
         }
         if (!left.byDay().isEmpty() && !left.byDay().equals(eaten)) {
@@ -54,7 +54,7 @@ record ContainersADay() implements Inspection {
         }
     }
 
-    private static void inspectDay(Seat seat, Day day, Findings findings) {
+    private static void inspectDay(Evidence evidence, Seat seat, Day day, Findings findings) {
         Map<String, Integer> byDish = new LinkedHashMap<>();
         int all = 0;
         for (Serving serving : day.servings()) {
@@ -63,7 +63,7 @@ record ContainersADay() implements Inspection {
                         + serving.dish().id() + " is no count");
             }
             all += serving.count();
-            byDish.merge(serving.dish().id(), serving.count(), Integer::sum);
+            byDish.merge(evidence.request().left().origin(serving.dish().id()), serving.count(), Integer::sum);
         }
         int wanted = seat.eater().wishes().containersADay();
         if (all != wanted) {

@@ -3,7 +3,9 @@ package batchwright.audit;
 import batchwright.plan.Batch;
 import batchwright.plan.Fill;
 import batchwright.plan.Variety;
+import batchwright.plan.left.LeftDish;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 
 /** No more and no fewer dishes than asked for, few of them of last time, each cooked once, each for at least two containers; those asked for among them. */
@@ -46,6 +48,19 @@ record DishCount() implements Inspection {
         int most = evidence.request().mostDishes();
         if (dishes.size() > most) {
             findings.add(dishes.size() + " dishes are cooked, at most " + most);
+        }
+        inspectAnew(evidence, dishes, findings);
+    }
+
+    /** What is left from before is cooked already: it makes no room for another dish. */
+    private static void inspectAnew(Evidence evidence, Set<String> dishes, Findings findings) {
+        List<LeftDish> left = evidence.request().left().dishes();
+        long fromBefore =
+                left.stream().filter(each -> dishes.contains(each.dish().id())).count();
+        long anew = dishes.size() - fromBefore;
+        long most = evidence.request().mostDishes() - left.size();
+        if (anew > most) {
+            findings.add(anew + " dishes are cooked anew, at most " + most);
         }
     }
 }

@@ -24,7 +24,7 @@ record MealsKept() implements Inspection {
             Map<String, Integer> inAll = new LinkedHashMap<>();
             for (Day day : evidence.days(seat)) {
                 for (Serving serving : day.servings()) {
-                    inAll.merge(serving.dish().id(), serving.count(), Integer::sum);
+                    inAll.merge(evidence.request().left().origin(serving.dish().id()), serving.count(), Integer::sum);
                 }
             }
             int most = seat.eater().wishes().meals().sameDishInAll().orElse(Integer.MAX_VALUE);

@@ -45,7 +45,7 @@ public final class BoxesLeft {
     public static BoxesLeft of(Book book) {
         var left = new BoxesLeft();
         book.entries().forEach(left::take);
-        left.lots.sort(Comparator.comparing(Lot::until));
+        left.lots.sort(Comparator.comparing(Lot::until).thenComparing(Lot::filled));
         return left;
     }
 
@@ -117,7 +117,8 @@ public final class BoxesLeft {
                 .filter(lot -> lot.isOf(wanted) && where.test(lot))
                 .sorted(Comparator.comparing((Lot lot) -> lot.until().isBefore(entry.day()))
                         .thenComparing(lot -> thawedLast && lot.thawed())
-                        .thenComparing(Lot::until))
+                        .thenComparing(Lot::until)
+                        .thenComparing(Lot::filled))
                 .toList();
         int missing = wanted.count();
         for (Lot lot : there) {

@@ -45,8 +45,33 @@ public record KeptPlan(
     public record EatersDay(
             int day, String eater, List<PlannedBox> boxes, List<PlannedSnack> snacks, BigDecimal kcal) {}
 
-    /** Containers of a dish on a day. */
-    public record PlannedBox(String dish, int count, boolean frozen) {}
+    /**
+     * Containers of a dish on a day.
+     *
+     * @param before whose they are, when they were there before the plan
+     */
+    public record PlannedBox(String dish, int count, boolean frozen, Optional<FromBefore> before) {
+        /** The same with another number of containers. */
+        public PlannedBox with(int other) {
+            return new PlannedBox(dish, other, frozen, before);
+        }
+
+        /** @param eater who eats them */
+        public String of(String eater) {
+            return before.map(FromBefore::of).orElse(eater);
+        }
+
+        /** Whether the plan fills them. */
+        public boolean isNew() {
+            return before.isEmpty();
+        }
+    }
+
+    /**
+     * @param of for whom they were filled
+     * @param kcal of one
+     */
+    public record FromBefore(String of, BigDecimal kcal) {}
 
     /** @param always whether the eater eats it every day anyway */
     public record PlannedSnack(String food, String measure, int count, BigDecimal grams, boolean always) {}

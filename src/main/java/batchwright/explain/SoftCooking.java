@@ -90,7 +90,7 @@ public final class SoftCooking {
 
     /** Empty when no dish is asked for. One of them less; else none of them. */
     static Optional<SoftRule> askedFor(PlanRequest request) {
-        Set<Dish> left = request.left().asDishes();
+        Set<Dish> left = request.left().eaten();
         Set<Dish> asked = new LinkedHashSet<>(request.mustCook());
         asked.removeAll(left);
         if (asked.isEmpty()) {

@@ -86,13 +86,18 @@ public record PlanRequest(
     }
 
     /**
-     * So many containers of a dish at least, if it is eaten at all: all that are left, or what is worth cooking. Where only the rest of a
+     * So many containers of a dish at least, if it is eaten at all: all that are left of an eater, or what is worth cooking. Where only the rest of a
      * plan is cooked for, one may be all that is missing.
      */
     public int leastContainers(Dish dish) {
         return left().of(dish)
-                .map(LeftDish::containers)
+                .map(LeftDish::least)
                 .orElse(left().dishes().isEmpty() ? LEAST_CONTAINERS_OF_A_DISH : 1);
+    }
+
+    /** Most dishes that are cooked anew: what is left from before counts for none of them. */
+    public int mostCookedAnew() {
+        return mostDishes - left().dishes().size();
     }
 
     public Variety variety() {
@@ -139,10 +144,10 @@ public record PlanRequest(
         return withCooking(cooking.withMustCook(other));
     }
 
-    /** With containers from before, all of which are eaten, besides the dishes that may be cooked. */
+    /** With containers from before besides the dishes that may be cooked. */
     public PlanRequest withLeft(LeftContainers left) {
         Set<Dish> must = new LinkedHashSet<>(mustCook());
-        must.addAll(left.asDishes());
+        must.addAll(left.eaten());
         return new PlanRequest(
                 left.in(kitchen),
                 seats,

@@ -29,6 +29,9 @@ final class DayLayouts {
     private final LeftContainers before;
     private final Wishes wishes;
     private final List<KindsADay> meals;
+    /** Which of the dishes are the same, where there are several. */
+    private final List<int[]> ofOneDish;
+
     private final List<int[]> patterns = new ArrayList<>();
     private final List<List<int[]>> found = new ArrayList<>();
 
@@ -44,6 +47,10 @@ final class DayLayouts {
         this.before = request.left();
         this.wishes = wishes;
         this.meals = wishes.kindsADay();
+        this.ofOneDish = before.byOrigin(dishes).values().stream()
+                .filter(same -> same.size() > 1)
+                .map(same -> same.stream().mapToInt(dishes::indexOf).toArray())
+                .toList();
     }
 
     /** Layouts, the most even first; every one there is, unless there are more than the limit. */
@@ -59,7 +66,7 @@ final class DayLayouts {
 
     private void collectPatterns(int[] pattern, int dish, int left) {
         if (dish == pattern.length) {
-            if (left == 0 && KindsADay.allHold(meals, dishes, pattern)) {
+            if (left == 0 && noneTooOften(pattern) && KindsADay.allHold(meals, dishes, pattern)) {
                 patterns.add(pattern.clone());
             }
             return;
@@ -69,6 +76,20 @@ final class DayLayouts {
             collectPatterns(pattern, dish + 1, left - count);
         }
         pattern[dish] = 0;
+    }
+
+    /** Containers from before and new ones of the same dish are counted together. */
+    private boolean noneTooOften(int[] pattern) {
+        for (int[] same : ofOneDish) {
+            int count = 0;
+            for (int dish : same) {
+                count += pattern[dish];
+            }
+            if (count > wishes.mostADay(dishes.get(same[0]))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void layDay(int day, int[] left, List<int[]> chosen, int from) {

@@ -135,6 +135,26 @@ class BookCommandTest {
     }
 
     @Test
+    void a_step_in_an_edited_book_is_held_to_its_limits() throws IOException {
+        book("ill lifter-gaining");
+        Files.writeString(
+                here.resolve("profiles/book.txt"),
+                """
+                # batchwright book 1
+                2026-10-01 adopted lifter-gaining 2900 kcal
+                2026-10-15 adopted lifter-gaining 3050 kcal
+                2026-10-20 adopted lifter-gaining 3000 kcal
+                2026-11-10 adopted lifter-gaining 3200 kcal
+                """);
+        String told = Cli.in(here).run("check").err();
+
+        assertThat(told)
+                .contains("book.txt:4:", "a step 5 days after that of 2026-10-15", "at least 14 days")
+                .contains("book.txt:5:", "a step of 200 kcal from 3000 kcal of 2026-10-20", "at most 150 kcal")
+                .doesNotContain("book.txt:2:", "book.txt:3:");
+    }
+
+    @Test
     void the_pantry_and_snacks_follow_from_the_book() throws IOException {
         book("bought 500 g peanut_butter for 2.99");
 

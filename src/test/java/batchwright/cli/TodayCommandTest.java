@@ -118,6 +118,43 @@ class TodayCommandTest {
     }
 
     @Test
+    void a_food_for_snacks_that_is_gone_is_told_of() {
+        assertThat(today()).doesNotContain("by the book");
+        book("bought 200 g banana");
+        assertThat(today()).doesNotContain("by the book");
+        book("threw away 100 g banana");
+        assertThat(today()).contains("Snacks of today and tomorrow take 118 g of banana, and by the book 64 g are");
+    }
+
+    /** Lines of an earlier command stand, and a line that was undone alone is not undone again. */
+    @Test
+    void all_lines_of_a_command_are_undone_at_once() throws IOException {
+        book("ill lifter-gaining");
+        book("bought 200 g banana");
+        book("filled as planned");
+        book("ate lifter-gaining as planned");
+        Path file = here.resolve("profiles/book.txt");
+        assertThat(Files.readString(file)).contains("nothing else   # 3 of 3");
+        book("undo");
+        String undone = Cli.in(here).run("book", "undo", "all").out();
+
+        assertThat(undone).contains("undo 2026-11-25 ate lifter-gaining 118 g banana", "2 lentil_ragu");
+        assertThat(undone).doesNotContain("nothing else", "filled");
+        assertThat(Cli.in(here).run("book", "undo", "all").out()).contains("filled 2 lentil_ragu", "freezer until");
+        assertThat(Cli.in(here).run("book", "undo", "all").out()).contains("bought 200 g banana");
+        assertThat(Cli.in(here).run("book").out()).contains("ill lifter-gaining");
+    }
+
+    @Test
+    void of_two_lots_alike_the_older_one_goes_first() {
+        book("filled 1 lentil_ragu for lifter-gaining in fridge until 2026-11-27, 500 kcal --on 2026-11-25");
+        book("filled 1 lentil_ragu for lifter-gaining in fridge until 2026-11-27, 600 kcal --on 2026-11-24");
+        String eaten = Cli.in(here).run("book ate lifter-gaining lentil_ragu".split(" ")).out();
+
+        assertThat(eaten).contains("600 kcal");
+    }
+
+    @Test
     void what_was_thawed_is_no_longer_due() {
         book("filled as planned");
         book("thawed as planned");

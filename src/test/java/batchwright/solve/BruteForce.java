@@ -88,6 +88,7 @@ public final class BruteForce {
     private boolean batchesAreRight(int[] containers) {
         int cooked = 0;
         List<LeftDish> left = request.left().dishes();
+        int fromBefore = 0;
         int leastInABatch = left.isEmpty() ? LEAST_IN_A_BATCH : 1;
         for (int count : containers) {
             if (count > 0) {
@@ -98,9 +99,15 @@ public final class BruteForce {
             }
         }
         for (LeftDish each : left) {
-            if (containers[dishes.indexOf(each.dish())] != each.containers()) {
+            int eaten = containers[dishes.indexOf(each.dish())];
+            fromBefore += eaten > 0 ? 1 : 0;
+            boolean offered = !each.others().isEmpty();
+            if (offered ? eaten > each.containers() : eaten != each.containers()) {
                 return false;
             }
+        }
+        if (cooked - fromBefore > request.mostDishes() - left.size()) {
+            return false;
         }
         long again = request.variety().lastTime().stream()
                 .filter(dish -> containers[dishes.indexOf(dish)] > 0)

@@ -185,7 +185,20 @@ final class EveryMenu {
 
     private boolean noneTooOften(Menu menu) {
         int most = wishes.meals().sameDishInAll().orElse(Integer.MAX_VALUE);
-        return Arrays.stream(menu.containers()).allMatch(count -> count <= most);
+        return noneAbove(menu.containers(), most);
+    }
+
+    /** A dish and what is left of it from before are one. */
+    private boolean noneAbove(int[] containers, int most) {
+        Map<String, Integer> same = new HashMap<>();
+        for (int d = 0; d < containers.length; d++) {
+            String name = dishes.get(d).id();
+            for (LeftDish left : request.left().dishes()) {
+                name = left.dish().id().equals(name) ? left.origin() : name;
+            }
+            same.merge(name, containers[d], Integer::sum);
+        }
+        return same.values().stream().allMatch(count -> count <= most);
     }
 
     /** Tries every way to have what is neither breakfast, lunch nor dinner at lunch or dinner. */
@@ -215,7 +228,7 @@ final class EveryMenu {
     private void servings(
             Amounts[] chosen, int day, int dish, int left, int[] containers, Amounts eaten, List<Menu> today) {
         if (dish == chosen.length) {
-            if (left == 0 && hasItsMeals(containers)) {
+            if (left == 0 && noneAbove(containers, wishes.meals().sameDishADay()) && hasItsMeals(containers)) {
                 addSnacks(containers, eaten, today);
             }
             return;
@@ -238,11 +251,13 @@ final class EveryMenu {
         }
     }
 
-    /** What is left from before is for one eater, and may have its days. */
+    /** What is left from before is for one eater, and may have its days; or it is for some, who need not take it. */
     private boolean isRight(Dish dish, int day, int count) {
         for (LeftDish left : request.left().dishes()) {
             if (left.dish().equals(dish)) {
-                boolean mine = left.eater().equals(eater);
+                boolean mine = left.others().isEmpty()
+                        ? left.eater().equals(eater)
+                        : left.others().contains(eater);
                 boolean pinned = !left.byDay().isEmpty();
                 return mine ? !pinned || left.byDay().getOrDefault(day, 0) == count : count == 0;
             }

@@ -89,6 +89,22 @@ class PlannerBruteForceTest {
         new BatchPlanner().plan(request).best().ifPresent(plan -> agrees(request.withLeft(left(plan, seed % 2 == 0))));
     }
 
+    /** What the first eater has on the first day is left and for everybody: some, all or nothing of it is eaten. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("fewerSeeds")
+    void costs_what_enumeration_finds_with_containers_that_are_offered(long seed) {
+        PlanRequest request = RandomProblems.of(seed);
+        Set<String> all =
+                request.seats().stream().map(seat -> seat.eater().id()).collect(Collectors.toSet());
+        new BatchPlanner().plan(request).best().ifPresent(plan -> {
+            var offered = left(plan, false).dishes().stream()
+                    .map(left -> new LeftDish(
+                            left.dish(), left.origin(), left.eater(), all, left.containers(), left.byDay()))
+                    .toList();
+            agrees(request.withLeft(new LeftContainers(offered)));
+        });
+    }
+
     /** Once answered with "no plan": totals that were whole but for the precision of the relaxation were dropped. */
     @ParameterizedTest
     @ValueSource(booleans = {true, false})
@@ -112,6 +128,7 @@ class PlannerBruteForceTest {
                         LeftDish.dish(
                                 serving.dish().id() + " (left)",
                                 serving.dish(),
+                                Set.of(),
                                 100,
                                 whole(plan.first().fill(serving.dish(), eater).perContainer()),
                                 serving.dish().fridgeDays()),

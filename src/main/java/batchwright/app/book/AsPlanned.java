@@ -115,7 +115,7 @@ final class AsPlanned {
         }
         List<Event> events = new ArrayList<>();
         for (PlannedBox box : planned.boxes()) {
-            events.add(new Event.AteBoxes(eater, new Boxes(box.count(), box.dish(), eater), Optional.empty()));
+            events.add(new Event.AteBoxes(eater, new Boxes(box.count(), box.dish(), box.of(eater)), Optional.empty()));
         }
         for (PlannedSnack snack : planned.snacks()) {
             events.add(new Event.AteFood(eater, new Weight(snack.food(), snack.grams()), Optional.empty()));
@@ -155,20 +155,19 @@ final class AsPlanned {
     /** What comes out of the freezer in the evening, by all plans. */
     private List<Event> thawed(Book book) {
         KeptPlans plans = workspace.keptPlans();
-        BoxesLeft left = BoxesLeft.of(book.until(day));
+        List<BoxesLeft.Lot> boxes = BoxesLeft.of(book.until(day)).lots().stream()
+                .filter(lot -> !lot.until().isBefore(day))
+                .toList();
         Map<String, PlanByBook> eaters = new LinkedHashMap<>();
         for (int days = 1; days <= 2; days++) {
             LocalDate date = day.plusDays(days);
             plans.on(date).map(plan -> plan.on(date)).orElse(List.of()).forEach(mine -> {
-                List<BoxesLeft.Lot> boxes = left.of(mine.eater()).stream()
-                        .filter(lot -> !lot.until().isBefore(day))
-                        .toList();
                 eaters.putIfAbsent(mine.eater(), new PlanByBook(kitchen, day, plans, book, mine.eater(), boxes));
             });
         }
         List<Event> events = new DueToday(plans, book, day)
                 .thawing(eaters).stream()
-                        .<Event>map(boxes -> new Event.Moved(boxes, Place.FRIDGE, Optional.empty()))
+                        .<Event>map(thaw -> new Event.Moved(thaw, Place.FRIDGE, Optional.empty()))
                         .toList();
         if (events.isEmpty()) {
             throw Refused.because(
@@ -200,7 +199,7 @@ final class AsPlanned {
         int frozen = plan.eatersDays().stream()
                 .filter(d -> d.eater().equals(eater) && plan.sessionOf(d.day()) == batch.day())
                 .flatMap(d -> d.boxes().stream())
-                .filter(box -> box.frozen() && box.dish().equals(batch.dish()))
+                .filter(box -> box.isNew() && box.frozen() && box.dish().equals(batch.dish()))
                 .mapToInt(PlannedBox::count)
                 .sum();
         List<Event> events = new ArrayList<>();

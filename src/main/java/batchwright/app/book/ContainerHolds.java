@@ -11,18 +11,24 @@ import batchwright.food.Kitchen;
 import batchwright.food.Nutrient;
 import batchwright.food.Nutrients;
 import batchwright.food.Part;
+import batchwright.food.origin.Origin;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What one container of a lot holds: by the grams of the plan that filled it, else by the recipe as it is written; in each case as much
  * of it as gives the energy that the book says.
  *
  * @param grams cooked
+ * @param cooked the dish, with the foods that were swapped in it
+ * @param parts those of its parts that are in the container; all of them where nobody knows
  */
-record ContainerHolds(int grams, Nutrients holds) {
+record ContainerHolds(int grams, Nutrients holds, Dish cooked, List<Part> parts) {
     /** Empty when the dish is not known any more, or no energy. */
     static Optional<ContainerHolds> of(BoxesLeft.Lot lot, Kitchen kitchen, KeptPlans plans) {
         Dish dish = kitchen.dishes().get(lot.boxes().dish());
@@ -38,10 +44,14 @@ record ContainerHolds(int grams, Nutrients holds) {
                 .flatMap(batch -> new KeptDish(kitchen).cooked(batch, dish))
                 .orElse(dish);
         Nutrients whole = fill.map(f -> filled(cooked, f)).orElseGet(() -> written(dish));
+        List<Part> parts = cooked.parts().stream()
+                .filter(part -> fill.map(f -> isIn(f, part)).orElse(true))
+                .toList();
         Optional<BigDecimal> kcal =
                 lot.each().kcal().or(() -> fill.flatMap(f -> f.each().kcal()));
         return kcal.filter(k -> k.signum() > 0 && whole.get(Nutrient.ENERGY).signum() > 0)
-                .map(k -> scaled(whole, k.divide(whole.get(Nutrient.ENERGY), MathContext.DECIMAL64)));
+                .map(k -> whole.times(k.divide(whole.get(Nutrient.ENERGY), MathContext.DECIMAL64)))
+                .map(holds -> new ContainerHolds(grams(holds), holds, cooked, parts));
     }
 
     private static Optional<KeptFill> fill(KeptPlan plan, BoxesLeft.Lot lot) {
@@ -54,6 +64,18 @@ record ContainerHolds(int grams, Nutrients holds) {
                 .filter(batch -> batch.day() == session
                         && batch.dish().equals(lot.boxes().dish()))
                 .findFirst();
+    }
+
+    private static boolean isIn(KeptFill fill, Part part) {
+        return fill.parts().stream().anyMatch(kept -> kept.part().equals(part.name()) && kept.rawGrams() > 0);
+    }
+
+    /** What its foods are made of for certain; of parts that can be left out only those that were filled in. */
+    Set<Origin> madeOf() {
+        return parts.stream()
+                .flatMap(part -> part.mix().stream())
+                .flatMap(ingredient -> ingredient.food().origins().certain().stream())
+                .collect(Collectors.toSet());
     }
 
     private static Nutrients filled(Dish dish, KeptFill fill) {
@@ -75,13 +97,10 @@ record ContainerHolds(int grams, Nutrients holds) {
                 .reduce(Nutrients.NONE, Nutrients::plus);
     }
 
-    private static ContainerHolds scaled(Nutrients whole, BigDecimal factor) {
-        Nutrients holds = whole.times(factor);
-        return new ContainerHolds(
-                holds.get(Nutrient.COOKED_WEIGHT)
-                        .setScale(0, RoundingMode.HALF_UP)
-                        .max(BigDecimal.ONE)
-                        .intValueExact(),
-                holds);
+    private static int grams(Nutrients holds) {
+        return holds.get(Nutrient.COOKED_WEIGHT)
+                .setScale(0, RoundingMode.HALF_UP)
+                .max(BigDecimal.ONE)
+                .intValueExact();
     }
 }

@@ -45,16 +45,16 @@ record DueToday(KeptPlans plans, Book book, LocalDate day) {
     List<Boxes> thawing(Map<String, PlanByBook> eaters) {
         List<Boxes> all = new ArrayList<>();
         eaters.forEach((eater, byBook) -> {
-            Map<String, Integer> thaw = new LinkedHashMap<>();
+            Map<Boxes, Integer> thaw = new LinkedHashMap<>();
             for (int evenings = 1; evenings <= MOST_EVENINGS; evenings++) {
                 LocalDate date = day.plusDays(evenings);
                 for (PlannedBox box : byBook.on(date).map(DayByBook::boxes).orElse(List.of())) {
                     if (box.frozen() && evenings(eater, date, box) == evenings) {
-                        thaw.merge(box.dish(), box.count(), Integer::sum);
+                        thaw.merge(new Boxes(1, box.dish(), box.of(eater)), box.count(), Integer::sum);
                     }
                 }
             }
-            thaw.forEach((dish, count) -> all.add(new Boxes(count, dish, eater)));
+            thaw.forEach((one, count) -> all.add(new Boxes(count, one.dish(), one.eater())));
         });
         return all;
     }
@@ -83,7 +83,7 @@ record DueToday(KeptPlans plans, Book book, LocalDate day) {
         int frozen = plan.eatersDays().stream()
                 .filter(mine -> mine.day() >= batch.day() && mine.day() < next)
                 .flatMap(mine -> mine.boxes().stream())
-                .filter(box -> box.frozen() && box.dish().equals(batch.dish()))
+                .filter(box -> box.isNew() && box.frozen() && box.dish().equals(batch.dish()))
                 .mapToInt(PlannedBox::count)
                 .sum();
         if (frozen > inFreezer(batch.dish())) {

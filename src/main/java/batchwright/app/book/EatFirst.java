@@ -29,6 +29,7 @@ public final class EatFirst {
     private final Kitchen kitchen;
     private final LocalDate day;
     private final List<Needs> needs;
+    private final MayEat mayEat;
     /** What is still there, by eater. */
     private final Map<String, List<BoxesLeft.Lot>> left = new HashMap<>();
 
@@ -36,6 +37,7 @@ public final class EatFirst {
         this.kitchen = workspace.kitchen();
         this.day = workspace.cookingDay();
         this.needs = needs;
+        this.mayEat = new MayEat(kitchen, workspace.keptPlans(), workspace.book());
     }
 
     /**
@@ -69,18 +71,20 @@ public final class EatFirst {
         boolean whole = needs.stream().noneMatch(Needs::stopsPlanning);
         while (whole && number < most) {
             LocalDate date = day.plusDays(number);
-            Map<String, List<BoxesLeft.Lot>> chosen = new HashMap<>();
-            for (Needs each : needs) {
-                whole &= choice(each, date)
-                        .map(boxes -> chosen.put(each.eater().id(), boxes) == null)
-                        .orElse(false);
+            List<Plate> plates = needs.stream().map(Plate::new).toList();
+            Map<String, List<BoxesLeft.Lot>> rest = new HashMap<>();
+            left.forEach((eater, lots) -> rest.put(eater, new ArrayList<>(lots)));
+            plates.forEach(plate -> plate.serve(rest.getOrDefault(plate.eater(), List.of()), date));
+            for (Plate plate : plates) {
+                needs.stream()
+                        .map(other -> other.eater().id())
+                        .filter(other -> !other.equals(plate.eater()))
+                        .forEach(other -> plate.serve(rest.getOrDefault(other, List.of()), date));
             }
+            whole = plates.stream().allMatch(Plate::isRight);
             if (whole) {
-                for (Needs each : needs) {
-                    List<BoxesLeft.Lot> boxes = chosen.getOrDefault(each.eater().id(), List.of());
-                    take(each.eater().id(), boxes);
-                    days.add(day(each, date, boxes));
-                }
+                left.putAll(rest);
+                plates.forEach(plate -> days.add(day(plate.needs, date, plate.boxes)));
                 number++;
             }
         }
@@ -91,29 +95,62 @@ public final class EatFirst {
                 day, number, days, isPast.getOrDefault(false, List.of()), isPast.getOrDefault(true, List.of()));
     }
 
-    /** As many containers as the eater has in a day; empty when there are not enough that are still good, or not for the right meals. */
-    private Optional<List<BoxesLeft.Lot>> choice(Needs needs, LocalDate date) {
-        Wishes wishes = needs.eater().wishes();
-        List<BoxesLeft.Lot> chosen = new ArrayList<>();
-        List<Dish> dishes = new ArrayList<>();
-        int free = wishes.containersADay();
-        for (BoxesLeft.Lot lot : left.getOrDefault(needs.eater().id(), List.of())) {
-            Dish dish = kitchen.dishes().get(lot.boxes().dish());
-            if (dish == null || lot.until().isBefore(date)) {
-                continue;
-            }
-            int count = 0;
-            while (free > 0 && count < lot.count() && fits(wishes, dishes, dish)) {
-                dishes.add(dish);
-                count++;
-                free--;
-            }
-            if (count > 0) {
-                chosen.add(lot.of(count));
+    /** One eater's containers of a day. Everybody has of their own first; then, where that is too little, of what others have left. */
+    private final class Plate {
+        private final Needs needs;
+        private final Wishes wishes;
+        private final List<BoxesLeft.Lot> boxes = new ArrayList<>();
+        private final List<Dish> dishes = new ArrayList<>();
+
+        Plate(Needs needs) {
+            this.needs = needs;
+            this.wishes = needs.eater().wishes();
+        }
+
+        String eater() {
+            return needs.eater().id();
+        }
+
+        /** @param lots from which it is taken */
+        void serve(List<BoxesLeft.Lot> lots, LocalDate date) {
+            for (BoxesLeft.Lot lot : List.copyOf(lots)) {
+                Dish dish = kitchen.dishes().get(lot.boxes().dish());
+                if (dish == null || lot.until().isBefore(date) || isFull() || !mayHave(lot)) {
+                    continue;
+                }
+                int count = 0;
+                while (!isFull() && count < lot.count() && fits(wishes, dishes, dish)) {
+                    dishes.add(dish);
+                    count++;
+                }
+                if (count > 0) {
+                    boxes.add(lot.of(count));
+                    int at = lots.indexOf(lot);
+                    lots.remove(at);
+                    if (lot.count() > count) {
+                        lots.add(at, lot.of(lot.count() - count));
+                    }
+                }
             }
         }
-        boolean meals = wishes.kindsADay().stream().allMatch(kinds -> number(kinds, dishes) >= kinds.least());
-        return free == 0 && meals ? Optional.of(chosen) : Optional.empty();
+
+        private boolean mayHave(BoxesLeft.Lot lot) {
+            return lot.boxes().eater().equals(eater())
+                    || (mayEat.anothers(needs.eater(), lot)
+                            && needs.target()
+                                    .filter(target -> mayEat.fits(lot, target))
+                                    .isPresent());
+        }
+
+        private boolean isFull() {
+            return dishes.size() >= wishes.containersADay();
+        }
+
+        /** As many containers as the eater has in a day, for the right meals. */
+        boolean isRight() {
+            return isFull()
+                    && wishes.kindsADay().stream().allMatch(kinds -> number(kinds, dishes) >= kinds.least());
+        }
     }
 
     /** Whether one more container of a dish breaks no rule of meals. */
@@ -127,23 +164,6 @@ public final class EatFirst {
 
     private static long number(KindsADay kinds, List<Dish> dishes) {
         return dishes.stream().filter(kinds::counts).count();
-    }
-
-    private void take(String eater, List<BoxesLeft.Lot> boxes) {
-        List<BoxesLeft.Lot> mine = left.getOrDefault(eater, List.of());
-        for (BoxesLeft.Lot taken : boxes) {
-            for (int i = 0; i < mine.size(); i++) {
-                BoxesLeft.Lot lot = mine.get(i);
-                if (lot.of(1).equals(taken.of(1))) {
-                    int rest = lot.count() - taken.count();
-                    mine.remove(i);
-                    if (rest > 0) {
-                        mine.add(i, lot.of(rest));
-                    }
-                    break;
-                }
-            }
-        }
     }
 
     private static OneDay day(Needs needs, LocalDate date, List<BoxesLeft.Lot> boxes) {

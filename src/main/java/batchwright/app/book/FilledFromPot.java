@@ -55,7 +55,7 @@ record FilledFromPot(Workspace workspace, Kitchen kitchen, KeptPlan plan, KeptBa
                 continue;
             }
             for (PlannedBox planned : day.boxes()) {
-                for (int i = 0; planned.dish().equals(batch.dish()) && i < planned.count(); i++) {
+                for (int i = 0; planned.isNew() && planned.dish().equals(batch.dish()) && i < planned.count(); i++) {
                     boxes.add(new Box(
                             fill,
                             name,

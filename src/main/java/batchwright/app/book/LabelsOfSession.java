@@ -76,7 +76,7 @@ public final class LabelsOfSession {
                 continue;
             }
             for (PlannedBox box : day.boxes()) {
-                for (int i = 0; box.dish().equals(batch.dish().id()) && i < box.count(); i++) {
+                for (int i = 0; box.isNew() && box.dish().equals(batch.dish().id()) && i < box.count(); i++) {
                     number++;
                     labels.add(new ContainerLabel(
                             batch,

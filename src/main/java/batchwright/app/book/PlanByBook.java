@@ -5,6 +5,7 @@ import batchwright.answer.Today.Lacking;
 import batchwright.book.Book;
 import batchwright.book.BoxesLeft;
 import batchwright.book.Event;
+import batchwright.book.Event.Boxes;
 import batchwright.book.Event.Place;
 import batchwright.book.Event.Weight;
 import batchwright.book.KeptPlan;
@@ -21,6 +22,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * What kept plans still want of an eater from a day on, served from the containers that the book knows of: the earliest day gets those that
@@ -38,21 +40,39 @@ final class PlanByBook {
     private final LocalDate today;
     /** Not yet given to a day. */
     private final List<BoxesLeft.Lot> free;
+    /** Those of others, of which a plan may give some to this eater. */
+    private final List<BoxesLeft.Lot> anothers;
 
     private final Map<LocalDate, DayByBook> days = new LinkedHashMap<>();
 
-    /** @param boxes that the eater may have, what must go first in front */
+    /** @param boxes that may be eaten, of all eaters, what must go first in front */
     PlanByBook(Kitchen kitchen, LocalDate today, KeptPlans plans, Book book, String eater, List<BoxesLeft.Lot> boxes) {
         this.kitchen = kitchen;
         this.book = book;
         this.eater = eater;
         this.today = today;
-        this.free = new ArrayList<>(boxes);
+        Map<Boolean, List<BoxesLeft.Lot>> mine = boxes.stream()
+                .collect(Collectors.partitioningBy(lot -> lot.boxes().eater().equals(eater)));
+        this.free = new ArrayList<>(mine.getOrDefault(true, List.of()));
+        this.anothers = new ArrayList<>(mine.getOrDefault(false, List.of()));
         for (LocalDate date = today; date.isBefore(today.plusDays(MOST_DAYS)); date = date.plusDays(1)) {
             LocalDate day = date;
             plans.on(day, eater)
                     .ifPresent(plan ->
                             plan.on(day, eater).ifPresent(planned -> days.put(day, serve(plan, day, planned))));
+        }
+        for (LocalDate date = today; date.isBefore(today.plusDays(MOST_DAYS)); date = date.plusDays(1)) {
+            LocalDate day = date;
+            plans.on(day).map(plan -> plan.on(day)).orElse(List.of()).forEach(others -> give(others, day));
+        }
+    }
+
+    /** What a plan has others eat of this eater's is not free. */
+    private void give(EatersDay others, LocalDate date) {
+        if (!others.eater().equals(eater)) {
+            notEaten(others, date).stream()
+                    .filter(box -> box.of(others.eater()).equals(eater))
+                    .forEach(box -> taken(box, date));
         }
     }
 
@@ -80,12 +100,13 @@ final class PlanByBook {
         for (PlannedBox box : planned.boxes()) {
             kcal = kcal.subtract(times(each(plan, planned, box), box.count()));
         }
-        for (PlannedBox box : notEaten(planned.boxes(), date)) {
+        for (PlannedBox box : notEaten(planned, date)) {
             BigDecimal each = each(plan, planned, box);
             int missing = box.count();
-            if (isFilled(plan, planned.day(), box.dish())) {
+            if (!box.isNew() || isFilled(plan, planned.day(), box.dish())) {
                 for (BoxesLeft.Lot lot : taken(box, date)) {
-                    boxes.add(new PlannedBox(box.dish(), lot.count(), lot.place() == Place.FREEZER));
+                    boxes.add(new PlannedBox(
+                            box.dish(), lot.count(), lot.place() == Place.FREEZER, box.before()));
                     missing -= lot.count();
                     kcal = kcal.add(times(lot.each().kcal().orElse(each), lot.count()));
                 }
@@ -104,9 +125,11 @@ final class PlanByBook {
     }
 
     private BigDecimal each(KeptPlan plan, EatersDay planned, PlannedBox box) {
-        return plan.fill(box.dish(), eater, planned.day())
-                .map(KeptFill::each)
-                .flatMap(Event.Holds::kcal)
+        return box.before()
+                .map(KeptPlan.FromBefore::kcal)
+                .or(() -> plan.fill(box.dish(), eater, planned.day())
+                        .map(KeptFill::each)
+                        .flatMap(Event.Holds::kcal))
                 .orElse(BigDecimal.ZERO);
     }
 
@@ -118,17 +141,19 @@ final class PlanByBook {
     }
 
     /** What is planned as frozen and as not frozen may come from one place. */
-    private static List<PlannedBox> together(List<PlannedBox> boxes) {
+    private List<PlannedBox> together(List<PlannedBox> boxes) {
         List<PlannedBox> sums = new ArrayList<>();
         for (PlannedBox box : boxes) {
             int count = box.count();
             for (PlannedBox sum : List.copyOf(sums)) {
-                if (sum.dish().equals(box.dish()) && sum.frozen() == box.frozen()) {
+                if (sum.dish().equals(box.dish())
+                        && sum.frozen() == box.frozen()
+                        && sum.of(eater).equals(box.of(eater))) {
                     count += sum.count();
                     sums.remove(sum);
                 }
             }
-            sums.add(new PlannedBox(box.dish(), count, box.frozen()));
+            sums.add(box.with(count));
         }
         return sums;
     }
@@ -145,29 +170,32 @@ final class PlanByBook {
 
     private List<BoxesLeft.Lot> taken(PlannedBox box, LocalDate date) {
         List<BoxesLeft.Lot> taken = new ArrayList<>();
+        List<BoxesLeft.Lot> there = box.of(eater).equals(eater) ? free : anothers;
         int wanted = box.count();
-        for (BoxesLeft.Lot lot : List.copyOf(free)) {
-            boolean fits = lot.boxes().dish().equals(box.dish()) && !lot.until().isBefore(date);
+        for (BoxesLeft.Lot lot : List.copyOf(there)) {
+            boolean fits = lot.isOf(new Boxes(1, box.dish(), box.of(eater)))
+                    && !lot.until().isBefore(date);
             int count = fits ? Math.min(wanted, lot.count()) : 0;
             if (count > 0) {
                 taken.add(lot.of(count));
                 wanted -= count;
-                int at = free.indexOf(lot);
-                free.remove(at);
+                int at = there.indexOf(lot);
+                there.remove(at);
                 if (lot.count() > count) {
-                    free.add(at, lot.of(lot.count() - count));
+                    there.add(at, lot.of(lot.count() - count));
                 }
             }
         }
         return taken;
     }
 
-    private List<PlannedBox> notEaten(List<PlannedBox> planned, LocalDate date) {
+    private List<PlannedBox> notEaten(EatersDay day, LocalDate date) {
+        List<PlannedBox> planned = day.boxes();
         List<PlannedBox> rest = new ArrayList<>();
         for (String dish : planned.stream().map(PlannedBox::dish).distinct().toList()) {
             int eaten = book.on(date)
                     .map(entry -> entry.event() instanceof Event.AteBoxes ate
-                                    && ate.eater().equals(eater)
+                                    && ate.eater().equals(day.eater())
                                     && ate.boxes().dish().equals(dish)
                             ? ate.boxes().count()
                             : 0)
@@ -177,7 +205,7 @@ final class PlanByBook {
                     int gone = Math.min(eaten, box.count());
                     eaten -= gone;
                     if (box.count() > gone) {
-                        rest.add(new PlannedBox(dish, box.count() - gone, box.frozen()));
+                        rest.add(box.with(box.count() - gone));
                     }
                 }
             }

@@ -76,11 +76,12 @@ public final class PlanRest {
         List<ForGuest> aside = guests.stream()
                 .map(day -> aside(day, first, last, planned, there))
                 .toList();
-        var shares = new ShareLeft(kitchen, plans, first, days, keeps);
+        var shares = new ShareLeft(new MayEat(kitchen, plans, book), first, days, keeps);
         eaters.forEach(eater -> shares.share(
                 eater,
                 there.getOrDefault(eater.id(), List.of()),
                 planned.stream().filter(day -> day.eater().equals(eater.id())).toList()));
+        shares.offer();
         LocalDate planOf = plan(eaters.get(0), first).cookingDay();
         return new RestOfPlan(
                 new Stretch(planOf, first, days, keeps),
@@ -88,7 +89,8 @@ public final class PlanRest {
                 new LeftContainers(shares.dishes()),
                 aside,
                 shares.over(),
-                past);
+                past,
+                shares.offers());
     }
 
     private boolean hasEaten(Eater eater) {

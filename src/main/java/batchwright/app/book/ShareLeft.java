@@ -1,5 +1,6 @@
 package batchwright.app.book;
 
+import batchwright.answer.RestOfPlan.Offer;
 import batchwright.book.BoxesLeft;
 import batchwright.book.Event.Place;
 import batchwright.book.KeptPlan.EatersDay;
@@ -15,8 +16,9 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Which of the containers that are there can be eaten on some days: as many as there is room for by the rules of meals, those that must
@@ -25,16 +27,20 @@ import java.util.Optional;
 final class ShareLeft {
     private final Kitchen kitchen;
     private final KeptPlans plans;
+    private final MayEat mayEat;
     private final LocalDate first;
     private final int days;
     private final boolean keeps;
     private final List<LeftDish> dishes = new ArrayList<>();
     private final List<BoxesLeft.Lot> over = new ArrayList<>();
+    private final List<Offer> offers = new ArrayList<>();
+    private final Map<Eater, Integer> eaten = new LinkedHashMap<>();
     private final Map<String, Integer> names = new HashMap<>();
 
-    ShareLeft(Kitchen kitchen, KeptPlans plans, LocalDate first, int days, boolean keeps) {
-        this.kitchen = kitchen;
-        this.plans = plans;
+    ShareLeft(MayEat mayEat, LocalDate first, int days, boolean keeps) {
+        this.mayEat = mayEat;
+        this.kitchen = mayEat.kitchen();
+        this.plans = mayEat.plans();
         this.first = first;
         this.days = days;
         this.keeps = keeps;
@@ -44,9 +50,57 @@ final class ShareLeft {
         return dishes;
     }
 
-    /** What finds no place. */
+    /** What finds no place and may be for nobody else. */
     List<BoxesLeft.Lot> over() {
         return over;
+    }
+
+    /** What may be for somebody else at the table. */
+    List<Offer> offers() {
+        return offers;
+    }
+
+    /** What finds no place with its own eater is offered to others who have room and may have it; everybody was shared out to before. */
+    void offer() {
+        for (BoxesLeft.Lot lot : List.copyOf(over)) {
+            Set<String> others = eaten.entrySet().stream()
+                    .filter(other -> hasRoom(other.getKey(), other.getValue(), lot))
+                    .map(other -> other.getKey().id())
+                    .collect(Collectors.toSet());
+            if (!others.isEmpty()) {
+                over.remove(lot);
+                LeftDish left = left(lot, others, lot.count(), Map.of());
+                dishes.add(left);
+                offers.add(new Offer(left, lot));
+            }
+        }
+    }
+
+    private boolean hasRoom(Eater eater, int has, BoxesLeft.Lot lot) {
+        Dish dish = kitchen.dishes().get(lot.boxes().dish());
+        return dish != null
+                && !eater.id().equals(lot.boxes().eater())
+                && has < days * eater.wishes().containersADay()
+                && eater.wishes().mostADay(dish) > 0
+                && mayEat.anothers(eater, lot);
+    }
+
+    /** @param others for whom, when not for its own eater */
+    private LeftDish left(BoxesLeft.Lot lot, Set<String> others, int count, Map<Integer, Integer> byDay) {
+        int number = names.merge(lot.boxes().dish(), 1, Integer::sum);
+        String id = lot.boxes().dish() + (number == 1 ? " (left)" : " (left " + number + ")");
+        return new LeftDish(
+                dish(id, lot, ContainerHolds.of(lot, kitchen, plans).orElseThrow()),
+                lot.boxes().dish(),
+                lot.boxes().eater(),
+                others,
+                count,
+                byDay);
+    }
+
+    private Dish dish(String id, BoxesLeft.Lot lot, ContainerHolds holds) {
+        int lastDay = lot.place() == Place.FREEZER ? 0 : (int) (lot.until().toEpochDay() - first.toEpochDay()) + 1;
+        return LeftDish.dish(id, holds.cooked(), holds.madeOf(), holds.grams(), holds.holds(), lastDay);
     }
 
     void share(Eater eater, List<BoxesLeft.Lot> there, List<EatersDay> planned) {
@@ -118,11 +172,14 @@ final class ShareLeft {
                     || holds.isEmpty()
                     || lot.until().isBefore(first.plusDays(day - 1L))
                     || dishes.size() >= eater.wishes().containersADay()
-                    || !MayEat.to(eater, lot, kitchen)) {
+                    || !MayEat.to(eater, lot, kitchen)
+                    || !eater.wishes().allows(dish(lot.boxes().dish(), lot, holds.get()))) {
                 return false;
             }
             Dish dish = kitchen.dishes().get(lot.boxes().dish());
-            if (dish == null || !EatFirst.fits(eater.wishes(), dishes, dish)) {
+            if (dish == null
+                    || !EatFirst.fits(eater.wishes(), dishes, dish)
+                    || inAll(dish) >= eater.wishes().mostInAll(dish, days)) {
                 return false;
             }
             dishes.add(dish);
@@ -130,7 +187,15 @@ final class ShareLeft {
             return true;
         }
 
+        private long inAll(Dish dish) {
+            return onDay.values().stream()
+                    .flatMap(List::stream)
+                    .filter(dish::equals)
+                    .count();
+        }
+
         void close() {
+            eaten.put(eater, onDay.values().stream().mapToInt(List::size).sum());
             staying.forEach((lot, byDay) ->
                     add(lot, byDay.values().stream().mapToInt(Integer::intValue).sum(), byDay));
             free.forEach((lot, count) -> add(lot, count, Map.of()));
@@ -142,17 +207,7 @@ final class ShareLeft {
         }
 
         private void add(BoxesLeft.Lot lot, int count, Map<Integer, Integer> byDay) {
-            ContainerHolds holds = ContainerHolds.of(lot, kitchen, plans).orElseThrow();
-            Dish origin = kitchen.dishes().get(lot.boxes().dish());
-            int number = names.merge(lot.boxes().dish(), 1, Integer::sum);
-            String id = lot.boxes().dish() + (number == 1 ? " (left)" : " (left " + number + ")");
-            int lastDay = lot.place() == Place.FREEZER ? 0 : (int) (lot.until().toEpochDay() - first.toEpochDay()) + 1;
-            dishes.add(new LeftDish(
-                    LeftDish.dish(id, Objects.requireNonNull(origin), holds.grams(), holds.holds(), lastDay),
-                    lot.boxes().dish(),
-                    eater.id(),
-                    count,
-                    byDay));
+            dishes.add(left(lot, Set.of(), count, byDay));
         }
     }
 }

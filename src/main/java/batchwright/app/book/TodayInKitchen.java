@@ -81,10 +81,10 @@ public final class TodayInKitchen {
     }
 
     private PlanByBook byBook(String eater) {
-        List<BoxesLeft.Lot> mine = boxes.stream()
-                .filter(lot -> lot.boxes().eater().equals(eater) && !lot.until().isBefore(day) && isOffered(lot))
+        List<BoxesLeft.Lot> good = boxes.stream()
+                .filter(lot -> !lot.until().isBefore(day) && isOffered(lot))
                 .toList();
-        return new PlanByBook(kitchen, day, plans, book, eater, mine);
+        return new PlanByBook(kitchen, day, plans, book, eater, good);
     }
 
     /** Not to an eater who avoids the dish; what is past its day stays, to be thrown away. */
@@ -142,7 +142,7 @@ public final class TodayInKitchen {
         return soon;
     }
 
-    /** Containers that are not offered; and names: a plan keeps those it was made with. */
+    /** Containers that are not offered; foods for snacks that are gone; and names: a plan keeps those it was made with. */
     private List<String> notes() {
         Set<String> dishes = new LinkedHashSet<>();
         for (LocalDate date : List.of(day, day.plusDays(1))) {
@@ -152,6 +152,7 @@ public final class TodayInKitchen {
                             .forEach(box -> dishes.add(box.dish())));
         }
         boxes.forEach(lot -> dishes.add(lot.boxes().dish()));
+        Stream<String> snacks = SnackFoodsGone.of(kitchen, book, day, byBook.values());
         Stream<String> avoided = boxes.stream().filter(lot -> !isOffered(lot)).map(TodayInKitchen::notOffered);
         Stream<String> gone = dishes.stream()
                 .filter(dish -> !kitchen.dishes().containsKey(dish))
@@ -163,6 +164,6 @@ public final class TodayInKitchen {
                                                 .map(near -> ": was it renamed to " + near + "?")
                                                 .orElse(": it was renamed or taken away")))
                 .map(note -> note.replace("?.", "?"));
-        return Stream.concat(avoided, gone).toList();
+        return Stream.of(avoided, snacks, gone).flatMap(notes -> notes).toList();
     }
 }

@@ -130,12 +130,29 @@ public final class WriteInBook {
             new AppendedFile(folder.path(BookReader.PATH), BookReader.HEAD, BookReader.TORN).append(text -> {
                 var file = SourceFile.of(shown, text);
                 written.addAll(addition.to(read(file)));
-                return written;
+                return WrittenTogether.noted(written);
             });
         } catch (CannotWrite cannot) {
             throw Refused.because(cannot.wrong(), cannot.cure());
         }
         return new BookAnswer(shown, written);
+    }
+
+    /**
+     * Undoes all lines of the command that wrote the last line that stands.
+     *
+     * @see WrittenTogether
+     */
+    public BookAnswer undoAll() {
+        return append(book -> {
+            List<Entry> last = WrittenTogether.last(book);
+            if (last.isEmpty()) {
+                throw Refused.because("there is nothing to undo", "The book has no line that stands.");
+            }
+            return last.stream()
+                    .map(entry -> EventWords.undo(workspace.cookingDay(), entry))
+                    .toList();
+        });
     }
 
     private static Book read(SourceFile file) {

@@ -28,7 +28,7 @@ import picocli.CommandLine.ParentCommand;
 @Command(
         name = "book",
         header = "Write down what happened; what is at home follows from it.",
-        customSynopsis = {"book [WHAT HAPPENED] [--on DATE] [OPTIONS]", "book undo [LINE]"},
+        customSynopsis = {"book [WHAT HAPPENED] [--on DATE] [OPTIONS]", "book undo [LINE | all]"},
         description = {
             "Say it as the lines of profiles/book.txt do:",
             "  weighed EATER 74.2 kg",
@@ -49,6 +49,7 @@ import picocli.CommandLine.ParentCommand;
         footer = {"  java -jar target/batchwright.jar book", "  java -jar target/batchwright.jar book --json"})
 public final class BookCommand implements Callable<Integer> {
     private static final String UNDO = "undo";
+    private static final String ALL = "all";
     private static final int MOST_LINES = 1_000_000;
 
     /** Set by the command line's parser before {@link #call()}. */
@@ -110,6 +111,9 @@ public final class BookCommand implements Callable<Integer> {
         if (words.get(0).equals(UNDO)) {
             if (words.size() > 2) {
                 throw Refused.because("more than one line is named", "Name the number of one line: book undo 14.");
+            }
+            if (words.size() == 2 && words.get(1).equals(ALL)) {
+                return book.undoAll();
             }
             return book.undo(
                     words.size() == 1

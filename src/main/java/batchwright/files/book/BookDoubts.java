@@ -51,6 +51,7 @@ public final class BookDoubts {
             known.look(entry, doubts);
         }
         doubts.addAll(WeightDoubts.of(book, eaters));
+        doubts.addAll(AdoptedDoubts.of(book));
         doubts.addAll(AvoidDoubts.of(book, before, eaters));
         doubts.addAll(KeepingDoubts.of(book, before));
         BoxesLeft boxes = BoxesLeft.of(book);

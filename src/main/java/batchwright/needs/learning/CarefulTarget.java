@@ -1,5 +1,6 @@
 package batchwright.needs.learning;
 
+import batchwright.book.StepLimits;
 import batchwright.needs.Needs;
 import batchwright.needs.NeedsCalculator;
 import batchwright.needs.evidence.Numerals;
@@ -30,8 +31,8 @@ import java.util.Optional;
  * </ul>
  */
 public final class CarefulTarget {
-    static final int DAYS_BETWEEN_STEPS = 14;
-    static final double MOST_STEP_KCAL = 150;
+    static final int DAYS_BETWEEN_STEPS = StepLimits.DAYS_BETWEEN;
+    static final double MOST_STEP_KCAL = StepLimits.MOST_KCAL;
     static final double MOST_STEP_SHARE = 0.07;
     private static final double LEAST_CHANGE_KCAL = 50;
     /** What weighings say is drawn to the equation already: with a whole standard deviation most targets stop 100 kcal short. */

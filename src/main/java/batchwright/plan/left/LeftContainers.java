@@ -4,6 +4,7 @@ import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Lot;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,7 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** All containers from before that a plan has eaten. Every one of them is, by its own eater. */
+/** All containers from before that a plan has: those of its eaters, which are eaten, and those that are offered to others. */
 public record LeftContainers(List<LeftDish> dishes) {
     public static final LeftContainers NONE = new LeftContainers(List.of());
 
@@ -37,9 +38,23 @@ public record LeftContainers(List<LeftDish> dishes) {
         return of(dish).map(LeftDish::origin).orElse(dish.id());
     }
 
-    /** Whether this eater may have a dish: what is left is for its own eater. */
+    /** Whether this eater may have a dish: what is left is for its own eater, or for those it is offered to. */
     public boolean mayHave(String eater, Dish dish) {
-        return of(dish).map(left -> left.eater().equals(eater)).orElse(true);
+        return of(dish).map(left -> left.isFor(eater)).orElse(true);
+    }
+
+    /** Dishes by what was cooked: a container from before and a new one of the same dish are one dish to who eats them. */
+    public Map<String, List<Dish>> byOrigin(Collection<Dish> some) {
+        return some.stream().collect(Collectors.groupingBy(this::origin, LinkedHashMap::new, Collectors.toList()));
+    }
+
+    /** The same by the short name of a dish of this search. */
+    public String origin(String dish) {
+        return dishes.stream()
+                .filter(left -> left.dish().id().equals(dish))
+                .findFirst()
+                .map(LeftDish::origin)
+                .orElse(dish);
     }
 
     /** How many containers of a dish on a day; empty when that is free. */
@@ -47,8 +62,9 @@ public record LeftContainers(List<LeftDish> dishes) {
         return of(dish).flatMap(left -> left.on(day));
     }
 
-    public Set<Dish> asDishes() {
-        return dishes.stream().map(LeftDish::dish).collect(Collectors.toCollection(LinkedHashSet::new));
+    /** Those that are eaten whatever it costs. */
+    public Set<Dish> eaten() {
+        return dishes.stream().filter(LeftDish::isEaten).map(LeftDish::dish).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** A kitchen that has them too. */

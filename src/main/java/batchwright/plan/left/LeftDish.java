@@ -6,6 +6,8 @@ import batchwright.food.Food;
 import batchwright.food.Ingredient;
 import batchwright.food.Nutrients;
 import batchwright.food.Part;
+import batchwright.food.origin.Origin;
+import batchwright.food.origin.Origins;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
@@ -19,12 +21,35 @@ import java.util.Set;
  * @param dish they are, to a search; its one part fills one container exactly
  * @param origin short name of the dish that was cooked
  * @param eater whose they are
- * @param containers how many of them are eaten, at least 1
+ * @param others for whom they are, when their own eater has no room for them: each of these may have some, and nobody must; empty when
+ *     their own eater has them all
+ * @param containers how many there are, at least 1
  * @param byDay how many on which day, 1 being the first; empty when any day will do
  */
-public record LeftDish(Dish dish, String origin, String eater, int containers, Map<Integer, Integer> byDay) {
+public record LeftDish(
+        Dish dish, String origin, String eater, Set<String> others, int containers, Map<Integer, Integer> byDay) {
     public LeftDish {
+        others = Set.copyOf(others);
         byDay = Map.copyOf(byDay);
+    }
+
+    /** Eaten by their own eater, all of them. */
+    public LeftDish(Dish dish, String origin, String eater, int containers, Map<Integer, Integer> byDay) {
+        this(dish, origin, eater, Set.of(), containers, byDay);
+    }
+
+    /** Whether all of them must be eaten; else they are only offered. */
+    public boolean isEaten() {
+        return others.isEmpty();
+    }
+
+    public boolean isFor(String someone) {
+        return isEaten() ? eater.equals(someone) : others.contains(someone);
+    }
+
+    /** How many must be eaten if any are. */
+    public int least() {
+        return isEaten() ? containers : 1;
     }
 
     /**
@@ -32,11 +57,12 @@ public record LeftDish(Dish dish, String origin, String eater, int containers, M
      *
      * @param id unlike any other in the kitchen
      * @param origin the dish that was cooked
+     * @param madeOf what of foods is for certain in a container: who avoids that may not have it
      * @param grams cooked, more than 0
      * @param holds what one container holds
      * @param lastDay until when one keeps, 1 being the first day; 0 when they are frozen
      */
-    public static Dish dish(String id, Dish origin, int grams, Nutrients holds, int lastDay) {
+    public static Dish dish(String id, Dish origin, Set<Origin> madeOf, int grams, Nutrients holds, int lastDay) {
         var food = new Food(
                 id,
                 origin.name(),
@@ -45,8 +71,10 @@ public record LeftDish(Dish dish, String origin, String eater, int containers, M
                 origin.name(),
                 holds.times(BigDecimal.valueOf(100).divide(BigDecimal.valueOf(grams), MathContext.DECIMAL64)),
                 BigDecimal.ZERO,
-                Set.of(),
-                false);
+                origin.allergens(),
+                false,
+                Origins.of(madeOf, Set.of()),
+                Set.of());
         var whole = new Part(
                 "all of it",
                 false,
@@ -70,6 +98,11 @@ public record LeftDish(Dish dish, String origin, String eater, int containers, M
 
     public Food food() {
         return dish.parts().get(0).mix().get(0).food();
+    }
+
+    /** What one container holds. */
+    public Nutrients holds() {
+        return food().per100g().ofGrams(BigDecimal.valueOf(dish.parts().get(0).leastGrams()));
     }
 
     /** Of all containers [g]. */

@@ -82,10 +82,13 @@ public final class TodayJson {
 
     private static void food(ObjectNode node, List<PlannedBox> planned, List<PlannedSnack> eaten, BigDecimal kcal) {
         ArrayNode boxes = node.putArray("containers");
-        planned.forEach(box -> boxes.addObject()
-                .put("dish", box.dish())
-                .put("count", box.count())
-                .put("from", box.frozen() ? "freezer" : "fridge"));
+        planned.forEach(box -> {
+            ObjectNode container = boxes.addObject()
+                    .put("dish", box.dish())
+                    .put("count", box.count())
+                    .put("from", box.frozen() ? "freezer" : "fridge");
+            box.before().ifPresent(before -> container.put("of", before.of()));
+        });
         ArrayNode snacks = node.putArray("snacks");
         eaten.forEach(snack -> snacks.addObject()
                 .put("food", snack.food())

@@ -187,13 +187,14 @@ public final class TodayText {
 
     private static String left(DayByBook day) {
         List<String> things = new ArrayList<>();
-        day.boxes().forEach(box -> things.add(box(box)));
+        day.boxes().forEach(box -> things.add(box(box, day.planned().eater())));
         day.snacks().forEach(snack -> things.add(snack(snack)));
         return String.join(" + ", things) + "; " + Show.whole(day.kcal()) + " kcal";
     }
 
-    private static String box(PlannedBox box) {
-        return box.count() + " x " + box.dish() + (box.frozen() ? " (frozen)" : "");
+    private static String box(PlannedBox box, String eater) {
+        String whose = box.of(eater).equals(eater) ? "" : " of " + box.of(eater);
+        return box.count() + " x " + box.dish() + whose + (box.frozen() ? " (frozen)" : "");
     }
 
     private static String snack(PlannedSnack snack) {

@@ -94,9 +94,13 @@ final class DaysText {
         List<String> eats = new ArrayList<>();
         for (Serving serving : day.servings()) {
             String frozen = serving.from() == Serving.Storage.FREEZER ? " (frozen)" : "";
-            boolean left = session.request().left().has(serving.dish());
+            String left = session.request()
+                    .left()
+                    .of(serving.dish())
+                    .map(before -> before.isEaten() ? " (left)" : " (left, of " + before.eater() + ")")
+                    .orElse("");
             eats.add(serving.count() + " x " + session.request().left().origin(serving.dish()) + meal(serving.dish())
-                    + (left ? " (left)" : "") + frozen);
+                    + left + frozen);
         }
         for (Snack snack : day.snacks()) {
             eats.add(Show.snack(snack));

@@ -52,7 +52,7 @@ public final class EatenFirstText {
     }
 
     private static String says(OneDay day, Commands commands) {
-        String boxes = day.boxes().stream().map(EatenFirstText::box).collect(Collectors.joining(" + "));
+        String boxes = day.boxes().stream().map(lot -> box(lot, day.eater())).collect(Collectors.joining(" + "));
         String gap = day.shortKcal().compareTo(NO_GAP) < 0
                 ? ""
                 : "; %s kcal short: %s"
@@ -69,8 +69,11 @@ public final class EatenFirstText {
                 .formatted(Dates.shortly(day.day()), day.eater(), boxes, Show.whole(day.kcal()), gap);
     }
 
-    private static String box(BoxesLeft.Lot lot) {
-        return lot.count() + " x " + lot.boxes().dish() + (lot.place() == Place.FREEZER ? " (frozen)" : "");
+    private static String box(BoxesLeft.Lot lot, String eater) {
+        String whose = lot.boxes().eater().equals(eater)
+                ? ""
+                : " of " + lot.boxes().eater();
+        return lot.count() + " x " + lot.boxes().dish() + whose + (lot.place() == Place.FREEZER ? " (frozen)" : "");
     }
 
     static String until(List<BoxesLeft.Lot> lots, LocalDate today) {

@@ -4,6 +4,7 @@ import batchwright.book.Event.Holds;
 import batchwright.book.Event.Weight;
 import batchwright.book.KeptPlan;
 import batchwright.book.KeptPlan.EatersDay;
+import batchwright.book.KeptPlan.FromBefore;
 import batchwright.book.KeptPlan.Kept;
 import batchwright.book.KeptPlan.KeptBatch;
 import batchwright.book.KeptPlan.KeptFill;
@@ -100,12 +101,19 @@ public final class KeptPlanJson {
             boxes.add(new PlannedBox(
                     box.path("dish").asText(),
                     box.path("count").asInt(),
-                    box.path("from").asText().equals("freezer")));
+                    box.path("from").asText().equals("freezer"),
+                    before(box)));
         }
         var snacks = new ArrayList<PlannedSnack>();
         day.path("snacks").forEach(snack -> snacks.add(snack(snack, false)));
         day.path("always").forEach(snack -> snacks.add(snack(snack, true)));
         return new EatersDay(day.path("day").asInt(), eater, boxes, snacks, number(day.path("totals"), "energy_kcal"));
+    }
+
+    private static Optional<FromBefore> before(JsonNode box) {
+        return Optional.ofNullable(box.get("of"))
+                .map(JsonNode::asText)
+                .map(of -> new FromBefore(of, number(box, "energy_kcal")));
     }
 
     private static PlannedSnack snack(JsonNode snack, boolean always) {

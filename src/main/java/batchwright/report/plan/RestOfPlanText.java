@@ -3,6 +3,8 @@ package batchwright.report.plan;
 import batchwright.answer.RestOfPlan;
 import batchwright.answer.RestOfPlan.Changes;
 import batchwright.answer.RestOfPlan.ForGuest;
+import batchwright.answer.RestOfPlan.ToAnother;
+import batchwright.book.BoxesLeft;
 import batchwright.plan.Plan;
 import batchwright.plan.left.LeftDish;
 import batchwright.report.print.Dates;
@@ -10,6 +12,7 @@ import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -27,11 +30,12 @@ public final class RestOfPlanText {
         page.paragraph(
                 "  ",
                 "    ",
-                rest.left().dishes().isEmpty()
+                rest.left().eaten().isEmpty()
                         ? "No container is left for it."
                         : "Left and eaten in it"
                                 + (stretch.keeps() ? ", on the days it was planned for where it was" : "") + ": "
                                 + rest.left().dishes().stream()
+                                        .filter(LeftDish::isEaten)
                                         .collect(Collectors.groupingBy(
                                                 left -> left.origin() + " for " + left.eater(),
                                                 LinkedHashMap::new,
@@ -42,12 +46,14 @@ public final class RestOfPlanText {
                                         .collect(Collectors.joining(", "))
                                 + ".");
         rest.guests().forEach(guest -> page.paragraph("  ", "    ", says(guest, today)));
+        plan.map(rest::given).orElse(List.of()).forEach(given -> page.paragraph("  ", "    ", says(given)));
         plan.map(rest::changes).ifPresent(changes -> page.paragraph("  ", "    ", says(changes)));
-        if (!rest.over().isEmpty()) {
+        List<BoxesLeft.Lot> over = rest.over(plan);
+        if (!over.isEmpty()) {
             page.paragraph(
                     "  ",
                     "    ",
-                    "Left besides, and in no plan: " + EatenFirstText.until(rest.over(), today)
+                    "Left besides, and in no plan: " + EatenFirstText.until(over, today)
                             + ". Eat it by then in place of a container of the same size, or give it away.");
         }
         if (!rest.past().isEmpty()) {
@@ -57,6 +63,11 @@ public final class RestOfPlanText {
                     "Past its last day, to be thrown away: " + EatenFirstText.until(rest.past(), today) + ".");
         }
         return page.gap().toString();
+    }
+
+    private static String says(ToAnother given) {
+        return "%s has %s x %s of %s, who has no room for it."
+                .formatted(given.to(), given.count(), given.dish(), given.of());
     }
 
     private static String says(ForGuest guest, LocalDate today) {

@@ -73,9 +73,10 @@ final class SessionJson {
                     .put("dish", session.request().left().origin(serving.dish()))
                     .put("count", serving.count())
                     .put("from", serving.from().name().toLowerCase(Locale.ROOT));
-            if (session.request().left().has(serving.dish())) {
-                container.put("left", true);
-            }
+            session.request().left().of(serving.dish()).ifPresent(left -> {
+                container.put("left", true).put("of", left.eater());
+                container.put("energy_kcal", Json.tenth(left.holds().get(Nutrient.ENERGY)));
+            });
         }
         ArrayNode snacks = node.putArray("snacks");
         day.snacks().forEach(snack -> Json.snack(snacks, snack));

@@ -3,6 +3,7 @@ package batchwright.solve.rule;
 import batchwright.food.Dish;
 import batchwright.plan.Seat;
 import batchwright.plan.Variety;
+import batchwright.plan.left.LeftContainers;
 import batchwright.solve.mip.Expression;
 import java.util.Set;
 
@@ -44,7 +45,20 @@ public record DishCountRule() implements Rule {
                         .atLeast("asked_for." + dish.id(), new Expression().plus(draft.cooked(dish), 1), 1));
         boolean offered = draft.menu().dishes().containsAll(asked);
         draft.model().atMost("dishes", cooked, offered ? draft.request().mostDishes() : IMPOSSIBLE);
+        cookedAnew(draft);
         variety(draft, cooked);
+    }
+
+    /** Where containers from before are only offered, others may not be cooked in their place. */
+    private static void cookedAnew(Draft draft) {
+        LeftContainers left = draft.request().left();
+        if (left.eaten().size() < left.dishes().size()) {
+            var anew = new Expression();
+            draft.menu().dishes().stream()
+                    .filter(dish -> !left.has(dish))
+                    .forEach(dish -> anew.plus(draft.cooked(dish), 1));
+            draft.model().atMost("cooked_anew", anew, draft.request().mostCookedAnew());
+        }
     }
 
     private static void variety(Draft draft, Expression cooked) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import batchwright.quantity.Energy;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
@@ -35,5 +36,20 @@ class WeightOfGroupsPublishedTest {
         if (observedFatKg != null) {
             assertThat(then.fatKg() - fatKg).isCloseTo(observedFatKg, within(FAT_TOLERANCE_KG));
         }
+    }
+
+    /**
+     * Mueller 2015 (32 men, body ours): a week at +50 %, three weeks at -50 % (rows G10 and G11), and then two weeks at +50 % in which they
+     * gained 3.5 kg. To 2 kg, as the other groups.
+     */
+    @Test
+    void refed_men_gained_as_they_did() {
+        var model = new BodyModel(Bodies.of(80, 15, 2900, 1.6));
+        var more = new Energy(2900 + 1450);
+        BodyState fed = model.after(7, more, model.start());
+        BodyState starved = model.after(21, new Energy(2900 - 1450), fed);
+        BodyState refed = model.after(14, more, starved);
+
+        assertThat(refed.weightKg() - starved.weightKg()).isCloseTo(3.5, within(2.0));
     }
 }

@@ -163,13 +163,14 @@ public record FridgePage(
 
         private List<String> planned(DayByBook day) {
             List<String> things = new ArrayList<>();
-            day.boxes().forEach(box -> things.add(box(box)));
+            day.boxes().forEach(box -> things.add(box(box, day.planned().eater())));
             day.snacks().forEach(snack -> things.add(snack(snack)));
             return things;
         }
 
-        private String box(PlannedBox box) {
-            return box.count() + " × " + dish(box.dish()) + (box.frozen() ? " (from the freezer)" : "");
+        private String box(PlannedBox box, String eater) {
+            String whose = box.of(eater).equals(eater) ? "" : " of " + box.of(eater);
+            return box.count() + " × " + dish(box.dish()) + whose + (box.frozen() ? " (from the freezer)" : "");
         }
 
         private String snack(PlannedSnack snack) {
