@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
+import java.util.random.RandomGeneratorFactory;
 import org.apache.spark.SparkFiles;
 
 /**
@@ -26,6 +27,7 @@ record JobKitchen(String data, String day, int effort) implements Serializable {
     AnswerRoster roster(Tally tally) {
         return OF_THIS_EXECUTOR.computeIfAbsent(this, kitchen -> {
             tally.kitchenRead();
+            findRandomNumbers();
             return kitchen.read();
         });
     }
@@ -34,6 +36,21 @@ record JobKitchen(String data, String day, int effort) implements Serializable {
         Path here = Path.of(SparkFiles.getRootDirectory());
         Optional<Path> folder = Optional.of(data).filter(name -> !name.isEmpty()).map(here::resolve);
         return new AnswerRoster(Workspace.open(folder, here, LocalDate.parse(day), note -> {}), new PlanColumns());
+    }
+
+    /**
+     * Java looks once for its generators of random numbers, with the class loader of the thread that needs one first; Spark's threads have
+     * one that does not see them.
+     */
+    static void findRandomNumbers() {
+        Thread here = Thread.currentThread();
+        ClassLoader before = here.getContextClassLoader();
+        here.setContextClassLoader(ClassLoader.getSystemClassLoader());
+        try {
+            RandomGeneratorFactory.all().findAny().orElseThrow();
+        } finally {
+            here.setContextClassLoader(before);
+        }
     }
 
     /** A task is one thread; there are as many of them as the executor has cores. */

@@ -18,10 +18,10 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The job on Spark, in real processes: what is right for a client is what {@code roster} answers for the same list, computed by it here. */
 class RosterJobTest {
-    private static final int CLIENTS = 24;
+    private static final int CLIENTS = 16;
     private static final String DAY = "2026-11-30";
     private static final List<String> GOALS = List.of("hold", "gain 0.25 % a week", "lose 0.5 % a week");
-    private static final List<String> DISHES = List.of("lentil_ragu", "egg_muffins", "peanut_stew");
+    private static final List<String> DISHES = List.of("lentil_ragu,egg_muffins", "lentil_ragu,peanut_stew,egg_muffins");
 
     @TempDir
     static Path here;
@@ -61,8 +61,8 @@ class RosterJobTest {
     private static String client(String id, int number, String more) {
         return String.format(
                 Locale.ROOT,
-                "{\"client\":\"%s\",\"days\":2,\"dishes\":1,\"cook\":\"%s\",\"sex\":\"%s\",\"age\":%d,\"weight\":\"%d kg\","
-                        + "\"height\":\"172 cm\",\"activity\":\"active\",\"goal\":\"%s\",\"health\":\"none\"%s}",
+                "{\"client\":\"%s\",\"days\":2,\"dishes\":2,\"cook\":\"%s\",\"sex\":\"%s\",\"age\":%d,\"weight\":\"%d kg\","
+                        + "\"height\":\"172 cm\",\"activity\":\"active\",\"goal\":\"%s\",\"health\":\"none\",\"strength_training\":\"no\"%s}",
                 id,
                 more.isEmpty() ? DISHES.get(number % DISHES.size()) : DISHES.get(0),
                 number % 2 == 0 ? "female" : "male",
@@ -70,6 +70,11 @@ class RosterJobTest {
                 64 + number % 9,
                 GOALS.get(number % GOALS.size()),
                 more);
+    }
+
+    /** Enough to see who was answered what, should a test fail. */
+    private static List<String> beginnings(List<String> lines) {
+        return lines.stream().map(line -> line.substring(0, Math.min(150, line.length()))).toList();
     }
 
     private static List<String> sorted(List<String> lines) {
@@ -93,7 +98,8 @@ class RosterJobTest {
             assertThat(job.code()).as(job.says()).isZero();
             assertThat(job.says()).contains((CLIENTS + 4) + " answered", "the kitchen was read 1 times");
         }
-        assertThat(linesIn(here.resolve("answers"))).isEqualTo(expected);
+        assertThat(beginnings(linesIn(here.resolve("answers")))).isEqualTo(beginnings(expected));
+        assertThat(linesIn(here.resolve("answers")).equals(expected)).as("the same lines").isTrue();
     }
 
     @Test
@@ -108,9 +114,11 @@ class RosterJobTest {
             }
             List<Row> rows = spark.read().parquet(here.resolve("answers.parquet").toString()).collectAsList();
 
-            assertThat(rows.stream().map(row -> withoutNumber(row.getString(2))).sorted().toList())
-                    .isEqualTo(expected.stream().filter(line -> !line.contains("\"client\":null"))
-                            .map(RosterJobTest::withoutNumber).sorted().toList());
+            List<String> answers = rows.stream().map(row -> withoutNumber(row.getString(2))).sorted().toList();
+            List<String> readable = expected.stream().filter(line -> !line.contains("\"client\":null"))
+                    .map(RosterJobTest::withoutNumber).sorted().toList();
+            assertThat(beginnings(answers)).isEqualTo(beginnings(readable));
+            assertThat(answers.equals(readable)).as("the same lines").isTrue();
             assertThat(rows).allSatisfy(row -> assertThat(row.getString(2)).contains("\"" + row.getString(0) + "\""));
         }
     }
@@ -141,7 +149,8 @@ class RosterJobTest {
                 }
             }
         }
-        assertThat(linesIn(here.resolve("of-cluster"))).isEqualTo(expected);
+        assertThat(beginnings(linesIn(here.resolve("of-cluster")))).isEqualTo(beginnings(expected));
+        assertThat(linesIn(here.resolve("of-cluster")).equals(expected)).as("the same lines").isTrue();
     }
 
     private static SparkProcess worker(String name, String master) throws IOException {
