@@ -41,9 +41,6 @@ final class RosterCommand implements Callable<Integer> {
     private static final String STREAM = "-";
     private static final int MOST_THREADS = 256;
     private static final int MOST_EFFORT = 10_000;
-    /** About what a core does in a second, once the code is compiled. */
-    private static final long WORK_OF_AN_EFFORT = 1_000_000_000;
-
     private static final LabelStyle USUAL = new LabelStyle(LabelSheet.A4_2X7, LabelRounding.US);
     private static final long PROGRESS_NANOS = 10_000_000_000L;
 
@@ -154,7 +151,7 @@ final class RosterCommand implements Callable<Integer> {
         int workers = threads == null
                 ? Runtime.getRuntime().availableProcessors()
                 : new Given("--threads", threads).whole(1, MOST_THREADS, "threads");
-        long work = WORK_OF_AN_EFFORT * new Given("--effort", effort).whole(1, MOST_EFFORT, "seconds of a core");
+        long work = AnswerRoster.WORK_OF_AN_EFFORT * new Given("--effort", effort).whole(1, MOST_EFFORT, "seconds of a core");
         var counts = new Counts();
         try (var interruption = new Interruption(() -> program.complain("\nStopped at once.\n"))) {
             var way = new AnswerRoster.Way(work, workers, !asReady, interruption::asked);

@@ -36,30 +36,32 @@ class ManyClientsTest {
         Folders.starter(here);
     }
 
-    /** Bodies of a seed: sizes as adults have them, goals as people ask for them. */
+    /** Bodies of a seed: sizes as adults have them, goals as people ask for them; who trains hard needs more than three containers hold. */
     private static String client(int number, boolean adult) {
         var random = new Random(number);
         boolean male = random.nextBoolean();
         double height = (male ? 178 : 165) + 7 * random.nextGaussian();
         double bmi = 21 + 7 * random.nextDouble();
+        String day = DAYS.get(random.nextInt(DAYS.size()));
         return String.format(
                 Locale.ROOT,
-                "c-%d,5,%s,%d,%.1f kg,%.0f cm,%s,%s,none,%s,%s",
+                "c-%d,5,%s,%d,%.1f kg,%.0f cm,%s,%s,none,%s,%s,%d",
                 number,
                 male ? "male" : "female",
                 adult ? 20 + random.nextInt(40) : 15,
                 bmi * height * height / 10_000,
                 height,
-                DAYS.get(random.nextInt(DAYS.size())),
+                day,
                 GOALS.get(random.nextInt(GOALS.size())),
                 random.nextBoolean() ? "3 times a week" : "no",
-                AVOID.get(random.nextInt(AVOID.size())));
+                AVOID.get(random.nextInt(AVOID.size())),
+                day.equals("vigorous") ? 4 : 3);
     }
 
     private void list(int clients, boolean adults) throws IOException {
         Files.writeString(
                 here.resolve("clients.csv"),
-                "client,days,sex,age,weight,height,activity,goal,health,strength_training,avoid\n"
+                "client,days,sex,age,weight,height,activity,goal,health,strength_training,avoid,containers_a_day\n"
                         + IntStream.range(0, clients)
                                 .mapToObj(number -> client(number, adults))
                                 .collect(Collectors.joining("\n")));

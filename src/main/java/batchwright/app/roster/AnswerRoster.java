@@ -34,6 +34,8 @@ import java.util.function.Predicate;
 public final class AnswerRoster {
     /** As many as share the pots of a plan. */
     public static final int MOST_OF_A_POT = 6;
+    /** About what a core does in a second, once the code is compiled. */
+    public static final long WORK_OF_AN_EFFORT = 1_000_000_000;
 
     private final Workspace workspace;
     private final Asks asks;

@@ -3,7 +3,6 @@ package batchwright.app.roster;
 import batchwright.answer.roster.Client;
 import batchwright.files.table.CsvLines;
 import batchwright.files.value.Problems;
-import batchwright.report.roster.ClientJson;
 import batchwright.text.SourceFile;
 import batchwright.text.Written;
 import java.io.BufferedReader;
@@ -24,9 +23,6 @@ import org.jspecify.annotations.Nullable;
  * that cannot be read is a client, too: one that has only a fault.
  */
 final class ClientLines implements Iterator<Client> {
-    /** Longer than any line of a body and its wishes. */
-    private static final int LONGEST = 100_000;
-
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
     private final BufferedReader in;
@@ -71,7 +67,7 @@ final class ClientLines implements Iterator<Client> {
                 return null;
             }
             for (; c >= 0 && c != '\n'; c = in.read()) {
-                if (text.length() <= LONGEST) {
+                if (text.length() <= ClientLine.LONGEST) {
                     text.append((char) c);
                 }
             }
@@ -87,8 +83,8 @@ final class ClientLines implements Iterator<Client> {
         if (line.isEmpty() || line.startsWith("#")) {
             return Optional.empty();
         }
-        if (line.length() > LONGEST) {
-            return Optional.of(Client.unreadable(number, "the line has more than " + LONGEST + " characters"));
+        if (line.length() > ClientLine.LONGEST) {
+            return Optional.of(ClientLine.tooLong(number));
         }
         if (!begun) {
             begun = true;
@@ -97,7 +93,7 @@ final class ClientLines implements Iterator<Client> {
                 return header(line);
             }
         }
-        return Optional.of(isTable ? ofTable(line) : ofJson(line));
+        return Optional.of(isTable ? ofTable(line) : ClientLine.ofJson(number, line));
     }
 
     private Optional<Client> header(String line) {
@@ -130,22 +126,7 @@ final class ClientLines implements Iterator<Client> {
         for (int i = 0; i < cells.get().size(); i++) {
             said.put(columns.get(i), cells.get().get(i));
         }
-        return client(said);
-    }
-
-    private Client ofJson(String line) {
-        return ClientJson.read(line)
-                .map(this::client)
-                .orElseGet(() -> Client.unreadable(number, "the line is no JSON object"));
-    }
-
-    private Client client(Map<String, String> all) {
-        Map<String, String> said = new LinkedHashMap<>(all);
-        said.values().removeIf(String::isBlank);
-        String id = said.remove(Client.ID);
-        return id == null
-                ? Client.unreadable(number, "the line has no \"" + Client.ID + "\"")
-                : new Client(number, id, said, Optional.empty());
+        return ClientLine.of(number, said);
     }
 
     private static Optional<List<String>> cells(String line) {

@@ -9,11 +9,11 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Clients who share their pots, or one who shares with nobody: lines that stand together. */
-final class Pots implements Iterator<List<Client>> {
+public final class Pots implements Iterator<List<Client>> {
     private final Iterator<Client> clients;
     private @Nullable Client ahead;
 
-    Pots(Iterator<Client> clients) {
+    public Pots(Iterator<Client> clients) {
         this.clients = clients;
     }
 
