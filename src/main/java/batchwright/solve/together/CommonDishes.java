@@ -37,7 +37,7 @@ final class CommonDishes {
     static Optional<List<Meals>> of(List<Meals> free, ForOne forOne, AtOnce atOnce) {
         var common = new CommonDishes(forOne, atOnce);
         free.forEach(one -> common.meals.put(one.seat(), one));
-        return common.choose() ? Optional.of(List.copyOf(common.meals.values())) : Optional.empty();
+        return common.choose() ? Optional.of(common.ofFew()) : Optional.empty();
     }
 
     private boolean choose() {
@@ -53,6 +53,14 @@ final class CommonDishes {
             }
         }
         return true;
+    }
+
+    /** Each once more, now that there are few dishes to choose among: with the same work more is found. */
+    private List<Meals> ofFew() {
+        Set<Dish> few = new HashSet<>(dishes());
+        return atOnce.each(List.copyOf(meals.values()), one -> forOne.meals(one.seat(), few)
+                .filter(other -> other.cost() < one.cost())
+                .orElse(one));
     }
 
     /** Those that somebody eats, in the order of the files. */

@@ -5,7 +5,6 @@ import batchwright.plan.Batch;
 import batchwright.plan.EaterDays;
 import batchwright.plan.Seat;
 import batchwright.plan.Session;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -19,8 +18,6 @@ import java.util.stream.Collectors;
 record Meals(EaterDays days, List<Batch> batches, long cost) {
     /** Few for one person: the more, the longer the search. */
     static final int MOST_DISHES = 3;
-
-    static final Comparator<Meals> BY_COST = Comparator.comparingLong(Meals::cost);
 
     Meals {
         batches = List.copyOf(batches);

@@ -35,15 +35,27 @@ public final class TogetherPlanner implements Planner {
 
     private final AtOnce atOnce;
     private final long work;
+    private final int mostProven;
+    /** By the short names of the eaters: all requests are for the same kitchen. */
     private final Map<String, Alone> known = new ConcurrentHashMap<>();
 
     /** What is found of an eater by themselves. */
     private record Alone(OptionalLong bound, Optional<Meals> meals) {}
 
-    /** @param work of a whole search, as {@link Watch#stop(long)} counts it */
+    /**
+     * For requests that differ in their eaters alone.
+     *
+     * @param work of a whole search, as {@link Watch#stop(long)} counts it
+     */
     public TogetherPlanner(AtOnce atOnce, long work) {
+        this(atOnce, work, MOST_PROVEN);
+    }
+
+    /** @param mostProven eaters that share a search that can prove */
+    TogetherPlanner(AtOnce atOnce, long work, int mostProven) {
         this.atOnce = atOnce;
         this.work = work;
+        this.mostProven = mostProven;
     }
 
     /** Those for whom nothing is found even by themselves: no plan for all can have them. */
@@ -67,7 +79,7 @@ public final class TogetherPlanner implements Planner {
         if (alone.stream().anyMatch(one -> one.bound().isEmpty())) {
             return new PlanResult.NoPlan(List.of(), Proof.NONE);
         }
-        Optional<PlanResult> exact = request.seats().size() > MOST_PROVEN
+        Optional<PlanResult> exact = request.seats().size() > mostProven
                 ? Optional.empty()
                 : Optional.of(BatchPlanner.untilWork(work).plan(request, watch));
         if (exact.filter(PlanResult.NoPlan.class::isInstance).isPresent()
