@@ -1,12 +1,15 @@
 package batchwright.cli;
 
 import batchwright.answer.roster.RosterAnswer;
+import batchwright.answer.roster.TogetherAnswer;
 import batchwright.app.OutputFiles;
 import batchwright.app.Refused;
 import batchwright.app.roster.AnswerRoster;
+import batchwright.app.roster.PlanTogether;
 import batchwright.app.roster.RosterFile;
 import batchwright.app.roster.RosterList;
 import batchwright.app.roster.RosterPages;
+import batchwright.cli.roster.ColumnsForAll;
 import batchwright.cli.roster.PlanColumns;
 import batchwright.report.html.HtmlReport;
 import batchwright.report.html.ReportStyle;
@@ -15,6 +18,8 @@ import batchwright.report.labels.LabelRounding;
 import batchwright.report.labels.LabelSheet;
 import batchwright.report.labels.LabelStyle;
 import batchwright.report.roster.RosterJson;
+import batchwright.report.roster.TogetherJson;
+import batchwright.report.roster.TogetherText;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -35,7 +40,7 @@ import picocli.CommandLine.ParentCommand;
         customSynopsis = "roster LIST [--out FILE] [--summary FILE.html] [OPTIONS]",
         footer = {
             "  java -jar target/batchwright.jar roster clients.csv --out answers.jsonl",
-            "  java -jar target/batchwright.jar roster profiles --out answers.jsonl"
+            "  java -jar target/batchwright.jar roster profiles --together 3 --out answers.jsonl"
         })
 final class RosterCommand implements Callable<Integer> {
     private static final String STREAM = "-";
@@ -97,6 +102,12 @@ final class RosterCommand implements Callable<Integer> {
     private String effort = "";
 
     @Option(
+            names = "--together",
+            paramLabel = "DISHES",
+            description = "Cook once for all: at most so many common dishes, one shopping, containers for each.")
+    private @Nullable String together;
+
+    @Option(
             names = "--as-ready",
             description = "Write each answer as soon as it is there, not in the order of the list.")
     private boolean asReady;
@@ -156,7 +167,11 @@ final class RosterCommand implements Callable<Integer> {
         try (var interruption = new Interruption(() -> program.complain("\nStopped at once.\n"))) {
             var way = new AnswerRoster.Way(work, workers, !asReady, interruption::asked);
             var roster = new AnswerRoster(program.workspace(), new PlanColumns());
-            run(roster, way, reports, files, counts);
+            if (together == null) {
+                run(roster, way, reports, files, counts);
+            } else {
+                cookForAll(roster, way, together, files, counts);
+            }
             program.complain(counts.says() + "\n");
             if (summary != null && out != null) {
                 beside.write(summary, page(program.folder(out)), "");
@@ -190,6 +205,43 @@ final class RosterCommand implements Callable<Integer> {
         } catch (IOException gone) {
             throw Refused.because("the list cannot be read to its end", "What was answered is kept; --resume goes on.");
         }
+    }
+
+    private void cookForAll(
+            AnswerRoster roster, AnswerRoster.Way way, String dishes, OutputFiles files, Counts counts) {
+        if (resume || pages != null || asReady) {
+            throw Refused.because(
+                    "--together answers all clients at once",
+                    "Leave out " + (resume ? "--resume." : asReady ? "--as-ready." : "--pages."));
+        }
+        var columns = new ColumnsForAll(new Given("--together", dishes).whole(1, PlanColumns.MOST_DISHES, "dishes"));
+        TogetherAnswer answer;
+        try (BufferedReader lines = lines()) {
+            answer = new PlanTogether(roster, columns).answer(lines, way);
+        } catch (IOException gone) {
+            throw Refused.because("the list cannot be read to its end", "Read it again.");
+        }
+        if (answer.cutShort()) {
+            return;
+        }
+        counts.add(done(answer));
+        if (out == null) {
+            program.answer(TogetherJson.lines(answer));
+        } else {
+            try (RosterFile file = RosterFile.open(out, program.folder(out), false, files)) {
+                file.add(TogetherJson.lines(answer));
+            }
+        }
+        program.complain(TogetherText.of(answer));
+    }
+
+    private static Done done(TogetherAnswer answer) {
+        int planned = answer.shares().size();
+        int faults = (int) answer.others().stream()
+                .filter(other -> other.answer().isEmpty())
+                .count();
+        return new Done(
+                "", false, answer.clients().size() + answer.others().size(), planned, faults);
     }
 
     private BufferedReader lines() {

@@ -10,11 +10,16 @@ import batchwright.plan.Proof;
 import batchwright.plan.Session;
 import batchwright.plan.Watch;
 import batchwright.quantity.Money;
+import batchwright.solve.mip.OutOfTime;
+import batchwright.solve.mip.RelaxedOptimum;
 import batchwright.solve.mip.SearchResult;
+import batchwright.solve.rule.Menu;
 import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.LongPredicate;
@@ -80,6 +85,25 @@ public final class BatchPlanner implements Planner {
      */
     public static BatchPlanner untilWork(long most) {
         return asking(work -> work > most);
+    }
+
+    /**
+     * No plan costs less than this: the totals of all days, as if dishes, containers, snacks and packs could be divided. Soon known.
+     *
+     * @param most about how many numbers are looked at
+     * @return minor units, rounded down; empty when there is no plan, 0 when nothing is known
+     */
+    public static OptionalLong boundOfTotals(PlanRequest request, long most) {
+        var effort = new Effort(new Meter(work -> work > most), Watch.NONE);
+        try {
+            TotalsDraft totals = Aim.LEAST_COST.complete(TotalsDraft.choosingDishes(request, new Menu(request), effort));
+            OptionalDouble cost = new RelaxedOptimum(totals.model(), effort).cost();
+            return cost.isEmpty()
+                    ? OptionalLong.empty()
+                    : OptionalLong.of((long) Math.max(0, Math.floor(cost.getAsDouble())));
+        } catch (OutOfTime over) {
+            return OptionalLong.of(0);
+        }
     }
 
     /** @param enough asked with the work done so far whether to end */

@@ -191,4 +191,70 @@ class RosterCommandTest {
                 .contains("href=\"lifter-gaining.html\"");
         assertThat(here.resolve("pages/lifter-gaining.html")).exists();
     }
+
+    /** Each is planned for by themselves in the other tests; here one shopping is for all, and the parts are the whole. */
+    @Test
+    void one_kitchen_for_all_has_one_shopping_and_the_shares_are_its_cost() throws IOException {
+        Files.writeString(here.resolve("all.csv"), """
+                client,profile,days,budget,name,sex,age,weight,height,activity,goal,health
+                a 1,lifter-gaining,2
+                b-2,,2,,Ann B.,female,34,64 kg,168 cm,active,hold,none
+                c-3,,,,,male,16,64 kg,168 cm,active,hold,none
+                d-4,desk-cutting,3
+                e-5,parent-holding,2,30
+                f-6,parent-holding
+                """);
+        Cli.Result result = roster("all.csv", "--together", "2", "--effort", "1", "--threads", "3");
+        List<JsonNode> lines = lines(result.out());
+        JsonNode all = lines.get(6).path("together");
+
+        assertThat(lines)
+                .extracting(line -> line.path("client").asText())
+                .containsExactly("a 1", "b-2", "c-3", "d-4", "e-5", "f-6", "");
+        assertThat(lines.get(2).path("plan").path("status").asText()).isEqualTo("no_plan");
+        assertThat(lines.get(3).toString()).contains("asks for days 3, a line before it for 2");
+        assertThat(lines.get(4).toString()).contains("asks for budget, which one client cannot");
+        assertThat(all.path("audit").path("passed").asBoolean()).isTrue();
+        assertThat(all.path("left_out").findValuesAsText("client")).containsExactly("c-3", "d-4", "e-5");
+        assertThat(all.path("batches")).hasSizeLessThanOrEqualTo(2);
+        assertThat(all.path("shopping")).isNotEmpty();
+        long shares = 0;
+        int containers = 0;
+        for (int at : new int[] {0, 1, 5}) {
+            shares += lines.get(at).path("plan").path("cost_minor").asLong();
+            for (JsonNode batch : lines.get(at).path("plan").path("batches")) {
+                containers += batch.path("containers").asInt();
+            }
+        }
+        assertThat(shares).isEqualTo(all.path("cost_minor").asLong());
+        int cooked = 0;
+        for (JsonNode batch : all.path("batches")) {
+            cooked += batch.path("containers").asInt();
+        }
+        assertThat(containers).isEqualTo(cooked);
+        assertThat(result.err()).contains("3 clients, one shopping: ", "6 answered, 3 with a plan, 2 with an error");
+        assertThat(roster("all.csv", "--together", "2", "--effort", "1", "--threads", "1").out())
+                .isEqualTo(result.out());
+    }
+
+    @Test
+    void one_kitchen_for_all_refuses_what_it_cannot_do() throws IOException {
+        Files.writeString(here.resolve("one.csv"), "client,profile,days\na,lifter-gaining,1\n");
+
+        assertThat(roster("one.csv", "--together", "2").err()).contains("one day is no batch for many");
+        assertThat(roster("one.csv", "--together", "2", "--as-ready").err()).contains("answers all clients at once");
+        Files.writeString(here.resolve("foods/kitchen.yaml"), "most_minutes: 100\n");
+        Files.writeString(here.resolve("two.csv"), "client,profile,days\na,lifter-gaining,2\n");
+        assertThat(roster("two.csv", "--together", "2").err()).contains("limits the minutes of a session");
+    }
+
+    @Test
+    void the_page_about_all_shows_each_who_shares_a_kitchen_once() throws IOException {
+        Files.writeString(
+                here.resolve("all.csv"), "client,profile,days\na,lifter-gaining,2\nb,parent-holding,2\n");
+
+        roster("all.csv", "--together", "2", "--effort", "1", "--out", "all.jsonl", "--summary", "all.html");
+
+        assertThat(Files.readString(here.resolve("all.html"))).contains("Clients").doesNotContain("100 % too dear");
+    }
 }

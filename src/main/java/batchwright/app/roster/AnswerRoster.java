@@ -120,14 +120,23 @@ public final class AnswerRoster {
         }
         Map<String, Eater> eaters = eaters(pot);
         var limit = new EffortLimit(way.work(), way.ends());
-        Workspace shared = workspace.from(new SharedKitchen(workspace.source(), kitchen, book, eaters));
+        Workspace shared = shared(eaters);
         PlanQuestion question = asks.question(List.copyOf(eaters.keySet()), said(pot));
         PlanAnswer answer = new MakePlan().answer(shared, question, limit, request -> {});
         return limit.isCutShort() ? RosterAnswer.cut(pot) : RosterAnswer.of(pot, answer, weighed(pot, eaters));
     }
 
-    private Map<String, Eater> eaters(List<Client> pot) {
-        Workspace once = workspace.from(new SharedKitchen(workspace.source(), kitchen, book, Map.of()));
+    /** The kitchen that was read, for these eaters. */
+    Workspace shared(Map<String, Eater> eaters) {
+        return workspace.from(new SharedKitchen(workspace.source(), kitchen, book, eaters));
+    }
+
+    Asks asks() {
+        return asks;
+    }
+
+    Map<String, Eater> eaters(List<Client> pot) {
+        Workspace once = shared(Map.of());
         Map<String, Eater> eaters = new LinkedHashMap<>();
         for (Client client : pot) {
             boolean named = client.said().containsKey(Client.PROFILE);

@@ -20,14 +20,19 @@ import java.util.Set;
 public final class PlanColumns implements AnswerRoster.Asks {
     private static final String DAYS = "days";
     private static final String BUDGET = "budget";
-    private static final String DISHES = "dishes";
+    static final String DISHES = "dishes";
     private static final String COOKS = "cooks";
     private static final String COOK = "cook";
     private static final String WITH = "with";
     private static final String WITHOUT = "without";
     private static final String LAST_TIME = "last_time";
     private static final String SHOPS = "shops";
-    private static final int MOST_DISHES = 10;
+    /** In one cooking session. */
+    public static final int MOST_DISHES = 10;
+
+    /** What may be said of a plan for all. */
+    static final Set<String> FOR_ALL = Set.of(DAYS, COOK, WITHOUT, SHOPS);
+
     /** The work ends the search, not the clock. */
     private static final Duration LONG = Duration.ofHours(24);
 

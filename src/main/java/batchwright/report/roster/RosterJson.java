@@ -18,7 +18,7 @@ import java.util.Optional;
  * {@code same_pot_as}. {@code last_weighed} is there when the book knows it. The plan has no {@code proof.seconds}: the same list gives the same lines.
  */
 public final class RosterJson {
-    private static final String SCHEMA = "roster/1";
+    static final String SCHEMA = "roster/1";
     /** What each line begins with. */
     public static final String MARK = "{\"schema\":\"batchwright." + SCHEMA + "\"";
 
@@ -59,7 +59,7 @@ public final class RosterJson {
         return text.toString();
     }
 
-    private static ObjectNode plan(PlanAnswer answer) {
+    static ObjectNode plan(PlanAnswer answer) {
         ObjectNode plan = PlanJson.object(answer, KitchenClock.FROM_ZERO);
         withoutSeconds(plan);
         plan.path("sessions").forEach(session -> withoutSeconds((ObjectNode) session));

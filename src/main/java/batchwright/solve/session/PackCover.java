@@ -8,7 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 
 /** The cheapest packs of one food that hold enough, all of them by weight or none; of equally cheap ones the fewest. Tries every combination. */
-final class PackCover {
+public final class PackCover {
     private final List<Pack> packs;
     private List<Integer> best = List.of();
     private long leastCost = Long.MAX_VALUE;
@@ -21,7 +21,7 @@ final class PackCover {
     }
 
     /** One entry for each pack, the largest first: without any one there would be too little. Empty when none is sold. */
-    static List<Pack> of(List<Pack> sold, BigDecimal grams) {
+    public static List<Pack> of(List<Pack> sold, BigDecimal grams) {
         if (sold.isEmpty() || grams.signum() <= 0) {
             return List.of();
         }

@@ -16,8 +16,8 @@ import java.util.Map;
  * @param forBatches what is to be at hand for that
  * @param snacks what is eaten besides containers
  */
-record Used(Map<Food, BigDecimal> batches, Map<Food, BigDecimal> forBatches, Map<Food, BigDecimal> snacks) {
-    static Used of(Session session) {
+public record Used(Map<Food, BigDecimal> batches, Map<Food, BigDecimal> forBatches, Map<Food, BigDecimal> snacks) {
+    public static Used of(Session session) {
         Map<Food, BigDecimal> batches = new LinkedHashMap<>();
         session.batches()
                 .forEach(b -> b.ingredients().forEach((food, grams) -> batches.merge(food, grams, BigDecimal::add)));
@@ -35,21 +35,21 @@ record Used(Map<Food, BigDecimal> batches, Map<Food, BigDecimal> forBatches, Map
         return new Used(batches, forBatches, snacks);
     }
 
-    BigDecimal of(Food food) {
+    public BigDecimal of(Food food) {
         BigDecimal cooked = batches.getOrDefault(food, BigDecimal.ZERO);
         return asPurchased(food, cooked.add(snacks.getOrDefault(food, BigDecimal.ZERO)));
     }
 
     /** What is to be at hand besides what is used. */
-    BigDecimal room(Food food) {
+    public BigDecimal room(Food food) {
         return asPurchased(food, forBatches.getOrDefault(food, BigDecimal.ZERO)).subtract(cooked(food));
     }
 
-    BigDecimal cooked(Food food) {
+    public BigDecimal cooked(Food food) {
         return asPurchased(food, batches.getOrDefault(food, BigDecimal.ZERO));
     }
 
-    BigDecimal besides(Food food) {
+    public BigDecimal besides(Food food) {
         return asPurchased(food, snacks.getOrDefault(food, BigDecimal.ZERO));
     }
 

@@ -4,6 +4,7 @@ import batchwright.report.html.part.Document;
 import batchwright.report.html.part.Templates;
 import batchwright.report.html.part.Tile;
 import batchwright.report.print.Json;
+import batchwright.report.roster.TogetherJson;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
 import java.io.BufferedReader;
@@ -49,6 +50,9 @@ public record RosterPage(
         private long look;
 
         void add(JsonNode line) {
+            if (line.has(TogetherJson.WHOLE)) {
+                return;
+            }
             boolean shares = line.has("same_pot_as");
             place = shares ? place + 1 : 0;
             pot = shares ? pot : line;
