@@ -164,6 +164,19 @@ public final class MakePlan {
     }
 
     /**
+     * What is wanted beside a plan that was answered before.
+     *
+     * @param table as it was then
+     * @param answer to this question, with a plan within the budget
+     * @param watch may end it; what was not found out by then is said to be unknown
+     */
+    public Insight insight(Table table, PlanQuestion question, PlanAnswer answer, Watch watch) {
+        PlanRequest request = request(asked(table.kitchen(), table.needs(), question), question);
+        return new FindInsight(planner, watch, request, answer.needs())
+                .find(question.insight(), answer.plan(), answer.proof());
+    }
+
+    /**
      * What a planner is asked; empty when a caution stops planning.
      *
      * @throws Refused when there is no such eater, dish or shop, or a file has an error

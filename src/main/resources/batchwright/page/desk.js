@@ -55,6 +55,39 @@
     ask();
   });
 
+  // Points to pick from, and what is found out only when somebody asks: both stand in the answer, which comes anew.
+  const offer = () => answer.querySelectorAll("[data-picks]").forEach((picks) => { picks.hidden = false; });
+  offer();
+  answer.addEventListener("click", (event) => {
+    const pick = event.target.closest("button[data-sets]");
+    if (pick === null) {
+      return;
+    }
+    pick.dataset.sets.split(" ").map((set) => set.split("=")).forEach(([id, value]) => {
+      const field = document.getElementById(id);
+      if (field !== null) {
+        field.value = value;
+        field.dispatchEvent(new Event("input", { bubbles: true }));
+      }
+    });
+  });
+  answer.addEventListener("submit", (event) => {
+    const finds = event.target.closest("form[data-finds]");
+    if (finds === null) {
+      return;
+    }
+    event.preventDefault();
+    fetch(finds.action, {
+      method: "POST",
+      body: new URLSearchParams(new FormData(finds)),
+      headers: { "X-Asked-By": "script", "X-Token": document.body.dataset.token },
+    }).then((response) => {
+      if (!response.ok) {
+        working.textContent = "Wait for the last answer, then ask again.";
+      }
+    }).catch(() => { working.textContent = "The program does not answer. Is it still running?"; });
+  });
+
   const events = new EventSource("/desk/events");
   events.addEventListener("progress", (event) => { working.textContent = event.data; });
   events.addEventListener("answer", (event) => {
@@ -75,6 +108,7 @@
           [...answer.querySelectorAll("a, button, summary")].find((one) => one.textContent === held)?.focus();
         }
         answer.classList.remove("stale");
+        offer();
         const says = answer.querySelector(".tiles dd strong, .big");
         if (says && !answer.querySelector(".checking")) {
           spoken.textContent = "Worked out: " + says.textContent;

@@ -6,15 +6,18 @@ import batchwright.app.MakePlan;
 import batchwright.app.PlanQuestion;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
+import batchwright.explain.cost.Insight;
 import batchwright.food.Kitchen;
 import batchwright.person.Eater;
 import batchwright.plan.PlanRequest;
 import batchwright.plan.Planner;
 import batchwright.plan.Watch;
+import batchwright.solve.BatchPlanner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -91,6 +94,29 @@ public final class Desk {
      */
     public PlanAnswer reasons(Sliders sliders, Watch watch) {
         return answer(sliders, new MakePlan(whole()), watch);
+    }
+
+    /**
+     * The answer with what is found out beside it; what was found out before stays. Takes as long as a search, for each thing wanted.
+     *
+     * @param answer to the same sliders, with a plan within the budget
+     * @param watch may end it: what comes then is of no use
+     * @param planned told how many plans were worked out so far
+     */
+    public PlanAnswer insight(
+            Sliders sliders, PlanAnswer answer, InsightWanted wanted, Watch watch, IntConsumer planned) {
+        var counted = new Counted(new BatchPlanner(), planned);
+        Insight more = MakePlan.withoutReasons(counted)
+                .insight(
+                        table.withEaters(eaters(sliders)),
+                        sliders.in(question).withInsight(wanted),
+                        answer,
+                        watch);
+        Insight known = answer.insight();
+        return answer.with(new Insight(
+                more.why().or(known::why),
+                more.frontier().or(known::frontier),
+                more.secondOpinion().or(known::secondOpinion)));
     }
 
     private Planner whole() {

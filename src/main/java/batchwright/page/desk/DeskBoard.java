@@ -4,6 +4,7 @@ import batchwright.answer.EatenFirst;
 import batchwright.answer.Fault;
 import batchwright.answer.PlanAnswer;
 import batchwright.app.FailedAudit;
+import batchwright.app.InsightWanted;
 import batchwright.app.PlanQuestion;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
@@ -11,6 +12,8 @@ import batchwright.app.book.EatFirst;
 import batchwright.app.desk.Behind;
 import batchwright.app.desk.Desk;
 import batchwright.app.desk.Sliders;
+import batchwright.plan.Watch;
+import batchwright.report.print.Show;
 import io.javalin.http.sse.SseClient;
 import java.time.LocalDate;
 import java.util.List;
@@ -37,6 +40,11 @@ final class DeskBoard {
     private int stamps;
     private Optional<Held> held = Optional.empty();
 
+    private Optional<Worked> worked = Optional.empty();
+
+    /** How the newest wish was worked out. */
+    private record Worked(int number, Desk desk, Sliders sliders) {}
+
     /** What answers as long as only sliders move. */
     private record Held(Desk desk, Behind behind) {}
 
@@ -50,6 +58,14 @@ final class DeskBoard {
             int number, DeskWish wish, Optional<String> working, Optional<Found> found, Optional<PlanAnswer> before) {
         State working(String says) {
             return new State(number, wish, Optional.of(says), found, before);
+        }
+
+        /** What is shown, where more can be found out about it: one cooking session whose last answer is a plan within the budget. */
+        Optional<Outcome> explained() {
+            return found.filter(shown -> shown.checked() && shown.number() == number)
+                    .map(Found::outcome)
+                    .filter(outcome -> wish.sessions().equals("1"))
+                    .filter(outcome -> outcome.answer().filter(DeskBoard::isAffordable).isPresent());
         }
     }
 
@@ -110,6 +126,7 @@ final class DeskBoard {
 
     private void answer(int number, EatenFirst first, PlanQuestion question, Sliders sliders, Workspace workspace) {
         Held mine = held(question, workspace);
+        remember(new Worked(number, mine.desk(), sliders));
         PlanAnswer quick = mine.desk().quick(sliders);
         boolean isLast = quick.status() == PlanAnswer.Status.PLANNED || quick.stoppedByCaution();
         if (isLast || isAffordable(quick)) {
@@ -118,6 +135,52 @@ final class DeskBoard {
         if (!isLast && isNewest(number)) {
             var listener = new DeskSearch(this, number, first, quick.kitchen().currency());
             var unused = mine.behind().begin(sliders, listener);
+        }
+    }
+
+    private synchronized void remember(Worked newest) {
+        worked = Optional.of(newest);
+    }
+
+    /**
+     * Begins to find out more about the plan that is shown; a newer wish ends it.
+     *
+     * @return whether it began: only for the last answer to a wish, and while nothing else is worked out
+     */
+    synchronized boolean find(InsightWanted wanted) {
+        Optional<Outcome> outcome = state.explained();
+        Optional<Worked> mine = worked.filter(each -> each.number() == state.number());
+        if (outcome.isEmpty() || mine.isEmpty() || state.working().isPresent()) {
+            return false;
+        }
+        state = state.working("Working out other plans to compare with.");
+        worker.execute(() -> find(mine.get(), outcome.get(), wanted));
+        return true;
+    }
+
+    private void find(Worked mine, Outcome outcome, InsightWanted wanted) {
+        int number = mine.number();
+        Watch newer = new Watch() {
+            @Override
+            public boolean stop() {
+                return !isNewest(number);
+            }
+        };
+        try {
+            working(number, "Working out other plans to compare with.");
+            PlanAnswer more = mine.desk()
+                    .insight(
+                            mine.sliders(),
+                            outcome.answer().orElseThrow(),
+                            wanted,
+                            newer,
+                            plans -> working(
+                                    number,
+                                    "Working out other plans to compare with: " + Show.count(plans, "plan", "plans")
+                                            + " so far."));
+            show(number, Outcome.of(outcome.first(), more), true);
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
+            failed(number, fault);
         }
     }
 

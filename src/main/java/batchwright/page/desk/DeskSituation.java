@@ -1,6 +1,7 @@
 package batchwright.page.desk;
 
 import batchwright.answer.PlanAnswer;
+import batchwright.app.InsightWanted;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
 import batchwright.app.book.KeepPlan;
@@ -10,6 +11,7 @@ import batchwright.page.Routes;
 import batchwright.page.Situation;
 import batchwright.page.Visit;
 import batchwright.page.guard.Visitor;
+import batchwright.plan.TradeOff;
 import batchwright.report.cooking.KitchenClock;
 import batchwright.report.html.HtmlReport;
 import batchwright.report.html.ReportStyle;
@@ -40,6 +42,9 @@ public final class DeskSituation implements Situation {
     private static final ReportStyle STYLE =
             new ReportStyle(new LabelStyle(LabelSheet.of("a4-2x7").orElseThrow(), LabelRounding.US));
 
+    private static final InsightWanted PROTEIN = new InsightWanted(false, Optional.of(TradeOff.PROTEIN), false);
+    private static final InsightWanted WHY = new InsightWanted(true, Optional.empty(), false);
+
     private final Map<Visitor, DeskBoard> boards = new ConcurrentHashMap<>();
     private final ScheduledExecutorService clock = Executors.newSingleThreadScheduledExecutor(work -> {
         var thread = new Thread(work, "knock");
@@ -55,9 +60,36 @@ public final class DeskSituation implements Situation {
                 .post(HERE, this::ask)
                 .post(HERE + "/keep", this::keep)
                 .post(HERE + "/write", visit -> MovesWritten.write(visit, board(visit).state().wish(), HERE))
+                .post(HERE + "/protein", visit -> find(visit, PROTEIN))
+                .post(HERE + "/why", visit -> find(visit, WHY))
                 .events(HERE + "/events", (visit, client) -> board(visit).listen(client));
         var unused = clock.scheduleAtFixedRate(
-                () -> boards.values().forEach(DeskBoard::knock), KNOCK_SECONDS, KNOCK_SECONDS, TimeUnit.SECONDS);
+                this::knock, KNOCK_SECONDS, KNOCK_SECONDS, TimeUnit.SECONDS);
+    }
+
+    /** Desks of browsers that were shut out are cleared. */
+    private void knock() {
+        boards.entrySet().removeIf(entry -> {
+            boolean isOut = entry.getKey().isOut();
+            if (isOut) {
+                entry.getValue().close();
+            }
+            return isOut;
+        });
+        boards.values().forEach(DeskBoard::knock);
+    }
+
+    /** Begins to find out more; its answer comes to the page as that to a wish does. */
+    private void find(Visit visit, InsightWanted wanted) {
+        if (!board(visit).find(wanted)) {
+            throw Refused.because(
+                    "there is no plan to compare with", "Wait for the last answer, with one cooking session.");
+        }
+        if (visit.isByScript()) {
+            visit.done();
+        } else {
+            visit.go(HERE);
+        }
     }
 
     private DeskBoard board(Visit visit) {
@@ -153,7 +185,8 @@ public final class DeskSituation implements Situation {
                         found.stamp(),
                         mark(found, state.number()),
                         answer(found.outcome(), state),
-                        planned(state).isPresent() && visit.files().isOwn()));
+                        planned(state).isPresent() && visit.files().isOwn(),
+                        state.explained().isPresent()));
     }
 
     private static Optional<String> mark(DeskBoard.Found found, int asked) {

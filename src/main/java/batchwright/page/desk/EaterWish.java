@@ -23,7 +23,7 @@ import java.util.regex.Pattern;
  */
 record EaterWish(String goalKcal, String protein, String boxes, Optional<Set<String>> snacks) {
     private static final Pattern WHOLE = Pattern.compile("[+-]?[0-9]{1,4}");
-    private static final Pattern DECIMAL = Pattern.compile("[0-9]{1,2}([.][0-9]{1,2})?");
+    private static final Pattern DECIMAL = Pattern.compile("[0-9]{1,2}([.][0-9]{1,3})?");
 
     static final EaterWish AS_WRITTEN = new EaterWish("", "", "", Optional.empty());
 

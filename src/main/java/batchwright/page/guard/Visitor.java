@@ -2,6 +2,7 @@ package batchwright.page.guard;
 
 import java.time.Instant;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
 
 /** A browser that was let in. It is known by a cookie, and what it sends by a token of its pages. */
@@ -12,6 +13,8 @@ public final class Visitor {
     private final boolean phone;
     private final Instant since;
     private final AtomicReference<Optional<String>> said = new AtomicReference<>(Optional.empty());
+
+    private final AtomicBoolean out = new AtomicBoolean();
 
     Visitor(int number, boolean phone, Instant since) {
         this.number = number;
@@ -40,6 +43,15 @@ public final class Visitor {
 
     public Instant since() {
         return since;
+    }
+
+    /** Whether it is let in no more. */
+    public boolean isOut() {
+        return out.get();
+    }
+
+    void shutOut() {
+        out.set(true);
     }
 
     /** Something for the next page that is shown. */

@@ -60,7 +60,7 @@ public final class Visitors {
     private Visitor in(boolean isPhone) {
         var visitor = new Visitor(++numbered, isPhone, clock.instant());
         if (all.size() >= MOST) {
-            all.remove(0);
+            all.remove(0).shutOut();
         }
         all.add(visitor);
         return visitor;
@@ -77,12 +77,13 @@ public final class Visitors {
 
     /** This one is out. */
     public synchronized void end(Visitor visitor) {
+        visitor.shutOut();
         all.remove(visitor);
     }
 
     /** All phones are out. */
     public synchronized void endPhones() {
         phone = Optional.empty();
-        all.removeIf(Visitor::isPhone);
+        phones().forEach(this::end);
     }
 }

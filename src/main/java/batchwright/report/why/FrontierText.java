@@ -108,12 +108,17 @@ public final class FrontierText {
     }
 
     private String cost(KnownCost cost) {
+        return cost(cost, currency());
+    }
+
+    /** As far as it is known: a sum, with a mark when it is a bound only. */
+    static String cost(KnownCost cost, Currency currency) {
         if (cost.noPlan()) {
             return "no plan";
         }
         return cost.most()
-                .map(money -> (cost.proven() ? "" : "<=") + currency().text(money))
-                .orElse(cost.least().minor() > 0 ? ">=" + currency().text(cost.least()) : "?");
+                .map(money -> (cost.proven() ? "" : "<=") + currency.text(money))
+                .orElse(cost.least().minor() > 0 ? ">=" + currency.text(cost.least()) : "?");
     }
 
     private String money(double minor) {

@@ -3,21 +3,28 @@ package batchwright.page.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import batchwright.answer.PlanAnswer;
+import batchwright.app.InsightWanted;
 import batchwright.app.Workspace;
 import batchwright.app.WriteStarterFiles;
 import batchwright.food.Nutrient;
 import batchwright.page.PageFiles;
 import batchwright.person.Eater;
 import batchwright.plan.Plan;
+import batchwright.plan.TradeOff;
+import batchwright.report.why.ProteinStep;
+import batchwright.report.why.WhySentences;
+import batchwright.needs.evidence.Numerals;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -28,6 +35,9 @@ class DeskBoardTest {
     private static final String EATER = "parent-holding";
     private static final long PATIENCE_NANOS = 120_000_000_000L;
     private static final List<String> DISHES = List.of("lentil_ragu.yaml", "turkey_chili.yaml", "chickpea_tagine.yaml");
+
+    private static final InsightWanted PROTEIN = new InsightWanted(false, Optional.of(TradeOff.PROTEIN), false);
+    private static final InsightWanted WHY = new InsightWanted(true, Optional.empty(), false);
 
     private static Workspace kitchen(Path folder) throws IOException {
         new WriteStarterFiles().into(folder);
@@ -129,6 +139,69 @@ class DeskBoardTest {
                             .doubleValue())
                     .isGreaterThan(floor - 1);
         }
+    }
+
+    /** Each point is checked against a search of its own that remembers nothing, at the position that its button sets. */
+    @Test
+    void points_of_cost_against_protein_are_what_their_sliders_come_to(@TempDir Path folder) throws Exception {
+        Workspace kitchen = kitchen(folder);
+        var board = new DeskBoard();
+        var other = new DeskBoard();
+        try {
+            assertThat(board.find(PROTEIN)).as("before anything is shown").isFalse();
+            shown(board, wish("", "", ""), kitchen);
+            assertThat(board.find(PROTEIN)).isTrue();
+            DeskBoard.Outcome outcome = settled(board);
+            PlanAnswer answer = outcome.answer().orElseThrow();
+            assertThat(answer.audit().orElseThrow().passed()).isTrue();
+            List<ProteinStep> steps = new ArrayList<>(
+                    ProteinStep.all(answer.insight().frontier().orElseThrow(), answer));
+            assertThat(steps).hasSizeGreaterThan(3).filteredOn(ProteinStep::inForce).hasSize(1);
+            Collections.shuffle(steps, new Random(1));
+            for (ProteinStep step : steps.subList(0, 3)) {
+                String protein = Numerals.plain(step.gramsPerKg().get(EATER));
+                List<DeskBoard.Found> there = shown(other, wish("", "", protein), kitchen);
+                assertThat(step.known().proven()).isTrue();
+                assertThat(plan(there.get(there.size() - 1)).map(Plan::cost))
+                        .as("%s g", step.level())
+                        .isEqualTo(step.known().most());
+            }
+        } finally {
+            board.close();
+            other.close();
+        }
+    }
+
+    @Test
+    void why_stays_when_protein_is_asked_for_too_and_a_newer_wish_ends_both(@TempDir Path folder) throws Exception {
+        Workspace kitchen = kitchen(folder);
+        var board = new DeskBoard();
+        try {
+            shown(board, wish("", "", ""), kitchen);
+            assertThat(board.find(WHY)).isTrue();
+            PlanAnswer answer = settled(board).answer().orElseThrow();
+            assertThat(answer.insight().why()).isPresent();
+            var words = new WhySentences(answer.insight().why().orElseThrow(), answer);
+            assertThat(words.rules()).isNotEmpty().allMatch(says -> says.endsWith("."));
+
+            assertThat(board.find(PROTEIN)).isTrue();
+            assertThat(board.find(PROTEIN)).as("while it works").isFalse();
+            List<DeskBoard.Found> shown = shown(board, wish("", "", "1.7"), kitchen);
+            assertThat(shown).allMatch(found -> found.number() == board.state().number());
+            assertThat(shown.get(shown.size() - 1).outcome().answer().orElseThrow().insight().frontier())
+                    .isEmpty();
+        } finally {
+            board.close();
+        }
+    }
+
+    /** What is shown once nothing is worked out any more. */
+    private static DeskBoard.Outcome settled(DeskBoard board) throws InterruptedException {
+        long end = System.nanoTime() + PATIENCE_NANOS;
+        while (board.state().working().isPresent() && System.nanoTime() < end) {
+            Thread.sleep(5);
+        }
+        return board.state().found().orElseThrow().outcome();
     }
 
     @Test

@@ -28,26 +28,32 @@ import java.util.stream.Collectors;
  * @param changes what is not as it was in the plan before; empty when nothing is, or there was none
  * @param why reasons why there is no plan, below their headings
  * @param cautions when one of them stops planning
+ * @param insight what was found out beside the plan; empty when there is none
  */
 public record DeskAnswer(
         List<String> says,
         Optional<PlanReport> report,
         Optional<Table> changes,
         List<NoPlanWords.Section> why,
-        Optional<CautionsSection> cautions) {
+        Optional<CautionsSection> cautions,
+        Optional<DeskInsight> insight) {
     /** It could not be worked out. */
     public static DeskAnswer refused(String why) {
-        return new DeskAnswer(List.of(why), Optional.empty(), Optional.empty(), List.of(), Optional.empty());
+        return without(List.of(why), List.of(), Optional.empty());
     }
 
     /** Nothing needs to be cooked. */
     public static DeskAnswer nothingToCook(EatenFirst first) {
-        return new DeskAnswer(
+        return without(
                 List.of(left(first), "Nothing needs to be cooked: what is left lasts for all days that are asked for."),
-                Optional.empty(),
-                Optional.empty(),
                 List.of(),
                 Optional.empty());
+    }
+
+    /** There is no plan to show. */
+    private static DeskAnswer without(
+            List<String> says, List<NoPlanWords.Section> why, Optional<CautionsSection> cautions) {
+        return new DeskAnswer(says, Optional.empty(), Optional.empty(), why, cautions, Optional.empty());
     }
 
     /** @param before the plan that was shown before, if there was one */
@@ -73,16 +79,15 @@ public record DeskAnswer(
                 Optional.of(PlanReport.of(answer, plan, style)),
                 before.flatMap(earlier -> changes(earlier, answer)),
                 List.of(),
-                Optional.empty());
+                Optional.empty(),
+                Optional.of(DeskInsight.of(answer)));
     }
 
     private static DeskAnswer none(List<String> says, PlanAnswer answer) {
         if (answer.stoppedByCaution()) {
             says.add("A caution stops planning.");
-            return new DeskAnswer(
+            return without(
                     says,
-                    Optional.empty(),
-                    Optional.empty(),
                     List.of(),
                     Optional.of(
                             CautionsSection.of(Notice.of(answer), answer.needs().size())));
@@ -94,12 +99,8 @@ public record DeskAnswer(
                         ? "No plan keeps every rule."
                         : "No plan was found in the time given, and no proof that there is none.");
         (proven ? words.stuck() : words.overBudget()).ifPresent(says::add);
-        return new DeskAnswer(
-                says,
-                Optional.empty(),
-                Optional.empty(),
-                proven && !answer.clashes().isEmpty() ? words.sections() : List.of(),
-                Optional.empty());
+        return without(
+                says, proven && !answer.clashes().isEmpty() ? words.sections() : List.of(), Optional.empty());
     }
 
     /** Two columns of only what changed. */

@@ -9,5 +9,6 @@ import java.util.Optional;
  * @param stamp rises with everything that is shown
  * @param mark that it is not the last word; empty when it is
  * @param mayKeep whether it is a plan that can be kept
+ * @param mayFind whether more can be found out about it now
  */
-public record DeskShown(Frame frame, int stamp, Optional<String> mark, DeskAnswer answer, boolean mayKeep) {}
+public record DeskShown(Frame frame, int stamp, Optional<String> mark, DeskAnswer answer, boolean mayKeep, boolean mayFind) {}
