@@ -31,7 +31,7 @@ import java.util.stream.Collectors;
 record ContainerHolds(int grams, Nutrients holds, Dish cooked, List<Part> parts) {
     /** Empty when the dish is not known any more, or no energy. */
     static Optional<ContainerHolds> of(BoxesLeft.Lot lot, Kitchen kitchen, KeptPlans plans) {
-        Dish dish = kitchen.dishes().get(lot.boxes().dish());
+        Dish dish = kitchen.dish(lot.boxes().dish()).orElse(null);
         if (dish == null) {
             return Optional.empty();
         }

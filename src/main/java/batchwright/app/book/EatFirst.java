@@ -114,7 +114,7 @@ public final class EatFirst {
         /** @param lots from which it is taken */
         void serve(List<BoxesLeft.Lot> lots, LocalDate date) {
             for (BoxesLeft.Lot lot : List.copyOf(lots)) {
-                Dish dish = kitchen.dishes().get(lot.boxes().dish());
+                Dish dish = kitchen.dish(lot.boxes().dish()).orElse(null);
                 if (dish == null || lot.until().isBefore(date) || isFull() || !mayHave(lot)) {
                     continue;
                 }

@@ -77,7 +77,7 @@ final class ShareLeft {
     }
 
     private boolean hasRoom(Eater eater, int has, BoxesLeft.Lot lot) {
-        Dish dish = kitchen.dishes().get(lot.boxes().dish());
+        Dish dish = kitchen.dish(lot.boxes().dish()).orElse(null);
         return dish != null
                 && !eater.id().equals(lot.boxes().eater())
                 && has < days * eater.wishes().containersADay()
@@ -176,7 +176,7 @@ final class ShareLeft {
                     || !eater.wishes().allows(dish(lot.boxes().dish(), lot, holds.get()))) {
                 return false;
             }
-            Dish dish = kitchen.dishes().get(lot.boxes().dish());
+            Dish dish = kitchen.dish(lot.boxes().dish()).orElse(null);
             if (dish == null
                     || !EatFirst.fits(eater.wishes(), dishes, dish)
                     || inAll(dish) >= eater.wishes().mostInAll(dish, days)) {

@@ -65,7 +65,7 @@ public final class NewDish {
         if (id.isEmpty() || name.length() > LONGEST_NAME) {
             return Optional.of("Enter what people call it, such as Bean chili with rice.");
         }
-        return kitchen.dishes().containsKey(id) || kitchen.foods().containsKey(id)
+        return kitchen.dishIds().contains(id) || kitchen.foods().containsKey(id)
                 ? Optional.of("There is a dish or a food called " + id + " already. Enter another name.")
                 : Optional.empty();
     }

@@ -9,6 +9,7 @@ import batchwright.report.cooking.LeftOut;
 import batchwright.report.print.Page;
 import batchwright.report.print.Show;
 import batchwright.report.print.TextTable;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -27,8 +28,23 @@ public final class DishesTable {
     }
 
     private String text(DishOrder order) {
-        page.line(Show.count(kitchen.dishes().size(), "dish", "dishes") + (order == DishOrder.NAME ? "." : ", by " + order.word() + "."));
+        page.line(Show.count(kitchen.dishIds().size(), "dish", "dishes")
+                + (order == DishOrder.NAME ? "." : ", by " + order.word() + "."));
         page.gap();
+        table(order, kitchen.dishes().values());
+        for (String shelf : kitchen.shelves().names()) {
+            page.heading("Shelf " + shelf);
+            table(order, kitchen.shelves().on(shelf));
+        }
+        page.gap();
+        page.paragraph("Days in the fridge, the cooking day being day 1; F: freezes. kcal, protein and cost are of a middling"
+                + " container with every part, by the unit price of the cheapest packs; time is for "
+                + Step.FOR_CONTAINERS + " of these, one step after another, and hands what of it is hands on.");
+        LeftOut.says(kitchen).ifPresent(page::paragraph);
+        return page.toString();
+    }
+
+    private void table(DishOrder order, Collection<Dish> dishes) {
         var table = new TextTable("")
                 .left("dish")
                 .left("kind")
@@ -39,18 +55,11 @@ public final class DishesTable {
                 .right("hands\nmin")
                 .left("needs")
                 .right("cost\n" + kitchen.currency());
-        List<DishLine> lines = kitchen.dishes().values().stream()
-                .map(dish -> DishLine.of(kitchen, dish))
-                .toList();
+        List<DishLine> lines =
+                dishes.stream().map(dish -> DishLine.of(kitchen, dish)).toList();
         order.sorted(lines).forEach(line -> row(table, line));
         page.table(table);
         Show.atLeastNote(page, table);
-        page.gap();
-        page.paragraph("Days in the fridge, the cooking day being day 1; F: freezes. kcal, protein and cost are of a middling"
-                + " container with every part, by the unit price of the cheapest packs; time is for "
-                + Step.FOR_CONTAINERS + " of these, one step after another, and hands what of it is hands on.");
-        LeftOut.says(kitchen).ifPresent(page::paragraph);
-        return page.toString();
     }
 
     private void row(TextTable table, DishLine line) {

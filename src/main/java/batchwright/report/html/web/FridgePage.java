@@ -231,7 +231,7 @@ public record FridgePage(
         }
 
         private String dish(String id) {
-            return Optional.ofNullable(kitchen.dishes().get(id))
+            return kitchen.dish(id)
                     .map(d -> d.name())
                     .orElse(id);
         }

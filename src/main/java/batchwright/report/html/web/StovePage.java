@@ -250,7 +250,7 @@ public record StovePage(
                     .toList();
             return new Fill(
                     batch.dish(),
-                    Optional.ofNullable(kitchen.dishes().get(batch.dish()))
+                    kitchen.dish(batch.dish())
                             .map(Dish::name)
                             .orElse(shortly(batch.dish())),
                     boxes(batch, parts),

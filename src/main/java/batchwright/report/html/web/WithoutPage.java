@@ -78,7 +78,7 @@ public record WithoutPage(Frame frame, boolean working, List<String> says, List<
         var table = new Table("Cook").words("dish").numbers("containers before").numbers("now");
         names(before, now)
                 .forEach(dish -> table.row(
-                        Optional.ofNullable(kitchen.dishes().get(dish))
+                        kitchen.dish(dish)
                                 .map(Dish::name)
                                 .orElse(dish),
                         Integer.toString(before.getOrDefault(dish, 0)),
