@@ -12,7 +12,7 @@ import java.util.Optional;
  */
 final class SetBound {
     /** Totals that take longer are left: their days are looked at, where a plan may be found. */
-    private static final long MOST_STEPS = 20_000;
+    private static final long MOST_STEPS = 100_000;
 
     private final BranchAndBound<double[]> search;
     private final Effort effort;
