@@ -36,7 +36,7 @@ record Known(PlanRequest request) {
 
     /** The dish of the files, with the swaps that a plan makes in it; empty where the files do not allow these. */
     Optional<Dish> dish(Dish named) {
-        Optional<Dish> written = Optional.ofNullable(kitchen().dishes().get(named.id()));
+        Optional<Dish> written = kitchen().dish(named.id());
         return named.swaps().isEmpty()
                 ? written
                 : written.flatMap(dish -> Variant.of(dish, named.swaps())).map(Variant::dish);

@@ -182,7 +182,11 @@ final class LayoutSearch {
         @Override
         public Verdict<DaysSolution> complete(Point point, double cutoff) {
             // A search that was cut short may have bought more than it needs.
-            double[] x = plain.trimmed(plain.rounded(point.values()), dearestFirst);
+            double[] rounded = plain.rounded(point.values());
+            if (!plain.keepsAll(rounded)) {
+                return new Verdict<>(Optional.empty(), plain.brokenByRounding(point));
+            }
+            double[] x = plain.trimmed(rounded, dearestFirst);
             Optional<DaysSolution> solution = dealOut.deal(x);
             if (solution.isEmpty() && !draft.layout().isSingly()) {
                 List<Integer> bought =

@@ -23,12 +23,17 @@ public final class PlainCompletion implements Completion<double[]> {
         if (model.brokenBy(x, TOLERANCE).isEmpty()) {
             return Verdict.closed(model.costOf(x), x);
         }
+        return new Verdict<>(Optional.empty(), brokenByRounding(point));
+    }
+
+    /** Where to look when the rounded point breaks a row: elsewhere, and once more at its whole columns, unless that was done. */
+    public List<Subproblem> brokenByRounding(Point point) {
         List<Subproblem> subproblems = new ArrayList<>(othersThan(point));
         if (wholeColumns.stream().anyMatch(c -> point.lower()[c.index()] < point.upper()[c.index()])) {
             // Rounding a whole column may ask a little more of the other ones than they have in this point.
             subproblems.add(Subproblems.only(wholeColumns, point.values()));
         }
-        return new Verdict<>(Optional.empty(), subproblems);
+        return subproblems;
     }
 
     /** The values with every whole column at its whole number. */
