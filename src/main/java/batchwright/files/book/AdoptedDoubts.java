@@ -2,7 +2,7 @@ package batchwright.files.book;
 
 import batchwright.book.Book;
 import batchwright.book.Event.Adopted;
-import batchwright.book.StepLimits;
+import batchwright.person.StepLimits;
 import batchwright.text.Problem;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;

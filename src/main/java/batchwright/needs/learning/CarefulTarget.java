@@ -1,6 +1,5 @@
 package batchwright.needs.learning;
 
-import batchwright.book.StepLimits;
 import batchwright.needs.Needs;
 import batchwright.needs.NeedsCalculator;
 import batchwright.needs.evidence.Numerals;
@@ -11,6 +10,7 @@ import batchwright.needs.learning.TargetAdvice.WaitReason;
 import batchwright.needs.weighing.Expenditure;
 import batchwright.needs.weighing.RecordSize;
 import batchwright.person.Eater;
+import batchwright.person.StepLimits;
 import batchwright.quantity.Energy;
 import batchwright.quantity.Mass;
 import java.time.LocalDate;

@@ -1,4 +1,4 @@
-package batchwright.book;
+package batchwright.person;
 
 /** How far and how often what holds the weight may be set anew by weighings. Our choice: docs/weighing.md. */
 public final class StepLimits {
