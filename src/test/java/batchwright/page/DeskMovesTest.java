@@ -104,6 +104,26 @@ class DeskMovesTest {
         }
     }
 
+    /** Without scripts, too: asked for, worked out, shown with its figures; a move takes it away. */
+    @Test
+    void cost_against_protein_comes_when_it_is_asked_for(@TempDir Path folder) throws Exception {
+        try (OpenedPage page = OpenedPage.small(folder).enter()) {
+            assertThat(page.post("/desk/protein").statusCode()).isNotEqualTo(200);
+            move(page, "");
+            assertThat(Desk.answer(page)).contains("action=\"/desk/protein\"").doesNotContain("data-sets");
+
+            assertThat(page.post("/desk/protein").statusCode()).isEqualTo(200);
+            String shown = Desk.answer(page);
+            assertThat(shown)
+                    .contains("Cost against protein", "<svg", "data-sets=\"protein-" + EATER + "=", " (now)")
+                    .doesNotContain("action=\"/desk/protein\"");
+
+            move(page, "", "protein-" + EATER, "1.234");
+            assertThat(Desk.answer(page)).contains("action=\"/desk/protein\"").doesNotContain("data-sets");
+            assertThat(page.faults).isEmpty();
+        }
+    }
+
     @Test
     void a_plan_that_changed_meanwhile_is_not_kept_unseen(@TempDir Path folder) throws Exception {
         try (OpenedPage page = OpenedPage.small(folder).enter()) {

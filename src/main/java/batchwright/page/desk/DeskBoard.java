@@ -39,7 +39,6 @@ final class DeskBoard {
     private State state = new State(0, DeskWish.USUAL, Optional.empty(), Optional.empty(), Optional.empty());
     private int stamps;
     private Optional<Held> held = Optional.empty();
-
     private Optional<Worked> worked = Optional.empty();
 
     /** How the newest wish was worked out. */
@@ -160,12 +159,7 @@ final class DeskBoard {
 
     private void find(Worked mine, Outcome outcome, InsightWanted wanted) {
         int number = mine.number();
-        Watch newer = new Watch() {
-            @Override
-            public boolean stop() {
-                return !isNewest(number);
-            }
-        };
+        Watch newer = () -> !isNewest(number);
         try {
             working(number, "Working out other plans to compare with.");
             PlanAnswer more = mine.desk()

@@ -1,10 +1,10 @@
 package batchwright.report.html.web;
 
 import batchwright.answer.AtHome;
-import batchwright.answer.Today;
 import batchwright.answer.Today.DayByBook;
 import batchwright.answer.Today.Due;
 import batchwright.answer.Today.ForEater;
+import batchwright.answer.Today;
 import batchwright.book.BoxesLeft;
 import batchwright.book.Event.Place;
 import batchwright.book.EventWords;
@@ -12,6 +12,7 @@ import batchwright.book.KeptPlan.PlannedBox;
 import batchwright.book.KeptPlan.PlannedSnack;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
+import batchwright.food.MeasureName;
 import batchwright.report.print.Dates;
 import batchwright.report.print.Show;
 import java.time.LocalDate;
@@ -174,8 +175,11 @@ public record FridgePage(
         }
 
         private String snack(PlannedSnack snack) {
-            return "%s %s %s (%s g)"
-                    .formatted(snack.count(), snack.measure(), food(snack.food()), Show.plainText(snack.grams(), 1));
+            return "%s %s (%s g)"
+                    .formatted(
+                            MeasureName.counted(snack.count(), snack.measure()),
+                            food(snack.food()),
+                            Show.plainText(snack.grams(), 1));
         }
 
         private Box box(BoxesLeft.Lot lot) {
