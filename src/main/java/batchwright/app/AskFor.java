@@ -66,6 +66,7 @@ final class AskFor {
         if (wanted.only().isEmpty()) {
             dishes.putAll(kitchen.dishes());
             dishes.values().removeIf(dish -> kitchen.equipment().obstacle(dish).isPresent());
+            wanted.with().stream().map(this::possibleHere).forEach(dish -> dishes.putIfAbsent(dish.id(), dish));
         }
         wanted.only().stream().map(this::possibleHere).forEach(dish -> dishes.put(dish.id(), dish));
         return dishes;
@@ -84,12 +85,12 @@ final class AskFor {
     private void leaveOut(String name, Map<String, Dish> dishes, Set<Food> foods, Set<Diet> groups) {
         Optional<Food> food = Optional.ofNullable(kitchen.foods().get(name));
         Optional<Diet> group = food.isPresent() ? Optional.empty() : Diet.byWord(name);
-        boolean dish = kitchen.dishes().containsKey(name);
+        boolean dish = kitchen.dish(name).isPresent();
         dishes.remove(name);
         food.ifPresent(foods::add);
         group.ifPresent(groups::add);
         if (!dish && food.isEmpty() && group.isEmpty()) {
-            List<String> names = new ArrayList<>(kitchen.dishes().keySet());
+            List<String> names = new ArrayList<>(kitchen.dishIds());
             names.addAll(kitchen.foods().keySet());
             Diet.all().forEach(known -> names.addAll(known.words()));
             throw Refused.because(

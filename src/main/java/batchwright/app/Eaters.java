@@ -114,7 +114,7 @@ public final class Eaters {
 
     private Refused unknown(String name, String path) {
         String dish = name.replace(",", "");
-        if (kitchen.dishes().containsKey(dish)) {
+        if (kitchen.dish(dish).isPresent()) {
             return Refused.because(
                     "\"" + dish + "\" is a dish and no eater",
                     "Name a profile. Dishes stand with commas and without blanks: DISH," + dish + ".");

@@ -4,7 +4,6 @@ import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.text.NearestName;
 import java.util.Locale;
-import java.util.Optional;
 
 /** One dish by its id. */
 public final class FindDish {
@@ -12,10 +11,10 @@ public final class FindDish {
 
     /** @throws Refused when there is no such dish */
     public static Dish answer(Kitchen kitchen, String id) {
-        return Optional.ofNullable(kitchen.dishes().get(id.toLowerCase(Locale.ROOT)))
+        return kitchen.dish(id.toLowerCase(Locale.ROOT))
                 .orElseThrow(() -> Refused.because(
                         "there is no dish called \"" + id + "\" in foods/dishes/",
-                        NearestName.of(id, kitchen.dishes().keySet())
+                        NearestName.of(id, kitchen.dishIds())
                                 .map(name -> "Nearest: " + name + ".")
                                 .orElse("\"dishes\" lists them all.")));
     }

@@ -78,7 +78,7 @@ final class KitchenInFiles implements KitchenSource {
             List<String> ids = eaters().match(List::of, all -> all, problem -> List.of());
             Map<String, Eater> readable = new HashMap<>();
             ids.forEach(id -> eater(id, Optional.of(kitchen)).value().ifPresent(eater -> readable.put(id, eater)));
-            return new BookDoubts(before.withDishes(kitchen.dishes()), ids, readable);
+            return new BookDoubts(before.withDishes(kitchen.dishes()).with(kitchen.shelves()), ids, readable);
         });
     }
 

@@ -55,7 +55,7 @@ final class DishesCommand implements Callable<Integer> {
         Kitchen kitchen = program.workspace().kitchen();
         if (dishes.isEmpty()) {
             return program.answer(
-                    program.json ? DishesJson.of(kitchen, kitchen.dishes().values()) : DishesText.all(kitchen));
+                    program.json ? DishesJson.of(kitchen, kitchen.allDishes()) : DishesText.all(kitchen));
         }
         Dish dish = FindDish.answer(kitchen, dishes.get(0));
         return program.answer(program.json ? DishesJson.of(kitchen, List.of(dish)) : DishesText.one(kitchen, dish));

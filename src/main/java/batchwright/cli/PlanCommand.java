@@ -83,6 +83,14 @@ final class PlanCommand implements Callable<Integer> {
     private List<String> cook = new ArrayList<>();
 
     @Option(
+            names = "--shelves",
+            paramLabel = "SHELF",
+            split = ",",
+            description = "Cook among the dishes of these shelves: everyday, others that \"dishes\" lists, or all;"
+                    + " default everyday.")
+    private List<String> shelves = new ArrayList<>();
+
+    @Option(
             names = "--with",
             paramLabel = "DISH",
             split = ",",
@@ -335,7 +343,7 @@ final class PlanCommand implements Callable<Integer> {
                 howLong,
                 Optional.ofNullable(budget).map(text -> new Given("--budget", text).money()),
                 sessions.cooking(
-                        new DishesWanted(names(cook), names(with), names(without), lastTime(today)),
+                        wanted(today),
                         new Given("--dishes", dishes).dishes(MOST_DISHES),
                         howLong),
                 names(shops),
@@ -343,6 +351,11 @@ final class PlanCommand implements Callable<Integer> {
                         Duration.ofSeconds(new Given("--seconds", seconds).whole(1, MOST_SECONDS, "seconds")),
                         Optional.ofNullable(within).map(PlanCommand::perCent)),
                 insight.wanted());
+    }
+
+    private DishesWanted wanted(Workspace today) {
+        var wanted = new DishesWanted(names(cook), names(with), names(without), lastTime(today));
+        return shelves.isEmpty() ? wanted : wanted.andShelves(today.kitchen(), names(shelves));
     }
 
     private static BigDecimal perCent(String text) {

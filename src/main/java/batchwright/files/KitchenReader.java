@@ -22,13 +22,17 @@ import batchwright.food.Dish;
 import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Lot;
+import batchwright.food.Shelves;
 import batchwright.text.SourceFile;
 import batchwright.text.Span;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Everything in foods/ and the pantry: all files are read in one run and all their problems named. */
 public final class KitchenReader {
@@ -83,7 +87,9 @@ public final class KitchenReader {
                 sources.need("foods/yields.csv", "expected the table of cooked yields" + INIT), foods, problems);
         ShopTable shop = ShopTable.read(
                 sources.need("foods/shop.csv", "expected the table of packs and prices" + INIT), foods, problems);
-        Map<String, Dish> dishes = withDishes ? dishes(foods, measures, yields) : Map.of();
+        var reader = dishReader(foods, measures, yields);
+        Map<String, Dish> dishes = withDishes ? everyday(reader) : Map.of();
+        Shelves shelves = withDishes ? shelves(reader, dishes.keySet()) : Shelves.NONE;
         Map<Food, List<Lot>> beforeBook =
                 PantryTable.read(sources.find("profiles/pantry.csv"), foods, measures, problems);
         Book book = BookReader.read(sources.find(BookReader.PATH), problems).until(asOf);
@@ -103,29 +109,69 @@ public final class KitchenReader {
                 shop.currency(),
                 cookingDay,
                 kitchen.equipment(),
-                kitchen.shops()));
+                kitchen.shops(),
+                shelves));
     }
 
-    private Map<String, Dish> dishes(FoodNames foods, MeasureNames measures, Yields yields) {
+    private DishReader dishReader(FoodNames foods, MeasureNames measures, Yields yields) {
         var amounts = new AmountGrammar(measures, problems);
         var mixes = new MixReader(foods, amounts, yields, cooked::putIfAbsent, problems);
-        var reader = new DishReader(mixes, amounts, problems);
+        return new DishReader(mixes, amounts, problems);
+    }
+
+    private Map<String, Dish> everyday(DishReader reader) {
         var dishes = new LinkedHashMap<String, Dish>();
         int before = problems.errors();
-        List<String> pages = sources.list(DISHES).stream()
-                .map(DataFiles.Entry::path)
-                .filter(path -> path.endsWith(".yaml"))
-                .toList();
-        for (String page : pages) {
-            sources.need(page, "expected the dish that was here a moment ago")
-                    .flatMap(reader::read)
-                    .ifPresent(dish -> dishes.put(dish.id(), dish));
-        }
+        List<String> pages = pages(DISHES);
+        pages.forEach(page -> read(page, reader).ifPresent(dish -> dishes.put(dish.id(), dish)));
         if (pages.isEmpty() && problems.errors() == before) {
             var folder = new SourceFile(sources.shown(DISHES), List.of());
             problems.warning(Span.whole(folder), "there is no dish in this folder", "without one there is no plan");
         }
         return dishes;
+    }
+
+    /** A folder in the folder of dishes is a shelf; a name stands once on all of them. */
+    private Shelves shelves(DishReader reader, Set<String> everyday) {
+        var shelves = new LinkedHashMap<String, List<Dish>>();
+        var known = new HashSet<>(everyday);
+        for (DataFiles.Entry folder : sources.list(DISHES)) {
+            boolean isShelf = folder.isFolder() && !folder.name().endsWith(".yaml"); // a folder of that name is complained about
+            List<String> pages = isShelf ? pages(folder.path()) : List.of();
+            List<Dish> dishes = new ArrayList<>();
+            for (String page : pages) {
+                read(page, reader).ifPresent(dish -> {
+                    if (known.add(dish.id())) {
+                        dishes.add(dish);
+                    } else {
+                        twice(page, dish);
+                    }
+                });
+            }
+            if (!dishes.isEmpty()) {
+                shelves.put(folder.name(), dishes);
+            }
+        }
+        return new Shelves(shelves);
+    }
+
+    private void twice(String page, Dish dish) {
+        problems.error(
+                Span.whole(new SourceFile(sources.shown(page), List.of())),
+                "there is a dish called \"" + dish.id() + "\" on another shelf",
+                "expected another name: a dish is called the same on no two shelves");
+    }
+
+    private List<String> pages(String folder) {
+        return sources.list(folder).stream()
+                .map(DataFiles.Entry::path)
+                .filter(path -> path.endsWith(".yaml"))
+                .toList();
+    }
+
+    private Optional<Dish> read(String page, DishReader reader) {
+        return sources.need(page, "expected the dish that was here a moment ago")
+                .flatMap(reader::read);
     }
 
     /** Reported once for each food, where a dish first uses it, and only when the whole shop table was read. */

@@ -37,6 +37,10 @@ final class StrayFiles {
                 .map(DataFiles.Entry::path)
                 .forEach(this::folder);
         pages(DISHES);
+        sources.list(DISHES).stream()
+                .filter(DataFiles.Entry::isFolder)
+                .map(DataFiles.Entry::path)
+                .forEach(this::pages);
         pages(PROFILES);
         files(PROFILES).forEach(path -> table(path, PROFILES, PROFILE_TABLES));
     }

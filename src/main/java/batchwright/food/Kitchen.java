@@ -21,12 +21,13 @@ import java.util.stream.Stream;
  * @param measures household measures by food
  * @param yields cooked yields by food
  * @param packs what the shops sell, by food
- * @param dishes by id
+ * @param dishes of the everyday shelf by id: what is cooked from unless something else is asked for
  * @param pantry what is at home, by food; some of it may be past its date
  * @param currency of all prices
  * @param cookingDay from which use-by dates and ages of prices are counted
  * @param equipment what is cooked with
  * @param shops that are gone to, and what the way costs
+ * @param shelves dishes that are cooked when they, or their shelf, are asked for
  */
 public record Kitchen(
         Map<String, Food> foods,
@@ -38,7 +39,8 @@ public record Kitchen(
         Currency currency,
         LocalDate cookingDay,
         Equipment equipment,
-        Shops shops) {
+        Shops shops,
+        Shelves shelves) {
     public Kitchen {
         foods = ordered(foods);
         measures = ordered(measures);
@@ -58,7 +60,27 @@ public record Kitchen(
             Map<Food, List<Lot>> pantry,
             Currency currency,
             LocalDate cookingDay) {
-        this(foods, measures, yields, packs, dishes, pantry, currency, cookingDay, Equipment.USUAL, Shops.FREE);
+        this(foods, measures, yields, packs, dishes, pantry, currency, cookingDay, Equipment.USUAL, Shops.FREE, Shelves.NONE);
+    }
+
+    /** A dish of any shelf. */
+    public Optional<Dish> dish(String id) {
+        return Optional.ofNullable(dishes.get(id)).or(() -> shelves.dish(id));
+    }
+
+    /** The dishes of all shelves, the everyday one first. */
+    public List<Dish> allDishes() {
+        return Stream.concat(dishes.values().stream(), shelves.all().stream()).toList();
+    }
+
+    /** Ids of the dishes of all shelves, the everyday one first. */
+    public Set<String> dishIds() {
+        return allDishes().stream().map(Dish::id).collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** The same with other shelves beside the everyday one. */
+    public Kitchen with(Shelves other) {
+        return new Kitchen(foods, measures, yields, packs, dishes, pantry, currency, cookingDay, equipment, shops, other);
     }
 
     private static <K, V> Map<K, V> ordered(Map<K, V> map) {
@@ -104,28 +126,28 @@ public record Kitchen(
     }
 
     public Kitchen with(Equipment other) {
-        return new Kitchen(foods, measures, yields, packs, dishes, pantry, currency, cookingDay, other, shops);
+        return new Kitchen(foods, measures, yields, packs, dishes, pantry, currency, cookingDay, other, shops, shelves);
     }
 
     public Kitchen withFoods(Map<String, Food> other) {
-        return new Kitchen(other, measures, yields, packs, dishes, pantry, currency, cookingDay, equipment, shops);
+        return new Kitchen(other, measures, yields, packs, dishes, pantry, currency, cookingDay, equipment, shops, shelves);
     }
 
     public Kitchen withDishes(Map<String, Dish> other) {
-        return new Kitchen(foods, measures, yields, packs, other, pantry, currency, cookingDay, equipment, shops);
+        return new Kitchen(foods, measures, yields, packs, other, pantry, currency, cookingDay, equipment, shops, shelves);
     }
 
     /** The same on another cooking day, with what is at home then. */
     public Kitchen on(LocalDate day, Map<Food, List<Lot>> atHome) {
-        return new Kitchen(foods, measures, yields, packs, dishes, atHome, currency, day, equipment, shops);
+        return new Kitchen(foods, measures, yields, packs, dishes, atHome, currency, day, equipment, shops, shelves);
     }
 
     public Kitchen withPacks(Map<Food, List<Pack>> other) {
-        return new Kitchen(foods, measures, yields, other, dishes, pantry, currency, cookingDay, equipment, shops);
+        return new Kitchen(foods, measures, yields, other, dishes, pantry, currency, cookingDay, equipment, shops, shelves);
     }
 
     public Kitchen with(Shops other) {
-        return new Kitchen(foods, measures, yields, packs, dishes, pantry, currency, cookingDay, equipment, other);
+        return new Kitchen(foods, measures, yields, packs, dishes, pantry, currency, cookingDay, equipment, other, shelves);
     }
 
     /** Names of all shops that are gone to, in the order of the files. */
@@ -161,7 +183,7 @@ public record Kitchen(
     }
 
     public Kitchen withoutPantry() {
-        return new Kitchen(foods, measures, yields, packs, dishes, Map.of(), currency, cookingDay, equipment, shops);
+        return new Kitchen(foods, measures, yields, packs, dishes, Map.of(), currency, cookingDay, equipment, shops, shelves);
     }
 
     public Optional<Measure> measure(Food food, String name) {

@@ -45,7 +45,8 @@ final class Folders {
     static void keepDishes(Path folder, String... kept) throws IOException {
         List<String> files = Stream.of(kept).map(dish -> dish + ".yaml").toList();
         try (Stream<Path> dishes = Files.list(folder.resolve("foods/dishes"))) {
-            for (Path other : dishes.filter(d -> !files.contains(d.getFileName().toString()))
+            for (Path other : dishes.filter(d -> Files.isRegularFile(d)
+                            && !files.contains(d.getFileName().toString()))
                     .toList()) {
                 Files.delete(other);
             }

@@ -66,7 +66,8 @@ final class OpenedPage implements AutoCloseable {
         new WriteStarterFiles().into(folder);
         List<String> kept = List.of("lentil_ragu.yaml", "turkey_chili.yaml", "chickpea_tagine.yaml");
         try (Stream<Path> dishes = Files.list(folder.resolve("foods/dishes"))) {
-            for (Path other : dishes.filter(d -> !kept.contains(d.getFileName().toString()))
+            for (Path other : dishes.filter(d -> Files.isRegularFile(d)
+                            && !kept.contains(d.getFileName().toString()))
                     .toList()) {
                 Files.delete(other);
             }

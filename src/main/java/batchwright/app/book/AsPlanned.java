@@ -225,7 +225,7 @@ final class AsPlanned {
         if (place == Place.FREEZER) {
             return BoxKeeping.frozen(day);
         }
-        Dish known = kitchen.dishes().get(dish);
+        Dish known = kitchen.dish(dish).orElse(null);
         if (known == null) {
             throw Refused.because(
                     "there is no dish called \"%s\" any more, so nobody knows how long it keeps".formatted(dish),

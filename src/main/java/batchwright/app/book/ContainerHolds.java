@@ -25,7 +25,7 @@ import java.util.Optional;
 record ContainerHolds(int grams, Nutrients holds) {
     /** Empty when the dish is not known any more, or no energy. */
     static Optional<ContainerHolds> of(BoxesLeft.Lot lot, Kitchen kitchen, KeptPlans plans) {
-        Dish dish = kitchen.dishes().get(lot.boxes().dish());
+        Dish dish = kitchen.dish(lot.boxes().dish()).orElse(null);
         if (dish == null) {
             return Optional.empty();
         }

@@ -98,7 +98,7 @@ public final class EatFirst {
         List<Dish> dishes = new ArrayList<>();
         int free = wishes.containersADay();
         for (BoxesLeft.Lot lot : left.getOrDefault(needs.eater().id(), List.of())) {
-            Dish dish = kitchen.dishes().get(lot.boxes().dish());
+            Dish dish = kitchen.dish(lot.boxes().dish()).orElse(null);
             if (dish == null || lot.until().isBefore(date)) {
                 continue;
             }

@@ -17,10 +17,10 @@ import java.util.Optional;
 record KeptDish(Kitchen kitchen) {
     /** @throws Refused when the dish is gone, or was written anew since so that the plan's foods are not its own */
     Dish of(KeptBatch batch) {
-        Dish written = Optional.ofNullable(kitchen.dishes().get(batch.dish()))
+        Dish written = kitchen.dish(batch.dish())
                 .orElseThrow(() -> Refused.because(
                         "there is no dish called \"%s\" any more".formatted(batch.dish()),
-                        NearestName.of(batch.dish(), kitchen.dishes().keySet())
+                        NearestName.of(batch.dish(), kitchen.dishIds())
                                 .map(near -> "It may have been renamed to " + near + ": give it its name back.")
                                 .orElse("Give it its name back.")));
         return cooked(batch, written)

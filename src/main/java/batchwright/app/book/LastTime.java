@@ -27,7 +27,7 @@ public final class LastTime {
                 .stream()
                 .map(KeptBatch::dish)
                 .distinct()
-                .filter(kitchen.dishes()::containsKey)
+                .filter(dish -> kitchen.dish(dish).isPresent())
                 .toList();
     }
 }

@@ -11,7 +11,7 @@ final class MayEat {
 
     /** A dish that is not known any more is not judged. */
     static boolean to(Eater eater, BoxesLeft.Lot lot, Kitchen kitchen) {
-        Dish dish = kitchen.dishes().get(lot.boxes().dish());
+        Dish dish = kitchen.dish(lot.boxes().dish()).orElse(null);
         return dish == null || eater.wishes().avoided().allows(dish);
     }
 }

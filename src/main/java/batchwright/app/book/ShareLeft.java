@@ -15,7 +15,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -121,7 +120,7 @@ final class ShareLeft {
                     || !MayEat.to(eater, lot, kitchen)) {
                 return false;
             }
-            Dish dish = kitchen.dishes().get(lot.boxes().dish());
+            Dish dish = kitchen.dish(lot.boxes().dish()).orElse(null);
             if (dish == null || !EatFirst.fits(eater.wishes(), dishes, dish)) {
                 return false;
             }
@@ -143,12 +142,12 @@ final class ShareLeft {
 
         private void add(BoxesLeft.Lot lot, int count, Map<Integer, Integer> byDay) {
             ContainerHolds holds = ContainerHolds.of(lot, kitchen, plans).orElseThrow();
-            Dish origin = kitchen.dishes().get(lot.boxes().dish());
+            Dish origin = kitchen.dish(lot.boxes().dish()).orElseThrow();
             int number = names.merge(lot.boxes().dish(), 1, Integer::sum);
             String id = lot.boxes().dish() + (number == 1 ? " (left)" : " (left " + number + ")");
             int lastDay = lot.place() == Place.FREEZER ? 0 : (int) (lot.until().toEpochDay() - first.toEpochDay()) + 1;
             dishes.add(new LeftDish(
-                    LeftDish.dish(id, Objects.requireNonNull(origin), holds.grams(), holds.holds(), lastDay),
+                    LeftDish.dish(id, origin, holds.grams(), holds.holds(), lastDay),
                     lot.boxes().dish(),
                     eater.id(),
                     count,

@@ -154,12 +154,12 @@ public final class TodayInKitchen {
         boxes.forEach(lot -> dishes.add(lot.boxes().dish()));
         Stream<String> avoided = boxes.stream().filter(lot -> !isOffered(lot)).map(TodayInKitchen::notOffered);
         Stream<String> gone = dishes.stream()
-                .filter(dish -> !kitchen.dishes().containsKey(dish))
+                .filter(dish -> kitchen.dish(dish).isEmpty())
                 .map(dish ->
                         "There is no dish called %s any more%s. Its containers keep that name in the plan and the book."
                                 .formatted(
                                         dish,
-                                        NearestName.of(dish, kitchen.dishes().keySet())
+                                        NearestName.of(dish, kitchen.dishIds())
                                                 .map(near -> ": was it renamed to " + near + "?")
                                                 .orElse(": it was renamed or taken away")))
                 .map(note -> note.replace("?.", "?"));

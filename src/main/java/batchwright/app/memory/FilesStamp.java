@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 /** Which files a kitchen has, and by what each of them would be seen to have changed. */
 record FilesStamp(Map<String, OneFile> files) {
     private static final int MOST_FILES = 20_000;
-    /** foods/dishes/NAME.yaml */
+    /** foods/dishes/SHELF/NAME.yaml, below foods */
     private static final int DEPTH = 3;
 
     /** @param key of the file itself: another is moved in place of it when it is written as a whole */

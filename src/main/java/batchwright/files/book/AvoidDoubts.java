@@ -47,7 +47,7 @@ final class AvoidDoubts {
     }
 
     private void dish(String eater, Boxes boxes, Entry entry) {
-        Dish dish = kitchen.dishes().get(boxes.dish());
+        Dish dish = kitchen.dish(boxes.dish()).orElse(null);
         if (dish != null) {
             avoided(eater)
                     .filter(avoided -> !avoided.allows(dish))

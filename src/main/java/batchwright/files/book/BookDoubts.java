@@ -107,7 +107,7 @@ public final class BookDoubts {
             if (event instanceof Event.Bought bought) {
                 food(new Weight(bought.food(), bought.grams()), entry, doubts);
             } else if (event instanceof Event.Cooked cooked) {
-                name(cooked.dish(), "dish", before.dishes().keySet(), entry, doubts);
+                name(cooked.dish(), "dish", before.dishIds(), entry, doubts);
                 cooked.foods().forEach(food -> food(food, entry, doubts));
                 if (cooked.foods().isEmpty()) {
                     doubts.add(Problem.warning(
@@ -147,7 +147,7 @@ public final class BookDoubts {
         private void boxes(Boxes boxes, Entry entry, List<Problem> doubts) {
             eater(boxes.eater(), entry, doubts);
             if (!filled.contains(boxes.dish())) {
-                name(boxes.dish(), "dish", before.dishes().keySet(), entry, doubts);
+                name(boxes.dish(), "dish", before.dishIds(), entry, doubts);
             }
         }
 

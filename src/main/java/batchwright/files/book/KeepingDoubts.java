@@ -42,7 +42,7 @@ final class KeepingDoubts {
         if (filled.place() == Place.FREEZER) {
             notLongerFrozen(entry, filled.until(), dish);
         } else {
-            Optional.ofNullable(kitchen.dishes().get(dish))
+            kitchen.dish(dish)
                     .map(Dish::fridgeDays)
                     .ifPresent(days -> notAfter(
                             entry,

@@ -17,14 +17,19 @@ public final class MinutesDoubts {
 
     /** One for each such dish. */
     public static List<Problem> of(DataFiles files, Kitchen kitchen) {
-        return kitchen.dishes().values().stream()
+        return kitchen.allDishes().stream()
                 .filter(dish -> !withoutLaw(dish).isEmpty())
-                .map(dish -> doubt(files, dish))
+                .map(dish -> doubt(files, path(kitchen, dish), dish))
                 .toList();
     }
 
-    private static Problem doubt(DataFiles files, Dish dish) {
-        var file = new SourceFile(files.shown("foods/dishes/" + dish.id() + ".yaml"), List.of());
+    private static String path(Kitchen kitchen, Dish dish) {
+        String shelf = kitchen.shelves().shelfOf(dish).map(name -> name + "/").orElse("");
+        return "foods/dishes/" + shelf + dish.id() + ".yaml";
+    }
+
+    private static Problem doubt(DataFiles files, String path, Dish dish) {
+        var file = new SourceFile(files.shown(path), List.of());
         List<Integer> steps = withoutLaw(dish);
         return Problem.warning(
                 Span.whole(file),

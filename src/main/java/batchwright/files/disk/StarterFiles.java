@@ -9,6 +9,7 @@ import java.net.URL;
 import java.net.URLConnection;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.jar.JarFile;
@@ -36,9 +37,16 @@ public final class StarterFiles implements DataFiles {
     public Found<List<Entry>> list(String folder) {
         String prefix = folder + "/";
         return new Found.There<>(paths().stream()
-                .filter(path -> path.startsWith(prefix) && path.indexOf('/', prefix.length()) < 0)
-                .map(path -> new Entry(path, false))
+                .filter(path -> path.startsWith(prefix))
+                .map(path -> entry(path, path.indexOf('/', prefix.length())))
+                .distinct()
+                .sorted(Comparator.comparing(Entry::path))
                 .toList());
+    }
+
+    /** @param end of the name of a folder in the path, or less than 0 when it is a file */
+    private static Entry entry(String path, int end) {
+        return end < 0 ? new Entry(path, false) : new Entry(path.substring(0, end), true);
     }
 
     /** Paths of all starter files, in alphabetical order. */

@@ -79,7 +79,7 @@ final class WishesReader {
         String id = written.text();
         Optional<Allergen> allergen = Allergen.byId(id);
         Optional<Food> food = Optional.ofNullable(kitchen.foods().get(id));
-        Optional<Dish> dish = Optional.ofNullable(kitchen.dishes().get(id));
+        Optional<Dish> dish = kitchen.dish(id);
         allergen.ifPresent(avoidAllergens::add);
         food.ifPresent(avoidFoods::add);
         dish.ifPresent(avoidDishes::add);
@@ -96,7 +96,7 @@ final class WishesReader {
         var names = new ArrayList<>(words);
         Diet.all().forEach(diet -> names.addAll(diet.words()));
         names.addAll(kitchen.foods().keySet());
-        names.addAll(kitchen.dishes().keySet());
+        names.addAll(kitchen.dishIds());
         problems.unknown(
                 written,
                 "there is no food, dish, diet or allergen called " + written.quoted(),

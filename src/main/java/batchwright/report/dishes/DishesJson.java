@@ -8,6 +8,7 @@ import batchwright.food.CookedYield;
 import batchwright.food.Dish;
 import batchwright.food.Kitchen;
 import batchwright.food.Part;
+import batchwright.food.Shelves;
 import batchwright.food.Step;
 import batchwright.food.Way;
 import batchwright.plan.Batch;
@@ -45,6 +46,7 @@ public final class DishesJson {
     private static void dish(ObjectNode node, Kitchen kitchen, Dish dish) {
         node.put("dish", dish.id())
                 .put("name", dish.name())
+                .put("shelf", kitchen.shelves().shelfOf(dish).orElse(Shelves.EVERYDAY))
                 .put("kind", dish.kind().name().toLowerCase(Locale.ROOT))
                 .put("fridge_days", dish.fridgeDays())
                 .put("freezes", dish.freezes())

@@ -27,6 +27,7 @@ import batchwright.schedule.Schedule;
 import batchwright.schedule.StepWork;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -45,16 +46,30 @@ public final class DishesText {
     }
 
     public static String all(Kitchen kitchen) {
-        return new DishesText(kitchen).table();
+        return new DishesText(kitchen).tables();
     }
 
     public static String one(Kitchen kitchen, Dish dish) {
         return new DishesText(kitchen).full(dish);
     }
 
-    private String table() {
-        page.line(Show.count(kitchen.dishes().size(), "dish", "dishes") + ". One container, least/middle/most:");
+    private String tables() {
+        page.line(Show.count(kitchen.dishIds().size(), "dish", "dishes") + ". One container, least/middle/most:");
         page.gap();
+        table(kitchen.dishes().values());
+        for (String shelf : kitchen.shelves().names()) {
+            page.heading("Shelf " + shelf);
+            table(kitchen.shelves().on(shelf));
+        }
+        page.gap();
+        page.paragraph(
+                "Least leaves out what may be left out; middle and most hold every part. Cost is of the middle one, by"
+                        + " the unit price of the cheapest packs.");
+        LeftOut.says(kitchen).ifPresent(page::paragraph);
+        return page.toString();
+    }
+
+    private void table(Collection<Dish> dishes) {
         var table = new TextTable("")
                 .left("dish")
                 .left("kind")
@@ -63,7 +78,7 @@ public final class DishesText {
                 .right("kcal")
                 .right("protein\ng")
                 .right("cost\n" + kitchen.currency());
-        for (Dish dish : kitchen.dishes().values()) {
+        for (Dish dish : dishes) {
             table.row(
                     dish.id(),
                     kind(dish),
@@ -75,12 +90,6 @@ public final class DishesText {
         }
         page.table(table);
         Show.atLeastNote(page, table);
-        page.gap();
-        page.paragraph(
-                "Least leaves out what may be left out; middle and most hold every part. Cost is of the middle one, by"
-                        + " the unit price of the cheapest packs.");
-        LeftOut.says(kitchen).ifPresent(page::paragraph);
-        return page.toString();
     }
 
     private static String kind(Dish dish) {

@@ -33,7 +33,8 @@ class DeskBoardTest {
         new WriteStarterFiles().into(folder);
         try (Stream<Path> dishes = Files.list(folder.resolve("foods/dishes"))) {
             for (Path other : dishes.filter(
-                            d -> !DISHES.contains(d.getFileName().toString()))
+                            d -> Files.isRegularFile(d)
+                                    && !DISHES.contains(d.getFileName().toString()))
                     .toList()) {
                 Files.delete(other);
             }
