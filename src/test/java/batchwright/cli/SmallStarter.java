@@ -39,6 +39,7 @@ final class SmallStarter {
                 Files.delete(dish);
             }
         }
+        clearShelves();
         Set<String> named = names(kept);
         for (Path table : files("foods")) {
             Files.writeString(
@@ -46,6 +47,17 @@ final class SmallStarter {
                     Files.readAllLines(table).stream()
                             .filter(line -> line.startsWith("#") || named.contains(line.replaceFirst(",.*", "")))
                             .collect(Collectors.joining("\n", "", "\n")));
+        }
+    }
+
+    private void clearShelves() throws IOException {
+        try (Stream<Path> entries = Files.list(folder.resolve("foods/dishes"))) {
+            for (Path shelf : entries.filter(Files::isDirectory).toList()) {
+                for (Path dish : files("foods/dishes/" + shelf.getFileName())) {
+                    Files.delete(dish);
+                }
+                Files.delete(shelf);
+            }
         }
     }
 

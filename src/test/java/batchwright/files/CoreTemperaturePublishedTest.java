@@ -46,7 +46,7 @@ class CoreTemperaturePublishedTest {
     }
 
     static Stream<Dish> dishes() {
-        return KITCHEN.dishes().values().stream();
+        return KITCHEN.allDishes().stream();
     }
 
     @ParameterizedTest(name = "{0}")

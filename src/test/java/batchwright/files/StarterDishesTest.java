@@ -9,6 +9,7 @@ import batchwright.food.Food;
 import batchwright.food.Kitchen;
 import batchwright.food.Nutrient;
 import batchwright.food.Part;
+import batchwright.food.Shelves;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Set;
@@ -60,7 +61,7 @@ class StarterDishesTest {
     }
 
     static Stream<Dish> dishes() {
-        return KITCHEN.dishes().values().stream();
+        return KITCHEN.allDishes().stream();
     }
 
     static Stream<Dish> mains() {
@@ -147,7 +148,28 @@ class StarterDishesTest {
     @MethodSource("dishes")
     void a_container_can_be_small_and_can_be_large(Dish dish) {
         assertThat(Fill.SMALLEST.of(Nutrient.ENERGY, dish)).isLessThan(500);
-        assertThat(Fill.LARGEST.of(Nutrient.ENERGY, dish)).isBetween(800.0, 1200.0);
+        double largest = Fill.LARGEST.of(Nutrient.ENERGY, dish);
+        switch (KITCHEN.shelves().shelfOf(dish).orElse(Shelves.EVERYDAY)) {
+            case "big" -> assertThat(largest).isBetween(1200.0, 1600.0);
+            case "light" -> assertThat(largest).isBetween(400.0, 800.0);
+            default -> assertThat(largest).isBetween(800.0, 1200.0);
+        }
+    }
+
+    /** Whom a shelf is for, by what is in its dishes and how they are cooked; 0.7 kcal/g is what the shelf promises, our choice. */
+    @Test
+    void a_shelf_holds_what_it_says() {
+        assertThat(KITCHEN.shelves().names()).containsExactly("big", "light", "no_cook", "soups", "vegan");
+        assertThat(KITCHEN.shelves().on("vegan"))
+                .allSatisfy(dish -> assertThat(without(dish, ANIMAL)).isTrue())
+                .allSatisfy(dish -> assertThat(dish.foods().stream().map(Food::id)).doesNotContain("honey"));
+        assertThat(KITCHEN.shelves().on("no_cook"))
+                .allSatisfy(dish -> assertThat(dish.steps())
+                        .allSatisfy(step -> assertThat(step.way().on()).isEmpty()));
+        assertThat(KITCHEN.shelves().on("light"))
+                .allSatisfy(dish -> assertThat(Fill.MOST_WITHOUT_OPTIONAL.of(Nutrient.ENERGY, dish)
+                                / Fill.MOST_WITHOUT_OPTIONAL.cookedGrams(dish, part -> true))
+                        .isLessThan(0.7));
     }
 
     /** 20 g is what an eater of 80 kg needs in a container: 0.25 g per kg (docs/science.md). */
