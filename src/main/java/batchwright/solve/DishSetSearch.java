@@ -22,7 +22,7 @@ final class DishSetSearch {
     private Optional<SetBound> totalsAlone = Optional.empty();
     private Optional<BranchAndBound<DaysSolution>> search = Optional.empty();
     private final StepBudget budget = new StepBudget(0);
-    private TimeSlices slices;
+    private final TimeSlices slices;
     private long counted;
 
     /**
@@ -87,11 +87,6 @@ final class DishSetSearch {
     }
 
     private BranchAndBound<DaysSolution> begin() {
-        if (totalsFirst) {
-            // However long the totals took, days begin with a short slice.
-            slices = new TimeSlices(budget, FIRST_STEPS);
-            slices.begin();
-        }
         TotalsDraft draft = totals.apply(effort);
         var dayByDay = new DayByDay(draft, aim, effort, Depth.THOROUGH);
         return BranchAndBound.withCuts(draft.model(), dayByDay, Double.POSITIVE_INFINITY, effort);

@@ -182,11 +182,7 @@ final class LayoutSearch {
         @Override
         public Verdict<DaysSolution> complete(Point point, double cutoff) {
             // A search that was cut short may have bought more than it needs.
-            double[] rounded = plain.rounded(point.values());
-            if (!plain.keepsAll(rounded)) {
-                return new Verdict<>(Optional.empty(), plain.brokenByRounding(point));
-            }
-            double[] x = plain.trimmed(rounded, dearestFirst);
+            double[] x = plain.trimmed(plain.rounded(point.values()), dearestFirst);
             Optional<DaysSolution> solution = dealOut.deal(x);
             if (solution.isEmpty() && !draft.layout().isSingly()) {
                 List<Integer> bought =
@@ -195,7 +191,9 @@ final class LayoutSearch {
             }
             return solution.isPresent()
                     ? Verdict.closed(draft.model().costOf(x), solution.get())
-                    : new Verdict<>(Optional.empty(), plain.othersThan(point));
+                    : new Verdict<>(
+                            Optional.empty(),
+                            plain.keepsAll(x) ? plain.othersThan(point) : plain.brokenByRounding(point));
         }
     }
 }

@@ -2,7 +2,6 @@ package batchwright.solve;
 
 import batchwright.solve.mip.BranchAndBound;
 import batchwright.solve.mip.Completion;
-import batchwright.solve.mip.MipModel;
 import batchwright.solve.mip.SearchResult;
 import java.util.Optional;
 
@@ -12,7 +11,7 @@ import java.util.Optional;
  */
 final class SetBound {
     /** Totals that take longer are left: their days are looked at, where a plan may be found. */
-    private static final long MOST_STEPS = 100_000;
+    private static final long MOST_STEPS = 20_000;
 
     private final BranchAndBound<double[]> search;
     private final Effort effort;
@@ -24,7 +23,11 @@ final class SetBound {
     SetBound(TotalsDraft totals, Effort effort) {
         this.effort = effort;
         this.search = BranchAndBound.withCuts(
-                totals.model(), new EveryWholePoint(totals.model()), Double.POSITIVE_INFINITY, effort);
+                totals.model(),
+                // What is whole up to rounding counts: dropped because of rounding, it would be no bound.
+                (point, cutoff) -> Completion.Verdict.closed(totals.model().costOf(point.values()), point.values()),
+                Double.POSITIVE_INFINITY,
+                effort);
     }
 
     /** Goes on for one slice. */
@@ -55,19 +58,5 @@ final class SetBound {
     /** Whether totals have nothing more to say. */
     boolean hasEnded() {
         return ended;
-    }
-
-    /** What is whole up to rounding counts: dropped because of rounding, it would be no bound. */
-    private record EveryWholePoint(MipModel model) implements Completion<double[]> {
-        @Override
-        public Verdict<double[]> complete(Point point, double cutoff) {
-            return Verdict.closed(point.bound(), point.values());
-        }
-
-        /** Nothing is known of the bound of such a point, but what it costs. */
-        @Override
-        public Optional<Found<double[]>> heuristic(Point point, double cutoff) {
-            return Optional.of(new Found<>(model.costOf(point.values()), point.values()));
-        }
     }
 }
