@@ -18,10 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The job on Spark, in real processes: what is right for a client is what {@code roster} answers for the same list, computed by it here. */
 class RosterJobTest {
-    private static final int CLIENTS = 8;
-    /** Those that read and number the list, before any that answers. */
-    private static final int TASKS_BEFORE = 5;
-
+    private static final int CLIENTS = 16;
     private static final String DAY = "2026-11-30";
     private static final List<String> GOALS = List.of("hold", "gain 0.25 % a week", "lose 0.5 % a week");
     private static final List<String> DISHES = List.of("lentil_ragu,egg_muffins", "lentil_ragu,peanut_stew,egg_muffins");
@@ -140,10 +137,11 @@ class RosterJobTest {
                     SparkProcess second = worker("second", address)) {
                 master.untilSaid(2, "Registering worker");
                 try (SparkProcess job = SparkProcess.job(
-                        here, address, "clients.jsonl", "of-cluster", "--effort", "1", "--date", DAY, "--task", "1",
+                        here, address, "clients.jsonl", "of-cluster", "--effort", "1", "--date", DAY, "--task", "2",
                         "--data", here.resolve("kitchen").toString())) {
                     job.untilSaid(2, "Registered executor");
-                    job.untilSaid(TASKS_BEFORE + 2, "Finished task");
+                    long before = job.count("Finished task");
+                    job.untilSaid((int) before + 6, "Finished task");
                     first.kill();
                     assertThat(job.code()).as(job.says()).isZero();
                     assertThat(job.says()).contains("Lost executor");

@@ -17,9 +17,6 @@ import org.apache.spark.launcher.JavaModuleOptions;
 final class SparkProcess implements AutoCloseable {
     static final Path PROGRAM = Path.of(System.getProperty("batchwright.jar")).toAbsolutePath().normalize();
     private static final Path MADE = Path.of(System.getProperty("batchwright.spark")).toAbsolutePath();
-    /** Short lives do not repay the better compiler. */
-    private static final List<String> QUICK = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
-
     private static final int LONGEST_SECONDS = 240;
 
     private final Process process;
@@ -28,7 +25,6 @@ final class SparkProcess implements AutoCloseable {
     private SparkProcess(Path here, List<String> arguments) throws IOException {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        command.addAll(QUICK);
         command.addAll(arguments);
         var builder = new ProcessBuilder(command).directory(here.toFile()).redirectErrorStream(true);
         builder.environment().put("SPARK_HOME", MADE.resolve("home").toString());
@@ -52,9 +48,6 @@ final class SparkProcess implements AutoCloseable {
     static SparkProcess job(Path here, String master, String... arguments) throws IOException {
         List<String> command = new ArrayList<>(List.of("--master", master, "--conf", "spark.ui.enabled=false"));
         command.addAll(List.of("--conf", "spark.driver.host=127.0.0.1", "--executor-memory", "600m"));
-        command.addAll(List.of("--conf", "spark.executor.extraJavaOptions=" + String.join(" ", QUICK)));
-        // Nothing begins before both executors are there.
-        command.addAll(List.of("--conf", "spark.cores.max=2", "--conf", "spark.scheduler.minRegisteredResourcesRatio=1.0"));
         command.addAll(List.of("--class", "batchwright.spark.RosterJob", "--jars", PROGRAM.toString()));
         command.add(MADE.resolve("batchwright-spark.jar").toString());
         command.addAll(List.of(arguments));
