@@ -9,4 +9,4 @@ set "kept=%LOCALAPPDATA%\batchwright\classes-0.1.0.jsa"
 if not exist "%LOCALAPPDATA%\batchwright" mkdir "%LOCALAPPDATA%\batchwright" 2> nul
 set "share=-XX:SharedArchiveFile=%kept%"
 if not exist "%kept%" set "share=-XX:ArchiveClassesAtExit=%kept%"
-"%java%" %share% -Xlog:disable -Dbatchwright.called=batchwright -XX:+UseSerialGC -jar "%here%\lib\batchwright.jar" %*
+"%java%" "%share%" -Xlog:disable -Dbatchwright.called=batchwright -XX:+UseSerialGC -Xms96m -Xmn64m -jar "%here%\lib\batchwright.jar" %*

@@ -2,7 +2,11 @@ package batchwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.sun.management.OperatingSystemMXBean;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.MemoryPoolMXBean;
+import java.lang.management.MemoryType;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -67,9 +71,20 @@ class ManyClientsTest {
                                 .collect(Collectors.joining("\n")));
     }
 
+    /** Of all threads of this process [ns]. */
+    private static long cpu() {
+        return ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class).getProcessCpuTime();
+    }
+
+    private static Stream<MemoryPoolMXBean> heap() {
+        return ManagementFactory.getMemoryPoolMXBeans().stream().filter(pool -> pool.getType() == MemoryType.HEAP);
+    }
+
     /** Runs the list, and says how it went. */
     private void run(String threads) throws IOException {
         System.gc();
+        heap().forEach(MemoryPoolMXBean::resetPeakUsage);
+        long cpuBegun = cpu();
         long begun = System.nanoTime();
         Cli.Result result = Cli.in(here)
                 .run(
@@ -83,17 +98,18 @@ class ManyClientsTest {
                         "2",
                         "--force");
         double seconds = (System.nanoTime() - begun) / 1e9;
-        System.gc();
-        long used = Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
+        double cpuSeconds = (cpu() - cpuBegun) / 1e9;
+        long peak = heap().mapToLong(pool -> pool.getPeakUsage().getUsed()).sum();
         try (Stream<String> lines = Files.lines(here.resolve("answers.jsonl"))) {
             System.out.printf(
                     Locale.ROOT,
-                    "%s threads: %.1f s, %d proven; %d MB in use afterwards; %s",
+                    "%s threads: %.1f s, %.1f s of CPU, %d proven; heap at most %d MB; %s",
                     threads,
                     seconds,
+                    cpuSeconds,
                     lines.filter(line -> line.contains("\"proven_cheapest\":true"))
                             .count(),
-                    used >> 20,
+                    peak >> 20,
                     result.err());
         }
     }
