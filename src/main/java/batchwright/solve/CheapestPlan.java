@@ -1,5 +1,6 @@
 package batchwright.solve;
 
+import batchwright.food.Dish;
 import batchwright.plan.PlanRequest;
 import batchwright.solve.mip.BranchAndBound;
 import batchwright.solve.mip.Completion;
@@ -9,7 +10,9 @@ import batchwright.solve.mip.SearchResult;
 import batchwright.solve.mip.StepBudget;
 import batchwright.solve.rule.Menu;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -22,10 +25,13 @@ final class CheapestPlan {
     private static final long HEURISTIC_SETS = 5;
 
     /** Nodes of the search over sets of dishes of several eaters in which only plans with every day alike are looked for. */
-    private static final long ALIKE_SETS = 60;
+    private static final long ALIKE_SETS = 25;
+
+    /** Most work on improving one plan: a second or two. */
+    private static final long WORK_ON_A_PLAN = 3_000_000_000L;
 
     /** Plans that are improved. */
-    private static final int MOST_IMPROVED = 3;
+    private static final int MOST_IMPROVED = 4;
 
     /** Most work on each of the requests with fewer dishes: some seconds. */
     private static final long WORK_ON_FEWER = 1_500_000_000;
@@ -73,15 +79,16 @@ final class CheapestPlan {
     }
 
     private SearchResult<DaysSolution> search(Optional<Found<DaysSolution>> toBeat) {
-        List<Found<DaysSolution>> first =
-                aim == Aim.LEAST_COST && Double.isInfinite(below) ? FirstPlan.plans(request, sets, effort) : List.of();
-        Optional<Found<DaysSolution>> good =
-                Stream.concat(toBeat.stream(), first.stream()).min(Comparator.comparingDouble(Found::cost));
+        Optional<FirstPlan> first = aim == Aim.LEAST_COST && Double.isInfinite(below)
+                ? Optional.of(FirstPlan.of(request, sets, effort))
+                : Optional.empty();
+        Optional<Found<DaysSolution>> good = Stream.concat(
+                        toBeat.stream(), first.stream().flatMap(some -> some.plans().stream()))
+                .min(Comparator.comparingDouble(Found::cost));
         return request.seats().size() > 1 ? forSeveral(good, first) : forOne(good);
     }
 
-    private SearchResult<DaysSolution> forSeveral(
-            Optional<Found<DaysSolution>> toBeat, List<Found<DaysSolution>> first) {
+    private SearchResult<DaysSolution> forSeveral(Optional<Found<DaysSolution>> toBeat, Optional<FirstPlan> first) {
         StepBudget budget = new StepBudget(ALIKE_SETS);
         Effort spend = effort.within(budget);
         TotalsDraft draft = aim.complete(TotalsDraft.choosingDishes(request, new Menu(request), spend));
@@ -92,7 +99,7 @@ final class CheapestPlan {
         SearchResult<DaysSolution> result = search.search();
         if (result.state() == SearchResult.State.STOPPED) {
             effort.proven(result.bound());
-            improved(cheapest(first, alikeFirst.cheapest(MOST_IMPROVED))).ifPresent(search::offer);
+            improved(starts(first, alikeFirst.cheapest(MOST_IMPROVED))).ifPresent(search::offer);
             alikeFirst.beginThorough();
             search.askPostponedAnew();
             budget.refill(Long.MAX_VALUE);
@@ -102,12 +109,18 @@ final class CheapestPlan {
         return result;
     }
 
-    private static List<Found<DaysSolution>> cheapest(
-            List<Found<DaysSolution>> some, List<Found<DaysSolution>> others) {
-        return Stream.concat(some.stream(), others.stream())
+    /** The cheapest plans, of different dishes. */
+    private List<Found<DaysSolution>> starts(Optional<FirstPlan> first, List<Found<DaysSolution>> alike) {
+        Map<List<Dish>, Found<DaysSolution>> ofEachSet = new LinkedHashMap<>();
+        Stream.of(
+                        first.map(FirstPlan::plans).orElse(List.of()),
+                        alike,
+                        first.map(some -> some.fromTotals(effort)).orElse(List.of()))
+                .flatMap(List::stream)
                 .sorted(Comparator.comparingDouble(Found::cost))
-                .limit(MOST_IMPROVED)
-                .toList();
+                .forEach(plan ->
+                        ofEachSet.putIfAbsent(plan.solution().draft().menu().dishes(), plan));
+        return ofEachSet.values().stream().limit(MOST_IMPROVED).toList();
     }
 
     private Optional<Found<DaysSolution>> improved(List<Found<DaysSolution>> plans) {
@@ -118,7 +131,7 @@ final class CheapestPlan {
     }
 
     private Found<DaysSolution> improved(Found<DaysSolution> plan, long steps) {
-        return Improvement.of(request, aim, effort, plan, steps);
+        return Improvement.of(request, aim, effort.sideOfWork(WORK_ON_A_PLAN), plan, steps);
     }
 
     private BranchAndBound<DaysSolution> searchOver(

@@ -6,6 +6,7 @@ import batchwright.solve.mip.Completion;
 import batchwright.solve.mip.SearchResult;
 import batchwright.solve.mip.Subproblems;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +26,10 @@ final class DishChoice implements Completion<DaysSolution> {
     private DoubleSupplier leastOpenBound = () -> 0;
     private long relaxations;
     private boolean asked;
+    /** Of several eaters a set takes so long that those with a lesser bound come first, wherever the search comes to it. */
+    private final boolean leastBoundFirst;
+
+    private final Set<Set<Dish>> seen = new HashSet<>();
 
     /**
      * @param draft the totals, with only "is it cooked" to be decided
@@ -35,6 +40,7 @@ final class DishChoice implements Completion<DaysSolution> {
         this.depth = depth;
         this.sets = sets;
         this.effort = effort;
+        this.leastBoundFirst = draft.request().seats().size() > 1;
         this.choices = draft.menu().dishes().stream().map(draft::cookedColumn).toList();
     }
 
@@ -51,6 +57,10 @@ final class DishChoice implements Completion<DaysSolution> {
             return new Verdict<>(heuristic(point, cutoff), subproblems);
         }
         effort.proven(Math.min(point.bound(), leastOpenBound.getAsDouble()));
+        if (leastBoundFirst && seen.add(cooked(point.values()))) {
+            subproblems.add(only(point, point.bound()));
+            return new Verdict<>(Optional.empty(), subproblems);
+        }
         long before = effort.nodes();
         var result = sets.search(cooked(point.values())).runSlice(cutoff, point.relaxations());
         relaxations += effort.nodes() - before;

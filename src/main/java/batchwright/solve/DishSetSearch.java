@@ -12,6 +12,9 @@ final class DishSetSearch {
     /** Spent in the first slice; twice as much in each further one. */
     private static final long FIRST_STEPS = 2_000;
 
+    /** The same where totals come first: their bound rises soon, or slowly. */
+    private static final long FIRST_STEPS_OF_TOTALS = 250;
+
     private final Function<Stop, TotalsDraft> totals;
     private final Aim aim;
     private final Effort effort;
@@ -19,7 +22,7 @@ final class DishSetSearch {
     private Optional<SetBound> totalsAlone = Optional.empty();
     private Optional<BranchAndBound<DaysSolution>> search = Optional.empty();
     private final StepBudget budget = new StepBudget(0);
-    private final TimeSlices slices = new TimeSlices(budget, FIRST_STEPS);
+    private final TimeSlices slices;
     private long counted;
 
     /**
@@ -29,6 +32,7 @@ final class DishSetSearch {
     DishSetSearch(Function<Stop, TotalsDraft> totals, boolean totalsFirst, Aim aim, Effort whole) {
         this.totals = totals;
         this.totalsFirst = totalsFirst;
+        this.slices = new TimeSlices(budget, totalsFirst ? FIRST_STEPS_OF_TOTALS : FIRST_STEPS);
         this.aim = aim;
         this.effort = whole.within(budget);
     }

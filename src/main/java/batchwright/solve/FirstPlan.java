@@ -2,6 +2,7 @@ package batchwright.solve;
 
 import batchwright.food.Dish;
 import batchwright.plan.PlanRequest;
+import batchwright.solve.mip.Completion;
 import batchwright.solve.mip.Completion.Found;
 import batchwright.solve.mip.RelaxedOptimum;
 import batchwright.solve.rule.Menu;
@@ -23,6 +24,11 @@ final class FirstPlan {
     /** Nodes spent on each of them. */
     private static final long STEPS = 100;
 
+    /** Sets whose totals are laid out, and nodes spent on the totals of one. */
+    private static final int MOST_FROM_TOTALS = 6;
+
+    private static final long STEPS_OF_TOTALS = 300;
+
     /** Most work in all: about half a second. */
     private static final long WORK = 2_000_000_000L;
 
@@ -32,6 +38,8 @@ final class FirstPlan {
     private final Menu menu;
     private final List<Dish> dishes;
     private final List<Found<DaysSolution>> plans = new ArrayList<>();
+    /** By their relaxed totals. */
+    private List<Judged> best = List.of();
 
     private record Judged(Set<Dish> dishes, double bound) {}
 
@@ -43,12 +51,24 @@ final class FirstPlan {
         this.dishes = FewDishesFirst.shortlist(request, effort);
     }
 
-    /** Plans of different dishes, the cheapest first. */
-    static List<Found<DaysSolution>> plans(PlanRequest request, DishSets sets, Effort effort) {
+    /** Looks for plans. */
+    static FirstPlan of(PlanRequest request, DishSets sets, Effort effort) {
         var first = new FirstPlan(request, sets, effort.sideOfWork(WORK));
         first.look();
-        return first.plans.stream()
-                .sorted(Comparator.comparingDouble(Found::cost))
+        return first;
+    }
+
+    /** Plans of different dishes. */
+    List<Found<DaysSolution>> plans() {
+        return plans;
+    }
+
+    /** For the best sets, the cheapest totals that are soon found, laid out day by day: dear plans, but starts unlike the others. */
+    List<Found<DaysSolution>> fromTotals(Effort spend) {
+        return best.stream()
+                .limit(MOST_FROM_TOTALS)
+                .filter(set -> !spend.requested())
+                .flatMap(set -> fromTotals(set.dishes, spend).stream())
                 .toList();
     }
 
@@ -74,7 +94,7 @@ final class FirstPlan {
     }
 
     private void tryBest(List<Set<Dish>> some) {
-        List<Judged> best = some.stream()
+        best = some.stream()
                 .filter(set -> !set.isEmpty() && set.size() <= request.mostDishes())
                 .flatMap(set -> judged(set).stream())
                 .sorted(Comparator.comparingDouble(Judged::bound))
@@ -85,6 +105,16 @@ final class FirstPlan {
                 sets.heuristic(set.dishes, cheapest(), STEPS).ifPresent(plans::add);
             }
         }
+    }
+
+    private Optional<Found<DaysSolution>> fromTotals(Set<Dish> set, Effort spend) {
+        Effort little = spend.limited(STEPS_OF_TOTALS);
+        TotalsDraft totals = Aim.LEAST_COST.complete(TotalsDraft.cookingAll(request, menu.only(request, set), little));
+        Optional<double[]> cheapest = new SetBound(totals, little).cheapest();
+        return cheapest.flatMap(values -> new DayByDay(totals, Aim.LEAST_COST, spend, Depth.THOROUGH)
+                .heuristic(
+                        new Completion.Point(values, values, values, Double.NEGATIVE_INFINITY, 0),
+                        Double.POSITIVE_INFINITY));
     }
 
     private Optional<Judged> judged(Set<Dish> set) {

@@ -3,6 +3,7 @@ package batchwright.solve;
 import batchwright.solve.mip.BranchAndBound;
 import batchwright.solve.mip.Completion;
 import batchwright.solve.mip.SearchResult;
+import java.util.Optional;
 
 /**
  * What the totals of one set of dishes prove by themselves, days left out of account: with a good plan to measure by, most sets of
@@ -24,7 +25,7 @@ final class SetBound {
         this.search = BranchAndBound.withCuts(
                 totals.model(),
                 // What is whole up to rounding counts: dropped because of rounding, it would be no bound.
-                (point, cutoff) -> Completion.Verdict.closed(point.bound(), point.values()),
+                (point, cutoff) -> Completion.Verdict.closed(totals.model().costOf(point.values()), point.values()),
                 Double.POSITIVE_INFINITY,
                 effort);
     }
@@ -32,11 +33,21 @@ final class SetBound {
     /** Goes on for one slice. */
     void raise(double cutoff) {
         search.lowerCutoff(cutoff);
+        run();
+    }
+
+    /** Goes on for one slice; the cheapest totals that were found. */
+    Optional<double[]> cheapest() {
+        return run().best();
+    }
+
+    private SearchResult<double[]> run() {
         SearchResult<double[]> result = search.search();
         effort.count(result.nodes() - counted);
         counted = result.nodes();
         bound = Math.max(bound, result.bound());
         ended = result.state() == SearchResult.State.DONE || counted > MOST_STEPS;
+        return result;
     }
 
     /** No plan with just these dishes costs less; the cutoff when none is cheaper than that. */
