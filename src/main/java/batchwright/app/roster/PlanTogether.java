@@ -31,7 +31,7 @@ import java.util.stream.Collectors;
  * with why; the others are cooked for all the same. All clients are kept in mind, so there is a most.
  */
 public final class PlanTogether {
-    /** Our choice: what was tried, and fits in the memory of a small machine. */
+    /** Our choice: all of them are kept in memory. */
     public static final int MOST_CLIENTS = 500;
 
     /** A dish fills two containers at least. */
