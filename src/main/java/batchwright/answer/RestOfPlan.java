@@ -73,10 +73,7 @@ public record RestOfPlan(
     public List<BoxesLeft.Lot> over(Optional<Plan> plan) {
         List<BoxesLeft.Lot> all = new ArrayList<>(over);
         for (Offer offer : offers) {
-            int eaten = plan
-                    .map(Plan::eaters)
-                    .orElse(List.of())
-                    .stream()
+            int eaten = plan.map(Plan::eaters).orElse(List.of()).stream()
                     .mapToInt(eater -> count(eater, offer))
                     .sum();
             if (eaten < offer.lot().count()) {

@@ -52,8 +52,7 @@ record Avoid() implements Inspection {
 
     /** Who has containers from before avoids neither the dish they are of nor a food that is in all of them. */
     private static void inspectLeft(LeftDish left, Evidence evidence, Findings findings) {
-        Optional<Dish> origin =
-                evidence.request().kitchen().dish(left.origin());
+        Optional<Dish> origin = evidence.request().kitchen().dish(left.origin());
         origin.ifPresent(dish -> evidence.days((seat, day) -> {
             Wishes wishes = seat.eater().wishes();
             boolean eaten = day.servings().stream()

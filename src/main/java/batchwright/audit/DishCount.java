@@ -58,7 +58,7 @@ record DishCount() implements Inspection {
         long fromBefore =
                 left.stream().filter(each -> dishes.contains(each.dish().id())).count();
         long anew = dishes.size() - fromBefore;
-        long most = evidence.request().mostDishes() - left.size();
+        long most = (long) evidence.request().mostDishes() - left.size();
         if (anew > most) {
             findings.add(anew + " dishes are cooked anew, at most " + most);
         }

@@ -86,8 +86,7 @@ final class DishesCommand implements Callable<Integer> {
         }
         Kitchen kitchen = program.workspace().kitchen();
         if (dishes.isEmpty()) {
-            return program.answer(
-                    program.json ? DishesJson.all(kitchen, order()) : DishesTable.of(kitchen, order()));
+            return program.answer(program.json ? DishesJson.all(kitchen, order()) : DishesTable.of(kitchen, order()));
         }
         Dish dish = FindDish.answer(kitchen, dishes.get(0));
         return program.answer(program.json ? DishesJson.of(kitchen, List.of(dish)) : DishesText.one(kitchen, dish));
@@ -107,7 +106,8 @@ final class DishesCommand implements Callable<Integer> {
     private int newDish() {
         if (!isNew || !dishes.isEmpty() || fill.any() || program.json) {
             throw Refused.because(
-                    "a new dish is asked for together with something else", "Write dishes --new alone, or with --answers.");
+                    "a new dish is asked for together with something else",
+                    "Write dishes --new alone, or with --answers.");
         }
         Workspace workspace = program.workspace();
         var asking = new Asking(typed(), program::complain);
@@ -125,10 +125,12 @@ final class DishesCommand implements Callable<Integer> {
         if (answers == null) {
             return program.keyboard()
                     .orElseThrow(() -> Refused.because(
-                            "there is nobody to ask", "Run it at a terminal, or give the answers with --answers FILE."));
+                            "there is nobody to ask",
+                            "Run it at a terminal, or give the answers with --answers FILE."));
         }
         try {
-            Iterator<String> lines = Files.readAllLines(program.here().resolve(answers)).iterator();
+            Iterator<String> lines =
+                    Files.readAllLines(program.here().resolve(answers)).iterator();
             return () -> lines.hasNext() ? Optional.of(lines.next()) : Optional.empty();
         } catch (IOException unreadable) {
             throw Refused.because("\"" + answers + "\" cannot be read", "Name a file with an answer on each line.");

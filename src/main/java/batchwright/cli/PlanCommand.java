@@ -342,10 +342,7 @@ final class PlanCommand implements Callable<Integer> {
                 eaters,
                 howLong,
                 Optional.ofNullable(budget).map(text -> new Given("--budget", text).money()),
-                sessions.cooking(
-                        wanted(today),
-                        new Given("--dishes", dishes).dishes(MOST_DISHES),
-                        howLong),
+                sessions.cooking(wanted(today), new Given("--dishes", dishes).dishes(MOST_DISHES), howLong),
                 names(shops),
                 new PlanQuestion.HowLong(
                         Duration.ofSeconds(new Given("--seconds", seconds).whole(1, MOST_SECONDS, "seconds")),

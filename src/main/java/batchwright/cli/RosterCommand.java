@@ -162,7 +162,8 @@ final class RosterCommand implements Callable<Integer> {
         int workers = threads == null
                 ? Runtime.getRuntime().availableProcessors()
                 : new Given("--threads", threads).whole(1, MOST_THREADS, "threads");
-        long work = AnswerRoster.WORK_OF_AN_EFFORT * new Given("--effort", effort).whole(1, MOST_EFFORT, "seconds of a core");
+        long work = AnswerRoster.WORK_OF_AN_EFFORT
+                * new Given("--effort", effort).whole(1, MOST_EFFORT, "seconds of a core");
         var counts = new Counts();
         try (var interruption = new Interruption(() -> program.complain("\nStopped at once.\n"))) {
             var way = new AnswerRoster.Way(work, workers, !asReady, interruption::asked);
@@ -240,8 +241,7 @@ final class RosterCommand implements Callable<Integer> {
         int faults = (int) answer.others().stream()
                 .filter(other -> other.answer().isEmpty())
                 .count();
-        return new Done(
-                "", false, answer.clients().size() + answer.others().size(), planned, faults);
+        return new Done("", false, answer.clients().size() + answer.others().size(), planned, faults);
     }
 
     private BufferedReader lines() {

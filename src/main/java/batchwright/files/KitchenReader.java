@@ -136,7 +136,8 @@ public final class KitchenReader {
         var shelves = new LinkedHashMap<String, List<Dish>>();
         var known = new HashSet<>(everyday);
         for (DataFiles.Entry folder : sources.list(DISHES)) {
-            boolean isShelf = folder.isFolder() && !folder.name().endsWith(".yaml"); // a folder of that name is complained about
+            boolean isShelf =
+                    folder.isFolder() && !folder.name().endsWith(".yaml"); // a folder of that name is complained about
             List<String> pages = isShelf ? pages(folder.path()) : List.of();
             List<Dish> dishes = new ArrayList<>();
             for (String page : pages) {

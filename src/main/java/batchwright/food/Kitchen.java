@@ -60,7 +60,18 @@ public record Kitchen(
             Map<Food, List<Lot>> pantry,
             Currency currency,
             LocalDate cookingDay) {
-        this(foods, measures, yields, packs, dishes, pantry, currency, cookingDay, Equipment.USUAL, Shops.FREE, Shelves.NONE);
+        this(
+                foods,
+                measures,
+                yields,
+                packs,
+                dishes,
+                pantry,
+                currency,
+                cookingDay,
+                Equipment.USUAL,
+                Shops.FREE,
+                Shelves.NONE);
     }
 
     /** A dish of any shelf. */
@@ -80,7 +91,8 @@ public record Kitchen(
 
     /** The same with other shelves beside the everyday one. */
     public Kitchen with(Shelves other) {
-        return new Kitchen(foods, measures, yields, packs, dishes, pantry, currency, cookingDay, equipment, shops, other);
+        return new Kitchen(
+                foods, measures, yields, packs, dishes, pantry, currency, cookingDay, equipment, shops, other);
     }
 
     private static <K, V> Map<K, V> ordered(Map<K, V> map) {
@@ -130,11 +142,13 @@ public record Kitchen(
     }
 
     public Kitchen withFoods(Map<String, Food> other) {
-        return new Kitchen(other, measures, yields, packs, dishes, pantry, currency, cookingDay, equipment, shops, shelves);
+        return new Kitchen(
+                other, measures, yields, packs, dishes, pantry, currency, cookingDay, equipment, shops, shelves);
     }
 
     public Kitchen withDishes(Map<String, Dish> other) {
-        return new Kitchen(foods, measures, yields, packs, other, pantry, currency, cookingDay, equipment, shops, shelves);
+        return new Kitchen(
+                foods, measures, yields, packs, other, pantry, currency, cookingDay, equipment, shops, shelves);
     }
 
     /** The same on another cooking day, with what is at home then. */
@@ -143,11 +157,13 @@ public record Kitchen(
     }
 
     public Kitchen withPacks(Map<Food, List<Pack>> other) {
-        return new Kitchen(foods, measures, yields, other, dishes, pantry, currency, cookingDay, equipment, shops, shelves);
+        return new Kitchen(
+                foods, measures, yields, other, dishes, pantry, currency, cookingDay, equipment, shops, shelves);
     }
 
     public Kitchen with(Shops other) {
-        return new Kitchen(foods, measures, yields, packs, dishes, pantry, currency, cookingDay, equipment, other, shelves);
+        return new Kitchen(
+                foods, measures, yields, packs, dishes, pantry, currency, cookingDay, equipment, other, shelves);
     }
 
     /** Names of all shops that are gone to, in the order of the files. */
@@ -183,7 +199,8 @@ public record Kitchen(
     }
 
     public Kitchen withoutPantry() {
-        return new Kitchen(foods, measures, yields, packs, dishes, Map.of(), currency, cookingDay, equipment, shops, shelves);
+        return new Kitchen(
+                foods, measures, yields, packs, dishes, Map.of(), currency, cookingDay, equipment, shops, shelves);
     }
 
     public Optional<Measure> measure(Food food, String name) {

@@ -56,7 +56,9 @@ public final class Visit {
 
     /** What was typed into a field of several lines, those that say something. */
     public List<String> lines(String name) {
-        return Optional.ofNullable(request.formParam(name)).orElse("").lines()
+        return Optional.ofNullable(request.formParam(name))
+                .orElse("")
+                .lines()
                 .map(Visit::cleaned)
                 .filter(line -> !line.isEmpty())
                 .limit(MOST_LINES)

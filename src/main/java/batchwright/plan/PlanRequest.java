@@ -90,9 +90,7 @@ public record PlanRequest(
      * plan is cooked for, one may be all that is missing.
      */
     public int leastContainers(Dish dish) {
-        return left().of(dish)
-                .map(LeftDish::least)
-                .orElse(left().dishes().isEmpty() ? LEAST_CONTAINERS_OF_A_DISH : 1);
+        return left().of(dish).map(LeftDish::least).orElse(left().dishes().isEmpty() ? LEAST_CONTAINERS_OF_A_DISH : 1);
     }
 
     /** Most dishes that are cooked anew: what is left from before counts for none of them. */

@@ -96,7 +96,8 @@ public final class BatchPlanner implements Planner {
     public static OptionalLong boundOfTotals(PlanRequest request, long most) {
         var effort = new Effort(new Meter(work -> work > most), Watch.NONE);
         try {
-            TotalsDraft totals = Aim.LEAST_COST.complete(TotalsDraft.choosingDishes(request, new Menu(request), effort));
+            TotalsDraft totals =
+                    Aim.LEAST_COST.complete(TotalsDraft.choosingDishes(request, new Menu(request), effort));
             OptionalDouble cost = new RelaxedOptimum(totals.model(), effort).cost();
             return cost.isEmpty()
                     ? OptionalLong.empty()

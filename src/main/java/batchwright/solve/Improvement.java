@@ -110,10 +110,15 @@ final class Improvement {
     private Optional<List<Map<Dish, Integer>>> exchanged(
             List<Map<Dish, Integer>> days, int day, Dish less, Dish more, Seat seat) {
         var wishes = seat.eater().wishes();
-        int already = request.left().byOrigin(days.get(day).keySet()).getOrDefault(request.left().origin(more), List.of()).stream()
-                .filter(same -> !same.equals(less))
-                .mapToInt(same -> days.get(day).getOrDefault(same, 0))
-                .sum();
+        int already =
+                request
+                        .left()
+                        .byOrigin(days.get(day).keySet())
+                        .getOrDefault(request.left().origin(more), List.of())
+                        .stream()
+                        .filter(same -> !same.equals(less))
+                        .mapToInt(same -> days.get(day).getOrDefault(same, 0))
+                        .sum();
         if (less.equals(more)
                 || !best.solution().draft().menu().dishes(seat).contains(more)
                 || already >= wishes.mostADay(more)

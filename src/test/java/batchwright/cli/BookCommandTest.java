@@ -137,9 +137,7 @@ class BookCommandTest {
     @Test
     void a_step_in_an_edited_book_is_held_to_its_limits() throws IOException {
         book("ill lifter-gaining");
-        Files.writeString(
-                here.resolve("profiles/book.txt"),
-                """
+        Files.writeString(here.resolve("profiles/book.txt"), """
                 # batchwright book 1
                 2026-10-01 adopted lifter-gaining 2900 kcal
                 2026-10-15 adopted lifter-gaining 3050 kcal

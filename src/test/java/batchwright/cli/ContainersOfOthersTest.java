@@ -25,14 +25,11 @@ class ContainersOfOthersTest {
     void too_few_and_too_many() throws IOException {
         Folders.starter(here);
         Path parent = here.resolve("profiles/parent-holding.yaml");
-        Folders.replace(
-                parent, "avoid: [peanut]", "avoid: [peanut]\nsnacks:\n  only: [banana, whole_milk, almonds]");
+        Folders.replace(parent, "avoid: [peanut]", "avoid: [peanut]\nsnacks:\n  only: [banana, whole_milk, almonds]");
         Path grandpa = here.resolve("profiles/grandpa.yaml");
         Files.copy(parent, grandpa);
         Folders.replace(grandpa, "eater: parent-holding", "eater: grandpa");
-        Files.writeString(
-                here.resolve("profiles/book.txt"),
-                """
+        Files.writeString(here.resolve("profiles/book.txt"), """
                 # batchwright book 1
                 2026-11-29 bought 4 x 1000 g whole_milk
                 2026-11-29 bought 4 x 1000 g low_fat_milk
@@ -94,7 +91,9 @@ class ContainersOfOthersTest {
     @Test
     void not_where_it_breaks_a_limit_on_containers() throws IOException {
         Folders.replace(
-                here.resolve("profiles/book.txt"), "grandpa in fridge until 2026-12-02, 929 kcal", "grandpa in fridge until 2026-12-02, 1900 kcal");
+                here.resolve("profiles/book.txt"),
+                "grandpa in fridge until 2026-12-02, 929 kcal",
+                "grandpa in fridge until 2026-12-02, 1900 kcal");
 
         assertThat(plan(" --days 2" + COOK).get("eaten_first")).hasSize(2);
     }

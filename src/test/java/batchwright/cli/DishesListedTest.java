@@ -33,17 +33,22 @@ class DishesListedTest {
 
     private static int cost(JsonNode dish) {
         return StreamSupport.stream(dish.get("containers").spliterator(), false)
-                .filter(c -> c.get("size").textValue().equals("middle") && c.get("optional_parts").booleanValue())
+                .filter(c -> c.get("size").textValue().equals("middle")
+                        && c.get("optional_parts").booleanValue())
                 .mapToInt(c -> c.get("cost_minor").intValue())
                 .sum();
     }
 
     @Test
     void sorted_by_cost_and_by_hands() {
-        assertThat(dishes("--sort", "cost")).hasSize(24).isSortedAccordingTo(Comparator.comparingInt(DishesListedTest::cost));
+        assertThat(dishes("--sort", "cost"))
+                .hasSize(24)
+                .isSortedAccordingTo(Comparator.comparingInt(DishesListedTest::cost));
         assertThat(dishes("--sort", "hands"))
-                .isSortedAccordingTo(Comparator.comparingInt(d -> d.get("hands_on_minutes").intValue()));
-        assertThat(dishes()).isSortedAccordingTo(Comparator.comparing(d -> d.get("dish").textValue()));
+                .isSortedAccordingTo(
+                        Comparator.comparingInt(d -> d.get("hands_on_minutes").intValue()));
+        assertThat(dishes())
+                .isSortedAccordingTo(Comparator.comparing(d -> d.get("dish").textValue()));
         assertThat(Cli.in(here).run("dishes", "--sort", "colour").both()).contains("Write one of name, time, hands");
     }
 
@@ -57,7 +62,8 @@ class DishesListedTest {
                 .findFirst()
                 .orElseThrow();
 
-        assertThat(dish).contains(json.get("minutes") + " minutes one step after another, " + json.get("hands_on_minutes"));
+        assertThat(dish)
+                .contains(json.get("minutes") + " minutes one step after another, " + json.get("hands_on_minutes"));
         assertThat(list)
                 .startsWith("24 dishes, by time.")
                 .containsPattern("mustard_pork_tray +main +4 +\\d+ +\\d+ +" + json.get("minutes") + " +"

@@ -49,7 +49,9 @@ class KilledServerTest {
         }
         assertThat(Cli.in(kitchen).run("check").code()).isZero();
         assertThat(Files.readString(kitchen.resolve("profiles/book.txt")))
-                .contains(eaters.stream().map(eater -> "weighed " + eater + " 81 kg").toList());
+                .contains(eaters.stream()
+                        .map(eater -> "weighed " + eater + " 81 kg")
+                        .toList());
     }
 
     private static void weigh(String address, String eater) throws IOException, InterruptedException {

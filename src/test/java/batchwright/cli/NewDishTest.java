@@ -59,7 +59,8 @@ class NewDishTest {
         var result = Cli.in(here).typing(CHILI).run("dishes", "--new");
 
         assertThat(result.code()).as(result.err()).isZero();
-        assertThat(result.err().lines()).allMatch(line -> line.replaceFirst("^> ", "").length() <= 80);
+        assertThat(result.err().lines())
+                .allMatch(line -> line.replaceFirst("^> ", "").length() <= 80);
         assertThat(Files.readString(dish()))
                 .contains(
                         "brown_rice: 100 g, boiled",
@@ -155,9 +156,14 @@ class NewDishTest {
         assertThat(Cli.in(empty).typing(CHILI).run("dishes", "--new").both())
                 .contains("there is no kitchen of your own here");
         Files.write(here.resolve("answers.txt"), List.of(CHILI));
-        assertThat(Cli.in(here).run("dishes", "--new", "--answers", "answers.txt").code()).isZero();
+        assertThat(Cli.in(here)
+                        .run("dishes", "--new", "--answers", "answers.txt")
+                        .code())
+                .isZero();
         String first = Files.readString(dish());
-        assertThat(Cli.in(here).run("dishes", "--new", "--answers", "answers.txt").both())
+        assertThat(Cli.in(here)
+                        .run("dishes", "--new", "--answers", "answers.txt")
+                        .both())
                 .contains("There is a dish or a food called red_bean_chili_with_rice already");
         assertThat(Files.readString(dish())).isEqualTo(first);
         assertThat(Cli.in(here).run("dishes", "--new").both()).contains("there is nobody to ask");

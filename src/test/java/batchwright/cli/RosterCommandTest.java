@@ -233,7 +233,8 @@ class RosterCommandTest {
         }
         assertThat(containers).isEqualTo(cooked);
         assertThat(result.err()).contains("3 clients, one shopping: ", "6 answered, 3 with a plan, 2 with an error");
-        assertThat(roster("all.csv", "--together", "2", "--effort", "1", "--threads", "1").out())
+        assertThat(roster("all.csv", "--together", "2", "--effort", "1", "--threads", "1")
+                        .out())
                 .isEqualTo(result.out());
     }
 
@@ -250,11 +251,12 @@ class RosterCommandTest {
 
     @Test
     void the_page_about_all_shows_each_who_shares_a_kitchen_once() throws IOException {
-        Files.writeString(
-                here.resolve("all.csv"), "client,profile,days\na,lifter-gaining,2\nb,parent-holding,2\n");
+        Files.writeString(here.resolve("all.csv"), "client,profile,days\na,lifter-gaining,2\nb,parent-holding,2\n");
 
         roster("all.csv", "--together", "2", "--effort", "1", "--out", "all.jsonl", "--summary", "all.html");
 
-        assertThat(Files.readString(here.resolve("all.html"))).contains("Clients").doesNotContain("100 % too dear");
+        assertThat(Files.readString(here.resolve("all.html")))
+                .contains("Clients")
+                .doesNotContain("100 % too dear");
     }
 }

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -34,7 +35,7 @@ class ShelvesTest {
         return run(args.toArray(String[]::new));
     }
 
-    private static TreeSet<String> cooked(Cli.Result plan) {
+    private static Set<String> cooked(Cli.Result plan) {
         var dishes = new TreeSet<String>();
         for (JsonNode batch : Shape.parse(plan.out()).get("batches")) {
             dishes.add(batch.get("dish").asText());

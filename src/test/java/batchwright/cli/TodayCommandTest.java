@@ -149,7 +149,9 @@ class TodayCommandTest {
     void of_two_lots_alike_the_older_one_goes_first() {
         book("filled 1 lentil_ragu for lifter-gaining in fridge until 2026-11-27, 500 kcal --on 2026-11-25");
         book("filled 1 lentil_ragu for lifter-gaining in fridge until 2026-11-27, 600 kcal --on 2026-11-24");
-        String eaten = Cli.in(here).run("book ate lifter-gaining lentil_ragu".split(" ")).out();
+        String eaten = Cli.in(here)
+                .run("book ate lifter-gaining lentil_ragu".split(" "))
+                .out();
 
         assertThat(eaten).contains("600 kcal");
     }

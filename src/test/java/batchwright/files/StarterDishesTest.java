@@ -162,7 +162,8 @@ class StarterDishesTest {
         assertThat(KITCHEN.shelves().names()).containsExactly("big", "light", "no_cook", "soups", "vegan");
         assertThat(KITCHEN.shelves().on("vegan"))
                 .allSatisfy(dish -> assertThat(without(dish, ANIMAL)).isTrue())
-                .allSatisfy(dish -> assertThat(dish.foods().stream().map(Food::id)).doesNotContain("honey"));
+                .allSatisfy(
+                        dish -> assertThat(dish.foods().stream().map(Food::id)).doesNotContain("honey"));
         assertThat(KITCHEN.shelves().on("no_cook"))
                 .allSatisfy(dish -> assertThat(dish.steps())
                         .allSatisfy(step -> assertThat(step.way().on()).isEmpty()));

@@ -35,11 +35,7 @@ class StarterStepsTest {
     private static final int AN_HOUR = 60;
 
     static Stream<Dish> dishes() {
-        return KitchenReader.read(new StarterFiles(), FilesInMemory.DAY)
-                .value()
-                .orElseThrow()
-                .allDishes()
-                .stream();
+        return KitchenReader.read(new StarterFiles(), FilesInMemory.DAY).value().orElseThrow().allDishes().stream();
     }
 
     static Stream<Dish> mains() {

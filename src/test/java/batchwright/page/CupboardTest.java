@@ -61,9 +61,20 @@ class CupboardTest {
     }
 
     private static final String[] DISH = {
-        "name", "Bean rice", "containers", "4", "kind", "main", "days", "", "freezes", "",
-        "ingredients", "400 g brown rice\r\n2 cans kidney beans\r\n400 g ground beef\r\n10 g salt",
-        "steps", "Boil the rice for 25 minutes.\r\nBrown the beef, add the rest, simmer for 20 minutes."
+        "name",
+        "Bean rice",
+        "containers",
+        "4",
+        "kind",
+        "main",
+        "days",
+        "",
+        "freezes",
+        "",
+        "ingredients",
+        "400 g brown rice\r\n2 cans kidney beans\r\n400 g ground beef\r\n10 g salt",
+        "steps",
+        "Boil the rice for 25 minutes.\r\nBrown the beef, add the rest, simmer for 20 minutes."
     };
 
     @Test
@@ -73,14 +84,20 @@ class CupboardTest {
 
         assertThat(looked.statusCode()).isEqualTo(200);
         assertThat(looked.body())
-                .contains("Brown rice, long grain: 400 g, boiled to 1187 g.", "One container: ", "Write it", "400 g brown rice");
+                .contains(
+                        "Brown rice, long grain: 400 g, boiled to 1187 g.",
+                        "One container: ",
+                        "Write it",
+                        "400 g brown rice");
         assertThat(page.folder.resolve("foods/dishes/bean_rice.yaml")).doesNotExist();
 
         List<String> all = new java.util.ArrayList<>(List.of(DISH));
         all.addAll(List.of("write", "yes"));
-        assertThat(page.post("/cupboard/dish", all.toArray(new String[0])).body()).contains("Written: ");
+        assertThat(page.post("/cupboard/dish", all.toArray(new String[0])).body())
+                .contains("Written: ");
         assertThat(page.file("foods/dishes/bean_rice.yaml")).contains("brown_rice: 100 g, boiled", "by_itself: 25");
-        assertThat(page.post("/cupboard/dish", DISH).body()).contains("There is a dish or a food called bean_rice already");
+        assertThat(page.post("/cupboard/dish", DISH).body())
+                .contains("There is a dish or a food called bean_rice already");
     }
 
     @Test
@@ -106,7 +123,8 @@ class CupboardTest {
     void a_label_is_one_line_more() throws IOException {
         String before = page.file("foods/labels.csv");
         String[] label = {
-            "name", "Oat, nut bar", "group", "sweet", "label", "eu", "per", "1 bar = 45 g", "energy", "687 kJ / 164 kcal",
+            "name", "Oat, nut bar", "group", "sweet", "label", "eu", "per", "1 bar = 45 g", "energy",
+                    "687 kJ / 164 kcal",
             "fat_g", "5.5", "carbohydrate_g", "14", "protein_g", "15", "fibre_g", "4", "salt_or_sodium", "0.25 g salt",
             "allergens", "milk tree_nut gluten"
         };
@@ -114,7 +132,8 @@ class CupboardTest {
         String after = page.file("foods/labels.csv");
         assertThat(after).startsWith(before);
         assertThat(after.substring(before.length()))
-                .startsWith("oat_nut_bar,\"Oat, nut bar\",sweet,eu,1 bar = 45 g,687 kJ / 164 kcal,5.5,,14,,4,15,0.25 g salt,")
+                .startsWith(
+                        "oat_nut_bar,\"Oat, nut bar\",sweet,eu,1 bar = 45 g,687 kJ / 164 kcal,5.5,,14,,4,15,0.25 g salt,")
                 .hasLineCount(1);
         assertThat(page.get("/cupboard").body()).contains("Oat, nut bar");
 
@@ -131,14 +150,29 @@ class CupboardTest {
         List<String> before = page.file("foods/kitchen.yaml").lines().toList();
         assertThat(page.get("/cupboard/kitchen").body()).contains("value=\"9.9, 5.4, 3.0\"");
         String[] fields = {
-            "burners", "2", "burner_kw", "1.2", "ovens", "1", "shelves", "2", "pots", "9.9, 5.4, 3.0", "pans", "2.3, 2.3",
-            "cooks", "1", "air_fryer", "4.5"
+            "burners",
+            "2",
+            "burner_kw",
+            "1.2",
+            "ovens",
+            "1",
+            "shelves",
+            "2",
+            "pots",
+            "9.9, 5.4, 3.0",
+            "pans",
+            "2.3, 2.3",
+            "cooks",
+            "1",
+            "air_fryer",
+            "4.5"
         };
         assertThat(page.post("/cupboard/kitchen", fields).body()).contains("Written into");
         List<String> after = page.file("foods/kitchen.yaml").lines().toList();
         assertThat(after.stream().filter(line -> !before.contains(line)).toList())
                 .containsExactly("burners: 2                # 0 where there is none", "air_fryer: 4.5");
-        assertThat(before.stream().filter(line -> !after.contains(line)).toList()).hasSize(1);
+        assertThat(before.stream().filter(line -> !after.contains(line)).toList())
+                .hasSize(1);
 
         fields[1] = "lots";
         HttpResponse<String> wrong = page.post("/cupboard/kitchen", fields);

@@ -71,7 +71,8 @@ class DeskMovesTest {
     }
 
     @Test
-    void what_is_moved_of_an_eater_stays_in_its_field_until_it_is_written_into_the_profile(@TempDir Path folder) throws Exception {
+    void what_is_moved_of_an_eater_stays_in_its_field_until_it_is_written_into_the_profile(@TempDir Path folder)
+            throws Exception {
         try (OpenedPage page = OpenedPage.small(folder).enter()) {
             String profile = page.file("profiles/" + EATER + ".yaml");
             move(page, "", "protein-" + EATER, "1.7", "boxes-" + EATER, "2", "snacks-" + EATER, "shown");

@@ -8,8 +8,8 @@ import java.math.BigDecimal;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -149,21 +149,22 @@ class StartTest {
     void an_answer_of_an_eater_changes_its_line_of_the_profile(@TempDir Path folder) throws IOException {
         try (OpenedPage page = OpenedPage.small(folder).enter()) {
             String eater = "/start/eater/lifter-gaining";
-            List<String> before = page.file("profiles/lifter-gaining.yaml").lines().toList();
+            List<String> before =
+                    page.file("profiles/lifter-gaining.yaml").lines().toList();
             assertThat(page.get("/start").body()).contains("href=\"" + eater + "\"");
             assertThat(page.get(eater).body()).contains("74 kg", "gain 0.25 % a week", eater + "/weight");
             assertThat(page.get(eater + "/weight").body()).contains("value=\"74 kg\"", "Back to the answers");
             assertThat(page.get(eater + "/avoid").body()).contains("name=\"chosen\" value=\"peanut\"");
 
-            assertThat(page.post(eater + "/weight", "words", "75.5").body())
-                    .contains("Written into", "75.5 kg");
+            assertThat(page.post(eater + "/weight", "words", "75.5").body()).contains("Written into", "75.5 kg");
             page.post(eater + "/avoid", "chosen", "peanut", "words", "pork_loin");
             HttpResponse<String> wrong = page.post(eater + "/age", "words", "old");
             assertThat(wrong.statusCode()).isEqualTo(422);
             assertThat(wrong.body()).contains("value=\"old\"");
             assertThat(page.post(eater + "/age", "words", "15").statusCode()).isEqualTo(422);
 
-            List<String> after = page.file("profiles/lifter-gaining.yaml").lines().toList();
+            List<String> after =
+                    page.file("profiles/lifter-gaining.yaml").lines().toList();
             assertThat(after.stream().filter(line -> !before.contains(line)).toList())
                     .containsExactly("weight: 75.5 kg            # or in pounds: 163 lb", "avoid: [peanut, pork_loin]");
             assertThat(before.stream().filter(line -> !after.contains(line)).toList())
@@ -201,7 +202,8 @@ class StartTest {
             assertThat(page.get("/cupboard").body()).contains("12.3 oz").doesNotContain("350 g,");
             page.post("/fridge/weighed", "eater", "lifter-gaining", "words", "163,5");
             page.post("/fridge/else", "eater", "lifter-gaining", "words", "out 900 kcal", "sure", "yes");
-            assertThat(page.file("profiles/book.txt")).contains("weighed lifter-gaining 74.1624 kg", "counted 350 g couscous");
+            assertThat(page.file("profiles/book.txt"))
+                    .contains("weighed lifter-gaining 74.1624 kg", "counted 350 g couscous");
             assertThat(PageUnits.of("lb.kJ.oz").energy(BigDecimal.valueOf(900)))
                     .as("1 kcal is 4.184 kJ by definition")
                     .isEqualTo("3766 kJ");

@@ -71,7 +71,8 @@ public final class CostShares {
         long left = sum.minor() - Arrays.stream(minor).sum();
         List<Integer> order = IntStream.range(0, minor.length)
                 .boxed()
-                .sorted(Comparator.comparing((Integer i) -> BigDecimal.valueOf(minor[i]).subtract(exact.get(i))))
+                .sorted(Comparator.comparing(
+                        (Integer i) -> BigDecimal.valueOf(minor[i]).subtract(exact.get(i))))
                 .toList();
         for (int i = 0; i < left && i < order.size(); i++) {
             minor[order.get(i)]++;

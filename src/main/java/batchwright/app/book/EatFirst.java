@@ -148,8 +148,7 @@ public final class EatFirst {
 
         /** As many containers as the eater has in a day, for the right meals. */
         boolean isRight() {
-            return isFull()
-                    && wishes.kindsADay().stream().allMatch(kinds -> number(kinds, dishes) >= kinds.least());
+            return isFull() && wishes.kindsADay().stream().allMatch(kinds -> number(kinds, dishes) >= kinds.least());
         }
     }
 

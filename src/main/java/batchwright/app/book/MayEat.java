@@ -66,8 +66,8 @@ record MayEat(Kitchen kitchen, KeptPlans plans, Book book) {
         return ContainerHolds.of(lot, kitchen, plans)
                 .filter(holds -> target.limits(Scope.CONTAINER).stream()
                         .allMatch(limit -> holds(limit, holds.holds().get(limit.measured()))))
-                .filter(holds -> target.limits(Scope.PER_100_G).stream()
-                        .allMatch(limit -> holds(limit, per100g(holds, limit))))
+                .filter(holds ->
+                        target.limits(Scope.PER_100_G).stream().allMatch(limit -> holds(limit, per100g(holds, limit))))
                 .isPresent();
     }
 

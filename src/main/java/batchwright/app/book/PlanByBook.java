@@ -105,8 +105,7 @@ final class PlanByBook {
             int missing = box.count();
             if (!box.isNew() || isFilled(plan, planned.day(), box.dish())) {
                 for (BoxesLeft.Lot lot : taken(box, date)) {
-                    boxes.add(new PlannedBox(
-                            box.dish(), lot.count(), lot.place() == Place.FREEZER, box.before()));
+                    boxes.add(new PlannedBox(box.dish(), lot.count(), lot.place() == Place.FREEZER, box.before()));
                     missing -= lot.count();
                     kcal = kcal.add(times(lot.each().kcal().orElse(each), lot.count()));
                 }

@@ -107,11 +107,7 @@ public final class Desk {
             Sliders sliders, PlanAnswer answer, InsightWanted wanted, Watch watch, IntConsumer planned) {
         var counted = new Counted(new BatchPlanner(), planned);
         Insight more = MakePlan.withoutReasons(counted)
-                .insight(
-                        table.withEaters(eaters(sliders)),
-                        sliders.in(question).withInsight(wanted),
-                        answer,
-                        watch);
+                .insight(table.withEaters(eaters(sliders)), sliders.in(question).withInsight(wanted), answer, watch);
         Insight known = answer.insight();
         return answer.with(new Insight(
                 more.why().or(known::why),

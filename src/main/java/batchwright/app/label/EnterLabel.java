@@ -83,7 +83,8 @@ public final class EnterLabel {
                 .findFirst()
                 .map(head -> head.cells().stream().map(Written::text).toList())
                 .orElseThrow(() -> Refused.because(
-                        table.path() + " has no line that names its columns", "Take that line from the starter files."));
+                        table.path() + " has no line that names its columns",
+                        "Take that line from the starter files."));
     }
 
     private static void refuseUnknown(Map<String, String> cells, List<String> columns) {
@@ -121,8 +122,7 @@ public final class EnterLabel {
 
     private Map<String, String> wrong(FolderFiles folder, String text, List<String> columns) {
         SourceFile changed = SourceFile.of(folder.shown(TABLE), text);
-        Read<Kitchen> read =
-                KitchenReader.readFoods(new WithChange(folder, TABLE, changed), workspace.cookingDay());
+        Read<Kitchen> read = KitchenReader.readFoods(new WithChange(folder, TABLE, changed), workspace.cookingDay());
         if (read.value().isPresent()) {
             return Map.of();
         }
@@ -158,8 +158,6 @@ public final class EnterLabel {
     private static String says(Problem problem) {
         String wrong = problem.wrong();
         return Character.toUpperCase(wrong.charAt(0)) + wrong.substring(1) + "; " + problem.expected() + "."
-                + problem.nearest()
-                        .map(near -> " Nearest: " + near + ".")
-                        .orElse("");
+                + problem.nearest().map(near -> " Nearest: " + near + ".").orElse("");
     }
 }

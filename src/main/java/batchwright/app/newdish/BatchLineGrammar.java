@@ -51,9 +51,11 @@ final class BatchLineGrammar {
             Map.entry("tin", "can"),
             Map.entry("tins", "can"));
     /** A bare number of a food counts in the first of these that it has. */
-    private static final List<String> COUNTED_IN = List.of("medium", "large", "piece", "can", "fillet", "breast", "slice");
-    private static final Map<String, Integer> MILLILITRES =
-            Map.of("ml", 1, "cl", 10, "dl", 100, "l", 1000, "litre", 1000, "litres", 1000, "liter", 1000, "liters", 1000);
+    private static final List<String> COUNTED_IN =
+            List.of("medium", "large", "piece", "can", "fillet", "breast", "slice");
+
+    private static final Map<String, Integer> MILLILITRES = Map.of(
+            "ml", 1, "cl", 10, "dl", 100, "l", 1000, "litre", 1000, "litres", 1000, "liter", 1000, "liters", 1000);
     /** By which the measures of foods are weighed: a US cup (NIST Handbook 44, appendix C). */
     private static final BigDecimal MILLILITRES_PER_CUP = new BigDecimal("236.588");
 
@@ -196,7 +198,8 @@ final class BatchLineGrammar {
 
     private Optional<Measure> measure(Food food, String name) {
         return kitchen.measuresOf(food).stream()
-                .filter(m -> m.name().equals(name) || MeasureName.plural(m.name()).equals(name))
+                .filter(m ->
+                        m.name().equals(name) || MeasureName.plural(m.name()).equals(name))
                 .findFirst();
     }
 
@@ -204,7 +207,8 @@ final class BatchLineGrammar {
     private boolean isMeasure(String name) {
         return kitchen.measures().values().stream()
                 .flatMap(List::stream)
-                .anyMatch(m -> m.name().equals(name) || MeasureName.plural(m.name()).equals(name));
+                .anyMatch(m ->
+                        m.name().equals(name) || MeasureName.plural(m.name()).equals(name));
     }
 
     private Optional<Measure> counted(Food food) {
@@ -218,8 +222,9 @@ final class BatchLineGrammar {
 
     private String noMeasure(Food food, String measure) {
         String known = kitchen.measuresOf(food).stream().map(Measure::name).collect(Collectors.joining(", "));
-        return (measure.isEmpty() ? "It is not known how much one " + food.name() + " weighs." : capital(food.name())
-                        + " is not known by the " + measure + ".")
+        return (measure.isEmpty()
+                        ? "It is not known how much one " + food.name() + " weighs."
+                        : capital(food.name()) + " is not known by the " + measure + ".")
                 + " Enter a weight" + (known.isEmpty() ? "." : ", or one of these measures: " + known + ".");
     }
 
@@ -246,8 +251,8 @@ final class BatchLineGrammar {
                 cooked = method;
                 said = true;
             } else {
-                return new Wrong("\"" + note + "\" is not known of " + food.name() + ". Behind a comma stands how it is cooked ("
-                        + methods(known) + "), or its part: in sauce.");
+                return new Wrong("\"" + note + "\" is not known of " + food.name()
+                        + ". Behind a comma stands how it is cooked (" + methods(known) + "), or its part: in sauce.");
             }
         }
         return new Mixed(food, grams, cooked, said, part);

@@ -67,25 +67,30 @@ public final class DishDialogue {
             case NAME -> Optional.of("What is the dish called?");
             case CONTAINERS -> Optional.of("How many containers does the batch fill?");
             case KIND -> Optional.of("Breakfast, lunch, dinner, or main for both? Enter for main.");
-            case INGREDIENTS -> Optional.of(
-                    ingredients.isEmpty()
-                            ? "What goes into this batch of " + typed.containers()
-                                    + " containers? One a line: 500 g brown rice; 2 tbsp olive oil; 3 onions; 10 g salt. "
-                                    + "Undo takes the last one back; Enter alone when all is there."
-                            : "Next?");
-            case PARTS -> Optional.of("Enter keeps these. Else a number and what changes: 3 in sauce, 3 roasted, 3 out.");
-            case STEPS -> Optional.of(
-                    steps.isEmpty()
-                            ? "The steps, one a line, with their minutes and degrees; Enter alone for plain ones."
-                            : "Next step? Enter alone when that is all.");
-            case DAYS -> Optional.of("Days in the fridge, the cooking day being day 1? Enter for "
-                    + current().dish().fridgeDays() + ": " + current().why() + ".");
-            case FREEZES -> Optional.of(
-                    "May it be frozen? Enter for " + (current().dish().freezes() ? "yes." : "no."));
-            case PRICES -> unpriced()
-                    .map(food -> "What does " + food.name() + " cost? Such as 2.10 for 500 g at "
-                            + kitchen.shopNames().stream().findFirst().orElse("corner market")
-                            + ". Enter leaves it open.");
+            case INGREDIENTS ->
+                Optional.of(
+                        ingredients.isEmpty()
+                                ? "What goes into this batch of " + typed.containers()
+                                        + " containers? One a line: 500 g brown rice; 2 tbsp olive oil; 3 onions; 10 g salt. "
+                                        + "Undo takes the last one back; Enter alone when all is there."
+                                : "Next?");
+            case PARTS ->
+                Optional.of("Enter keeps these. Else a number and what changes: 3 in sauce, 3 roasted, 3 out.");
+            case STEPS ->
+                Optional.of(
+                        steps.isEmpty()
+                                ? "The steps, one a line, with their minutes and degrees; Enter alone for plain ones."
+                                : "Next step? Enter alone when that is all.");
+            case DAYS ->
+                Optional.of("Days in the fridge, the cooking day being day 1? Enter for "
+                        + current().dish().fridgeDays() + ": " + current().why() + ".");
+            case FREEZES ->
+                Optional.of("May it be frozen? Enter for " + (current().dish().freezes() ? "yes." : "no."));
+            case PRICES ->
+                unpriced()
+                        .map(food -> "What does " + food.name() + " cost? Such as 2.10 for 500 g at "
+                                + kitchen.shopNames().stream().findFirst().orElse("corner market")
+                                + ". Enter leaves it open.");
             case REVIEW -> Optional.of("Enter writes it; name, ingredients, steps or days goes back to that.");
             case DONE -> Optional.empty();
         };
@@ -142,7 +147,9 @@ public final class DishDialogue {
     private List<String> ingredient(String answer) {
         if (answer.equals(UNDO)) {
             return List.of(
-                    ingredients.isEmpty() ? "There is nothing yet." : "Taken back: " + ingredients.remove(ingredients.size() - 1) + ".");
+                    ingredients.isEmpty()
+                            ? "There is nothing yet."
+                            : "Taken back: " + ingredients.remove(ingredients.size() - 1) + ".");
         }
         if (answer.isEmpty()) {
             typed = typed.withIngredients(ingredients);
@@ -223,7 +230,9 @@ public final class DishDialogue {
 
     /** The next food without a price that nobody was asked about. */
     private Optional<Food> unpriced() {
-        return current().unpriced().stream().filter(food -> !prices.containsKey(food)).findFirst();
+        return current().unpriced().stream()
+                .filter(food -> !prices.containsKey(food))
+                .findFirst();
     }
 
     private List<String> price(String answer) {
@@ -283,9 +292,13 @@ public final class DishDialogue {
 
     private String priced(Food food, SeenPrice seen) {
         try {
-            return "Price written: " + new EnterPrice(workspace.quietly(), kitchen).enter(food, seen).line();
+            return "Price written: "
+                    + new EnterPrice(workspace.quietly(), kitchen)
+                            .enter(food, seen)
+                            .line();
         } catch (Refused no) {
-            return "The price of " + food.name() + " was not written: " + sentence(no.faults().get(0));
+            return "The price of " + food.name() + " was not written: "
+                    + sentence(no.faults().get(0));
         }
     }
 }

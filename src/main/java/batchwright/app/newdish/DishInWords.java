@@ -28,7 +28,10 @@ public final class DishInWords {
         if (line instanceof Seasoning seasoning) {
             return capital(seasoning.name())
                     + ": always at home"
-                    + seasoning.grams().map(g -> ", " + Show.plainText(g, 1) + " g.").orElse(", to taste.");
+                    + seasoning
+                            .grams()
+                            .map(g -> ", " + Show.plainText(g, 1) + " g.")
+                            .orElse(", to taste.");
         }
         var mixed = (Mixed) line;
         return capital(mixed.food().name()) + ": " + Show.plainText(mixed.grams(), 1) + " g"
@@ -46,8 +49,10 @@ public final class DishInWords {
     /** Each ingredient with the part that it goes into. */
     List<String> parts(TypedDish typed, NewDish dishes) {
         List<BatchLine> lines = typed.ingredients().stream().map(dishes::line).toList();
-        List<Mixed> foods =
-                lines.stream().filter(Mixed.class::isInstance).map(Mixed.class::cast).toList();
+        List<Mixed> foods = lines.stream()
+                .filter(Mixed.class::isInstance)
+                .map(Mixed.class::cast)
+                .toList();
         List<PartDraft> parts = PartDraft.of(foods, new BigDecimal(typed.containers()));
         List<String> shown = new ArrayList<>();
         for (int number = 1; number <= lines.size(); number++) {
@@ -76,9 +81,12 @@ public final class DishInWords {
                 + proposed.cost()
                         .map(money -> kitchen.currency().text(money) + " " + kitchen.currency() + " by unit prices.")
                         .orElse("no cost without the price of "
-                                + proposed.unpriced().stream().map(Food::name).collect(Collectors.joining(", ")) + "."));
-        proposed.dish().parts().forEach(part -> shown.add("Part " + part.name() + ": " + part.leastGrams() + " to "
-                + part.mostGrams() + " g" + (part.optional() ? ", or none." : ".")));
+                                + proposed.unpriced().stream().map(Food::name).collect(Collectors.joining(", "))
+                                + "."));
+        proposed.dish()
+                .parts()
+                .forEach(part -> shown.add("Part " + part.name() + ": " + part.leastGrams() + " to " + part.mostGrams()
+                        + " g" + (part.optional() ? ", or none." : ".")));
         int number = 1;
         for (var step : proposed.dish().steps()) {
             shown.add(number + ". " + step.text());

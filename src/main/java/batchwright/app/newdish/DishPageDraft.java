@@ -34,8 +34,7 @@ record DishPageDraft(
         lines.add("parts:");
         parts.forEach(part -> lines.addAll(part(part)));
         if (!seasonings.isEmpty()) {
-            lines.add("staples: "
-                    + seasonings.stream().map(this::staple).collect(Collectors.joining(", ", "[", "]")));
+            lines.add("staples: " + seasonings.stream().map(this::staple).collect(Collectors.joining(", ", "[", "]")));
         }
         lines.add("steps:");
         for (int number = 0; number < steps.size(); number++) {
@@ -70,9 +69,12 @@ record DishPageDraft(
         lines.add("    most: " + part.most() + " g");
         lines.add("    mix:");
         Map<String, List<Mixed>> byFood = new LinkedHashMap<>();
-        part.mix().forEach(line -> byFood.computeIfAbsent(line.food().id(), f -> new ArrayList<>()).add(line));
+        part.mix()
+                .forEach(line -> byFood.computeIfAbsent(line.food().id(), f -> new ArrayList<>())
+                        .add(line));
         byFood.forEach((food, same) -> lines.add("      " + food + ": "
-                + each(same.stream().map(Mixed::grams).reduce(BigDecimal.ZERO, BigDecimal::add)).max(LEAST_GRAMS)
+                + each(same.stream().map(Mixed::grams).reduce(BigDecimal.ZERO, BigDecimal::add))
+                        .max(LEAST_GRAMS)
                         .toPlainString()
                 + " g" + same.get(0).cooked().map(y -> ", " + y.method()).orElse("")));
         return lines;
@@ -86,7 +88,8 @@ record DishPageDraft(
 
     private String staple(Seasoning seasoning) {
         return seasoning.name()
-                + seasoning.grams()
+                + seasoning
+                        .grams()
                         .map(this::each)
                         .filter(grams -> grams.signum() > 0)
                         .map(grams -> " " + grams.toPlainString() + " g")

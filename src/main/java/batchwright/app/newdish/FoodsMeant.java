@@ -21,6 +21,7 @@ final class FoodsMeant {
     private static final String SPICES = "02";
     /** A mustard or a caper of the catalogue has a price and is counted; a pinch of a spice is not. */
     private static final String UNCOUNTED_GROUP = "other";
+
     private static final int SHOWN = 4;
 
     private final Kitchen kitchen;
@@ -75,10 +76,11 @@ final class FoodsMeant {
         if (exact.isPresent()) {
             return exact.filter(FoodsMeant::isSpice).map(food -> food.id().replace('_', ' '));
         }
-        return spice(words).map(food -> words.toLowerCase(Locale.ROOT)
-                .replaceAll("[^a-z ]", " ")
-                .replaceAll("\\s+", " ")
-                .strip());
+        return spice(words)
+                .map(food -> words.toLowerCase(Locale.ROOT)
+                        .replaceAll("[^a-z ]", " ")
+                        .replaceAll("\\s+", " ")
+                        .strip());
     }
 
     private static boolean isSpice(Food food) {

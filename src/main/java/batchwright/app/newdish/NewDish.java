@@ -1,11 +1,11 @@
 package batchwright.app.newdish;
 
+import batchwright.answer.OneContainer;
 import batchwright.app.Refused;
 import batchwright.app.Workspace;
 import batchwright.app.newdish.BatchLine.Mixed;
 import batchwright.app.newdish.BatchLine.Seasoning;
 import batchwright.app.newdish.BatchLine.Wrong;
-import batchwright.answer.OneContainer;
 import batchwright.files.KitchenReader;
 import batchwright.files.disk.FolderFiles;
 import batchwright.files.disk.Read;
@@ -128,7 +128,8 @@ public final class NewDish {
         List<PartDraft> parts = PartDraft.of(foods, containers);
         List<StepDraft> steps = new StepsProposed(foods, seasonings).of(typed.steps());
         ShelfLife keeping = ShelfLife.of(
-                foods.stream().map(Mixed::food).toList(), steps.stream().anyMatch(step -> step.words().heats()));
+                foods.stream().map(Mixed::food).toList(),
+                steps.stream().anyMatch(step -> step.words().heats()));
         String id = id(typed.name());
         return read(new DishPageDraft(id, typed, containers, keeping, parts, seasonings, steps));
     }
@@ -152,9 +153,14 @@ public final class NewDish {
     /** Of one that was typed twice, the sum. */
     private static List<Seasoning> together(List<Seasoning> typed) {
         Map<String, Seasoning> byName = new LinkedHashMap<>();
-        typed.forEach(one -> byName.merge(one.name(), one, (a, b) -> new Seasoning(
-                a.name(),
-                a.grams().isEmpty() ? b.grams() : Optional.of(a.grams().get().add(b.grams().orElse(BigDecimal.ZERO))))));
+        typed.forEach(one -> byName.merge(
+                one.name(),
+                one,
+                (a, b) -> new Seasoning(
+                        a.name(),
+                        a.grams().isEmpty()
+                                ? b.grams()
+                                : Optional.of(a.grams().get().add(b.grams().orElse(BigDecimal.ZERO))))));
         return List.copyOf(byName.values());
     }
 
@@ -193,8 +199,7 @@ public final class NewDish {
                 .filter(problem -> problem.at().file().path().equals(folder.shown(path)))
                 .toList();
         if (read.value().isEmpty()) {
-            throw Refused.by(
-                    read.problems().stream().filter(Problem::isError).toList());
+            throw Refused.by(read.problems().stream().filter(Problem::isError).toList());
         }
         Dish dish = Optional.ofNullable(read.value().get().dishes().get(draft.id()))
                 .orElseThrow(() -> new IllegalStateException("the new dish must be among those that were read"));

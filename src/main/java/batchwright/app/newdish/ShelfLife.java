@@ -24,8 +24,9 @@ record ShelfLife(int days, boolean freezes, String why) {
             new Risk("rice", food -> has(food, "rice") && food.group().equals("grain")),
             new Risk("eggs", food -> food.group().equals("egg")));
     private static final List<Risk> NOT_FROZEN = List.of(
-            new Risk("potatoes turn grainy", food -> food.group().equals("starchy_vegetable") && has(food, "potato")
-                    && !has(food, "sweet")),
+            new Risk(
+                    "potatoes turn grainy",
+                    food -> food.group().equals("starchy_vegetable") && has(food, "potato") && !has(food, "sweet")),
             new Risk("eggs turn rubbery", food -> food.group().equals("egg")),
             new Risk("yogurt, cream and soft cheese separate", ShelfLife::separates),
             new Risk("raw cucumber and salad go limp", food -> has(food, "cucumber") || has(food, "lettuce")));
@@ -40,7 +41,8 @@ record ShelfLife(int days, boolean freezes, String why) {
         String keeps = shortened.isEmpty()
                 ? "published home advice is 3 to 4 days"
                 : "for " + String.join(", ", shortened) + " the shorter end of the published 3 to 4 days";
-        String freezing = frozen.isEmpty() ? "nothing in it minds freezing" : "not frozen: " + String.join(", ", frozen);
+        String freezing =
+                frozen.isEmpty() ? "nothing in it minds freezing" : "not frozen: " + String.join(", ", frozen);
         return new ShelfLife(days, frozen.isEmpty(), keeps + "; " + freezing);
     }
 

@@ -55,12 +55,15 @@ record StepDraft(String text, List<Mixed> foods, List<Seasoning> seasonings, boo
         List<PartDraft> handled = parts.stream()
                 .filter(part -> foods.stream().anyMatch(part.mix()::contains))
                 .toList();
-        return handled.size() == 1 && handled.get(0).optional() && seasonings.isEmpty() ? handled.get(0).name() : "";
+        return handled.size() == 1 && handled.get(0).optional() && seasonings.isEmpty()
+                ? handled.get(0).name()
+                : "";
     }
 
     private static String named(Mixed line, List<PartDraft> parts) {
         List<PartDraft> holding = parts.stream()
-                .filter(part -> part.mix().stream().anyMatch(other -> other.food().equals(line.food())))
+                .filter(part ->
+                        part.mix().stream().anyMatch(other -> other.food().equals(line.food())))
                 .toList();
         return holding.size() < 2
                 ? line.food().id()
@@ -89,7 +92,8 @@ record StepDraft(String text, List<Mixed> foods, List<Seasoning> seasonings, boo
             return lines;
         }
         if (oven && !foods.isEmpty()) {
-            lines.add("loads: {minutes: " + words.minutes().orElse(OVEN_MINUTES) + ", grams: 1500, of: [" + names + "]}");
+            lines.add(
+                    "loads: {minutes: " + words.minutes().orElse(OVEN_MINUTES) + ", grams: 1500, of: [" + names + "]}");
             return lines;
         }
         if (words.appliance().equals("burner") && !foods.isEmpty()) {

@@ -36,8 +36,9 @@ record StepWords(String appliance, boolean inPan, OptionalInt minutes, OptionalI
         words.put("oven", Pattern.compile("\\b(?:oven|bake|roast|grill|broil)\\b"));
         words.put(
                 "burner",
-                Pattern.compile("\\b(?:boil|simmer|fry|stir-fry|brown|sear|saute|sauté|soften|cook|heat|poach|steam|toast|melt"
-                        + "|reduce)\\b"));
+                Pattern.compile(
+                        "\\b(?:boil|simmer|fry|stir-fry|brown|sear|saute|sauté|soften|cook|heat|poach|steam|toast|melt"
+                                + "|reduce)\\b"));
         return words;
     }
 

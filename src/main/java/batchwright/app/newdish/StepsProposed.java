@@ -16,7 +16,8 @@ final class StepsProposed {
     /** Words of a food's short name by which nobody means it. */
     private static final Set<String> SAY_NOTHING = Set.of(
             "brown", "white", "red", "green", "yellow", "black", "ground", "whole", "wheat", "dry", "dried", "canned",
-            "frozen", "fresh", "crushed", "lean", "firm", "extra", "large", "small", "plain", "greek", "low", "fat", "skim");
+            "frozen", "fresh", "crushed", "lean", "firm", "extra", "large", "small", "plain", "greek", "low", "fat",
+            "skim");
 
     private static final List<String> ALL_WORDS = List.of("rest", "everything", "all", "remaining");
     private static final int LEAST_LETTERS = 3;
@@ -37,15 +38,21 @@ final class StepsProposed {
     private List<StepDraft> named(List<String> typed) {
         Map<Object, Integer> stepOf = new LinkedHashMap<>();
         int rest = rest(typed);
-        foods.forEach(line -> stepOf.put(line, first(typed, List.of(line.food().id().split("_", -1)), rest)));
-        seasonings.forEach(s -> stepOf.put(s, first(typed, List.of(s.name().split(" ", -1)), seasoningStep(typed, rest))));
+        foods.forEach(line ->
+                stepOf.put(line, first(typed, List.of(line.food().id().split("_", -1)), rest)));
+        seasonings.forEach(s ->
+                stepOf.put(s, first(typed, List.of(s.name().split(" ", -1)), seasoningStep(typed, rest))));
         List<StepDraft> steps = new ArrayList<>();
         for (int number = 0; number < typed.size(); number++) {
             int n = number;
             steps.add(new StepDraft(
                     typed.get(n),
-                    foods.stream().filter(line -> stepOf.getOrDefault(line, rest) == n).toList(),
-                    seasonings.stream().filter(s -> stepOf.getOrDefault(s, rest) == n).toList(),
+                    foods.stream()
+                            .filter(line -> stepOf.getOrDefault(line, rest) == n)
+                            .toList(),
+                    seasonings.stream()
+                            .filter(s -> stepOf.getOrDefault(s, rest) == n)
+                            .toList(),
                     false));
         }
         return steps;
@@ -98,12 +105,18 @@ final class StepsProposed {
                 left.remove(line);
             }
         }
-        List<Mixed> inOven = left.stream().filter(line -> isCooked(line, "roasted", "baked")).toList();
+        List<Mixed> inOven =
+                left.stream().filter(line -> isCooked(line, "roasted", "baked")).toList();
         if (!inOven.isEmpty()) {
-            steps.add(new StepDraft("Roast the " + names(inOven) + " at 200 C for 30 minutes, until cooked through.", inOven, List.of(), true));
+            steps.add(new StepDraft(
+                    "Roast the " + names(inOven) + " at 200 C for 30 minutes, until cooked through.",
+                    inOven,
+                    List.of(),
+                    true));
             left.removeAll(inOven);
         }
-        List<Mixed> inPan = left.stream().filter(line -> isCooked(line, "fried", "grilled")).toList();
+        List<Mixed> inPan =
+                left.stream().filter(line -> isCooked(line, "fried", "grilled")).toList();
         if (!inPan.isEmpty()) {
             steps.add(new StepDraft("Fry the " + names(inPan) + " until cooked through.", inPan, List.of(), true));
             left.removeAll(inPan);
@@ -136,7 +149,8 @@ final class StepsProposed {
 
     private static boolean wantsHeat(Mixed line) {
         return line.cooked().isPresent()
-                || Set.of("meat", "fish", "egg", "vegetable", "starchy_vegetable").contains(line.food().group());
+                || Set.of("meat", "fish", "egg", "vegetable", "starchy_vegetable")
+                        .contains(line.food().group());
     }
 
     private static boolean isCooked(Mixed line, String... methods) {

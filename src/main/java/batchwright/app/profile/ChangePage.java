@@ -28,7 +28,8 @@ import java.util.stream.Collectors;
  */
 public final class ChangePage {
     private static final String KITCHEN = "foods/kitchen.yaml";
-    private static final String HEAD = "# Lines that were wanted and could not surely be put in: do it by hand, then delete this file.\n";
+    private static final String HEAD =
+            "# Lines that were wanted and could not surely be put in: do it by hand, then delete this file.\n";
 
     private final Workspace workspace;
 
@@ -50,7 +51,11 @@ public final class ChangePage {
      * @throws Refused when it would not be right with them, or cannot be written; then it is as it was
      */
     public Went profile(String eater, List<KeyChange> changes) {
-        if (!workspace.source().eaters().match(List::<String>of, ids -> ids, problem -> List.of()).contains(eater)) {
+        if (!workspace
+                .source()
+                .eaters()
+                .match(List::<String>of, ids -> ids, problem -> List.of())
+                .contains(eater)) {
             throw Refused.because("there is no eater called \"" + eater + "\"", "Name one of the profiles.");
         }
         String path = profilePath(eater);
@@ -68,9 +73,11 @@ public final class ChangePage {
      * @throws Refused when it would not be right with them, or cannot be written; then it is as it was
      */
     public Went kitchen(List<KeyChange> changes) {
-        return change(KITCHEN, "foods/kitchen-changes.txt", changes, files -> workspace
-                .quietly()
-                .value(KitchenReader.readFoods(files, workspace.cookingDay())));
+        return change(
+                KITCHEN,
+                "foods/kitchen-changes.txt",
+                changes,
+                files -> workspace.quietly().value(KitchenReader.readFoods(files, workspace.cookingDay())));
     }
 
     /** What a profile says, text by key; of a key of a group group.key. Empty where there is none of one's own. */
@@ -88,7 +95,8 @@ public final class ChangePage {
                 .source()
                 .folder()
                 .map(FolderFiles::new)
-                .flatMap(folder -> folder.read(path).match(Optional::<SourceFile>empty, Optional::of, no -> Optional.empty()))
+                .flatMap(folder ->
+                        folder.read(path).match(Optional::<SourceFile>empty, Optional::of, no -> Optional.empty()))
                 .map(file -> new EditedPage(String.join("\n", file.lines()) + "\n").says())
                 .orElse(Map.of());
     }
@@ -115,7 +123,8 @@ public final class ChangePage {
             EditedFile file = EditedFile.of(folder.path(path));
             Optional<String> text = edited(file.text(), changes);
             if (text.isEmpty()) {
-                String lines = changes.stream().map(change -> change.line() + "\n").collect(Collectors.joining());
+                String lines =
+                        changes.stream().map(change -> change.line() + "\n").collect(Collectors.joining());
                 new OwnFile(folder.path(beside), HEAD).write(lines);
                 return new Went(folder.shown(beside), false);
             }

@@ -23,13 +23,15 @@ public final class WriteSliders {
     public static List<KeyChange> lines(EaterSliders moved) {
         List<KeyChange> lines = new ArrayList<>();
         moved.goalKcal().ifPresent(kcal -> lines.add(KeyChange.text("goal", goal(kcal))));
-        moved.energyBandPercent().ifPresent(band -> lines.add(KeyChange.text("target.energy_band", plain(band) + " %")));
-        moved.proteinGPerKg().ifPresent(grams -> lines.add(KeyChange.text("target.protein", plain(grams) + " g per kg")));
+        moved.energyBandPercent()
+                .ifPresent(band -> lines.add(KeyChange.text("target.energy_band", plain(band) + " %")));
+        moved.proteinGPerKg()
+                .ifPresent(grams -> lines.add(KeyChange.text("target.protein", plain(grams) + " g per kg")));
         moved.containersADay()
                 .ifPresent(boxes -> lines.add(KeyChange.text("containers_a_day", Integer.toString(boxes))));
         moved.snacks()
-                .ifPresent(foods -> lines.add(KeyChange.list(
-                        "snacks.only", foods.stream().sorted().toList())));
+                .ifPresent(foods -> lines.add(
+                        KeyChange.list("snacks.only", foods.stream().sorted().toList())));
         return lines;
     }
 

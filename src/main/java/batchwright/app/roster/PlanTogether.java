@@ -72,9 +72,9 @@ public final class PlanTogether {
         if (limit.isCutShort()) {
             return new TogetherAnswer(List.of(), Optional.empty(), List.of(), List.of(), true);
         }
-        PlanAnswer answer =
-                MakePlan.withoutReasons(planner).answer(workspace(), question(), limit, request -> {});
-        List<Money> shares = answer.plan().map(plan -> CostShares.of(plan.first())).orElse(List.of());
+        PlanAnswer answer = MakePlan.withoutReasons(planner).answer(workspace(), question(), limit, request -> {});
+        List<Money> shares =
+                answer.plan().map(plan -> CostShares.of(plan.first())).orElse(List.of());
         return new TogetherAnswer(
                 List.copyOf(clients.values()), Optional.of(answer), shares, others, limit.isCutShort());
     }

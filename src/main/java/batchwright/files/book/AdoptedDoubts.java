@@ -53,6 +53,7 @@ final class AdoptedDoubts {
     }
 
     private void doubt(Book.Of<Adopted> now, String wrong, String expected) {
-        doubts.add(Problem.warning(now.entry().at(), wrong, expected + ", so that weight can answer: undo it, or ask again"));
+        doubts.add(Problem.warning(
+                now.entry().at(), wrong, expected + ", so that weight can answer: undo it, or ask again"));
     }
 }

@@ -13,7 +13,6 @@ import batchwright.text.Problem;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Last days that come before the line's own, or later than a dish keeps. */
 final class KeepingDoubts {

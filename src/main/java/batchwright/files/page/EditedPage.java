@@ -135,14 +135,18 @@ public final class EditedPage {
 
     private String added(Yaml.Group said, KeyPath path, String written) {
         Optional<Yaml.Entry> group = path.group().flatMap(name -> PageSays.entry(said, name));
-        if (group.isPresent() && group.get().value() instanceof Yaml.Group inside && !inside.entries().isEmpty()) {
+        if (group.isPresent()
+                && group.get().value() instanceof Yaml.Group inside
+                && !inside.entries().isEmpty()) {
             Yaml.Entry last = inside.entries().get(inside.entries().size() - 1);
             String indent = " ".repeat(last.key().at().column() - 1);
             return inserted(lastLine(last) + 1, indent + path.last() + ": " + written);
         }
-        String start = " ".repeat(said.entries().isEmpty()
-                ? 0
-                : said.entries().get(0).key().at().column() - 1);
+        String start = " "
+                .repeat(
+                        said.entries().isEmpty()
+                                ? 0
+                                : said.entries().get(0).key().at().column() - 1);
         String line = path.group()
                 .map(name -> start + name + ":" + usualEnd() + start + "  " + path.last() + ": " + written)
                 .orElse(start + path.last() + ": " + written);

@@ -58,7 +58,8 @@ final class PageSays {
             return put(all(page), path.last(), means);
         }
         String name = path.group().get();
-        List<Object> inside = entry(page, name).map(e -> group((Yaml.Group) e.value())).orElseGet(ArrayList::new);
+        List<Object> inside =
+                entry(page, name).map(e -> group((Yaml.Group) e.value())).orElseGet(ArrayList::new);
         return put(all(page), name, put(inside, path.last(), means));
     }
 

@@ -49,7 +49,8 @@ public final class ProfilePage {
             }
             open = group;
             String indent = group.isEmpty() ? "" : "  ";
-            String value = LISTS.contains(answer.getKey()) ? list(answer.getValue()) : WrittenValue.of(answer.getValue());
+            String value =
+                    LISTS.contains(answer.getKey()) ? list(answer.getValue()) : WrittenValue.of(answer.getValue());
             lines.add(indent + answer.getKey().substring(dot + 1) + ": " + value);
             lineOf.put(answer.getKey(), lines.size());
         }

@@ -57,8 +57,8 @@ public final class CupboardSituation implements Situation {
             return;
         }
         String until = visit.field("until");
-        String words =
-                "counted " + visit.units().foodWeight(visit.field("grams")) + " " + food.get().id() + (until.isEmpty() ? "" : " until " + until);
+        String words = "counted " + visit.units().foodWeight(visit.field("grams")) + " "
+                + food.get().id() + (until.isEmpty() ? "" : " until " + until);
         try {
             new WriteInBook(workspace, kitchen, visit.field("sure").equals("yes"))
                     .add(words, visit.files().today());

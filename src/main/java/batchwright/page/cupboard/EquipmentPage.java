@@ -29,7 +29,10 @@ public final class EquipmentPage implements Situation {
     /** Key of the page of the kitchen, label, hint. */
     private static final List<List<String>> KEYS = List.of(
             List.of("burners", "Burners", "How many; 0 where there is none. Usual: 4."),
-            List.of("burner_kw", "Power of a burner, kW", "What reaches the pot. Small gas 0.4, large gas 1.2, ceramic 1.3, induction 1.6. Usual: 1.2."),
+            List.of(
+                    "burner_kw",
+                    "Power of a burner, kW",
+                    "What reaches the pot. Small gas 0.4, large gas 1.2, ceramic 1.3, induction 1.6. Usual: 1.2."),
             List.of("ovens", "Ovens", "0 where there is none. Usual: 1."),
             List.of("shelves", "Trays that brown at once", "With a fan 3. Usual: 2."),
             List.of("pots", "Pots, litres", "Of each, with commas between. Usual: 9.9, 5.4, 3.0."),
@@ -106,8 +109,8 @@ public final class EquipmentPage implements Situation {
                 .orElse(KEYS.get(0).get(0));
         return new Trouble(
                 field,
-                fault.wrong().substring(0, 1).toUpperCase(Locale.ROOT) + fault.wrong().substring(1) + "; " + fault.cure()
-                        + ".");
+                fault.wrong().substring(0, 1).toUpperCase(Locale.ROOT)
+                        + fault.wrong().substring(1) + "; " + fault.cure() + ".");
     }
 
     private static void show(Visit visit, Map<String, String> typed, List<Trouble> troubles) {

@@ -106,11 +106,11 @@ public final class NewDishPage implements Situation {
     }
 
     private static String sentence(Fault fault) {
-        return fault.wrong().substring(0, 1).toUpperCase(Locale.ROOT) + fault.wrong().substring(1) + ". " + fault.cure();
+        return fault.wrong().substring(0, 1).toUpperCase(Locale.ROOT)
+                + fault.wrong().substring(1) + ". " + fault.cure();
     }
 
-    private static void show(
-            Visit visit, TypedDish typed, List<Trouble> troubles, List<String> shown, boolean right) {
+    private static void show(Visit visit, TypedDish typed, List<Trouble> troubles, List<String> shown, boolean right) {
         var page = new FormPage(
                 visit.frame(Place.CUPBOARD, "A dish of your own", troubles),
                 HERE,

@@ -64,7 +64,8 @@ final class DeskBoard {
             return found.filter(shown -> shown.checked() && shown.number() == number)
                     .map(Found::outcome)
                     .filter(outcome -> wish.sessions().equals("1"))
-                    .filter(outcome -> outcome.answer().filter(DeskBoard::isAffordable).isPresent());
+                    .filter(outcome ->
+                            outcome.answer().filter(DeskBoard::isAffordable).isPresent());
         }
     }
 

@@ -59,12 +59,13 @@ public final class DeskSituation implements Situation {
                 .get(HERE + "/report", this::report)
                 .post(HERE, this::ask)
                 .post(HERE + "/keep", this::keep)
-                .post(HERE + "/write", visit -> MovesWritten.write(visit, board(visit).state().wish(), HERE))
+                .post(
+                        HERE + "/write",
+                        visit -> MovesWritten.write(visit, board(visit).state().wish(), HERE))
                 .post(HERE + "/protein", visit -> find(visit, PROTEIN))
                 .post(HERE + "/why", visit -> find(visit, WHY))
                 .events(HERE + "/events", (visit, client) -> board(visit).listen(client));
-        var unused = clock.scheduleAtFixedRate(
-                this::knock, KNOCK_SECONDS, KNOCK_SECONDS, TimeUnit.SECONDS);
+        var unused = clock.scheduleAtFixedRate(this::knock, KNOCK_SECONDS, KNOCK_SECONDS, TimeUnit.SECONDS);
     }
 
     /** Desks of browsers that were shut out are cleared. */

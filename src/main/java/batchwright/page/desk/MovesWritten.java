@@ -31,6 +31,7 @@ final class MovesWritten {
     private static String says(ChangePage.Went went) {
         return went.inPlace()
                 ? "Written into " + went.path() + "."
-                : "The profile has a form that cannot surely be changed: the lines to put in are in " + went.path() + ".";
+                : "The profile has a form that cannot surely be changed: the lines to put in are in " + went.path()
+                        + ".";
     }
 }

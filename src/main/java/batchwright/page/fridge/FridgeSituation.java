@@ -117,7 +117,9 @@ public final class FridgeSituation implements Situation {
         }
         try {
             BookAnswer answer = book(visit, sure)
-                    .add(before + (field.equals("weighed") ? visit.units().bodyWeight(words) : words), visit.files().today());
+                    .add(
+                            before + (field.equals("weighed") ? visit.units().bodyWeight(words) : words),
+                            visit.files().today());
             visit.go(HERE, said(answer));
         } catch (Refused refused) {
             String says = says(refused);

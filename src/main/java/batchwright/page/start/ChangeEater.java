@@ -120,11 +120,12 @@ public final class ChangeEater implements Situation {
     private static String says(ChangePage.Went went) {
         return went.inPlace()
                 ? "Written into " + went.path() + "."
-                : "The profile has a form that cannot surely be changed: the lines to put in are in " + went.path() + ".";
+                : "The profile has a form that cannot surely be changed: the lines to put in are in " + went.path()
+                        + ".";
     }
 
     private static String sentence(Fault fault) {
-        return fault.wrong().substring(0, 1).toUpperCase(Locale.ROOT) + fault.wrong().substring(1) + "; " + fault.cure()
-                + ".";
+        return fault.wrong().substring(0, 1).toUpperCase(Locale.ROOT)
+                + fault.wrong().substring(1) + "; " + fault.cure() + ".";
     }
 }

@@ -64,7 +64,10 @@ public record LeftContainers(List<LeftDish> dishes) {
 
     /** Those that are eaten whatever it costs. */
     public Set<Dish> eaten() {
-        return dishes.stream().filter(LeftDish::isEaten).map(LeftDish::dish).collect(Collectors.toCollection(LinkedHashSet::new));
+        return dishes.stream()
+                .filter(LeftDish::isEaten)
+                .map(LeftDish::dish)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** A kitchen that has them too. */

@@ -36,12 +36,12 @@ public enum DishOrder {
     }
 
     public static Optional<DishOrder> of(String word) {
-        return Arrays.stream(values()).filter(order -> order.word().equals(word)).findFirst();
+        return Arrays.stream(values())
+                .filter(order -> order.word().equals(word))
+                .findFirst();
     }
 
     List<DishLine> sorted(List<DishLine> lines) {
-        return lines.stream()
-                .sorted(by.thenComparing(line -> line.dish().id()))
-                .toList();
+        return lines.stream().sorted(by.thenComparing(line -> line.dish().id())).toList();
     }
 }

@@ -77,7 +77,8 @@ public final class DishesJson {
         });
         steps(node.putArray("steps"), kitchen, dish);
         DishLine line = DishLine.of(kitchen, dish);
-        node.put("minutes", line.work().minutes()).put("hands_on_minutes", line.work().handsOn());
+        node.put("minutes", line.work().minutes())
+                .put("hands_on_minutes", line.work().handsOn());
         ArrayNode needs = node.putArray("needs");
         line.needs().forEach(appliance -> needs.add(appliance.id()));
         Json.text(

@@ -37,9 +37,10 @@ public final class DishesTable {
             table(order, kitchen.shelves().on(shelf));
         }
         page.gap();
-        page.paragraph("Days in the fridge, the cooking day being day 1; F: freezes. kcal, protein and cost are of a middling"
-                + " container with every part, by the unit price of the cheapest packs; time is for "
-                + Step.FOR_CONTAINERS + " of these, one step after another, and hands what of it is hands on.");
+        page.paragraph(
+                "Days in the fridge, the cooking day being day 1; F: freezes. kcal, protein and cost are of a middling"
+                        + " container with every part, by the unit price of the cheapest packs; time is for "
+                        + Step.FOR_CONTAINERS + " of these, one step after another, and hands what of it is hands on.");
         LeftOut.says(kitchen).ifPresent(page::paragraph);
         return page.toString();
     }

@@ -26,7 +26,6 @@ import batchwright.schedule.Schedule;
 import batchwright.schedule.StepWork;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;

@@ -70,9 +70,8 @@ public final class EatenFirstText {
     }
 
     private static String box(BoxesLeft.Lot lot, String eater) {
-        String whose = lot.boxes().eater().equals(eater)
-                ? ""
-                : " of " + lot.boxes().eater();
+        String whose =
+                lot.boxes().eater().equals(eater) ? "" : " of " + lot.boxes().eater();
         return lot.count() + " x " + lot.boxes().dish() + whose + (lot.place() == Place.FREEZER ? " (frozen)" : "");
     }
 

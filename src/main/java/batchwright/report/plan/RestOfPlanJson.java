@@ -2,8 +2,8 @@ package batchwright.report.plan;
 
 import batchwright.answer.PlanAnswer;
 import batchwright.answer.RestOfPlan;
-import batchwright.report.cooking.KitchenClock;
 import batchwright.plan.left.LeftDish;
+import batchwright.report.cooking.KitchenClock;
 import batchwright.report.print.Json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -31,11 +31,14 @@ public final class RestOfPlanJson {
                         .put("eater", dish.eater())
                         .put("count", dish.containers()));
         ArrayNode given = node.putArray("given");
-        answer.plan().map(rest::given).orElse(List.of()).forEach(to -> given.addObject()
-                .put("dish", to.dish())
-                .put("of", to.of())
-                .put("eater", to.to())
-                .put("count", to.count()));
+        answer.plan()
+                .map(rest::given)
+                .orElse(List.of())
+                .forEach(to -> given.addObject()
+                        .put("dish", to.dish())
+                        .put("of", to.of())
+                        .put("eater", to.to())
+                        .put("count", to.count()));
         ArrayNode guests = node.putArray("guests");
         rest.guests()
                 .forEach(guest -> guests.addObject()

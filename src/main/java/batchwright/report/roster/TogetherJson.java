@@ -54,15 +54,16 @@ public final class TogetherJson {
         JsonNode eater = whole.path("eaters").path(at);
         plan.putArray("eaters").add(eater);
         ArrayNode batches = plan.putArray("batches");
-        whole.path("batches").forEach(batch -> batch.path("fills").forEach(fill -> {
-            if (fill.path("eater").equals(eater.path("eater"))) {
-                batches.addObject()
-                        .put("dish", batch.path("dish").asText())
-                        .put("containers", fill.path("containers").asInt())
-                        .putArray("fills")
-                        .add(fill);
-            }
-        }));
+        whole.path("batches")
+                .forEach(batch -> batch.path("fills").forEach(fill -> {
+                    if (fill.path("eater").equals(eater.path("eater"))) {
+                        batches.addObject()
+                                .put("dish", batch.path("dish").asText())
+                                .put("containers", fill.path("containers").asInt())
+                                .putArray("fills")
+                                .add(fill);
+                    }
+                }));
         return line;
     }
 
@@ -82,7 +83,8 @@ public final class TogetherJson {
         answer.others().stream()
                 .map(other -> other.clients().get(0))
                 .sorted(Comparator.comparingLong(Client::line))
-                .forEach(client -> leftOut.addObject().put("client", client.id()).put("line", client.line()));
+                .forEach(
+                        client -> leftOut.addObject().put("client", client.id()).put("line", client.line()));
         answer.answer()
                 .filter(found -> found.plan().isPresent())
                 .map(PlanAnswer::proof)

@@ -27,7 +27,11 @@ public final class TogetherText {
         var text = new StringBuilder(clients + " clients, one shopping: "
                 + answer.kitchen().currency().text(plan.cost()) + proven(answer.proof()) + "\n");
         for (Batch batch : plan.batches()) {
-            text.append("  ").append(batch.dish().id()).append(": ").append(batch.containers()).append(" containers\n");
+            text.append("  ")
+                    .append(batch.dish().id())
+                    .append(": ")
+                    .append(batch.containers())
+                    .append(" containers\n");
         }
         return text.toString();
     }

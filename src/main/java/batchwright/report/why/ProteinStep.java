@@ -18,8 +18,7 @@ import java.util.TreeMap;
  * @param inForce whether this is the plan that was asked for
  * @param gramsPerKg floor of each eater there, by the name that the question has; rounds up to the same whole grams
  */
-public record ProteinStep(
-        String level, String cost, KnownCost known, boolean inForce, Map<String, Double> gramsPerKg) {
+public record ProteinStep(String level, String cost, KnownCost known, boolean inForce, Map<String, Double> gramsPerKg) {
     private static final double THOUSAND = 1000;
 
     public ProteinStep {

@@ -81,7 +81,8 @@ public final class WhySentences {
 
     private String miss(NearMiss miss) {
         return Show.capital(miss.pack().food().name()) + ": bought from "
-                + Show.money(miss.entersAt(), currency()) + (miss.proven() ? "" : ", perhaps from more,") + " instead of "
+                + Show.money(miss.entersAt(), currency()) + (miss.proven() ? "" : ", perhaps from more,")
+                + " instead of "
                 + Show.money(miss.pack().price(), currency()) + ".";
     }
 

@@ -21,7 +21,8 @@ public record SameDishRule() implements Rule {
     }
 
     private static void add(Draft draft, Seat seat, String origin, List<Dish> dishes) {
-        int most = seat.eater().wishes().mostInAll(dishes.get(0), draft.request().days());
+        int most =
+                seat.eater().wishes().mostInAll(dishes.get(0), draft.request().days());
         int possible = 0;
         var count = new Expression();
         for (Dish dish : dishes) {

@@ -36,7 +36,9 @@ final class ByWorth {
     /** To plan by: nothing is at home. */
     static Kitchen of(Kitchen kitchen) {
         Map<Food, List<Pack>> steps = new LinkedHashMap<>();
-        kitchen.packs().keySet().forEach(food -> best(kitchen, food).ifPresent(pack -> steps.put(food, List.of(step(pack)))));
+        kitchen.packs()
+                .keySet()
+                .forEach(food -> best(kitchen, food).ifPresent(pack -> steps.put(food, List.of(step(pack)))));
         return untimed(kitchen).withPacks(steps).withoutPantry();
     }
 
@@ -47,7 +49,9 @@ final class ByWorth {
     static Kitchen bounding(Kitchen kitchen) {
         Kitchen sold = of(kitchen);
         Map<Food, List<Lot>> free = new LinkedHashMap<>();
-        sold.packs().forEach((food, packs) -> free.put(food, List.of(Lot.of(packs.get(0).grams()))));
+        sold.packs()
+                .forEach((food, packs) ->
+                        free.put(food, List.of(Lot.of(packs.get(0).grams()))));
         kitchen.pantry().keySet().forEach(food -> free.putIfAbsent(food, List.of(Lot.of(PLENTY))));
         return sold.on(kitchen.cookingDay(), free);
     }
@@ -70,8 +74,7 @@ final class ByWorth {
 
     private static Pack step(Pack pack) {
         long minor = pack.price().minor();
-        BigDecimal grams =
-                minor == 0 ? PLENTY : pack.grams().divide(BigDecimal.valueOf(minor * TO_THE_MINOR_UNIT), UP);
+        BigDecimal grams = minor == 0 ? PLENTY : pack.grams().divide(BigDecimal.valueOf(minor * TO_THE_MINOR_UNIT), UP);
         return new Pack(
                 pack.food(),
                 pack.shop(),

@@ -58,9 +58,11 @@ final class CommonDishes {
     /** Each once more, now that there are few dishes to choose among: with the same work more is found. */
     private List<Meals> ofFew() {
         Set<Dish> few = new HashSet<>(dishes());
-        return atOnce.each(List.copyOf(meals.values()), one -> forOne.meals(one.seat(), few)
-                .filter(other -> other.cost() < one.cost())
-                .orElse(one));
+        return atOnce.each(
+                List.copyOf(meals.values()),
+                one -> forOne.meals(one.seat(), few)
+                        .filter(other -> other.cost() < one.cost())
+                        .orElse(one));
     }
 
     /** Those that somebody eats, in the order of the files. */
@@ -75,8 +77,9 @@ final class CommonDishes {
     private List<Dish> leastEaten(List<Dish> dishes) {
         return dishes.stream()
                 .filter(dish -> !needed.contains(dish))
-                .sorted(Comparator.comparingInt(dish ->
-                        meals.values().stream().mapToInt(one -> one.containersOf(dish)).sum()))
+                .sorted(Comparator.comparingInt(dish -> meals.values().stream()
+                        .mapToInt(one -> one.containersOf(dish))
+                        .sum()))
                 .limit(LOOKED_AT)
                 .toList();
     }

@@ -61,8 +61,8 @@ final class ForOne {
     private Optional<Session> plan(PlanRequest request, Seat seat, Set<Dish> dishes) {
         Map<String, Dish> some = new LinkedHashMap<>(request.kitchen().dishes());
         some.values().retainAll(dishes);
-        PlanRequest mine = request.withSeats(List.of(seat))
-                .withKitchen(request.kitchen().withDishes(some));
+        PlanRequest mine =
+                request.withSeats(List.of(seat)).withKitchen(request.kitchen().withDishes(some));
         return search(mine, work).or(() -> search(mine, work * AGAIN));
     }
 
@@ -79,7 +79,9 @@ final class ForOne {
     Money bound(List<Long> ofEach) {
         long tenths = ofEach.stream().mapToLong(Long::longValue).sum();
         double atHome = all.kitchen().pantry().keySet().stream()
-                .mapToDouble(food -> ByWorth.worth(all.kitchen(), food, all.kitchen().pantryGrams(food)).doubleValue())
+                .mapToDouble(
+                        food -> ByWorth.worth(all.kitchen(), food, all.kitchen().pantryGrams(food))
+                                .doubleValue())
                 .sum();
         double least = (double) tenths / ByWorth.TO_THE_MINOR_UNIT - atHome;
         return new Money((long) Math.max(0, Math.ceil(least - SURE)));

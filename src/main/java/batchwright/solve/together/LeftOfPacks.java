@@ -52,7 +52,9 @@ final class LeftOfPacks {
     private void improve() {
         int tried = 0;
         int unchanged = 0;
-        for (int at = 0; tried < MOST_TRIED && unchanged < meals.size() && !watch.stop(); at = (at + 1) % meals.size()) {
+        for (int at = 0;
+                tried < MOST_TRIED && unchanged < meals.size() && !watch.stop();
+                at = (at + 1) % meals.size()) {
             unchanged = isBetter(at) ? 0 : unchanged + 1;
             tried++;
         }
@@ -62,8 +64,7 @@ final class LeftOfPacks {
         List<Meals> others = new ArrayList<>(meals);
         Meals mine = others.remove(at);
         Optional<Session> shopped = WholePacks.shop(OnePot.of(request, others));
-        Optional<Session> anew =
-                shopped.flatMap(session -> forOne.session(mine.seat(), dishes, kitchen(session)));
+        Optional<Session> anew = shopped.flatMap(session -> forOne.session(mine.seat(), dishes, kitchen(session)));
         if (anew.isEmpty()) {
             return false;
         }
@@ -85,9 +86,7 @@ final class LeftOfPacks {
         Kitchen kitchen = request.kitchen();
         for (Food food : kitchen.foods().values()) {
             BigDecimal grams = others.purchase(food)
-                    .map(line -> line.leftGrams()
-                            .add(kitchen.pantryGrams(food))
-                            .subtract(line.fromPantryGrams()))
+                    .map(line -> line.leftGrams().add(kitchen.pantryGrams(food)).subtract(line.fromPantryGrams()))
                     .orElse(kitchen.pantryGrams(food));
             if (grams.signum() > 0) {
                 atHome.put(food, List.of(Lot.of(grams)));

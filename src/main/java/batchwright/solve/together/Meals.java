@@ -25,7 +25,8 @@ record Meals(EaterDays days, List<Batch> batches, long cost) {
 
     /** Of a plan for one. */
     static Meals of(Session session) {
-        return new Meals(session.eaters().get(0), session.batches(), session.cost().minor());
+        return new Meals(
+                session.eaters().get(0), session.batches(), session.cost().minor());
     }
 
     Seat seat() {

@@ -40,7 +40,9 @@ final class OnePot {
                                 day.day(),
                                 day.servings().stream()
                                         .map(s -> new Serving(
-                                                request.kitchen().dishes().getOrDefault(s.dish().id(), s.dish()),
+                                                request.kitchen()
+                                                        .dishes()
+                                                        .getOrDefault(s.dish().id(), s.dish()),
                                                 s.count(),
                                                 s.from()))
                                         .toList(),

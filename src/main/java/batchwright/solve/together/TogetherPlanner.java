@@ -83,18 +83,22 @@ public final class TogetherPlanner implements Planner {
                 ? Optional.empty()
                 : Optional.of(BatchPlanner.untilWork(work).plan(request, watch));
         if (exact.filter(PlanResult.NoPlan.class::isInstance).isPresent()
-                || exact.flatMap(PlanResult::best).filter(plan -> plan.proof().provenCheapest()).isPresent()) {
+                || exact.flatMap(PlanResult::best)
+                        .filter(plan -> plan.proof().provenCheapest())
+                        .isPresent()) {
             return exact.orElseThrow();
         }
         Optional<Session> best = Stream.concat(
                         exact.flatMap(PlanResult::best).map(Plan::first).stream(),
                         decomposed(forOne, alone, watch).stream())
                 .min(Comparator.comparing(Session::cost));
-        Money bound = forOne.bound(alone.stream().map(one -> one.bound().orElse(0)).toList());
+        Money bound =
+                forOne.bound(alone.stream().map(one -> one.bound().orElse(0)).toList());
         Money greatest = exact.map(result -> result.proof().lowerBound())
                 .filter(other -> other.compareTo(bound) > 0)
                 .orElse(bound);
-        return result(best, greatest, exact.map(result -> result.proof().nodes()).orElse(0L), start);
+        return result(
+                best, greatest, exact.map(result -> result.proof().nodes()).orElse(0L), start);
     }
 
     private static PlanResult result(Optional<Session> best, Money bound, long nodes, long start) {
@@ -119,8 +123,7 @@ public final class TogetherPlanner implements Planner {
     private List<Alone> alone(PlanRequest request, ForOne forOne) {
         Set<Dish> dishes = new HashSet<>(request.kitchen().dishes().values());
         return atOnce.each(
-                request.seats(),
-                seat -> known.computeIfAbsent(seat.eater().id(), id -> alone(forOne, seat, dishes)));
+                request.seats(), seat -> known.computeIfAbsent(seat.eater().id(), id -> alone(forOne, seat, dishes)));
     }
 
     private static Alone alone(ForOne forOne, Seat seat, Set<Dish> dishes) {

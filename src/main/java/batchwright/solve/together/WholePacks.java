@@ -124,9 +124,14 @@ final class WholePacks {
 
     /** The dearest first. */
     private static List<Pack> withoutNeedless(List<Pack> packs, BigDecimal needed) {
-        BigDecimal over = packs.stream().map(Pack::grams).reduce(BigDecimal.ZERO, BigDecimal::add).subtract(needed);
+        BigDecimal over = packs.stream()
+                .map(Pack::grams)
+                .reduce(BigDecimal.ZERO, BigDecimal::add)
+                .subtract(needed);
         List<Pack> kept = new ArrayList<>();
-        for (Pack pack : packs.stream().sorted(Comparator.comparing(Pack::price).reversed()).toList()) {
+        for (Pack pack : packs.stream()
+                .sorted(Comparator.comparing(Pack::price).reversed())
+                .toList()) {
             if (pack.grams().compareTo(over) <= 0) {
                 over = over.subtract(pack.grams());
             } else {

@@ -76,9 +76,11 @@ class NewDishProposedTest {
             assertThat(line.name()).isEqualTo("salt");
             assertThat(line.grams().orElseThrow().doubleValue()).isEqualTo(12);
         });
-        assertThat(dishes.line("2 tsp cumin seeds")).isInstanceOfSatisfying(BatchLine.Seasoning.class, line -> assertThat(
-                        line.grams().orElseThrow().doubleValue())
-                .isCloseTo(4.2, within(0.01)));
+        assertThat(dishes.line("2 tsp cumin seeds"))
+                .isInstanceOfSatisfying(
+                        BatchLine.Seasoning.class,
+                        line -> assertThat(line.grams().orElseThrow().doubleValue())
+                                .isCloseTo(4.2, within(0.01)));
         assertThat(dishes.line("salt")).isEqualTo(new BatchLine.Seasoning("salt", Optional.empty()));
         assertThat(dishes.line("rice")).isInstanceOf(BatchLine.Wrong.class);
     }
@@ -96,8 +98,10 @@ class NewDishProposedTest {
     @Test
     void salt_typed_twice_is_added_up() {
         Dish dish = keeps("400 g lentils", "4 g salt", "6 g salt");
-        assertThat(dish.staples()).singleElement().satisfies(salt -> assertThat(salt.grams().orElseThrow().doubleValue())
-                .isEqualTo(2.5));
+        assertThat(dish.staples())
+                .singleElement()
+                .satisfies(salt ->
+                        assertThat(salt.grams().orElseThrow().doubleValue()).isEqualTo(2.5));
     }
 
     private static Dish keeps(String... ingredients) {
@@ -119,7 +123,8 @@ class NewDishProposedTest {
         Map<String, String> cooked = new LinkedHashMap<>();
         dish.parts()
                 .forEach(part -> part.mix()
-                        .forEach(i -> i.cooked().ifPresent(y -> cooked.put(i.food().id(), y.method()))));
+                        .forEach(i ->
+                                i.cooked().ifPresent(y -> cooked.put(i.food().id(), y.method()))));
         assertThat(cooked).containsEntry("chicken_breast", "roasted").containsEntry("potato", "boiled");
         assertThat(dish.steps().get(0).way().celsius()).hasValue(204);
         assertThat(dish.fridgeDays()).isEqualTo(2);
@@ -146,11 +151,14 @@ class NewDishProposedTest {
                     dishes.propose(new TypedDish("A try", "" + containers, "", lines, List.of(), "", ""));
 
             Map<Food, Double> holds = new LinkedHashMap<>();
-            proposed.dish().parts().forEach(part -> part.mix().forEach((Ingredient i) -> holds.merge(
-                    i.food(), i.amount().doubleValue() * containers, Double::sum)));
+            proposed.dish()
+                    .parts()
+                    .forEach(part -> part.mix()
+                            .forEach((Ingredient i) ->
+                                    holds.merge(i.food(), i.amount().doubleValue() * containers, Double::sum)));
             assertThat(holds.keySet()).as("seed " + seed).isEqualTo(typed.keySet());
-            typed.forEach((food, grams) ->
-                    assertThat(holds.get(food)).isCloseTo(grams, within(0.05 * containers + 0.001)));
+            typed.forEach(
+                    (food, grams) -> assertThat(holds.get(food)).isCloseTo(grams, within(0.05 * containers + 0.001)));
             assertThat(proposed.doubts()).noneMatch(doubt -> doubt.contains("no step takes in hand"));
         }
     }

@@ -74,7 +74,8 @@ class ChangePageTest {
     @Test
     void what_would_not_be_right_is_not_written() throws IOException {
         String before = Files.readString(profile);
-        assertThatThrownBy(() -> new ChangePage(workspace).profile(EATER, List.of(KeyChange.text("weight", "74 stone"))))
+        assertThatThrownBy(
+                        () -> new ChangePage(workspace).profile(EATER, List.of(KeyChange.text("weight", "74 stone"))))
                 .isInstanceOf(Refused.class);
         assertThatThrownBy(() -> new ChangePage(workspace).profile("../x", List.of(KeyChange.text("weight", "74 kg"))))
                 .isInstanceOf(Refused.class);
@@ -103,7 +104,8 @@ class ChangePageTest {
                         KeyChange.text("rice_cooker", "1.8")));
         assertThat(workspace.kitchen().equipment().hob().burners()).isEqualTo(2);
         assertThat(Files.readString(kitchen))
-                .contains("burners: 2                # 0 where there is none", "# rice_cooker: yes", "rice_cooker: 1.8");
+                .contains(
+                        "burners: 2                # 0 where there is none", "# rice_cooker: yes", "rice_cooker: 1.8");
         assertThatThrownBy(() -> new ChangePage(workspace).kitchen(List.of(KeyChange.text("burners", "40"))))
                 .isInstanceOf(Refused.class);
         Files.delete(kitchen);

@@ -26,8 +26,8 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
  * whole documents, which the program does not use), lines are compared by their text.
  */
 class EditedPageTest {
-    private static final List<String> VALUES =
-            List.of("hold", "163 lb", "lose 0.5 % a week", "a: b # c", "it's", "\"so\"", "", "back\\slash", "Zoë", "- x");
+    private static final List<String> VALUES = List.of(
+            "hold", "163 lb", "lose 0.5 % a week", "a: b # c", "it's", "\"so\"", "", "back\\slash", "Zoë", "- x");
 
     static Stream<Path> pages() throws IOException {
         List<Path> all = new ArrayList<>();
@@ -110,7 +110,8 @@ class EditedPageTest {
     void values_of_several_lines() {
         assertThat(new EditedPage("avoid:\n- egg\n- milk\ngoal: hold\n").with("avoid", List.of("soy")))
                 .contains("avoid: [soy]\ngoal: hold\n");
-        assertThat(new EditedPage("name: \"a\n  b\"\ngoal: hold\n").with("name", "c")).contains("name: c\ngoal: hold\n");
+        assertThat(new EditedPage("name: \"a\n  b\"\ngoal: hold\n").with("name", "c"))
+                .contains("name: c\ngoal: hold\n");
         assertThat(new EditedPage("avoid:\n  - egg # allergic\ngoal: hold\n").with("avoid", List.of("soy")))
                 .as("the comment would be lost")
                 .isEmpty();

@@ -107,7 +107,13 @@ class HallChow2011PublishedTest {
      * 6804 (SEM 226) and men 6119 (SEM 240), CALERIE from week 6 on 6041 (SEM 376). Their fat is from memory. The model is low for lean people who gain, high for the men.
      */
     @ParameterizedTest(name = "{0}")
-    @CsvSource({"Bouchard, 6.8, 6521", "Votruba, 30, 8365", "Kiel women, 36, 6804", "Kiel men, 32, 6119", "CALERIE, 23.9, 6041"})
+    @CsvSource({
+        "Bouchard, 6.8, 6521",
+        "Votruba, 30, 8365",
+        "Kiel women, 36, 6804",
+        "Kiel men, 32, 6119",
+        "CALERIE, 23.9, 6041"
+    })
     void other_groups_stored_about_as_much(String who, double fatKg, double kcalPerKg) {
         assertThat(of(80, fatKg, 1700, 1.6).storedKcalPerKg()).isCloseTo(kcalPerKg, within(0.3 * kcalPerKg));
     }

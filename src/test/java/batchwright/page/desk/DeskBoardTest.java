@@ -7,13 +7,13 @@ import batchwright.app.InsightWanted;
 import batchwright.app.Workspace;
 import batchwright.app.WriteStarterFiles;
 import batchwright.food.Nutrient;
+import batchwright.needs.evidence.Numerals;
 import batchwright.page.PageFiles;
 import batchwright.person.Eater;
 import batchwright.plan.Plan;
 import batchwright.plan.TradeOff;
 import batchwright.report.why.ProteinStep;
 import batchwright.report.why.WhySentences;
-import batchwright.needs.evidence.Numerals;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -42,9 +42,8 @@ class DeskBoardTest {
     private static Workspace kitchen(Path folder) throws IOException {
         new WriteStarterFiles().into(folder);
         try (Stream<Path> dishes = Files.list(folder.resolve("foods/dishes"))) {
-            for (Path other : dishes.filter(
-                            d -> Files.isRegularFile(d)
-                                    && !DISHES.contains(d.getFileName().toString()))
+            for (Path other : dishes.filter(d -> Files.isRegularFile(d)
+                            && !DISHES.contains(d.getFileName().toString()))
                     .toList()) {
                 Files.delete(other);
             }
@@ -155,9 +154,12 @@ class DeskBoardTest {
             DeskBoard.Outcome outcome = settled(board);
             PlanAnswer answer = outcome.answer().orElseThrow();
             assertThat(answer.audit().orElseThrow().passed()).isTrue();
-            List<ProteinStep> steps = new ArrayList<>(
-                    ProteinStep.all(answer.insight().frontier().orElseThrow(), answer));
-            assertThat(steps).hasSizeGreaterThan(3).filteredOn(ProteinStep::inForce).hasSize(1);
+            List<ProteinStep> steps =
+                    new ArrayList<>(ProteinStep.all(answer.insight().frontier().orElseThrow(), answer));
+            assertThat(steps)
+                    .hasSizeGreaterThan(3)
+                    .filteredOn(ProteinStep::inForce)
+                    .hasSize(1);
             Collections.shuffle(steps, new Random(1));
             for (ProteinStep step : steps.subList(0, 3)) {
                 String protein = Numerals.plain(step.gramsPerKg().get(EATER));
@@ -189,7 +191,12 @@ class DeskBoardTest {
             assertThat(board.find(PROTEIN)).as("while it works").isFalse();
             List<DeskBoard.Found> shown = shown(board, wish("", "", "1.7"), kitchen);
             assertThat(shown).allMatch(found -> found.number() == board.state().number());
-            assertThat(shown.get(shown.size() - 1).outcome().answer().orElseThrow().insight().frontier())
+            assertThat(shown.get(shown.size() - 1)
+                            .outcome()
+                            .answer()
+                            .orElseThrow()
+                            .insight()
+                            .frontier())
                     .isEmpty();
         } finally {
             board.close();

@@ -81,7 +81,8 @@ class TogetherBruteForceTest {
                         .plan(request.withSeats(List.of(seat)).withKitchen(ByWorth.of(request.kitchen())));
                 if (exact.best().isPresent()) {
                     long bound = forOne.bound(seat).orElseThrow();
-                    assertThat(bound).isLessThanOrEqualTo(exact.best().get().cost().minor());
+                    assertThat(bound)
+                            .isLessThanOrEqualTo(exact.best().get().cost().minor());
                     bounds += bound;
                     costs += exact.best().get().cost().minor();
                 }

@@ -99,8 +99,7 @@ public record DeskAnswer(
                         ? "No plan keeps every rule."
                         : "No plan was found in the time given, and no proof that there is none.");
         (proven ? words.stuck() : words.overBudget()).ifPresent(says::add);
-        return without(
-                says, proven && !answer.clashes().isEmpty() ? words.sections() : List.of(), Optional.empty());
+        return without(says, proven && !answer.clashes().isEmpty() ? words.sections() : List.of(), Optional.empty());
     }
 
     /** Two columns of only what changed. */

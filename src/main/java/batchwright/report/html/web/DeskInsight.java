@@ -83,15 +83,13 @@ public record DeskInsight(Optional<Figure> protein, List<Pick> points, List<Beca
                 says,
                 levels.isEmpty()
                         ? Optional.empty()
-                        : Optional.of(
-                                new LevelsChart(unit, answer.kitchen().currency(), levels).draw(says)),
+                        : Optional.of(new LevelsChart(unit, answer.kitchen().currency(), levels).draw(says)),
                 Optional.of(table));
     }
 
     private static String says(List<ProteinStep> steps, PlanAnswer answer) {
-        List<ProteinStep> planned = steps.stream()
-                .filter(step -> step.known().most().isPresent())
-                .toList();
+        List<ProteinStep> planned =
+                steps.stream().filter(step -> step.known().most().isPresent()).toList();
         if (planned.isEmpty()) {
             return "Not known: time ended before any plan was found.";
         }

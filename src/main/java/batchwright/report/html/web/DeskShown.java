@@ -11,4 +11,5 @@ import java.util.Optional;
  * @param mayKeep whether it is a plan that can be kept
  * @param mayFind whether more can be found out about it now
  */
-public record DeskShown(Frame frame, int stamp, Optional<String> mark, DeskAnswer answer, boolean mayKeep, boolean mayFind) {}
+public record DeskShown(
+        Frame frame, int stamp, Optional<String> mark, DeskAnswer answer, boolean mayKeep, boolean mayFind) {}

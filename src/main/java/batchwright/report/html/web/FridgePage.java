@@ -1,10 +1,10 @@
 package batchwright.report.html.web;
 
 import batchwright.answer.AtHome;
+import batchwright.answer.Today;
 import batchwright.answer.Today.DayByBook;
 import batchwright.answer.Today.Due;
 import batchwright.answer.Today.ForEater;
-import batchwright.answer.Today;
 import batchwright.book.BoxesLeft;
 import batchwright.book.Event.Place;
 import batchwright.book.EventWords;
@@ -192,10 +192,7 @@ public record FridgePage(
                             + (past ? ", past its last day, " : ", until ")
                             + date(lot.until()),
                     past,
-                    lot.each()
-                            .kcal()
-                            .map(kcal -> units.energy(kcal) + " each")
-                            .orElse(""));
+                    lot.each().kcal().map(kcal -> units.energy(kcal) + " each").orElse(""));
         }
 
         private String date(LocalDate date) {
@@ -235,9 +232,7 @@ public record FridgePage(
         }
 
         private String dish(String id) {
-            return kitchen.dish(id)
-                    .map(d -> d.name())
-                    .orElse(id);
+            return kitchen.dish(id).map(d -> d.name()).orElse(id);
         }
 
         private String food(String id) {

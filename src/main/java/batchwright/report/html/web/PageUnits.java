@@ -48,7 +48,8 @@ public record PageUnits(boolean pounds, boolean kilojoules, boolean ounces) {
 
     /** 900 kcal, or 3766 kJ. */
     public String energy(BigDecimal kcal) {
-        return (kilojoules ? Show.whole(new Energy(kcal.doubleValue()).kilojoules()) : Show.whole(kcal)) + " " + energy();
+        return (kilojoules ? Show.whole(new Energy(kcal.doubleValue()).kilojoules()) : Show.whole(kcal)) + " "
+                + energy();
     }
 
     /** 350 g, or 12.3 oz. */

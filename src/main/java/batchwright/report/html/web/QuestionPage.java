@@ -23,7 +23,6 @@ public record QuestionPage(
         public static final Sent ON = new Sent("/start/questions", "Go on", "");
     }
 
-
     /** How it is answered. */
     public enum Kind {
         /** One of the choices. */

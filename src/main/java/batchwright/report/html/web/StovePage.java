@@ -250,9 +250,7 @@ public record StovePage(
                     .toList();
             return new Fill(
                     batch.dish(),
-                    kitchen.dish(batch.dish())
-                            .map(Dish::name)
-                            .orElse(shortly(batch.dish())),
+                    kitchen.dish(batch.dish()).map(Dish::name).orElse(shortly(batch.dish())),
                     boxes(batch, parts),
                     parts,
                     done.cooked().contains(batch.dish()),

@@ -78,9 +78,7 @@ public record WithoutPage(Frame frame, boolean working, List<String> says, List<
         var table = new Table("Cook").words("dish").numbers("containers before").numbers("now");
         names(before, now)
                 .forEach(dish -> table.row(
-                        kitchen.dish(dish)
-                                .map(Dish::name)
-                                .orElse(dish),
+                        kitchen.dish(dish).map(Dish::name).orElse(dish),
                         Integer.toString(before.getOrDefault(dish, 0)),
                         Integer.toString(now.getOrDefault(dish, 0))));
         return table;
