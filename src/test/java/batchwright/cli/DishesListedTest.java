@@ -42,7 +42,7 @@ class DishesListedTest {
     @Test
     void sorted_by_cost_and_by_hands() {
         assertThat(dishes("--sort", "cost"))
-                .hasSize(24)
+                .hasSize(33)
                 .isSortedAccordingTo(Comparator.comparingInt(DishesListedTest::cost));
         assertThat(dishes("--sort", "hands"))
                 .isSortedAccordingTo(
@@ -65,7 +65,7 @@ class DishesListedTest {
         assertThat(dish)
                 .contains(json.get("minutes") + " minutes one step after another, " + json.get("hands_on_minutes"));
         assertThat(list)
-                .startsWith("24 dishes, by time.")
+                .startsWith("33 dishes, by time.")
                 .containsPattern("mustard_pork_tray +main +4 +\\d+ +\\d+ +" + json.get("minutes") + " +"
                         + json.get("hands_on_minutes") + " +oven +\\d");
         assertThat(json.get("needs")).hasSize(1);

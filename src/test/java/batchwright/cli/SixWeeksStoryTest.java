@@ -136,11 +136,11 @@ class SixWeeksStoryTest {
         return lines;
     }
 
-    /** What the book has of a day, without its date. */
+    /** What the book has of a day, without its date and without notes. */
     private List<String> linesOf(LocalDate day) throws IOException {
         return book().stream()
                 .filter(line -> line.startsWith(day + " "))
-                .map(line -> line.substring(day.toString().length() + 1))
+                .map(line -> line.substring(day.toString().length() + 1).replaceFirst(" *#.*$", ""))
                 .toList();
     }
 
@@ -316,7 +316,10 @@ class SixWeeksStoryTest {
             asPlanned(day(day), SAM, PARENT);
             live(day(day));
         }
-        write(List.of("2027-01-02 bought 6 x 184 g banana", "2027-01-02 bought 283 g couscous"));
+        write(List.of(
+                "2027-01-02 bought 6 x 184 g banana",
+                "2027-01-02 bought 283 g couscous",
+                "2027-01-02 bought 454 g almonds"));
         again(day("2027-01-02"));
 
         page.says("## 7 January: the second step");

@@ -139,7 +139,7 @@ public final class WriteInBook {
     }
 
     /**
-     * Undoes all lines of the command that wrote the last line that stands.
+     * Undoes all lines of what wrote the last line that stands.
      *
      * @see WrittenTogether
      */

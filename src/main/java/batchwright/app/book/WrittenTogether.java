@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Which lines of the book one command wrote: of several, each has a note behind it that counts them, "# 2 of 5". */
+/** Which lines of the book were written at once: of several, each has a note behind it that counts them, "# 2 of 5". */
 final class WrittenTogether {
     private static final Pattern NOTE = Pattern.compile("# (\\d{1,4}) of (\\d{1,4})\\s*$");
 
@@ -37,7 +37,7 @@ final class WrittenTogether {
         return noted;
     }
 
-    /** Those that stand of the command that wrote the last one that stands, the last first; none when nothing stands. */
+    /** Those that stand of what wrote the last one that stands, the last first; none when nothing stands. */
     static List<Entry> last(Book book) {
         List<Entry> backwards = book.entries().stream()
                 .sorted(Comparator.comparingInt(Entry::line).reversed())

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** All dishes of a kitchen, a line each. */
+/** All dishes of a kitchen, a line each: by shelf, or sorted. */
 public final class DishesTable {
     private final Kitchen kitchen;
     private final Page page = new Page();
@@ -31,10 +31,14 @@ public final class DishesTable {
         page.line(Show.count(kitchen.dishIds().size(), "dish", "dishes")
                 + (order == DishOrder.NAME ? "." : ", by " + order.word() + "."));
         page.gap();
-        table(order, kitchen.dishes().values());
-        for (String shelf : kitchen.shelves().names()) {
-            page.heading("Shelf " + shelf);
-            table(order, kitchen.shelves().on(shelf));
+        if (order == DishOrder.NAME) {
+            table(order, kitchen.dishes().values());
+            for (String shelf : kitchen.shelves().names()) {
+                page.heading("Shelf " + shelf);
+                table(order, kitchen.shelves().on(shelf));
+            }
+        } else {
+            table(order, kitchen.allDishes());
         }
         page.gap();
         page.paragraph(

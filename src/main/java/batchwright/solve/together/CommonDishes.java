@@ -20,7 +20,7 @@ final class CommonDishes {
 
     private final ForOne forOne;
     private final AtOnce atOnce;
-    private Map<Seat, Meals> meals = new LinkedHashMap<>();
+    private Map<Seat, MealsOfOne> meals = new LinkedHashMap<>();
 
     /** Cannot be done without: somebody would have nothing. */
     private final Set<Dish> needed = new HashSet<>();
@@ -34,7 +34,7 @@ final class CommonDishes {
      * @param free what each would have alone, in the order of the eaters
      * @return what each has of the common dishes; empty when no set was found that serves all
      */
-    static Optional<List<Meals>> of(List<Meals> free, ForOne forOne, AtOnce atOnce) {
+    static Optional<List<MealsOfOne>> of(List<MealsOfOne> free, ForOne forOne, AtOnce atOnce) {
         var common = new CommonDishes(forOne, atOnce);
         free.forEach(one -> common.meals.put(one.seat(), one));
         return common.choose() ? Optional.of(common.ofFew()) : Optional.empty();
@@ -43,7 +43,7 @@ final class CommonDishes {
     private boolean choose() {
         List<Dish> dishes = dishes();
         while (dishes.size() > forOne.all().mostDishes()) {
-            Optional<Map<Seat, Meals>> cheapest = leastEaten(dishes).stream()
+            Optional<Map<Seat, MealsOfOne>> cheapest = leastEaten(dishes).stream()
                     .flatMap(dish -> without(dish).stream())
                     .min(Comparator.comparingLong(CommonDishes::cost));
             cheapest.ifPresent(found -> meals = found);
@@ -56,7 +56,7 @@ final class CommonDishes {
     }
 
     /** Each once more, now that there are few dishes to choose among: with the same work more is found. */
-    private List<Meals> ofFew() {
+    private List<MealsOfOne> ofFew() {
         Set<Dish> few = new HashSet<>(dishes());
         return atOnce.each(
                 List.copyOf(meals.values()),
@@ -84,16 +84,16 @@ final class CommonDishes {
                 .toList();
     }
 
-    /** Meals of all when this dish is not cooked; empty when somebody has none. */
-    private Optional<Map<Seat, Meals>> without(Dish dish) {
+    /** What all eat when this dish is not cooked; empty when somebody has none. */
+    private Optional<Map<Seat, MealsOfOne>> without(Dish dish) {
         Set<Dish> others = new HashSet<>(dishes());
         others.remove(dish);
-        List<Meals> eaters = meals.values().stream()
+        List<MealsOfOne> eaters = meals.values().stream()
                 .filter(one -> one.dishes().contains(dish))
                 .toList();
-        List<Optional<Meals>> served = atOnce.each(eaters, one -> forOne.meals(one.seat(), others));
-        Map<Seat, Meals> changed = new LinkedHashMap<>(meals);
-        for (Optional<Meals> one : served) {
+        List<Optional<MealsOfOne>> served = atOnce.each(eaters, one -> forOne.meals(one.seat(), others));
+        Map<Seat, MealsOfOne> changed = new LinkedHashMap<>(meals);
+        for (Optional<MealsOfOne> one : served) {
             if (one.isEmpty()) {
                 needed.add(dish);
                 return Optional.empty();
@@ -103,7 +103,7 @@ final class CommonDishes {
         return Optional.of(changed);
     }
 
-    private static long cost(Map<Seat, Meals> meals) {
-        return meals.values().stream().mapToLong(Meals::cost).sum();
+    private static long cost(Map<Seat, MealsOfOne> meals) {
+        return meals.values().stream().mapToLong(MealsOfOne::cost).sum();
     }
 }

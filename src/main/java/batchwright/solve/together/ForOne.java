@@ -40,7 +40,7 @@ final class ForOne {
         this.watch = new Watch.StopOnly(watch);
         PlanRequest plain = all.withCooking(Cooking.ONCE).withBudget(Optional.empty());
         this.byWorth = plain.withKitchen(AsWritten.of(ByWorth.of(all.kitchen())))
-                .withMostDishes(Math.min(all.mostDishes(), Meals.MOST_DISHES));
+                .withMostDishes(Math.min(all.mostDishes(), MealsOfOne.MOST_DISHES));
         this.bounding = plain.withKitchen(ByWorth.bounding(all.kitchen()));
     }
 
@@ -49,8 +49,8 @@ final class ForOne {
     }
 
     /** Good meals of some dishes, by worth; empty when none are found. */
-    Optional<Meals> meals(Seat seat, Set<Dish> dishes) {
-        return plan(byWorth, seat, dishes).map(Meals::of);
+    Optional<MealsOfOne> meals(Seat seat, Set<Dish> dishes) {
+        return plan(byWorth, seat, dishes).map(MealsOfOne::of);
     }
 
     /** Good meals of some dishes where this is at home and sold. */

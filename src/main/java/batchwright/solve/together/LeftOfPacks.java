@@ -30,10 +30,10 @@ final class LeftOfPacks {
     private final PlanRequest request;
     private final Watch watch;
     private final Set<Dish> dishes = new HashSet<>();
-    private List<Meals> meals;
+    private List<MealsOfOne> meals;
     private Session best;
 
-    private LeftOfPacks(ForOne forOne, List<Meals> meals, Session best, Watch watch) {
+    private LeftOfPacks(ForOne forOne, List<MealsOfOne> meals, Session best, Watch watch) {
         this.forOne = forOne;
         this.request = forOne.all();
         this.watch = watch;
@@ -43,7 +43,7 @@ final class LeftOfPacks {
     }
 
     /** @param shopped these meals with their shopping */
-    static Session used(ForOne forOne, List<Meals> meals, Session shopped, Watch watch) {
+    static Session used(ForOne forOne, List<MealsOfOne> meals, Session shopped, Watch watch) {
         var left = new LeftOfPacks(forOne, meals, shopped, watch);
         left.improve();
         return left.best;
@@ -61,15 +61,15 @@ final class LeftOfPacks {
     }
 
     private boolean isBetter(int at) {
-        List<Meals> others = new ArrayList<>(meals);
-        Meals mine = others.remove(at);
+        List<MealsOfOne> others = new ArrayList<>(meals);
+        MealsOfOne mine = others.remove(at);
         Optional<Session> shopped = WholePacks.shop(OnePot.of(request, others));
         Optional<Session> anew = shopped.flatMap(session -> forOne.session(mine.seat(), dishes, kitchen(session)));
         if (anew.isEmpty()) {
             return false;
         }
-        List<Meals> changed = new ArrayList<>(meals);
-        changed.set(at, Meals.of(anew.get()));
+        List<MealsOfOne> changed = new ArrayList<>(meals);
+        changed.set(at, MealsOfOne.of(anew.get()));
         Optional<Session> all = WholePacks.shop(OnePot.of(request, changed));
         Money cost = best.cost();
         if (all.isEmpty() || all.get().cost().compareTo(cost) >= 0) {

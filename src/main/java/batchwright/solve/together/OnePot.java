@@ -16,7 +16,7 @@ import java.util.List;
 final class OnePot {
     private OnePot() {}
 
-    static Session of(PlanRequest request, List<Meals> meals) {
+    static Session of(PlanRequest request, List<MealsOfOne> meals) {
         List<Batch> batches = new ArrayList<>();
         for (Dish dish : request.kitchen().dishes().values()) {
             List<Fill> fills = meals.stream()
@@ -32,7 +32,7 @@ final class OnePot {
         return new Session(1, request, eaters, batches, List.of(), Proof.NONE);
     }
 
-    private static EaterDays days(PlanRequest request, Meals meals) {
+    private static EaterDays days(PlanRequest request, MealsOfOne meals) {
         return new EaterDays(
                 meals.seat(),
                 meals.days().days().stream()

@@ -40,7 +40,7 @@ public final class TogetherPlanner implements Planner {
     private final Map<String, Alone> known = new ConcurrentHashMap<>();
 
     /** What is found of an eater by themselves. */
-    private record Alone(OptionalLong bound, Optional<Meals> meals) {}
+    private record Alone(OptionalLong bound, Optional<MealsOfOne> meals) {}
 
     /**
      * For requests that differ in their eaters alone.
@@ -111,7 +111,8 @@ public final class TogetherPlanner implements Planner {
     }
 
     private Optional<Session> decomposed(ForOne forOne, List<Alone> alone, Watch watch) {
-        List<Meals> free = alone.stream().flatMap(one -> one.meals().stream()).toList();
+        List<MealsOfOne> free =
+                alone.stream().flatMap(one -> one.meals().stream()).toList();
         if (free.size() < alone.size() || watch.stop()) {
             return Optional.empty();
         }

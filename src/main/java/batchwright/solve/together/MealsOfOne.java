@@ -15,17 +15,17 @@ import java.util.stream.Collectors;
  * @param batches only their own containers
  * @param cost by worth, in tenths of the minor unit
  */
-record Meals(EaterDays days, List<Batch> batches, long cost) {
+record MealsOfOne(EaterDays days, List<Batch> batches, long cost) {
     /** Few for one person: the more, the longer the search. */
     static final int MOST_DISHES = 3;
 
-    Meals {
+    MealsOfOne {
         batches = List.copyOf(batches);
     }
 
     /** Of a plan for one. */
-    static Meals of(Session session) {
-        return new Meals(
+    static MealsOfOne of(Session session) {
+        return new MealsOfOne(
                 session.eaters().get(0), session.batches(), session.cost().minor());
     }
 
