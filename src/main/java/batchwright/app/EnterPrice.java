@@ -40,13 +40,7 @@ public final class EnterPrice {
 
     private PriceAnswer enter(Food food, SeenPrice seen, boolean write) {
         var entry = new PriceEntry(food, seen.shop(), seen.pack(), seen.label(), seen.price());
-        FolderFiles folder = workspace
-                .source()
-                .folder()
-                .map(FolderFiles::new)
-                .orElseThrow(() -> Refused.because(
-                        "there is no kitchen of your own here, and the starter files stay as they are",
-                        "Begin with the starter files in a folder, and name that folder."));
+        FolderFiles folder = workspace.ownFolder("and the starter files stay as they are");
         try {
             EditedFile file = EditedFile.of(folder.path(TABLE));
             PriceEntry.Change change = change(entry, SourceFile.of(folder.shown(TABLE), file.text()));

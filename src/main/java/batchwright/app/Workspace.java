@@ -52,6 +52,20 @@ public record Workspace(
     }
 
     /**
+     * The folder of a kitchen of one's own, to be written into.
+     *
+     * @param so what follows where there is none, such as "so there is no book"
+     * @throws Refused where the starter files are read
+     */
+    public FolderFiles ownFolder(String so) {
+        return source.folder()
+                .map(FolderFiles::new)
+                .orElseThrow(() -> Refused.because(
+                        "there is no kitchen of your own here, " + so,
+                        "Begin with the starter files in a folder, and name that folder."));
+    }
+
+    /**
      * Empty for what the kitchen says.
      *
      * @param handsOn most minutes of hands-on work

@@ -22,13 +22,7 @@ public final class KeepPlan {
 
     /** @throws Refused when there is no kitchen that may be written into */
     public KeepPlan(Workspace workspace) {
-        this.folder = workspace
-                .source()
-                .folder()
-                .map(FolderFiles::new)
-                .orElseThrow(() -> Refused.because(
-                        "there is no kitchen of your own here, so no plan can be kept",
-                        "Begin with the starter files in a folder, and name that folder."));
+        this.folder = workspace.ownFolder("so no plan can be kept");
         this.there = workspace.value(workspace.source().keptPlans()).stream()
                 .map(file -> file.path().substring(file.path().lastIndexOf('/') + 1))
                 .toList();

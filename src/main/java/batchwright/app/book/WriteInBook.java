@@ -118,13 +118,7 @@ public final class WriteInBook {
     }
 
     private BookAnswer append(Addition addition) {
-        FolderFiles folder = workspace
-                .source()
-                .folder()
-                .map(FolderFiles::new)
-                .orElseThrow(() -> Refused.because(
-                        "there is no kitchen of your own here, so there is no book",
-                        "Begin with the starter files in a folder, and name that folder."));
+        FolderFiles folder = workspace.ownFolder("so there is no book");
         String shown = folder.shown(BookReader.PATH);
         try {
             new AppendedFile(folder.path(BookReader.PATH), BookReader.HEAD, BookReader.TORN).append(text -> {

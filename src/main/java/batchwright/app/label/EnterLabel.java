@@ -49,13 +49,7 @@ public final class EnterLabel {
      * @throws Refused when there is no such table of one's own, or it cannot be written
      */
     public Entered enter(Map<String, String> cells) {
-        FolderFiles folder = workspace
-                .source()
-                .folder()
-                .map(FolderFiles::new)
-                .orElseThrow(() -> Refused.because(
-                        "there is no kitchen of your own here, and the starter files stay as they are",
-                        "Begin with the starter files in a folder, and name that folder."));
+        FolderFiles folder = workspace.ownFolder("and the starter files stay as they are");
         try {
             EditedFile file = EditedFile.of(folder.path(TABLE));
             SourceFile table = SourceFile.of(folder.shown(TABLE), file.text());

@@ -226,13 +226,7 @@ public final class NewDish {
     }
 
     private FolderFiles folder() {
-        return workspace
-                .source()
-                .folder()
-                .map(FolderFiles::new)
-                .orElseThrow(() -> Refused.because(
-                        "there is no kitchen of your own here, and the starter files stay as they are",
-                        "Begin with the starter files in a folder, and name that folder."));
+        return workspace.ownFolder("and the starter files stay as they are");
     }
 
     /** @throws Refused when there is no folder of one's own that a dish can be written to */

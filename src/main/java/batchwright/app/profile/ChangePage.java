@@ -106,13 +106,7 @@ public final class ChangePage {
     }
 
     private Went change(String path, String beside, List<KeyChange> changes, Consumer<DataFiles> check) {
-        FolderFiles folder = workspace
-                .source()
-                .folder()
-                .map(FolderFiles::new)
-                .orElseThrow(() -> Refused.because(
-                        "there is no kitchen of your own here, and the starter files stay as they are",
-                        "Begin with the starter files in a folder, and name that folder."));
+        FolderFiles folder = workspace.ownFolder("and the starter files stay as they are");
         try {
             if (!Files.exists(folder.path(path))) {
                 String text = edited("", changes).orElseThrow();
