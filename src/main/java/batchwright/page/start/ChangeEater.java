@@ -12,10 +12,8 @@ import batchwright.page.Situation;
 import batchwright.page.Visit;
 import batchwright.report.html.web.EaterPage;
 import batchwright.report.html.web.Place;
-import batchwright.report.html.web.QuestionPage;
 import batchwright.report.html.web.QuestionPage.Answer;
 import batchwright.report.html.web.QuestionPage.Sent;
-import batchwright.report.html.web.Trouble;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -72,21 +70,11 @@ public final class ChangeEater implements Situation {
         if (question.key().equals(ProfileQuestion.HEALTH)) {
             changed.answers().remove(ProfileQuestion.HEALTH); // all groups are asked about again
         }
-        var words = new QuestionWords(changed.answers());
-        var asked = words.asked(question);
-        String field =
-                asked.choices().isEmpty() ? "words" : asked.choices().get(0).id();
-        var page = new QuestionPage(
-                visit.frame(
-                        Place.START,
-                        words.heading(question),
-                        wrong.stream().map(says -> new Trouble(field, says)).toList()),
-                asked,
-                answer,
-                !question.needed(),
-                false,
-                new Sent(HERE + eater + "/" + question.key(), "Write it into the profile", HERE + eater));
-        visit.show("question", page, wrong.isEmpty());
+        new AskedQuestion(question, new QuestionWords(changed.answers()), answer, wrong)
+                .show(
+                        visit,
+                        false,
+                        new Sent(HERE + eater + "/" + question.key(), "Write it into the profile", HERE + eater));
     }
 
     private static void answer(Visit visit) {

@@ -108,25 +108,8 @@ public final class StartSituation implements Situation {
 
     private static void ask(
             Visit visit, Questions questions, ProfileQuestion question, Answer answer, List<String> wrong) {
-        var words = new QuestionWords(questions.answers());
-        var asked = words.asked(question);
-        String field =
-                asked.choices().isEmpty() ? "words" : asked.choices().get(0).id();
-        var page = new QuestionPage(
-                visit.frame(
-                        Place.START,
-                        words.heading(question),
-                        wrong.stream().map(says -> new Trouble(field, says)).toList()),
-                asked,
-                answer,
-                !question.needed(),
-                questions.before(question).isPresent(),
-                QuestionPage.Sent.ON);
-        if (wrong.isEmpty()) {
-            visit.show("question", page);
-        } else {
-            visit.showWrong("question", page);
-        }
+        new AskedQuestion(question, new QuestionWords(questions.answers()), answer, wrong)
+                .show(visit, questions.before(question).isPresent(), QuestionPage.Sent.ON);
     }
 
     private static void answer(Visit visit) {
